@@ -1,0 +1,76 @@
+package weatherlap.sim.assumptions;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import weatherlap.sim.house.FrameMaterial;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Operation;
+
+/** All that is assumed, row by row in table order. */
+public record Assumptions(
+        List<LabourStep> steps,
+        List<Material> materials,
+        List<UnitPrice> unitPrices,
+        List<Sightline> sightlines,
+        List<LapFault> faults,
+        List<Wage> wages,
+        Scenario scenario) {
+    public Assumptions {
+        steps = List.copyOf(steps);
+        materials = List.copyOf(materials);
+        unitPrices = List.copyOf(unitPrices);
+        sightlines = List.copyOf(sightlines);
+        faults = List.copyOf(faults);
+        wages = List.copyOf(wages);
+    }
+
+    public Stream<LabourStep> steps(Method method) {
+        return steps.stream().filter(step -> step.method().covers(method));
+    }
+
+    public Stream<Material> materials(Method method) {
+        return materials.stream().filter(item -> item.method().covers(method));
+    }
+
+    public Stream<LapFault> faults(Method method) {
+        return faults.stream().filter(fault -> fault.method().covers(method));
+    }
+
+    /** @throws IllegalArgumentException when the table has no such row */
+    public Sightline sightline(Product product, FrameMaterial material, Operation operation) {
+        return sightlines.stream()
+                .filter(s -> s.product() == product && s.material() == material && s.operation() == operation)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "sightlines.csv has no row for " + product + ", " + material + ", " + operation));
+    }
+
+    /** The material of new units, as the scenario says. */
+    public FrameMaterial newUnitMaterial() {
+        return scenario.choice(Choice.NEW_UNIT_MATERIAL, FrameMaterial.class);
+    }
+
+    /** @throws IllegalArgumentException when the table has no such row */
+    public UnitPrice unitPrice(Method method, Operation operation) {
+        return unitPrices.stream()
+                .filter(p -> p.method() == method && p.operation() == operation)
+                .findFirst()
+                .orElseThrow(() ->
+                        new IllegalArgumentException("units.csv has no row for " + method + ", " + operation));
+    }
+
+    /** Wages of the house's region, or of the scenario's where the house names none. */
+    public List<Wage> wages(House house) {
+        String region = Optional.of(house).flatMap(House::region).orElse(scenario.choice(Choice.REGION));
+        List<Wage> rows = wages.stream().filter(w -> w.region().equals(region)).toList();
+        if (rows.isEmpty()) {
+            throw new IllegalArgumentException("wages.csv has no row for the region " + region);
+        }
+        return rows;
+    }
+
+    public Assumptions with(Scenario changed) {
+        return new Assumptions(steps, materials, unitPrices, sightlines, faults, wages, changed);
+    }
+}

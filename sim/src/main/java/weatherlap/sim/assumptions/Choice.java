@@ -1,0 +1,41 @@
+package weatherlap.sim.assumptions;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The choices of a scenario that are words, not numbers. */
+public enum Choice {
+    /** Where wages are looked up for a house that names no region; any region of wages.csv. */
+    REGION(List.of()),
+    WORKMANSHIP(List.of("careful", "typical", "hurried")),
+    /** Curve of productivity over temperature. */
+    COLD_CURVE(List.of("thomas_yiakoumis", "neca")),
+    /** Price from cost by gross margin, or from cost and overhead by net profit. */
+    PRICING(List.of("gross_margin", "overhead_and_net")),
+    /** Overhang hour by hour over a bare wall, or the wall factor as published, which holds an average overhang. */
+    SHELTER(List.of("hourly_overhang", "wall_factor")),
+    NEW_UNIT_MATERIAL(List.of("vinyl", "wood", "aluminum", "steel")),
+    /** Whether the bottom flange is left open to drain; authorities differ. */
+    SILL_FLANGE(List.of("open", "sealed"));
+
+    private final List<String> values;
+
+    Choice(List<String> values) {
+        this.values = values;
+    }
+
+    /** Allowed words; empty: any text. */
+    public List<String> allowed() {
+        return values;
+    }
+
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    public static Optional<Choice> of(String key) {
+        return Arrays.stream(values()).filter(choice -> choice.key().equals(key)).findFirst();
+    }
+}

@@ -1,0 +1,12 @@
+package weatherlap.sim.assumptions;
+
+/** Which methods a row applies to. */
+public enum MethodScope {
+    FULL_FLANGE,
+    INSERT,
+    BOTH;
+
+    public boolean covers(Method method) {
+        return this == BOTH || name().equals(method.name());
+    }
+}

@@ -1,0 +1,12 @@
+package weatherlap.sim.assumptions;
+
+/** A unit whose sightlines are known: the one that stands, or one of the two that replace it. */
+public enum Product {
+    EXISTING,
+    FULL_FLANGE,
+    INSERT;
+
+    public static Product of(Method method) {
+        return method == Method.FULL_FLANGE ? FULL_FLANGE : INSERT;
+    }
+}

@@ -1,0 +1,124 @@
+package weatherlap.sim.assumptions;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The single numbers of a scenario: what each means, its unit and the range in which it makes sense. Values live in {@code
+ * scenario.toml} with their basis and source.
+ */
+public enum Scalar {
+    SEED("", 0, 9_007_199_254_740_991.0, "starts every random stream"),
+    DRAWS("", 1, 1_000_000, "draws a house"),
+    // the family
+    HORIZON_YEARS("years", 1, 60, "how far ahead the family looks"),
+    DISCOUNT_RATE("fraction/year", 0, 0.5, "what a dollar next year is worth less"),
+    REPAIR_COST_USD("USD", 0, 1e6, "mending one leak-damaged opening, likely"),
+    REPAIR_COST_LOW_USD("USD", 0, 1e6, "the same, low"),
+    REPAIR_COST_HIGH_USD("USD", 0, 1e6, "the same, high"),
+    GLASS_VALUE_USD_PER_FT2_YEAR("USD/ft² year", 0, 1000, "what a family would pay a year to keep a square foot of glass"),
+    RISK_LIMIT("fraction", 0, 1, "largest acceptable chance of leak damage at any opening of a house within the horizon"),
+    // the shop
+    OVERHEAD_USD_PER_CREW_HOUR("USD/h", 0, 1000, "overhead for each hour a crew is out"),
+    GROSS_MARGIN("fraction", 0, 0.95, "gross profit as a share of the price"),
+    NET_PROFIT("fraction", 0, 0.9, "net profit as a share of the price, where price is made from cost and overhead"),
+    SERVICE_RESERVE("fraction", 0, 0.5, "share of the price kept for service other than leaks"),
+    CALLBACK_COST_USD("USD", 0, 1e5, "one callback for a leak within the warranty"),
+    WARRANTY_YEARS("years", 0, 60, "how long the shop answers for leaks"),
+    CREW_SIZE("people", 1, 8, "people in a crew"),
+    HOURS_PER_DAY("h", 1, 16, "working hours a day"),
+    TRAVEL_MINUTES_PER_DAY("min", 0, 600, "crew time on the road a day, there and back"),
+    PERMIT_USD("USD", 0, 1e5, "permit a house"),
+    DISPOSAL_USD_PER_TON("USD/ton", 0, 10_000, "tipping fee"),
+    UNIT_PRICE_SPREAD("fraction", 0, 1, "half-width of the range of a unit's price about the table"),
+    // the work
+    TEMPERATURE_F("°F", -40, 120, "outside, on the day of the work"),
+    LEARNING_SLOPE("fraction", 0.5, 1, "time of a crew's next opening when its count in a house doubles"),
+    HEIGHT_FACTOR_SECOND("", 1, 5, "times the minutes of a height-sensitive step on the second storey"),
+    HEIGHT_FACTOR_THIRD("", 1, 5, "likewise on the third storey and above"),
+    CREW_SPREAD("fraction", 0, 1, "coefficient of variation of a crew's pace from house to house"),
+    OPENING_SPREAD("fraction", 0, 1, "coefficient of variation of the time of one opening about its house"),
+    LEAD_SAFE_FACTOR("", 1, 5, "times the minutes inside a contained work area"),
+    BREAKAGE_FRACTION("fraction", 0, 1, "share of handled siding panels that break when warm and sound"),
+    // the opening
+    WALL_DEPTH_IN("in.", 2, 24, "sheathing face to interior face of the wall"),
+    SETBACK_IN("in.", 0, 6, "how far the new frame stands deeper into the room than the old one"),
+    RETURN_THICKNESS_IN("in.", 0, 2, "one layer of drywall, plaster or jamb"),
+    ROUGH_GAP_IN("in.", 0, 2, "rough opening less frame, both sides together"),
+    ORDER_STEP_IN("in.", 0.015625, 1, "sizes are rounded down to a multiple of this"),
+    READING_TOLERANCE_IN("in.", 0, 2, "widths or heights that differ by more are out of square"),
+    FASTENER_SPACING_IN("in.", 2, 24, "between screws along the flange"),
+    FASTENER_EDGE_IN("in.", 0, 12, "from a corner to its first screw"),
+    PANE_THICKNESS_MM("mm", 2, 12, "one lite of glass"),
+    PANES("", 1, 3, "lites in a glazing unit"),
+    FRAME_LB_PER_FT("lb/ft", 0, 10, "frame and sash of a new unit, by its perimeter"),
+    LIFT_LIMIT_LB("lb", 10, 150, "one person's lift"),
+    SEALANT_BEAD_IN("in.", 0.125, 1, "diameter of a round bead behind a flange or along a joint"),
+    TAPE_TAIL_IN("in.", 0, 24, "tape past each end"),
+    COIL_STRETCH_OUT_IN("in.", 1, 24, "capping at head and jambs, unfolded"),
+    COIL_STRETCH_OUT_SILL_IN("in.", 1, 24, "capping at the sill, unfolded"),
+    COIL_TAIL_IN("in.", 0, 24, "capping past each end"),
+    FOAM_GAP_DEPTH_IN("in.", 0, 12, "depth of gap filled with foam"),
+    FOAM_FILL("fraction", 0, 1, "share of the gap filled"),
+    // rain
+    WALL_FACTOR_BARE("", 0.05, 2, "share of free-wind driving rain that an unsheltered wall catches"),
+    GROUND_LIMIT_MM("mm", 0, 1, "rain below which an hour counts as dry"),
+    SPELL_DRY_HOURS("h", 1, 1000, "hours without rain on a wall that end a spell"),
+    SPELL_QUANTILE("fraction", 0.01, 0.99, "share of years in which the design spell is not exceeded"),
+    RUNOFF_HEIGHT_FT("ft", 0, 100, "wall above the head whose water runs down to it"),
+    RUNOFF_FRACTION("fraction", 0, 1, "share of the rain on that wall that runs down rather than sticks or splashes"),
+    // leaks
+    SOUND_SEAL_PASSES("fraction", 0, 1, "share of arriving water that passes a sound first line"),
+    CLADDING_PASSES("fraction", 0, 1, "share of arriving water that passes the cladding"),
+    SEALANT_LIFE_SHAPE("", 0.3, 10, "Weibull shape of sealant life"),
+    SEALANT_LIFE_YEARS("years", 1, 100, "Weibull scale of sealant life"),
+    CAPPING_LIFE_SHAPE("", 0.3, 10, "Weibull shape of the life of the seal around capping"),
+    CAPPING_LIFE_YEARS("years", 1, 100, "Weibull scale of it"),
+    RESEAL_YEARS("years", 0, 60, "sealant is renewed every so many years; 0: never"),
+    DRYING_L_PER_YEAR("L/year", 0, 1000, "water that one opening's wall drains and dries a year without harm"),
+    DAMAGE_MEDIAN_L_PER_YEAR("L/year", 1e-6, 1e5, "water kept a year at which damage is as likely as not within a year"),
+    DAMAGE_SPREAD("", 0.05, 5, "standard deviation of the logarithm of that water"),
+    HOUSE_CORRELATION("fraction", 0, 0.99, "likeness of the laps of one house: intra-class correlation of a fault"),
+    INSPECTION_RELIABILITY("fraction", 0.5, 1, "chance that a look at a lap tells right"),
+    LOOK_COST_USD("USD", 0, 1e5, "opening up one window before deciding");
+
+    private final String unit;
+    private final double low;
+    private final double high;
+    private final String meaning;
+
+    Scalar(String unit, double low, double high, String meaning) {
+        this.unit = unit;
+        this.low = low;
+        this.high = high;
+        this.meaning = meaning;
+    }
+
+    public String unit() {
+        return unit;
+    }
+
+    /** Smallest value that makes sense. */
+    public double low() {
+        return low;
+    }
+
+    /** Largest value that makes sense. */
+    public double high() {
+        return high;
+    }
+
+    public String meaning() {
+        return meaning;
+    }
+
+    /** The name that {@code scenario.toml} and {@code --set} use. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    public static Optional<Scalar> of(String key) {
+        return Arrays.stream(values()).filter(scalar -> scalar.key().equals(key)).findFirst();
+    }
+}

@@ -1,0 +1,63 @@
+package weatherlap.sim.assumptions;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import weatherlap.sim.explain.Amount;
+
+/** Every scalar and every choice of a run. */
+public record Scenario(Map<Scalar, Setting> settings, Map<Choice, String> choices) {
+    public Scenario {
+        for (Scalar scalar : Scalar.values()) {
+            if (!settings.containsKey(scalar)) {
+                throw new IllegalArgumentException("The scenario must give " + scalar.key() + ".");
+            }
+        }
+        for (Choice choice : Choice.values()) {
+            String word = choices.get(choice);
+            if (word == null || !(choice.allowed().isEmpty() || choice.allowed().contains(word))) {
+                throw new IllegalArgumentException(
+                        "The " + choice.key() + " (" + word + ") must be one of " + choice.allowed());
+            }
+        }
+        settings = Collections.unmodifiableMap(new EnumMap<>(settings));
+        choices = Collections.unmodifiableMap(new EnumMap<>(choices));
+    }
+
+    public double value(Scalar scalar) {
+        return settings.get(scalar).value();
+    }
+
+    public int whole(Scalar scalar) {
+        return Math.toIntExact(Math.round(value(scalar)));
+    }
+
+    public String choice(Choice choice) {
+        return choices.get(choice);
+    }
+
+    /** A choice whose words are the constants of an enum. */
+    public <E extends Enum<E>> E choice(Choice choice, Class<E> type) {
+        return Enum.valueOf(type, choice(choice).toUpperCase(Locale.ROOT));
+    }
+
+    /** The scalar as a leaf of an explanation. */
+    public Amount amount(Scalar scalar) {
+        return Amount.given(scalar.key(), value(scalar), scalar.unit(), settings.get(scalar).origin());
+    }
+
+    /** The same with one scalar changed. */
+    public Scenario with(Scalar scalar, double value) {
+        Map<Scalar, Setting> changed = new EnumMap<>(settings);
+        changed.put(scalar, settings.get(scalar).with(value));
+        return new Scenario(changed, choices);
+    }
+
+    /** The same with one choice changed. */
+    public Scenario with(Choice choice, String word) {
+        Map<Choice, String> changed = new EnumMap<>(choices);
+        changed.put(choice, word);
+        return new Scenario(settings, changed);
+    }
+}

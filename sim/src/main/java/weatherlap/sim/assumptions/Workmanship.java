@@ -1,0 +1,8 @@
+package weatherlap.sim.assumptions;
+
+/** How a crew works when nobody looks. */
+public enum Workmanship {
+    CAREFUL,
+    TYPICAL,
+    HURRIED
+}

@@ -1,0 +1,57 @@
+package weatherlap.sim.house;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import weatherlap.sim.Check;
+
+/**
+ * One house that stands.
+ *
+ * @param id key, unique in a portfolio
+ * @param label what people call it; untrusted text
+ * @param yearBuilt calendar year, 1700 or later
+ * @param terrain upwind roughness
+ * @param cladding outside
+ * @param barrier behind the cladding
+ * @param storeys 1 to 4
+ * @param region looks up wages and climate; empty: the scenario's
+ * @param leadTest of the old paint
+ * @param elevations its walls, in table order
+ */
+public record House(
+        String id,
+        String label,
+        int yearBuilt,
+        Terrain terrain,
+        Cladding cladding,
+        Barrier barrier,
+        int storeys,
+        Optional<String> region,
+        LeadTest leadTest,
+        List<Elevation> elevations) {
+    public House {
+        Check.text("house id", id);
+        Check.within("year built", yearBuilt, 1700, 2200);
+        Check.within("storeys", storeys, 1, 4);
+        elevations = List.copyOf(elevations);
+    }
+
+    /** All openings, in table order of their elevations. */
+    public Stream<Opening> openings() {
+        return elevations.stream().flatMap(e -> e.openings().stream());
+    }
+
+    public int openingCount() {
+        return elevations.stream().mapToInt(e -> e.openings().size()).sum();
+    }
+
+    /**
+     * Whether lead-safe work is presumed: built before 1978 and not tested negative.
+     *
+     * @see "40 CFR 745.82 and 745.83 (US EPA renovation, repair and painting rule)"
+     */
+    public boolean leadSafe() {
+        return yearBuilt < 1978 && leadTest != LeadTest.NEGATIVE;
+    }
+}
