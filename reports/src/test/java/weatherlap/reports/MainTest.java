@@ -1,0 +1,41 @@
+package weatherlap.reports;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+
+class MainTest {
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @Test
+    void helpNamesTheProgramAndItsExitStatus() {
+        assertThat(run("--help")).isZero();
+        assertThat(out.toString()).startsWith("Usage: weatherlap").contains("bad usage or bad input");
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void aMissingCommandIsBadUsage() {
+        assertThat(run()).isEqualTo(2);
+        assertThat(out.toString()).isEmpty();
+        assertThat(err.toString()).startsWith("a command is missing");
+    }
+
+    @Test
+    void anUnknownOptionIsBadUsage() {
+        assertThat(run("--no-such-option")).isEqualTo(2);
+        assertThat(err.toString()).contains("--no-such-option");
+    }
+
+    private int run(String... arguments) {
+        CommandLine commandLine = Main.commandLine();
+        commandLine.setOut(new PrintWriter(out, true));
+        commandLine.setErr(new PrintWriter(err, true));
+        return commandLine.execute(arguments);
+    }
+}
