@@ -11,6 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
 
 /**
  * The bundled DejaVu fonts, so that pictures and printed sheets look the same on every machine, also on one that has no
@@ -34,18 +36,20 @@ public final class Fonts {
 
     /** The bundled faces. */
     public enum Face {
-        REGULAR("DejaVuSans.ttf", FAMILY, 400, false),
-        BOLD("DejaVuSans-Bold.ttf", FAMILY, 700, false),
-        OBLIQUE("DejaVuSans-Oblique.ttf", FAMILY, 400, true),
-        MONO("DejaVuSansMono.ttf", MONO_FAMILY, 400, false);
+        REGULAR("DejaVuSans.ttf", "DejaVu Sans", FAMILY, 400, false),
+        BOLD("DejaVuSans-Bold.ttf", "DejaVu Sans Bold", FAMILY, 700, false),
+        OBLIQUE("DejaVuSans-Oblique.ttf", "DejaVu Sans Oblique", FAMILY, 400, true),
+        MONO("DejaVuSansMono.ttf", "DejaVu Sans Mono", MONO_FAMILY, 400, false);
 
         private final String file;
+        private final String fullName;
         private final String family;
         private final int weight;
         private final boolean oblique;
 
-        Face(String file, String family, int weight, boolean oblique) {
+        Face(String file, String fullName, String family, int weight, boolean oblique) {
             this.file = file;
+            this.fullName = fullName;
             this.family = family;
             this.weight = weight;
             this.oblique = oblique;
@@ -110,9 +114,30 @@ public final class Fonts {
             write(folder.resolve(face.file), face.bytes());
         }
         Path configuration = folder.resolve("fontconfig.properties");
-        write(configuration, "version=1\nsequence.allfonts=default\n".getBytes(StandardCharsets.UTF_8));
+        write(configuration, fontConfiguration(folder).getBytes(StandardCharsets.ISO_8859_1));
         System.setProperty("sun.awt.fontconfig", configuration.toString());
         System.setProperty("sun.java2d.fontpath", folder.toString());
+    }
+
+    /** Maps the five logical fonts of Java to bundled faces, in the format of the JDK's {@code fontconfig.properties}. */
+    private static String fontConfiguration(Path folder) {
+        StringBuilder lines = new StringBuilder("version=1\nsequence.allfonts=latin-1\n");
+        for (String logical : List.of("dialog", "sansserif", "serif")) {
+            mapStyles(lines, logical, Face.REGULAR, Face.BOLD, Face.OBLIQUE);
+        }
+        for (String logical : List.of("dialoginput", "monospaced")) {
+            mapStyles(lines, logical, Face.MONO, Face.MONO, Face.MONO);
+        }
+        for (Face face : Face.values()) {
+            String path = folder.resolve(face.file).toString().replace('\\', '/');
+            lines.append("filename.%s=%s%n".formatted(face.fullName.replace(' ', '_'), path));
+        }
+        return lines.toString();
+    }
+
+    private static void mapStyles(StringBuilder lines, String logical, Face plain, Face bold, Face italic) {
+        Map<String, Face> styles = Map.of("plain", plain, "bold", bold, "italic", italic, "bolditalic", bold);
+        styles.forEach((style, face) -> lines.append("%s.%s.latin-1=%s%n".formatted(logical, style, face.fullName)));
     }
 
     private static void write(Path file, byte[] bytes) throws IOException {

@@ -11,8 +11,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FontsTest {
+
+    /** Inches, times, at most, a half: what a drawing of a window is labelled with. */
+    private static final String SIGNS = "42\u2033 \u00d7 36\u2033 \u2264 \u00bd Wm";
 
     @BeforeAll
     static void install() {
@@ -57,15 +61,25 @@ class FontsTest {
         assertThat(font.getStringBounds("0", context).getWidth()).isEqualTo(1303.0);
     }
 
-    @Test
-    void logicalFontsDrawTheSameGlyphs() {
-        FontRenderContext context = new FontRenderContext(null, true, true);
-        String text = "42\u2033 \u00d7 36\u2033 \u2264 \u00bd";
+    @ParameterizedTest
+    @ValueSource(ints = {Font.PLAIN, Font.BOLD, Font.ITALIC})
+    void logicalAndUnknownFontsDrawAsTheBundledOne(int style) {
+        double bundled = advance(Fonts.FAMILY, style);
 
-        double bundled = new TextLayout(text, new Font(Fonts.FAMILY, Font.PLAIN, 100), context).getAdvance();
-        double logical = new TextLayout(text, new Font(Font.SANS_SERIF, Font.PLAIN, 100), context).getAdvance();
-        assertThat(logical).isEqualTo(bundled);
-        assertThat(new Font(Fonts.FAMILY, Font.PLAIN, 12).canDisplayUpTo(text)).isEqualTo(-1);
+        assertThat(advance(Font.SANS_SERIF, style)).isEqualTo(bundled);
+        assertThat(advance(Font.DIALOG, style)).isEqualTo(bundled);
+        assertThat(advance("no such family", style)).isEqualTo(bundled);
+        assertThat(advance(Font.MONOSPACED, style)).isEqualTo(advance(Fonts.MONO_FAMILY, style));
+    }
+
+    @Test
+    void signsOfTheSheetsCanBeDrawn() {
+        assertThat(new Font(Fonts.FAMILY, Font.PLAIN, 12).canDisplayUpTo(SIGNS)).isEqualTo(-1);
+    }
+
+    private static double advance(String family, int style) {
+        FontRenderContext context = new FontRenderContext(null, true, true);
+        return new TextLayout(SIGNS, new Font(family, style, 100), context).getAdvance();
     }
 
     @Test
