@@ -42,7 +42,8 @@ public final class Check {
     /** A whole number within [low, high]. */
     public static int within(String name, int value, int low, int high) {
         if (value < low || value > high) {
-            throw new IllegalArgumentException("The " + name + " (" + value + ") must be from " + low + " to " + high + ".");
+            throw new IllegalArgumentException(
+                    "The " + name + " (" + value + ") must be from " + low + " to " + high + ".");
         }
         return value;
     }

@@ -56,8 +56,8 @@ public record Assumptions(
         return unitPrices.stream()
                 .filter(p -> p.method() == method && p.operation() == operation)
                 .findFirst()
-                .orElseThrow(() ->
-                        new IllegalArgumentException("units.csv has no row for " + method + ", " + operation));
+                .orElseThrow(
+                        () -> new IllegalArgumentException("units.csv has no row for " + method + ", " + operation));
     }
 
     /** Wages of the house's region, or of the scenario's where the house names none. */

@@ -36,6 +36,8 @@ public enum Choice {
     }
 
     public static Optional<Choice> of(String key) {
-        return Arrays.stream(values()).filter(choice -> choice.key().equals(key)).findFirst();
+        return Arrays.stream(values())
+                .filter(choice -> choice.key().equals(key))
+                .findFirst();
     }
 }

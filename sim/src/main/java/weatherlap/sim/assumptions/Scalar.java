@@ -17,8 +17,10 @@ public enum Scalar {
     REPAIR_COST_USD("USD", 0, 1e6, "mending one leak-damaged opening, likely"),
     REPAIR_COST_LOW_USD("USD", 0, 1e6, "the same, low"),
     REPAIR_COST_HIGH_USD("USD", 0, 1e6, "the same, high"),
-    GLASS_VALUE_USD_PER_FT2_YEAR("USD/ft² year", 0, 1000, "what a family would pay a year to keep a square foot of glass"),
-    RISK_LIMIT("fraction", 0, 1, "largest acceptable chance of leak damage at any opening of a house within the horizon"),
+    GLASS_VALUE_USD_PER_FT2_YEAR(
+            "USD/ft² year", 0, 1000, "what a family would pay a year to keep a square foot of glass"),
+    RISK_LIMIT(
+            "fraction", 0, 1, "largest acceptable chance of leak damage at any opening of a house within the horizon"),
     // the shop
     OVERHEAD_USD_PER_CREW_HOUR("USD/h", 0, 1000, "overhead for each hour a crew is out"),
     GROSS_MARGIN("fraction", 0, 0.95, "gross profit as a share of the price"),
@@ -77,7 +79,8 @@ public enum Scalar {
     CAPPING_LIFE_YEARS("years", 1, 100, "Weibull scale of it"),
     RESEAL_YEARS("years", 0, 60, "sealant is renewed every so many years; 0: never"),
     DRYING_L_PER_YEAR("L/year", 0, 1000, "water that one opening's wall drains and dries a year without harm"),
-    DAMAGE_MEDIAN_L_PER_YEAR("L/year", 1e-6, 1e5, "water kept a year at which damage is as likely as not within a year"),
+    DAMAGE_MEDIAN_L_PER_YEAR(
+            "L/year", 1e-6, 1e5, "water kept a year at which damage is as likely as not within a year"),
     DAMAGE_SPREAD("", 0.05, 5, "standard deviation of the logarithm of that water"),
     HOUSE_CORRELATION("fraction", 0, 0.99, "likeness of the laps of one house: intra-class correlation of a fault"),
     INSPECTION_RELIABILITY("fraction", 0.5, 1, "chance that a look at a lap tells right"),
@@ -119,6 +122,8 @@ public enum Scalar {
     }
 
     public static Optional<Scalar> of(String key) {
-        return Arrays.stream(values()).filter(scalar -> scalar.key().equals(key)).findFirst();
+        return Arrays.stream(values())
+                .filter(scalar -> scalar.key().equals(key))
+                .findFirst();
     }
 }

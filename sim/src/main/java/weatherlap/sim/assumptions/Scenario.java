@@ -44,7 +44,8 @@ public record Scenario(Map<Scalar, Setting> settings, Map<Choice, String> choice
 
     /** The scalar as a leaf of an explanation. */
     public Amount amount(Scalar scalar) {
-        return Amount.given(scalar.key(), value(scalar), scalar.unit(), settings.get(scalar).origin());
+        return Amount.given(
+                scalar.key(), value(scalar), scalar.unit(), settings.get(scalar).origin());
     }
 
     /** The same with one scalar changed. */

@@ -1,0 +1,66 @@
+package weatherlap.sim.run;
+
+import java.util.List;
+import java.util.function.Function;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.LapFault;
+import weatherlap.sim.assumptions.Material;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.assumptions.ThreePoint;
+import weatherlap.sim.random.PertQuantile;
+
+/**
+ * The causes that every house shares, a column a draw: what is not known about the rates, not what varies from job to job. Rows are in
+ * the order of the assumption tables.
+ *
+ * @param stepMinutes person-minutes of each labour step for one unit of its driver
+ * @param itemPriceUsd price of a package of each material
+ * @param admitted share of arriving water that each lap fault lets past
+ * @param unitPriceFactor times the price list of new units
+ * @param repairUsd mending one leak-damaged opening
+ */
+@SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
+public record World(
+        double[][] stepMinutes,
+        double[][] itemPriceUsd,
+        double[][] admitted,
+        double[] unitPriceFactor,
+        double[] repairUsd) {
+
+    /**
+     * Draws the world.
+     *
+     * @param uniforms gives the uniforms of a named cause, all of one length
+     */
+    public static World of(Assumptions assumptions, Function<String, double[]> uniforms) {
+        Scenario scenario = assumptions.scenario();
+        double spread = scenario.value(Scalar.UNIT_PRICE_SPREAD);
+        ThreePoint repair = new ThreePoint(
+                scenario.value(Scalar.REPAIR_COST_LOW_USD),
+                scenario.value(Scalar.REPAIR_COST_USD),
+                scenario.value(Scalar.REPAIR_COST_HIGH_USD));
+        return new World(
+                rows(assumptions.steps(), "step", LabourStep::id, LabourStep::minutes, uniforms),
+                rows(assumptions.materials(), "price", Material::id, Material::price, uniforms),
+                rows(assumptions.faults(), "admitted", LapFault::id, LapFault::admitted, uniforms),
+                PertQuantile.draws(new ThreePoint(1 - spread, 1, 1 + spread), uniforms.apply("unit price")),
+                PertQuantile.draws(repair, uniforms.apply("repair")));
+    }
+
+    public int draws() {
+        return repairUsd.length;
+    }
+
+    private static <T> double[][] rows(
+            List<T> table,
+            String purpose,
+            Function<T, String> id,
+            Function<T, ThreePoint> points,
+            Function<String, double[]> uniforms) {
+        return table.stream()
+                .map(row -> PertQuantile.draws(points.apply(row), uniforms.apply(purpose + ":" + id.apply(row))))
+                .toArray(double[][]::new);
+    }
+}
