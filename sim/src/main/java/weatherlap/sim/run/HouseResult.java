@@ -1,0 +1,51 @@
+package weatherlap.sim.run;
+
+import java.util.List;
+import java.util.Map;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.house.House;
+
+/**
+ * One house under both methods.
+ *
+ * @param methods by method
+ * @param horizonDifferenceUsd full-flange less insert, horizon cost by draw, USD; not to be changed
+ * @param elevations elevations with openings, in table order, each under both methods
+ * @param openings in table order, each under both methods
+ */
+@SuppressWarnings("ArrayRecordComponent") // draws, summed over houses by whoever needs the portfolio's
+public record HouseResult(
+        House house,
+        Map<Method, MethodResult> methods,
+        double[] horizonDifferenceUsd,
+        List<ElevationResult> elevations,
+        List<OpeningResult> openings) {
+    public HouseResult {
+        methods = Map.copyOf(methods);
+        elevations = List.copyOf(elevations);
+        openings = List.copyOf(openings);
+    }
+
+    public MethodResult method(Method method) {
+        return methods.get(method);
+    }
+
+    /** The method with the lower mean horizon cost; the insert, which is less work, where they are equal. */
+    public Method preferred() {
+        return method(Method.FULL_FLANGE).horizonCostUsd().mean()
+                        < method(Method.INSERT).horizonCostUsd().mean()
+                ? Method.FULL_FLANGE
+                : Method.INSERT;
+    }
+
+    /** Share of the draws in which the method costs less over the horizon. */
+    public double preferredProbability(Method method) {
+        int better = 0;
+        for (double difference : horizonDifferenceUsd) {
+            if (method == Method.FULL_FLANGE ? difference < 0 : difference >= 0) {
+                better++;
+            }
+        }
+        return (double) better / horizonDifferenceUsd.length;
+    }
+}

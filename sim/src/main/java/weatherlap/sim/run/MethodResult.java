@@ -1,0 +1,61 @@
+package weatherlap.sim.run;
+
+import java.util.List;
+import java.util.Map;
+import weatherlap.sim.assumptions.Method;
+
+/**
+ * One house wholly done by one method.
+ *
+ * @param glassExistingFt2 all openings today, ft²
+ * @param labourHours person-hours, shared work counted once
+ * @param labourMinutesByStep mean person-minutes of each labour step, by step id in table order
+ * @param crewDays working days of the crew
+ * @param materialUsd whole packages, units, permit and disposal, USD
+ * @param priceUsd quoted from the mean cost
+ * @param costUsd what the job costs the shop: labour, material, overhead, callbacks and service
+ * @param costParts mean of each part of the cost, USD, by name in a fixed order
+ * @param lossProbability chance that the job costs more than the price
+ * @param leakScore chance of leak damage at any opening within the horizon, percent
+ * @param expectedDamageUsd mean of the leak damage within the horizon, discounted, USD
+ * @param glassValueUsd worth of the glass lost over the horizon, discounted, USD
+ * @param horizonCostUsd price + expected damage + glass lost, USD; the band is over the causes that are not known, not over luck
+ * @param flags short codes that concern the house
+ */
+public record MethodResult(
+        Method method,
+        double glassExistingFt2,
+        double glassFt2,
+        Summary labourHours,
+        Map<String, Double> labourMinutesByStep,
+        int crewDays,
+        Summary materialUsd,
+        double priceUsd,
+        Summary costUsd,
+        Map<String, Double> costParts,
+        double lossProbability,
+        Summary leakScore,
+        double expectedDamageUsd,
+        double glassValueUsd,
+        Summary horizonCostUsd,
+        List<String> flags) {
+    public MethodResult {
+        flags = List.copyOf(flags);
+    }
+
+    public double glassLostFt2() {
+        return glassExistingFt2 - glassFt2;
+    }
+
+    public double glassLostFraction() {
+        return glassExistingFt2 == 0 ? 0 : glassLostFt2() / glassExistingFt2;
+    }
+
+    public double leakProbability() {
+        return leakScore.mean() / 100;
+    }
+
+    public double grossProfitPerCrewDayUsd() {
+        return crewDays == 0 ? 0 : (priceUsd - costUsd.mean()) / crewDays;
+    }
+}
