@@ -24,6 +24,9 @@ public final class Units {
     /** Cubic inches in a US fluid ounce (231/128, exact). */
     public static final double CUBIC_INCHES_PER_FLUID_OUNCE = 231.0 / 128.0;
 
+    /** Kilograms in a pound (exact). */
+    public static final double KILOGRAMS_PER_POUND = 0.45359237;
+
     private Units() {}
 
     public static double inchesToMetres(double inches) {
@@ -48,6 +51,14 @@ public final class Units {
 
     public static double minutesToHours(double minutes) {
         return minutes / MINUTES_PER_HOUR;
+    }
+
+    public static double kilogramsToPounds(double kilograms) {
+        return kilograms / KILOGRAMS_PER_POUND;
+    }
+
+    public static double squareFeetToSquareMetres(double squareFeet) {
+        return squareFeet * METRES_PER_FOOT * METRES_PER_FOOT;
     }
 
     /** °F to °C. */

@@ -4,7 +4,8 @@ import java.util.OptionalDouble;
 import weatherlap.sim.Check;
 
 /**
- * Tape readings of the opening that a new unit goes into, in. Three widths and three heights; two diagonals where they were taken.
+ * Tape readings of the existing frame, outside to outside, in.: three widths and three heights; two diagonals where they were taken.
+ * The sizes of both methods are worked out from them.
  */
 public record Readings(
         double widthTopIn,
