@@ -80,6 +80,13 @@ public enum Scalar {
     SPELL_QUANTILE("fraction", 0.01, 0.99, "share of years in which the design spell is not exceeded"),
     RUNOFF_HEIGHT_FT("ft", 0, 100, "wall above the head whose water runs down to it"),
     RUNOFF_FRACTION("fraction", 0, 1, "share of the rain on that wall that runs down rather than sticks or splashes"),
+    JOINT_STRIP_IN("in.", 0, 12, "width of wall or sill beside a joint whose water reaches the joint"),
+    FIELD_STRIP_IN("in.", 0, 48, "width of wall around an opening that counts as its field"),
+    YEAR_SPREAD(
+            "fraction",
+            0,
+            2,
+            "coefficient of variation of the annual driving rain, where the climate holds less than three years"),
     // leaks
     SOUND_SEAL_PASSES("fraction", 0, 1, "share of arriving water that passes a sound first line"),
     CLADDING_PASSES("fraction", 0, 1, "share of arriving water that passes the cladding"),

@@ -1,0 +1,101 @@
+package weatherlap.sim.rain;
+
+import java.util.Comparator;
+import java.util.stream.IntStream;
+import weatherlap.sim.Check;
+
+/**
+ * The part of a wall's driving rain that passes under the eave.
+ *
+ * <p>In an hour the rain slants by tanβ = DRF · U · cosθ, so an eave of projection P keeps the wall dry down to
+ *
+ * <pre>
+ * h = P / (DRF · U · cosθ)
+ * </pre>
+ *
+ * below it (geometry; drops of the median size, wind straight up to the wall, no eddies). U is the wind at 10 m in open country times
+ * the roughness coefficient at the opening. The hours are sorted by tanβ once; with running sums of the rain a, and of a/tanβ, the
+ * share that reaches a depth, or on the mean a band of depths, is a look-up that equals the sum over the hours to rounding error:
+ *
+ * <pre>
+ * reaches(y)      = Σ a [tanβ &gt; P/y] / Σ a
+ * mean(y1 to y2)  = Σ a · max(0, y2 − max(y1, h)) / ((y2 − y1) Σ a)
+ * </pre>
+ */
+final class EaveShadow {
+    /** tanβ, steepest (least slanting) first. */
+    private final double[] tangent;
+    /** Sum of the rain of hour i and all that slant more. */
+    private final double[] litresFrom;
+    /** Likewise of rain over tangent. */
+    private final double[] litresOverTangentFrom;
+
+    private EaveShadow(double[] tangent, double[] litresFrom, double[] litresOverTangentFrom) {
+        this.tangent = tangent;
+        this.litresFrom = litresFrom;
+        this.litresOverTangentFrom = litresOverTangentFrom;
+    }
+
+    static EaveShadow of(WallHours hours) {
+        int n = hours.count();
+        int[] order = IntStream.range(0, n)
+                .boxed()
+                .sorted(Comparator.comparingDouble(hours::tangent))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        double[] tangent = IntStream.of(order).mapToDouble(hours::tangent).toArray();
+        double[] litres = new double[n + 1];
+        double[] litresOverTangent = new double[n + 1];
+        for (int i = n - 1; i >= 0; i--) {
+            double a = hours.litres(order[i]);
+            litres[i] = litres[i + 1] + a;
+            litresOverTangent[i] = litresOverTangent[i + 1] + a / tangent[i];
+        }
+        return new EaveShadow(tangent, litres, litresOverTangent);
+    }
+
+    /**
+     * Share of the driving rain that reaches a point, 0 to 1.
+     *
+     * @param depthM below the eave
+     * @param overhangM projection of the eave; 0: none, all of it arrives
+     * @param windFactor wind here over wind at 10 m in open country
+     */
+    double share(double depthM, double overhangM, double windFactor) {
+        Check.notNegative("depth under the eave", depthM);
+        return overhangM == 0 ? 1 : ratio(litresFrom[firstAbove(overhangM, windFactor * depthM)]);
+    }
+
+    /** Mean share over a band of the wall from one depth below the eave to a greater one, m. */
+    double meanShare(double fromDepthM, double toDepthM, double overhangM, double windFactor) {
+        if (overhangM == 0 || toDepthM - fromDepthM < 1e-9) {
+            return share(fromDepthM, overhangM, windFactor);
+        }
+        int reachesBottom = firstAbove(overhangM, windFactor * toDepthM);
+        int reachesTop = firstAbove(overhangM, windFactor * fromDepthM);
+        double wholeBand = litresFrom[reachesTop] * (toDepthM - fromDepthM);
+        double partOfBand = toDepthM * (litresFrom[reachesBottom] - litresFrom[reachesTop])
+                - overhangM / windFactor * (litresOverTangentFrom[reachesBottom] - litresOverTangentFrom[reachesTop]);
+        return ratio((wholeBand + partOfBand) / (toDepthM - fromDepthM));
+    }
+
+    private double ratio(double litres) {
+        return litresFrom[0] == 0 ? 0 : Math.max(0, Math.min(1, litres / litresFrom[0]));
+    }
+
+    /** First hour whose tangent exceeds overhang over depth. */
+    private int firstAbove(double overhangM, double scaledDepthM) {
+        double limit = overhangM / scaledDepthM;
+        int low = 0;
+        int high = tangent.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (tangent[middle] > limit) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+}
