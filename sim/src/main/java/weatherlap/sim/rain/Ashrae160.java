@@ -60,6 +60,8 @@ public final class Ashrae160 {
     /** Load in L/(m² h); none in the lee. */
     public static double hourlyLitresPerM2(
             double exposureFactor, double depositionFactor, double windMetresPerSecond, double rainMm, double cosine) {
-        return cosine <= 0 ? 0 : exposureFactor * depositionFactor * LOAD_FACTOR * windMetresPerSecond * cosine * rainMm;
+        return cosine <= 0
+                ? 0
+                : exposureFactor * depositionFactor * LOAD_FACTOR * windMetresPerSecond * cosine * rainMm;
     }
 }

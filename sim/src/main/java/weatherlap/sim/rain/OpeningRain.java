@@ -126,8 +126,7 @@ public final class OpeningRain {
                                 width(),
                                 runoffHeight(),
                                 scenario.amount(Scalar.RUNOFF_FRACTION)));
-            case JAMB ->
-                Amount.product("water at the jambs", LITRES, List.of(free(), openingShare(), jambStrips()));
+            case JAMB -> Amount.product("water at the jambs", LITRES, List.of(free(), openingShare(), jambStrips()));
             case SILL ->
                 Amount.product(
                         "water that runs down the glass to the sill",

@@ -44,7 +44,10 @@ public record RainCoverage(
                 count(weather, wet),
                 count(weather, wet.and(windless)),
                 hours(weather).filter(wet).mapToDouble(t -> rain[t]).sum(),
-                hours(weather).filter(wet.and(windless)).mapToDouble(t -> rain[t]).sum(),
+                hours(weather)
+                        .filter(wet.and(windless))
+                        .mapToDouble(t -> rain[t])
+                        .sum(),
                 hours(weather)
                         .mapToDouble(t -> speed[t])
                         .filter(v -> !Double.isNaN(v))

@@ -42,7 +42,8 @@ final class RainYears {
     }
 
     private static int yearEnd(HourlyWeather weather, int years) {
-        return (int) Duration.between(weather.start(), weather.start().plusYears(years)).toHours();
+        return (int) Duration.between(weather.start(), weather.start().plusYears(years))
+                .toHours();
     }
 
     private static int[] array(List<Integer> ends) {

@@ -17,7 +17,8 @@ public final class Straube {
     private Straube() {}
 
     /** Rain on the wall, L/(m² h); none in the lee. */
-    public static double hourlyLitresPerM2(double depositionFactor, double windMetresPerSecond, double rainMm, double cosine) {
+    public static double hourlyLitresPerM2(
+            double depositionFactor, double windMetresPerSecond, double rainMm, double cosine) {
         return cosine <= 0 || rainMm <= 0
                 ? 0
                 : depositionFactor * Raindrop.drivingRainFactor(rainMm) * windMetresPerSecond * cosine * rainMm;

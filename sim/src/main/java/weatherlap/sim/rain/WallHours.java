@@ -22,7 +22,9 @@ final class WallHours {
         for (int i = 0; i < all.length; i++) {
             all[i] = wet.east[i] * normalEast + wet.north[i] * normalNorth;
         }
-        rows = IntStream.range(0, all.length).filter(i -> all[i] > ALONG_THE_WALL).toArray();
+        rows = IntStream.range(0, all.length)
+                .filter(i -> all[i] > ALONG_THE_WALL)
+                .toArray();
         cosine = IntStream.of(rows).mapToDouble(i -> all[i]).toArray();
     }
 

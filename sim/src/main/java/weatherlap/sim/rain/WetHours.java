@@ -24,8 +24,7 @@ final class WetHours {
         rainMm = column(t -> weather.rainMm()[t]);
         east = column(t -> Math.sin(Math.toRadians(weather.windFromDeg()[t])));
         north = column(t -> Math.cos(Math.toRadians(weather.windFromDeg()[t])));
-        isoLitres = column(
-                t -> Iso15927.hourlyLitresPerM2(weather.windMetresPerSecond()[t], weather.rainMm()[t], 1));
+        isoLitres = column(t -> Iso15927.hourlyLitresPerM2(weather.windMetresPerSecond()[t], weather.rainMm()[t], 1));
         drivingRainFactor = column(t -> Raindrop.drivingRainFactor(weather.rainMm()[t]));
     }
 
