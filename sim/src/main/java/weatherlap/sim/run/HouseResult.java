@@ -1,5 +1,7 @@
 package weatherlap.sim.run;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import weatherlap.sim.assumptions.Method;
@@ -21,7 +23,7 @@ public record HouseResult(
         List<ElevationResult> elevations,
         List<OpeningResult> openings) {
     public HouseResult {
-        methods = Map.copyOf(methods);
+        methods = Collections.unmodifiableMap(new EnumMap<>(methods));
         elevations = List.copyOf(elevations);
         openings = List.copyOf(openings);
     }

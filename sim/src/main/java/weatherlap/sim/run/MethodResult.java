@@ -1,5 +1,7 @@
 package weatherlap.sim.run;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import weatherlap.sim.assumptions.Method;
@@ -40,6 +42,8 @@ public record MethodResult(
         Summary horizonCostUsd,
         List<String> flags) {
     public MethodResult {
+        labourMinutesByStep = Collections.unmodifiableMap(new LinkedHashMap<>(labourMinutesByStep));
+        costParts = Collections.unmodifiableMap(new LinkedHashMap<>(costParts));
         flags = List.copyOf(flags);
     }
 
