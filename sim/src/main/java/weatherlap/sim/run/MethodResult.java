@@ -17,6 +17,7 @@ import weatherlap.sim.assumptions.Method;
  * @param priceUsd quoted from the mean cost
  * @param costUsd what the job costs the shop: labour, material, overhead, callbacks and service
  * @param costParts mean of each part of the cost, USD, by name in a fixed order
+ * @param grossProfitUsd expected price less direct cost and service; overhead is paid out of it
  * @param lossProbability chance that the job costs more than the price
  * @param leakScore chance of leak damage at any opening within the horizon, percent
  * @param expectedDamageUsd mean of the leak damage within the horizon, discounted, USD
@@ -35,6 +36,7 @@ public record MethodResult(
         double priceUsd,
         Summary costUsd,
         Map<String, Double> costParts,
+        double grossProfitUsd,
         double lossProbability,
         Summary leakScore,
         double expectedDamageUsd,
@@ -60,6 +62,6 @@ public record MethodResult(
     }
 
     public double grossProfitPerCrewDayUsd() {
-        return crewDays == 0 ? 0 : (priceUsd - costUsd.mean()) / crewDays;
+        return crewDays == 0 ? 0 : grossProfitUsd / crewDays;
     }
 }
