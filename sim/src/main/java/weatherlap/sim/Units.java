@@ -24,8 +24,11 @@ public final class Units {
     /** Cubic inches in a US fluid ounce (231/128, exact). */
     public static final double CUBIC_INCHES_PER_FLUID_OUNCE = 231.0 / 128.0;
 
-    /** Kilograms in a pound (exact). */
+    /** Kilograms in an pound (exact). */
     public static final double KILOGRAMS_PER_POUND = 0.45359237;
+
+    /** Pounds in a short ton. */
+    public static final double POUNDS_PER_SHORT_TON = 2000;
 
     private Units() {}
 
@@ -64,5 +67,13 @@ public final class Units {
     /** °F to °C. */
     public static double fahrenheitToCelsius(double fahrenheit) {
         return (fahrenheit - 32) / 1.8;
+    }
+
+    public static double kilogramsToPounds(double kilograms) {
+        return kilograms / KILOGRAMS_PER_POUND;
+    }
+
+    public static double poundsToShortTons(double pounds) {
+        return pounds / POUNDS_PER_SHORT_TON;
     }
 }

@@ -10,6 +10,8 @@ public enum Driver {
     ELEVATION("elevation", Level.ELEVATION),
     /** A siding panel taken down and put back. */
     PANEL("panel", Level.ELEVATION),
+    /** A siding panel expected to break while it is handled. */
+    BROKEN_PANEL("panel", Level.ELEVATION),
     OPENING("opening", Level.OPENING),
     /** A lite of a mulled opening. */
     UNIT("unit", Level.OPENING),

@@ -1,0 +1,70 @@
+package weatherlap.sim.labour;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import weatherlap.sim.Check;
+import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.ThreePoint;
+import weatherlap.sim.explain.Amount;
+
+/**
+ * A step at one place: quantity × minutes × factors.
+ *
+ * @param quantity in the unit of the step's driver
+ * @param factors conditions that slow or speed the step, each 1 in ordinary conditions; those that do not bear on it are left out
+ */
+public record LabourLine(LabourStep step, double quantity, List<Amount> factors) {
+    public LabourLine {
+        Check.notNegative("quantity of " + step.id(), quantity);
+        factors.forEach(factor -> Check.positive(factor.name(), factor.value()));
+        factors = List.copyOf(factors);
+    }
+
+    /** The product of the factors. */
+    public double multiplier() {
+        return factors.stream().mapToDouble(Amount::value).reduce(1, (a, b) -> a * b);
+    }
+
+    /** What a drawn value of the step's minutes is multiplied by. */
+    public double weight() {
+        return quantity * multiplier();
+    }
+
+    public double meanMinutes() {
+        return amount().value();
+    }
+
+    /** Person-minutes as a tree, down to the row. */
+    public Amount amount() {
+        Stream<Amount> base = Stream.of(Amount.given("quantity", quantity, step.driver().unit()), minutesEach());
+        return Amount.product(
+                step.tradeName(), "min", Stream.concat(base, factors.stream()).toList());
+    }
+
+    private Amount minutesEach() {
+        ThreePoint minutes = step.minutes();
+        String unit = "min/" + step.driver().unit();
+        return Amount.formula(
+                "(low + 4 likely + high) / 6",
+                minutes.mean(),
+                unit,
+                List.of(
+                        Amount.given("low", minutes.low(), unit, step.origin()),
+                        Amount.given("likely", minutes.likely(), unit, step.origin()),
+                        Amount.given("high", minutes.high(), unit, step.origin())));
+    }
+
+    /**
+     * Variance of the minutes of lines of one house, min². The minutes of a step are one unknown for the whole house, so the
+     * weights of a step are summed before they are squared; steps are independent of each other.
+     */
+    public static double variance(List<LabourLine> lines) {
+        Map<LabourStep, Double> weights = new LinkedHashMap<>();
+        lines.forEach(line -> weights.merge(line.step(), line.weight(), Double::sum));
+        return weights.entrySet().stream()
+                .mapToDouble(e -> e.getValue() * e.getValue() * e.getKey().minutes().variance())
+                .sum();
+    }
+}

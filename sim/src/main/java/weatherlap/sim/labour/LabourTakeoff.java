@@ -1,0 +1,87 @@
+package weatherlap.sim.labour;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.Facts;
+import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.explain.Amount;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+import weatherlap.sim.quantity.ElevationQuantities;
+
+/**
+ * The steps of one house by one method, at the openings and shared. Lines of quantity zero are left out; the others stand in the
+ * order of the table.
+ */
+public record LabourTakeoff(Assumptions assumptions, House house, Method method) {
+
+    /** Lines that belong to one opening alone. */
+    public List<LabourLine> ofOpening(Elevation elevation, ElevationQuantities quantities, int opening) {
+        Map<Fact, String> facts =
+                Facts.of(house, elevation, elevation.openings().get(opening));
+        int storey = house.storeyOf(elevation, elevation.openings().get(opening));
+        return lines(
+                Driver.Level.OPENING,
+                facts,
+                step -> quantities.at(opening, step.driver()),
+                step -> pace().atOpening(step, storey));
+    }
+
+    /** Lines that the openings of a wall share; none where it has no opening. */
+    public List<LabourLine> ofElevation(Elevation elevation, ElevationQuantities quantities) {
+        if (elevation.openings().isEmpty()) {
+            return List.of();
+        }
+        List<Integer> storeys = elevation.openings().stream()
+                .map(opening -> house.storeyOf(elevation, opening))
+                .toList();
+        return lines(
+                Driver.Level.ELEVATION,
+                Facts.of(house, elevation),
+                step -> step.driver() == Driver.ELEVATION ? 1 : quantities.panelsDown(),
+                step -> pace().atElevation(step, storeys));
+    }
+
+    /** Lines once a house. */
+    public List<LabourLine> ofJob() {
+        return ofHouse(Driver.JOB, 1);
+    }
+
+    /** Lines of each working day. */
+    public List<LabourLine> ofDays(int days) {
+        return ofHouse(Driver.DAY, days);
+    }
+
+    private List<LabourLine> ofHouse(Driver driver, int count) {
+        return lines(
+                Driver.Level.HOUSE,
+                Facts.of(house),
+                step -> step.driver() == driver ? count : 0,
+                pace()::anywhere);
+    }
+
+    private Pace pace() {
+        return new Pace(assumptions.scenario(), house.openingCount(), house.leadSafe());
+    }
+
+    private List<LabourLine> lines(
+            Driver.Level level,
+            Map<Fact, String> facts,
+            ToDoubleFunction<LabourStep> quantity,
+            Function<LabourStep, List<Amount>> factors) {
+        Stream<LabourStep> steps = assumptions
+                .steps(method)
+                .filter(step -> step.driver().level() == level)
+                .filter(step -> step.appliesWhen().holds(facts));
+        return steps.filter(step -> quantity.applyAsDouble(step) > 0)
+                .map(step -> new LabourLine(step, quantity.applyAsDouble(step), factors.apply(step)))
+                .toList();
+    }
+}

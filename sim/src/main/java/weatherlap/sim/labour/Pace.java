@@ -1,0 +1,97 @@
+package weatherlap.sim.labour;
+
+import java.util.ArrayList;
+import java.util.List;
+import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.explain.Amount;
+
+/**
+ * What slows or speeds a crew at one house. Each factor is a judgement unless its class names a source.
+ *
+ * <ul>
+ *   <li>cold: {@link ColdCurve}, on cold-sensitive steps;
+ *   <li>height: by storey, on height-sensitive steps; for work that a wall shares, the mean over its openings;
+ *   <li>learning: the mean of {@link LearningCurve} over the openings of the house, on the steps of an opening. The mean, and not each
+ *       opening's own place on the curve, so that an opening's minutes do not depend on the order of the table;
+ *   <li>lead-safe: on the steps of an opening where lead-safe work is presumed, but for steps that are there for its sake;
+ *   <li>short-handed: a step of more people than the crew has needs help, which is paid for as long as the crew: people ÷ crew.
+ * </ul>
+ *
+ * @param openings in the house
+ * @param leadSafe whether lead-safe work is presumed
+ */
+public record Pace(Scenario scenario, int openings, boolean leadSafe) {
+
+    /** Factors of a step at an opening. */
+    public List<Amount> atOpening(LabourStep step, int storey) {
+        List<Amount> factors = anywhere(step);
+        if (step.heightSensitive() && storey > 1) {
+            factors.add(height(storey));
+        }
+        if (openings > 1 && scenario.value(Scalar.LEARNING_SLOPE) < 1) {
+            factors.add(learning());
+        }
+        if (leadSafe && step.appliesWhen().terms().stream().noneMatch(term -> term.fact() == Fact.LEAD_SAFE)) {
+            factors.add(scenario.amount(Scalar.LEAD_SAFE_FACTOR));
+        }
+        return factors;
+    }
+
+    /** Factors of a step that the openings of a wall share. */
+    public List<Amount> atElevation(LabourStep step, List<Integer> storeys) {
+        List<Amount> factors = anywhere(step);
+        if (step.heightSensitive() && storeys.stream().anyMatch(storey -> storey > 1)) {
+            List<Amount> heights = storeys.stream().map(this::height).toList();
+            double mean = heights.stream().mapToDouble(Amount::value).sum() / heights.size();
+            factors.add(Amount.formula("mean height factor of the wall's openings", mean, "", heights));
+        }
+        return factors;
+    }
+
+    /** Factors of a step of the whole house: also those of a step anywhere. */
+    public List<Amount> anywhere(LabourStep step) {
+        List<Amount> factors = new ArrayList<>();
+        if (step.coldSensitive()) {
+            factors.add(cold());
+        }
+        int crew = scenario.whole(Scalar.CREW_SIZE);
+        if (step.people() > crew) {
+            factors.add(Amount.formula(
+                    "people ÷ crew",
+                    (double) step.people() / crew,
+                    "",
+                    List.of(
+                            Amount.given("people", step.people(), "people", step.origin()),
+                            scenario.amount(Scalar.CREW_SIZE))));
+        }
+        return factors;
+    }
+
+    private Amount cold() {
+        ColdCurve curve = scenario.choice(Choice.COLD_CURVE, ColdCurve.class);
+        return Amount.formula(
+                "temperature, by " + scenario.choice(Choice.COLD_CURVE),
+                curve.factor(scenario.value(Scalar.TEMPERATURE_F)),
+                "",
+                List.of(scenario.amount(Scalar.TEMPERATURE_F)));
+    }
+
+    private Amount height(int storey) {
+        return storey == 1
+                ? Amount.given("first storey", 1, "")
+                : scenario.amount(storey == 2 ? Scalar.HEIGHT_FACTOR_SECOND : Scalar.HEIGHT_FACTOR_THIRD);
+    }
+
+    private Amount learning() {
+        double mean = new LearningCurve(scenario.value(Scalar.LEARNING_SLOPE)).mean(openings);
+        return Amount.formula(
+                "mean of the learning curve over the openings",
+                mean,
+                "",
+                List.of(scenario.amount(Scalar.LEARNING_SLOPE), Amount.given("openings", openings, "openings")));
+    }
+}

@@ -1,0 +1,113 @@
+package weatherlap.sim.material;
+
+import java.util.List;
+import weatherlap.sim.Check;
+import weatherlap.sim.assumptions.Material;
+import weatherlap.sim.assumptions.ThreePoint;
+import weatherlap.sim.explain.Amount;
+
+/**
+ * One item for one house.
+ *
+ * @param openings quantity of the item's driver at each opening, in the order of the house's openings; all 0 for a shared item
+ * @param shared quantity of the driver counted for a wall or the house; 0 for an item of the openings
+ */
+public record MaterialLine(Material item, List<Double> openings, double shared) {
+    /** A sum of rounded numbers this near above a whole package does not open another. */
+    private static final double SLACK_PACKAGES = 1e-9;
+
+    public MaterialLine {
+        openings.forEach(quantity -> Check.notNegative("quantity of " + item.id(), quantity));
+        Check.notNegative("shared quantity of " + item.id(), shared);
+        openings = List.copyOf(openings);
+    }
+
+    /** Units of stock that end up in the wall, before waste. */
+    public double usedStock() {
+        return driverQuantity() * item.quantityPerDriver();
+    }
+
+    private double driverQuantity() {
+        return openings.stream().mapToDouble(q -> q).sum() + shared;
+    }
+
+    /** Whole packages bought for the house. */
+    public int packages() {
+        return (int) Math.ceil(inPackages(driverQuantity()) - SLACK_PACKAGES);
+    }
+
+    /** Packages, unrounded, that a quantity of the driver uses, waste in. */
+    public double inPackages(double quantity) {
+        return quantity * item.quantityPerDriver() * (1 + item.wasteFraction()) / item.packageSize();
+    }
+
+    /** What is paid, USD. */
+    public ThreePoint priceUsd() {
+        return item.price().times(packages());
+    }
+
+    /** What the house pays. */
+    public Amount amount() {
+        Amount stock = Amount.product("stock needed", item.unit(), stockOf(driverQuantity()));
+        Amount packages = Amount.formula(
+                "whole packages", packages(), "packages", List.of(stock, given("in a package", item.packageSize(), item.unit())));
+        return Amount.product(item.tradeName(), "USD", List.of(packages, pricePerPackage()));
+    }
+
+    /** What one opening uses of it, without the rest of a package. */
+    public Amount openingAmount(int opening) {
+        return shareOf(openings.get(opening));
+    }
+
+    /** What walls or the house use of it, without the rest of a package. */
+    public Amount sharedAmount() {
+        return shareOf(shared);
+    }
+
+    /** The rest of the last package. */
+    public Amount remainderAmount() {
+        double rest = packages() - inPackages(driverQuantity());
+        return Amount.product(
+                item.tradeName() + ", rest of the last package",
+                "USD",
+                List.of(Amount.given("packages", rest, "packages"), pricePerPackage()));
+    }
+
+    private Amount shareOf(double quantity) {
+        List<Amount> parts = List.of(
+                Amount.formula(
+                        "packages used",
+                        inPackages(quantity),
+                        "packages",
+                        List.of(
+                                Amount.product("stock needed", item.unit(), stockOf(quantity)),
+                                given("in a package", item.packageSize(), item.unit()))),
+                pricePerPackage());
+        return Amount.product(item.tradeName(), "USD", parts);
+    }
+
+    private List<Amount> stockOf(double quantity) {
+        String driver = item.driver().unit();
+        return List.of(
+                Amount.given("quantity", quantity, driver),
+                given("stock for one", item.quantityPerDriver(), item.unit() + "/" + driver),
+                Amount.formula(
+                        "1 + waste", 1 + item.wasteFraction(), "", List.of(given("waste", item.wasteFraction(), ""))));
+    }
+
+    private Amount pricePerPackage() {
+        ThreePoint price = item.price();
+        return Amount.formula(
+                "(low + 4 likely + high) / 6",
+                price.mean(),
+                "USD",
+                List.of(
+                        given("low", price.low(), "USD"),
+                        given("likely", price.likely(), "USD"),
+                        given("high", price.high(), "USD")));
+    }
+
+    private Amount given(String name, double value, String unit) {
+        return Amount.given(name, value, unit, item.origin());
+    }
+}

@@ -1,0 +1,80 @@
+package weatherlap.sim.material;
+
+import java.util.ArrayList;
+import java.util.List;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.Facts;
+import weatherlap.sim.assumptions.Material;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.explain.Amount;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+import weatherlap.sim.quantity.ElevationQuantities;
+import weatherlap.sim.quantity.HouseQuantities;
+
+/** The items of one house by one method, in table order; items that are not needed are left out. */
+public record MaterialTakeoff(Assumptions assumptions, House house, Method method, HouseQuantities quantities) {
+    public MaterialTakeoff {
+        quantities.fitting(house);
+    }
+
+    /** @param days working days, for items by the day */
+    public List<MaterialLine> lines(int days) {
+        return assumptions
+                .materials(method)
+                .map(item -> line(item, days))
+                .filter(line -> line.packages() > 0)
+                .toList();
+    }
+
+    private MaterialLine line(Material item, int days) {
+        List<Double> openings = new ArrayList<>();
+        double shared = 0;
+        for (int e = 0; e < house.elevations().size(); e++) {
+            Elevation elevation = house.elevations().get(e);
+            ElevationQuantities counted = quantities.elevations().get(e);
+            for (int o = 0; o < elevation.openings().size(); o++) {
+                openings.add(atOpening(item, elevation, counted, o));
+            }
+            shared += atElevation(item, elevation, counted);
+        }
+        return new MaterialLine(item, openings, shared + atHouse(item, days));
+    }
+
+    private double atOpening(Material item, Elevation elevation, ElevationQuantities counted, int opening) {
+        boolean applies = item.driver().level() == Driver.Level.OPENING
+                && item.appliesWhen()
+                        .holds(Facts.of(house, elevation, elevation.openings().get(opening)));
+        return applies ? counted.at(opening, item.driver()) : 0;
+    }
+
+    private double atElevation(Material item, Elevation elevation, ElevationQuantities counted) {
+        boolean applies = item.driver().level() == Driver.Level.ELEVATION
+                && !elevation.openings().isEmpty()
+                && item.appliesWhen().holds(Facts.of(house, elevation));
+        if (!applies) {
+            return 0;
+        }
+        return switch (item.driver()) {
+            case PANEL -> counted.panelsDown();
+            case BROKEN_PANEL -> broken(elevation, counted).value();
+            default -> 1;
+        };
+    }
+
+    private Amount broken(Elevation elevation, ElevationQuantities counted) {
+        return Breakage.panels(
+                counted.panelsDown(),
+                assumptions.scenario().amount(Scalar.BREAKAGE_FRACTION),
+                assumptions.scenario().amount(Scalar.TEMPERATURE_F),
+                elevation.sidingCondition());
+    }
+
+    private double atHouse(Material item, int days) {
+        boolean applies = item.driver().level() == Driver.Level.HOUSE
+                && item.appliesWhen().holds(Facts.of(house));
+        return applies ? (item.driver() == Driver.DAY ? days : 1) : 0;
+    }
+}

@@ -1,0 +1,25 @@
+package weatherlap.sim.price;
+
+import weatherlap.sim.Check;
+
+/**
+ * What one house costs the shop, as expected or in one draw.
+ *
+ * @param labourUsd wages with burden
+ * @param materialUsd units, items, permit and tipping
+ * @param callbackUsd callbacks for leaks: probability × cost when expected, cost or nothing in a draw
+ * @param crewHours hours the crew is out
+ */
+public record JobCost(double labourUsd, double materialUsd, double callbackUsd, double crewHours) {
+    public JobCost {
+        Check.notNegative("labour", labourUsd);
+        Check.notNegative("material", materialUsd);
+        Check.notNegative("callbacks", callbackUsd);
+        Check.notNegative("crew hours", crewHours);
+    }
+
+    /** USD, before overhead and reserves on the price. */
+    public double directUsd() {
+        return labourUsd + materialUsd + callbackUsd;
+    }
+}

@@ -1,0 +1,71 @@
+package weatherlap.sim.price;
+
+import weatherlap.sim.Check;
+import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+
+/**
+ * How a price is made from a cost; the equations stand in the package's page.
+ *
+ * @param profitFraction gross margin or net profit, by the way, as a fraction of the price
+ * @param serviceReserve fraction of the price kept for service
+ * @param overheadUsdPerCrewHour USD/h
+ */
+public record Pricing(Way way, double profitFraction, double serviceReserve, double overheadUsdPerCrewHour) {
+    /** The two ways; they can rank the methods differently, because only one charges for the hours a crew is out. */
+    public enum Way {
+        GROSS_MARGIN,
+        OVERHEAD_AND_NET
+    }
+
+    public Pricing {
+        Check.fraction("profit", profitFraction);
+        Check.fraction("service reserve", serviceReserve);
+        Check.within("profit and service reserve together", profitFraction + serviceReserve, 0, Math.nextDown(1.0));
+        Check.notNegative("overhead", overheadUsdPerCrewHour);
+    }
+
+    public static Pricing of(Scenario scenario) {
+        Way way = scenario.choice(Choice.PRICING, Way.class);
+        double profit = scenario.value(
+                switch (way) {
+                    case GROSS_MARGIN -> Scalar.GROSS_MARGIN;
+                    case OVERHEAD_AND_NET -> Scalar.NET_PROFIT;
+                });
+        return new Pricing(
+                way,
+                profit,
+                scenario.value(Scalar.SERVICE_RESERVE),
+                scenario.value(Scalar.OVERHEAD_USD_PER_CREW_HOUR));
+    }
+
+    /** What the shop asks, USD. */
+    public double priceUsd(JobCost expected) {
+        double charged =
+                switch (way) {
+                    case GROSS_MARGIN -> expected.directUsd();
+                    case OVERHEAD_AND_NET -> expected.directUsd() + overheadUsd(expected);
+                };
+        return charged / (1 - profitFraction - serviceReserve);
+    }
+
+    /** Price less direct cost and service, USD; overhead is paid out of it. Below 0: the job does not even pay its own bills. */
+    public double grossProfitUsd(double priceUsd, JobCost cost) {
+        return priceUsd * (1 - serviceReserve) - cost.directUsd();
+    }
+
+    /** Gross profit less overhead, USD. Below 0: the shop loses money on the job. */
+    public double netProfitUsd(double priceUsd, JobCost cost) {
+        return grossProfitUsd(priceUsd, cost) - overheadUsd(cost);
+    }
+
+    /** Everything the job costs the shop at a price, USD: direct, service and overhead. */
+    public double fullCostUsd(double priceUsd, JobCost cost) {
+        return priceUsd - netProfitUsd(priceUsd, cost);
+    }
+
+    private double overheadUsd(JobCost cost) {
+        return overheadUsdPerCrewHour * cost.crewHours();
+    }
+}

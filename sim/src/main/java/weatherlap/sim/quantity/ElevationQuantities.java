@@ -1,0 +1,44 @@
+package weatherlap.sim.quantity;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import weatherlap.sim.Check;
+import weatherlap.sim.assumptions.Driver;
+
+/**
+ * Quantities of one wall.
+ *
+ * @param panelsDown siding panels or boards that come down and go back, a count; 0 where there are none
+ * @param openings quantity of every opening-level driver, in the order of the wall's openings
+ */
+public record ElevationQuantities(double panelsDown, List<Map<Driver, Double>> openings) {
+    public ElevationQuantities {
+        Check.notNegative("panels down", panelsDown);
+        openings = openings.stream().map(ElevationQuantities::checked).toList();
+    }
+
+    private static Map<Driver, Double> checked(Map<Driver, Double> quantities) {
+        quantities.forEach((driver, quantity) -> {
+            Check.notNegative("quantity of " + driver, quantity);
+            if (driver.level() != Driver.Level.OPENING) {
+                throw new IllegalArgumentException("The driver " + driver + " is not counted at an opening.");
+            }
+        });
+        return Collections.unmodifiableMap(new EnumMap<>(quantities));
+    }
+
+    /**
+     * Quantity at one opening.
+     *
+     * @throws IllegalArgumentException when it was not taken off
+     */
+    public double at(int opening, Driver driver) {
+        Double quantity = openings.get(opening).get(driver);
+        if (quantity == null) {
+            throw new IllegalArgumentException("The quantity of " + driver + " was not taken off.");
+        }
+        return quantity;
+    }
+}

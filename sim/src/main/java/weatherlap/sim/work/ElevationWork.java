@@ -1,0 +1,35 @@
+package weatherlap.sim.work;
+
+import java.util.List;
+import java.util.stream.Stream;
+import weatherlap.sim.explain.Amount;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.labour.LabourLine;
+
+/**
+ * What one wall takes.
+ *
+ * @param lines labour that its openings share
+ * @param openings in the wall's order
+ */
+public record ElevationWork(Elevation elevation, List<LabourLine> lines, List<OpeningWork> openings) {
+    public ElevationWork {
+        lines = List.copyOf(lines);
+        openings = List.copyOf(openings);
+    }
+
+    /** Mean person-minutes, those of its openings in. */
+    public Amount labour() {
+        Stream<Amount> parts = Stream.of(Stream.of(shared()), openings.stream().map(OpeningWork::labour))
+                .flatMap(s -> s);
+        return Amount.sum("elevation " + elevation.id(), "min", parts.toList());
+    }
+
+    /** Mean person-minutes that its openings share. */
+    public Amount shared() {
+        return Amount.sum(
+                "shared on elevation " + elevation.id(),
+                "min",
+                lines.stream().map(LabourLine::amount).toList());
+    }
+}

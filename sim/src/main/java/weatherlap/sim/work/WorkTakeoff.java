@@ -1,0 +1,221 @@
+package weatherlap.sim.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import weatherlap.sim.Check;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.explain.Amount;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.labour.CrewDays;
+import weatherlap.sim.labour.LabourLine;
+import weatherlap.sim.labour.LabourTakeoff;
+import weatherlap.sim.material.Disposal;
+import weatherlap.sim.material.MaterialLine;
+import weatherlap.sim.material.MaterialTakeoff;
+import weatherlap.sim.material.NewUnit;
+import weatherlap.sim.price.CrewRate;
+import weatherlap.sim.price.JobCost;
+import weatherlap.sim.price.Pricing;
+import weatherlap.sim.quantity.ElevationQuantities;
+import weatherlap.sim.quantity.HouseQuantities;
+
+/**
+ * The work on one house by one method.
+ *
+ * @param elevations in table order
+ * @param jobLines labour once a house
+ * @param dayLines labour of all working days
+ * @param crewDays the openings packed into days, on mean minutes
+ * @param materials items bought, openings counted in table order over all walls
+ */
+public record WorkTakeoff(
+        Assumptions assumptions,
+        House house,
+        Method method,
+        List<ElevationWork> elevations,
+        List<LabourLine> jobLines,
+        List<LabourLine> dayLines,
+        CrewDays crewDays,
+        List<MaterialLine> materials) {
+    public WorkTakeoff {
+        elevations = List.copyOf(elevations);
+        jobLines = List.copyOf(jobLines);
+        dayLines = List.copyOf(dayLines);
+        materials = List.copyOf(materials);
+    }
+
+    /**
+     * Takes the work off.
+     *
+     * @throws IllegalArgumentException when the quantities do not cover the house, a driver was not taken off, a unit has no price, or
+     *     a day's overhead leaves no time to work
+     */
+    public static WorkTakeoff of(Assumptions assumptions, House house, Method method, HouseQuantities quantities) {
+        quantities.fitting(house);
+        LabourTakeoff labour = new LabourTakeoff(assumptions, house, method);
+        List<ElevationWork> elevations = IntStream.range(0, house.elevations().size())
+                .mapToObj(e -> elevation(
+                        labour, house.elevations().get(e), quantities.elevations().get(e)))
+                .toList();
+        CrewDays days = days(labour, elevations);
+        return new WorkTakeoff(
+                assumptions,
+                house,
+                method,
+                elevations,
+                labour.ofJob(),
+                labour.ofDays(days.days()),
+                days,
+                new MaterialTakeoff(assumptions, house, method, quantities).lines(days.days()));
+    }
+
+    private static ElevationWork elevation(LabourTakeoff labour, Elevation elevation, ElevationQuantities counted) {
+        Assumptions assumptions = labour.assumptions();
+        List<OpeningWork> openings = new ArrayList<>();
+        for (int o = 0; o < elevation.openings().size(); o++) {
+            Opening opening = elevation.openings().get(o);
+            openings.add(new OpeningWork(
+                    opening,
+                    labour.ofOpening(elevation, counted, o),
+                    NewUnit.cost(assumptions, labour.method(), opening),
+                    Disposal.cost(assumptions.scenario(), opening)));
+        }
+        return new ElevationWork(elevation, labour.ofElevation(elevation, counted), openings);
+    }
+
+    /** A wall's shared work goes up and down with its openings: each carries an equal part of it into its day. */
+    private static CrewDays days(LabourTakeoff labour, List<ElevationWork> elevations) {
+        Scenario scenario = labour.assumptions().scenario();
+        int crew = scenario.whole(Scalar.CREW_SIZE);
+        double lostMinutes = scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY) + mean(labour.ofDays(1)) / crew;
+        double dayMinutes = scenario.value(Scalar.HOURS_PER_DAY) * Units.MINUTES_PER_HOUR - lostMinutes;
+        List<Double> openings = elevations.stream()
+                .flatMap(e -> e.openings().stream()
+                        .map(o -> (mean(o.lines()) + mean(e.lines()) / e.openings().size()) / crew))
+                .toList();
+        return CrewDays.pack(dayMinutes, mean(labour.ofJob()) / crew, openings);
+    }
+
+    private static double mean(List<LabourLine> lines) {
+        return lines.stream().mapToDouble(LabourLine::meanMinutes).sum();
+    }
+
+    /** All openings, in table order over the walls. */
+    public List<OpeningWork> openings() {
+        return elevations.stream().flatMap(e -> e.openings().stream()).toList();
+    }
+
+    /** Mean person-minutes of the house, travel in. */
+    public Amount labour() {
+        Stream<Amount> walls = elevations.stream().map(ElevationWork::labour);
+        Stream<Amount> house =
+                Stream.concat(jobLines.stream(), dayLines.stream()).map(LabourLine::amount);
+        return Amount.sum(
+                "labour", "min", Stream.of(walls, house, Stream.of(travel())).flatMap(s -> s).toList());
+    }
+
+    /** Person-minutes on the road. */
+    public Amount travel() {
+        Scenario scenario = assumptions.scenario();
+        return Amount.product(
+                "travel",
+                "min",
+                List.of(
+                        Amount.given("working days", crewDays.days(), "days"),
+                        scenario.amount(Scalar.TRAVEL_MINUTES_PER_DAY),
+                        scenario.amount(Scalar.CREW_SIZE)));
+    }
+
+    /** Every labour line of the house. */
+    public List<LabourLine> lines() {
+        Stream<LabourLine> walls = elevations.stream().flatMap(e -> Stream.concat(
+                e.lines().stream(), e.openings().stream().flatMap(o -> o.lines().stream())));
+        return Stream.of(walls, jobLines.stream(), dayLines.stream()).flatMap(s -> s).toList();
+    }
+
+    /** Variance of the person-minutes by the ranges of the steps, min². */
+    public double labourVariance() {
+        return LabourLine.variance(lines());
+    }
+
+    /** Material of the house, USD: units, items in whole packages, permit and tipping. */
+    public Amount material() {
+        List<OpeningWork> all = openings();
+        Amount items = Amount.sum(
+                "items", "USD", materials.stream().map(MaterialLine::amount).toList());
+        return Amount.sum(
+                "material",
+                "USD",
+                List.of(
+                        Amount.sum("new units", "USD", all.stream().map(OpeningWork::unit).toList()),
+                        items,
+                        Amount.sum("tipping", "USD", all.stream().map(OpeningWork::tipping).toList()),
+                        assumptions.scenario().amount(Scalar.PERMIT_USD)));
+    }
+
+    /** Material of one opening, USD: its unit, its tipping and what it uses of the items. */
+    public Amount materialOfOpening(int opening) {
+        OpeningWork work = openings().get(opening);
+        Stream<Amount> items = materials.stream()
+                .filter(line -> line.openings().get(opening) > 0)
+                .map(line -> line.openingAmount(opening));
+        return Amount.sum(
+                "material of opening " + work.opening().id(),
+                "USD",
+                Stream.concat(Stream.of(work.unit(), work.tipping()), items).toList());
+    }
+
+    /** Material of the house that no opening uses, USD: shared items, the rest of each last package, the permit. */
+    public Amount materialOfHouse() {
+        Stream<Amount> shared = materials.stream().filter(l -> l.shared() > 0).map(MaterialLine::sharedAmount);
+        Stream<Amount> rest = materials.stream().map(MaterialLine::remainderAmount);
+        return Amount.sum(
+                "material of the house",
+                "USD",
+                Stream.of(shared, rest, Stream.of(assumptions.scenario().amount(Scalar.PERMIT_USD)))
+                        .flatMap(s -> s)
+                        .toList());
+    }
+
+    /** Wage with burden of a person of the crew, USD/h. */
+    public Amount personHour() {
+        return CrewRate.usdPerPersonHour(
+                assumptions.wages(house), assumptions.scenario().whole(Scalar.CREW_SIZE));
+    }
+
+    /**
+     * What the house is expected to cost the shop.
+     *
+     * @param callbacks leaks expected within the warranty, openings
+     */
+    public JobCost expectedCost(double callbacks) {
+        Check.notNegative("callbacks", callbacks);
+        Scenario scenario = assumptions.scenario();
+        double personHours = Units.minutesToHours(labour().value());
+        return new JobCost(
+                personHours * personHour().value(),
+                material().value(),
+                callbacks * scenario.value(Scalar.CALLBACK_COST_USD),
+                personHours / scenario.whole(Scalar.CREW_SIZE));
+    }
+
+    /** Expected gross profit for each day the crew is at the house, USD. */
+    public double grossProfitPerCrewDayUsd(double callbacks) {
+        Pricing pricing = Pricing.of(assumptions.scenario());
+        JobCost cost = expectedCost(callbacks);
+        return pricing.grossProfitUsd(pricing.priceUsd(cost), cost) / crewDays.days();
+    }
+
+    /** The same as arrays, for drawing. */
+    public WorkWeights weights() {
+        return WorkWeights.of(this);
+    }
+}
