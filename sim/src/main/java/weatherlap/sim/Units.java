@@ -24,7 +24,7 @@ public final class Units {
     /** Cubic inches in a US fluid ounce (231/128, exact). */
     public static final double CUBIC_INCHES_PER_FLUID_OUNCE = 231.0 / 128.0;
 
-    /** Kilograms in an pound (exact). */
+    /** Kilograms in a pound (exact). */
     public static final double KILOGRAMS_PER_POUND = 0.45359237;
 
     /** Pounds in a short ton. */
@@ -67,10 +67,6 @@ public final class Units {
     /** °F to °C. */
     public static double fahrenheitToCelsius(double fahrenheit) {
         return (fahrenheit - 32) / 1.8;
-    }
-
-    public static double kilogramsToPounds(double kilograms) {
-        return kilograms / KILOGRAMS_PER_POUND;
     }
 
     public static double poundsToShortTons(double pounds) {

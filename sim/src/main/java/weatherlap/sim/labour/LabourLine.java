@@ -38,7 +38,8 @@ public record LabourLine(LabourStep step, double quantity, List<Amount> factors)
 
     /** Person-minutes as a tree, down to the row. */
     public Amount amount() {
-        Stream<Amount> base = Stream.of(Amount.given("quantity", quantity, step.driver().unit()), minutesEach());
+        Stream<Amount> base =
+                Stream.of(Amount.given("quantity", quantity, step.driver().unit()), minutesEach());
         return Amount.product(
                 step.tradeName(), "min", Stream.concat(base, factors.stream()).toList());
     }
@@ -64,7 +65,8 @@ public record LabourLine(LabourStep step, double quantity, List<Amount> factors)
         Map<LabourStep, Double> weights = new LinkedHashMap<>();
         lines.forEach(line -> weights.merge(line.step(), line.weight(), Double::sum));
         return weights.entrySet().stream()
-                .mapToDouble(e -> e.getValue() * e.getValue() * e.getKey().minutes().variance())
+                .mapToDouble(
+                        e -> e.getValue() * e.getValue() * e.getKey().minutes().variance())
                 .sum();
     }
 }

@@ -28,10 +28,8 @@ public record LabourTakeoff(Assumptions assumptions, House house, Method method)
                 Facts.of(house, elevation, elevation.openings().get(opening));
         int storey = house.storeyOf(elevation, elevation.openings().get(opening));
         return lines(
-                Driver.Level.OPENING,
-                facts,
-                step -> quantities.at(opening, step.driver()),
-                step -> pace().atOpening(step, storey));
+                Driver.Level.OPENING, facts, step -> quantities.at(opening, step.driver()), step -> pace().atOpening(
+                                step, storey));
     }
 
     /** Lines that the openings of a wall share; none where it has no opening. */
@@ -61,10 +59,7 @@ public record LabourTakeoff(Assumptions assumptions, House house, Method method)
 
     private List<LabourLine> ofHouse(Driver driver, int count) {
         return lines(
-                Driver.Level.HOUSE,
-                Facts.of(house),
-                step -> step.driver() == driver ? count : 0,
-                pace()::anywhere);
+                Driver.Level.HOUSE, Facts.of(house), step -> step.driver() == driver ? count : 0, pace()::anywhere);
     }
 
     private Pace pace() {

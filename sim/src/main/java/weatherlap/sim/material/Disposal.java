@@ -34,12 +34,9 @@ public final class Disposal {
     }
 
     static double weightLb(Scenario scenario, Opening opening) {
-        double areaM2 =
-                Units.inchesToMetres(opening.frameWidthIn()) * Units.inchesToMetres(opening.frameHeightIn());
-        double glassKg = areaM2
-                * GLASS_KG_PER_M2_MM
-                * scenario.value(Scalar.PANES)
-                * scenario.value(Scalar.PANE_THICKNESS_MM);
+        double areaM2 = Units.inchesToMetres(opening.frameWidthIn()) * Units.inchesToMetres(opening.frameHeightIn());
+        double glassKg =
+                areaM2 * GLASS_KG_PER_M2_MM * scenario.value(Scalar.PANES) * scenario.value(Scalar.PANE_THICKNESS_MM);
         double perimeterFt = Units.inchesToFeet(2 * (opening.frameWidthIn() + opening.frameHeightIn()));
         return Units.kilogramsToPounds(glassKg) + perimeterFt * scenario.value(Scalar.FRAME_LB_PER_FT);
     }

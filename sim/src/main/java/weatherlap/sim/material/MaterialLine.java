@@ -50,7 +50,10 @@ public record MaterialLine(Material item, List<Double> openings, double shared) 
     public Amount amount() {
         Amount stock = Amount.product("stock needed", item.unit(), stockOf(driverQuantity()));
         Amount packages = Amount.formula(
-                "whole packages", packages(), "packages", List.of(stock, given("in a package", item.packageSize(), item.unit())));
+                "whole packages",
+                packages(),
+                "packages",
+                List.of(stock, given("in a package", item.packageSize(), item.unit())));
         return Amount.product(item.tradeName(), "USD", List.of(packages, pricePerPackage()));
     }
 

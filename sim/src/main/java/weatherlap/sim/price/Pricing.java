@@ -34,10 +34,7 @@ public record Pricing(Way way, double profitFraction, double serviceReserve, dou
                     case OVERHEAD_AND_NET -> Scalar.NET_PROFIT;
                 });
         return new Pricing(
-                way,
-                profit,
-                scenario.value(Scalar.SERVICE_RESERVE),
-                scenario.value(Scalar.OVERHEAD_USD_PER_CREW_HOUR));
+                way, profit, scenario.value(Scalar.SERVICE_RESERVE), scenario.value(Scalar.OVERHEAD_USD_PER_CREW_HOUR));
     }
 
     /** What the shop asks, USD. */

@@ -25,7 +25,8 @@ public record HouseQuantities(List<ElevationQuantities> elevations) {
                     == house.elevations().get(e).openings().size();
         }
         if (!fits) {
-            throw new IllegalArgumentException("The quantities must cover every wall and opening of " + house.id() + ".");
+            throw new IllegalArgumentException(
+                    "The quantities must cover every wall and opening of " + house.id() + ".");
         }
         return this;
     }

@@ -63,7 +63,9 @@ public record WorkTakeoff(
         LabourTakeoff labour = new LabourTakeoff(assumptions, house, method);
         List<ElevationWork> elevations = IntStream.range(0, house.elevations().size())
                 .mapToObj(e -> elevation(
-                        labour, house.elevations().get(e), quantities.elevations().get(e)))
+                        labour,
+                        house.elevations().get(e),
+                        quantities.elevations().get(e)))
                 .toList();
         CrewDays days = days(labour, elevations);
         return new WorkTakeoff(
@@ -99,7 +101,9 @@ public record WorkTakeoff(
         double dayMinutes = scenario.value(Scalar.HOURS_PER_DAY) * Units.MINUTES_PER_HOUR - lostMinutes;
         List<Double> openings = elevations.stream()
                 .flatMap(e -> e.openings().stream()
-                        .map(o -> (mean(o.lines()) + mean(e.lines()) / e.openings().size()) / crew))
+                        .map(o -> (mean(o.lines())
+                                        + mean(e.lines()) / e.openings().size())
+                                / crew))
                 .toList();
         return CrewDays.pack(dayMinutes, mean(labour.ofJob()) / crew, openings);
     }
@@ -119,7 +123,9 @@ public record WorkTakeoff(
         Stream<Amount> house =
                 Stream.concat(jobLines.stream(), dayLines.stream()).map(LabourLine::amount);
         return Amount.sum(
-                "labour", "min", Stream.of(walls, house, Stream.of(travel())).flatMap(s -> s).toList());
+                "labour",
+                "min",
+                Stream.of(walls, house, Stream.of(travel())).flatMap(s -> s).toList());
     }
 
     /** Person-minutes on the road. */
@@ -136,9 +142,12 @@ public record WorkTakeoff(
 
     /** Every labour line of the house. */
     public List<LabourLine> lines() {
-        Stream<LabourLine> walls = elevations.stream().flatMap(e -> Stream.concat(
-                e.lines().stream(), e.openings().stream().flatMap(o -> o.lines().stream())));
-        return Stream.of(walls, jobLines.stream(), dayLines.stream()).flatMap(s -> s).toList();
+        Stream<LabourLine> walls = elevations.stream()
+                .flatMap(e ->
+                        Stream.concat(e.lines().stream(), e.openings().stream().flatMap(o -> o.lines().stream())));
+        return Stream.of(walls, jobLines.stream(), dayLines.stream())
+                .flatMap(s -> s)
+                .toList();
     }
 
     /** Variance of the person-minutes by the ranges of the steps, min². */
@@ -155,9 +164,15 @@ public record WorkTakeoff(
                 "material",
                 "USD",
                 List.of(
-                        Amount.sum("new units", "USD", all.stream().map(OpeningWork::unit).toList()),
+                        Amount.sum(
+                                "new units",
+                                "USD",
+                                all.stream().map(OpeningWork::unit).toList()),
                         items,
-                        Amount.sum("tipping", "USD", all.stream().map(OpeningWork::tipping).toList()),
+                        Amount.sum(
+                                "tipping",
+                                "USD",
+                                all.stream().map(OpeningWork::tipping).toList()),
                         assumptions.scenario().amount(Scalar.PERMIT_USD)));
     }
 
