@@ -1,0 +1,153 @@
+package weatherlap.sim.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Product;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Sightline;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.house.Operation;
+
+/**
+ * An opening as it is seen from outside, piece by piece: the pieces cover the hole in the wall exactly once, so that glass and all that
+ * hides it add up to its area.
+ *
+ * <p>The existing unit fills its frame. A full-flange unit stands in the middle of the rough opening (frame + {@code rough_gap_in}); an
+ * insert stands in the middle of the inside of the old frame, whose head, jambs, sill and posts stay in sight.
+ *
+ * <p>That an insert never shows more glass than a full-flange unit in the same opening is no law of geometry but a property of the rows
+ * of {@code sightlines.csv}: see {@link SightlineOrder}.
+ *
+ * @param hole the area covered: the frame, or for full-flange the rough opening
+ * @param units left to right
+ * @param pieces every part in sight
+ */
+public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
+    public Glass {
+        units = List.copyOf(units);
+        pieces = List.copyOf(pieces);
+    }
+
+    /** The unit that stands. */
+    public static Glass existing(Opening opening, Assumptions assumptions) {
+        Sightline sightline = assumptions.sightline(Product.EXISTING, opening.existingMaterial(), opening.operation());
+        Rect frame = frame(opening);
+        Tiling tiling = new Tiling();
+        return assemble(frame, mulled(frame, opening, assumptions), sightline, opening.operation(), tiling);
+    }
+
+    /** The unit that a method puts in. */
+    public static Glass replaced(Opening opening, OrderSize order, Assumptions assumptions) {
+        return order.method() == Method.FULL_FLANGE
+                ? fullFlange(opening, order, assumptions)
+                : insert(opening, order, assumptions);
+    }
+
+    private static Glass fullFlange(Opening opening, OrderSize order, Assumptions assumptions) {
+        Sightline sightline =
+                assumptions.sightline(Product.FULL_FLANGE, assumptions.newUnitMaterial(), opening.newOperation());
+        double gapIn = assumptions.scenario().value(Scalar.ROUGH_GAP_IN);
+        Rect hole = new Rect(-gapIn / 2, -gapIn / 2, opening.frameWidthIn() + gapIn, opening.frameHeightIn() + gapIn);
+        Rect assembly = hole.centred(order.overallWidthIn(), order.heightIn());
+        Tiling tiling = new Tiling();
+        tiling.ring(Part.GAP, hole, assembly);
+        return assemble(hole, mulled(assembly, opening, assumptions), sightline, opening.newOperation(), tiling);
+    }
+
+    private static Glass insert(Opening opening, OrderSize order, Assumptions assumptions) {
+        Sightline old = assumptions.sightline(Product.EXISTING, opening.existingMaterial(), opening.operation());
+        Sightline sightline =
+                assumptions.sightline(Product.INSERT, assumptions.newUnitMaterial(), opening.newOperation());
+        Rect frame = frame(opening);
+        Mulled cells = mulled(frame, opening, assumptions);
+        Tiling tiling = new Tiling();
+        cells.posts().forEach(post -> tiling.add(Part.OLD_FRAME, post));
+        List<Lites> units = new ArrayList<>();
+        for (Rect cell : cells.cells()) {
+            Rect inside = cell.inset(old.jambIn(), old.headIn(), old.sillIn());
+            tiling.ring(Part.OLD_FRAME, cell, inside);
+            Rect unit = inside.centred(order.widthIn(), order.heightIn());
+            tiling.ring(Part.GAP, inside, unit);
+            units.add(Lites.of(unit, sightline, opening.newOperation()));
+        }
+        return with(frame, units, tiling);
+    }
+
+    private static Glass assemble(Rect hole, Mulled mulled, Sightline sightline, Operation operation, Tiling tiling) {
+        mulled.posts().forEach(post -> tiling.add(Part.MULL_POST, post));
+        List<Lites> units = mulled.cells().stream()
+                .map(cell -> Lites.of(cell, sightline, operation))
+                .toList();
+        return with(hole, units, tiling);
+    }
+
+    private static Glass with(Rect hole, List<Lites> units, Tiling tiling) {
+        units.stream().flatMap(unit -> unit.pieces().stream()).forEach(p -> tiling.add(p.part(), p.rect()));
+        return new Glass(hole, units, tiling.pieces());
+    }
+
+    private static Mulled mulled(Rect whole, Opening opening, Assumptions assumptions) {
+        return Mulled.of(whole, opening.units(), assumptions.scenario().value(Scalar.MULL_POST_IN));
+    }
+
+    /** The existing frame. */
+    static Rect frame(Opening opening) {
+        return new Rect(0, 0, opening.frameWidthIn(), opening.frameHeightIn());
+    }
+
+    /** Every visible lite, unit by unit. */
+    public List<Rect> lites() {
+        return units.stream().flatMap(unit -> unit.lites().stream()).toList();
+    }
+
+    /** Area of one kind of part in sight, in². */
+    public double areaIn2(Part part) {
+        return pieces.stream()
+                .filter(piece -> piece.part() == part)
+                .mapToDouble(piece -> piece.rect().areaIn2())
+                .sum();
+    }
+
+    public double glassIn2() {
+        return areaIn2(Part.GLASS);
+    }
+
+    public double glassFt2() {
+        return Units.squareInchesToSquareFeet(glassIn2());
+    }
+
+    /** All that is not glass, in². */
+    public double frameIn2() {
+        return pieces.stream()
+                .filter(piece -> piece.part() != Part.GLASS)
+                .mapToDouble(piece -> piece.rect().areaIn2())
+                .sum();
+    }
+
+    /** Sum of the widths of the lites side by side, in. */
+    public double glassWidthIn() {
+        return units.stream().mapToDouble(Glass::rowWidthIn).sum();
+    }
+
+    /** Sum of the heights of the lites one above another, in. */
+    public double glassHeightIn() {
+        return units.stream().mapToDouble(Glass::columnHeightIn).max().orElse(0);
+    }
+
+    private static double rowWidthIn(Lites unit) {
+        return unit.lites().stream()
+                .filter(lite -> lite.bottomIn() == unit.lites().get(0).bottomIn())
+                .mapToDouble(Rect::widthIn)
+                .sum();
+    }
+
+    private static double columnHeightIn(Lites unit) {
+        return unit.lites().stream()
+                .filter(lite -> lite.leftIn() == unit.lites().get(0).leftIn())
+                .mapToDouble(Rect::heightIn)
+                .sum();
+    }
+}

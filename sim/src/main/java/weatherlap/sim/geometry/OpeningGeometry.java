@@ -1,0 +1,173 @@
+package weatherlap.sim.geometry;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Product;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.assumptions.Sightline;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Opening;
+
+/**
+ * All that a measurer works out for one opening and one method.
+ *
+ * @param existing the unit that stands
+ * @param replaced the unit that the method puts in
+ * @param existingClear net clear opening of one existing unit
+ * @param clear of one new unit
+ * @param codes rules that touch the opening, before and after
+ * @param order size to order
+ * @param weight of one new unit
+ * @param cutBack of the interior returns; empty for an insert
+ * @param fasteners along the flange, in the order they are driven; none for an insert, which is held by a few screws a unit
+ * @param flashing tape strips; none for an insert
+ * @param capping over the old frame; none for full-flange
+ * @param quantities of every driver counted at an opening
+ */
+public record OpeningGeometry(
+        Opening opening,
+        Method method,
+        Glass existing,
+        Glass replaced,
+        ClearOpening existingClear,
+        ClearOpening clear,
+        List<CodeChange> codes,
+        OrderSize order,
+        UnitWeight weight,
+        Optional<CutBack> cutBack,
+        List<Fastening.Fastener> fasteners,
+        Flashing flashing,
+        Capping capping,
+        Map<Driver, Double> quantities) {
+    public OpeningGeometry {
+        codes = List.copyOf(codes);
+        fasteners = List.copyOf(fasteners);
+        quantities = Collections.unmodifiableMap(new EnumMap<>(quantities));
+    }
+
+    /** The geometry of an opening of a house under one method. */
+    public static OpeningGeometry of(
+            House house, Elevation elevation, Opening opening, Method method, Assumptions assumptions) {
+        Scenario scenario = assumptions.scenario();
+        Sightline old = assumptions.sightline(Product.EXISTING, opening.existingMaterial(), opening.operation());
+        Sightline sightline =
+                assumptions.sightline(Product.of(method), assumptions.newUnitMaterial(), opening.newOperation());
+        OrderSize order = OrderSize.of(opening, method, assumptions);
+        Glass existing = Glass.existing(opening, assumptions);
+        Glass replaced = Glass.replaced(opening, order, assumptions);
+        ClearOpening existingClear = ClearOpening.of(existing.units().get(0), old, opening.operation(), scenario);
+        Lites unit = replaced.units().get(0);
+        ClearOpening clear = ClearOpening.of(unit, sightline, opening.newOperation(), scenario);
+        boolean flanged = method == Method.FULL_FLANGE;
+        List<Fastening.Fastener> fasteners = flanged && order.fits()
+                ? Fastening.around(
+                        order.overallWidthIn(),
+                        order.heightIn(),
+                        scenario.value(Scalar.FASTENER_SPACING_IN),
+                        scenario.value(Scalar.FASTENER_EDGE_IN))
+                : List.of();
+        Flashing flashing = flanged ? flashing(order, scenario) : Flashing.NONE;
+        Capping capping = flanged ? Capping.NONE : capping(opening, scenario);
+        Optional<CutBack> cutBack = flanged ? Optional.of(CutBack.of(opening, assumptions)) : Optional.empty();
+        return new OpeningGeometry(
+                opening,
+                method,
+                existing,
+                replaced,
+                existingClear,
+                clear,
+                codes(opening, existing, existingClear, replaced, clear),
+                order,
+                UnitWeight.of(unit, scenario),
+                cutBack,
+                fasteners,
+                flashing,
+                capping,
+                Quantities.of(order, replaced, cutBack, fasteners.size(), flashing, capping, scenario));
+    }
+
+    private static Flashing flashing(OrderSize order, Scenario scenario) {
+        return Flashing.of(
+                order.overallWidthIn(),
+                order.heightIn(),
+                scenario.value(Scalar.TAPE_TAIL_IN),
+                scenario.value(Scalar.TAPE_TAIL_JAMB_IN),
+                scenario.value(Scalar.TAPE_TAIL_HEAD_IN));
+    }
+
+    private static Capping capping(Opening opening, Scenario scenario) {
+        return Capping.of(
+                opening.frameWidthIn(),
+                opening.frameHeightIn(),
+                scenario.value(Scalar.COIL_STRETCH_OUT_IN),
+                scenario.value(Scalar.COIL_STRETCH_OUT_SILL_IN),
+                scenario.value(Scalar.COIL_TAIL_IN));
+    }
+
+    private static List<CodeChange> codes(
+            Opening opening, Glass existing, ClearOpening existingClear, Glass replaced, ClearOpening clear) {
+        double oldSillIn = existingClear.rect().bottomIn();
+        OptionalDouble floorIn = opening.interiorSillIn().isPresent()
+                ? OptionalDouble.of(oldSillIn - opening.interiorSillIn().getAsDouble())
+                : OptionalDouble.empty();
+        int units = opening.units();
+        return ResidentialCode.review(
+                opening,
+                new ResidentialCode.Unit(existing, existingClear, units * existingClear.areaFt2(), floorIn),
+                new ResidentialCode.Unit(replaced, clear, units * clear.areaFt2(), floorIn));
+    }
+
+    /** Glass that the new unit shows less than the old one, ft²; below 0 where it shows more. */
+    public double glassLostFt2() {
+        return existing.glassFt2() - replaced.glassFt2();
+    }
+
+    /** Share of the existing glass that is lost; 0 where there was none. */
+    public double glassLostFraction() {
+        return existing.glassIn2() > 0 ? 1 - replaced.glassIn2() / existing.glassIn2() : 0;
+    }
+
+    /** Glass lost at each of the two sides, in., on the average. */
+    public double lostAtSideIn() {
+        return (existing.glassWidthIn() - replaced.glassWidthIn()) / 2;
+    }
+
+    /** Glass lost at head and at sill, in., on the average. */
+    public double lostAtHeadAndSillIn() {
+        return (existing.glassHeightIn() - replaced.glassHeightIn()) / 2;
+    }
+
+    /** Glass of the new unit as a share of the floor, where the floor is known. */
+    public OptionalDouble daylightShare() {
+        return shareOfFloor(replaced);
+    }
+
+    public OptionalDouble existingDaylightShare() {
+        return shareOfFloor(existing);
+    }
+
+    /** Flags for tables, in the order of the rules. */
+    public List<String> codeFlags() {
+        return codes.stream().map(CodeChange::flag).flatMap(Optional::stream).toList();
+    }
+
+    /** Whether people can get out today, as far as was measured, and no more with this method. */
+    public boolean escapeLost() {
+        return codes.stream().anyMatch(change -> change.rule() == CodeRule.ESCAPE && change.lost());
+    }
+
+    private OptionalDouble shareOfFloor(Glass glass) {
+        return opening.floorAreaFt2().isPresent()
+                ? OptionalDouble.of(glass.glassFt2() / opening.floorAreaFt2().getAsDouble())
+                : OptionalDouble.empty();
+    }
+}
