@@ -13,8 +13,8 @@ import weatherlap.sim.Check;
  * h = P / (DRF · U · cosθ)
  * </pre>
  *
- * below it (geometry; drops of the median size, wind straight up to the wall, no eddies). U is the wind at 10 m in open country times
- * the roughness coefficient at the opening. The hours are sorted by tanβ once; with running sums of the rain a, and of a/tanβ, the
+ * below it (geometry; drops of the median size, no eddies). U is the wind at the wall: a factor times the wind at 10 m in open country.
+ * The hours are sorted by tanβ once; with running sums of the rain a, and of a/tanβ, the
  * share that reaches a depth, or on the mean a band of depths, is a look-up that equals the sum over the hours to rounding error:
  *
  * <pre>
@@ -59,7 +59,7 @@ final class EaveShadow {
      *
      * @param depthM below the eave
      * @param overhangM projection of the eave; 0: none, all of it arrives
-     * @param windFactor wind here over wind at 10 m in open country
+     * @param windFactor wind at the wall over wind at 10 m in open country
      */
     double share(double depthM, double overhangM, double windFactor) {
         Check.notNegative("depth under the eave", depthM);

@@ -26,8 +26,11 @@ import weatherlap.sim.house.Opening;
  * </pre>
  *
  * s(·) is the mean share of the rain that passes under the eave over that part of the wall ({@link WallRain#meanShare}); or, with the
- * published wall factor, W / W_bare everywhere. Other openings above are ignored, and so is water that runs from the head over the
- * glass. The obstruction lowers the amount but not the slant of the rain, which is on the wet side. How water splits over the joints is
+ * published wall factor, W / W_bare everywhere. The slant of the rain at the wall is the rain through the wall over the rain on the
+ * ground, so C_R, O and W_bare, which lessen the first, lessen the slant alike: the wind that the eave sees is U = v · C_R · C_T · O ·
+ * W_bare (own derivation). With the free wind instead, overhangs would protect about half as far down as they are seen to do.
+ *
+ * <p>Other openings above are ignored, and so is water that runs from the head over the glass. How water splits over the joints is
  * judgement: no measurement was found. Lengths are in metres inside.
  */
 public final class OpeningRain {
@@ -51,25 +54,27 @@ public final class OpeningRain {
         heightM = Units.inchesToMetres(opening.frameHeightIn());
         sillHeightM = Units.inchesToMetres(opening.sillHeightIn());
         headDepthM = Math.max(0, Units.inchesToMetres(elevation.eaveHeightIn() - opening.headHeightIn()));
-        double roughness = Iso15927.roughness(house.terrain(), sillHeightM + heightM / 2);
-        Amount bare = scenario.amount(Scalar.WALL_FACTOR_BARE);
-        if (scenario.choice(Choice.SHELTER).equals("wall_factor")) {
-            double published = Iso15927.wallFactor(house.storeys(), elevation.overhangIn() == 0);
-            if (published > bare.value()) {
-                bare = Amount.given("wall factor as published", published, "");
-            }
-            shelter = new Shelter.Uniform(published / bare.value());
-        } else {
-            shelter = new Shelter.HourlyOverhang(wall, Units.inchesToMetres(elevation.overhangIn()), roughness);
-        }
+        double bare = scenario.value(Scalar.WALL_FACTOR_BARE);
+        boolean published = scenario.choice(Choice.SHELTER).equals("wall_factor");
+        double wallFactor = Iso15927.wallFactor(house.storeys(), elevation.overhangIn() == 0);
+        double free = published ? Math.max(bare, wallFactor) : bare;
         wallOverAirfield = Amount.product(
                 "wall over airfield",
                 "",
                 List.of(
-                        Amount.given("roughness coefficient", roughness, ""),
+                        Amount.given(
+                                "roughness coefficient",
+                                Iso15927.roughness(house.terrain(), sillHeightM + heightM / 2),
+                                ""),
                         Amount.given("topography coefficient", Iso15927.LEVEL_GROUND, ""),
                         Amount.given("obstruction factor", Iso15927.obstruction(elevation.obstructionM()), ""),
-                        bare));
+                        free == bare
+                                ? scenario.amount(Scalar.WALL_FACTOR_BARE)
+                                : Amount.given("wall factor as published", free, "")));
+        shelter = published
+                ? new Shelter.Uniform(wallFactor / free)
+                : new Shelter.HourlyOverhang(
+                        wall, Units.inchesToMetres(elevation.overhangIn()), wallOverAirfield.value());
     }
 
     /**

@@ -17,7 +17,7 @@ sealed interface Shelter {
     /** The mean share as an amount. */
     Amount explain(String where, double fromDepthM, double toDepthM);
 
-    /** @param windFactor wind at the opening over wind at 10 m in open country */
+    /** @param windFactor wind at the wall over wind at 10 m in open country */
     record HourlyOverhang(WallRain wall, double overhangM, double windFactor) implements Shelter {
         @Override
         public double share(double depthM) {
@@ -39,7 +39,7 @@ sealed interface Shelter {
                             Amount.given("overhang", overhangM, "m"),
                             Amount.given("top of it below the eave", fromDepthM, "m"),
                             Amount.given("bottom of it below the eave", toDepthM, "m"),
-                            Amount.given("wind here over wind in open country", windFactor, "")));
+                            Amount.given("wind at the wall over wind in open country", windFactor, "")));
         }
     }
 

@@ -78,7 +78,7 @@ public final class WallRain {
      *
      * @param depthM below the eave, m
      * @param overhangM projection of the eave, m
-     * @param windFactor wind at the opening over wind at 10 m in open country
+     * @param windFactor wind at the wall over wind at 10 m in open country
      */
     public double share(double depthM, double overhangM, double windFactor) {
         return shadow.share(depthM, overhangM, windFactor);

@@ -3,6 +3,7 @@ package weatherlap.sim.rain;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -10,8 +11,12 @@ import org.junit.jupiter.api.Test;
 class AirportRainTest {
     private static final double[] BEARINGS = {0, 45, 90, 135, 180, 225, 270, 315};
 
-    private final HourlyWeather weather = Airports.hourly("EWR");
-    private final RainClimate climate = RainClimate.of(weather, RainFixtures.scenario());
+    private static RainClimate climate;
+
+    @BeforeAll
+    static void read() {
+        climate = RainClimate.of(Airports.hourly("EWR"), RainFixtures.scenario());
+    }
 
     @Test
     @DisplayName("airfield indices of ISO 15927-3 at eight bearings")
