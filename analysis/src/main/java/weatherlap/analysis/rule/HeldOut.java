@@ -1,0 +1,53 @@
+package weatherlap.analysis.rule;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.sampling.PermutationSampler;
+import weatherlap.sim.assumptions.Method;
+
+/** Judges rules of each length on cases that they were not found on. */
+final class HeldOut {
+    private HeldOut() {}
+
+    /**
+     * Regret of each case under the rule found without its fold, USD.
+     *
+     * @return one row a number of questions, from 0; one column a case
+     */
+    static double[][] regrets(
+            List<Question> questions, double[] differences, Sums all, int[] foldOfCase, int folds, double scale) {
+        double[][] regrets = new double[RuleSearch.MOST_QUESTIONS + 1][differences.length];
+        for (int fold = 0; fold < folds; fold++) {
+            int held = fold;
+            Sums rest = all.minus(Sums.of(questions, differences, c -> foldOfCase[c] == held));
+            for (int most = 0; most < regrets.length; most++) {
+                Rule rule = RuleSearch.best(questions, rest, most, scale);
+                for (int c = 0; c < differences.length; c++) {
+                    if (foldOfCase[c] == fold) {
+                        regrets[most][c] = regret(rule.method(c) == Method.FULL_FLANGE, differences[c]);
+                    }
+                }
+            }
+        }
+        return regrets;
+    }
+
+    /** What a case loses against its better method, USD. */
+    static double regret(boolean flange, double difference) {
+        return Math.max(0, flange ? difference : -difference);
+    }
+
+    /** Deals the blocks out to the folds at random, as evenly as they go. */
+    static int[] folds(int[] blocks, int folds, UniformRandomProvider stream) {
+        int[] names = Arrays.stream(blocks).distinct().toArray();
+        PermutationSampler.shuffle(stream, names);
+        Map<Integer, Integer> foldOfBlock = new HashMap<>();
+        for (int i = 0; i < names.length; i++) {
+            foldOfBlock.put(names[i], i % folds);
+        }
+        return Arrays.stream(blocks).map(foldOfBlock::get).toArray();
+    }
+}

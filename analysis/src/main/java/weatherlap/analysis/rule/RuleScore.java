@@ -1,0 +1,108 @@
+package weatherlap.analysis.rule;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.stream.Stream;
+import weatherlap.sim.assumptions.Method;
+
+/**
+ * One row of {@code rule.csv}.
+ *
+ * @param name always_full_flange, always_insert, rule, best_choice
+ * @param questions the rule in words; what the best choice is not
+ * @param expectedHorizonCostUsd per case
+ * @param regretUsd per case, against the best choice
+ * @param heldOutRegretUsd per case, on cases that the rule was not found on; the regret itself where nothing was searched for
+ * @param shareFullFlange share of the cases that get the full flange
+ * @param shareNotBest share of the cases that get a method other than their best
+ * @param staysBestProbability share of the draws in which, over all cases, none of the two constants and the rule costs less; for the
+ *     best choice, likewise beside these three
+ */
+public record RuleScore(
+        String name,
+        String questions,
+        double expectedHorizonCostUsd,
+        double regretUsd,
+        double heldOutRegretUsd,
+        double shareFullFlange,
+        double shareNotBest,
+        double staysBestProbability) {
+
+    static List<RuleScore> table(Cases cases, RuleStudy.Length chosen) {
+        double[] differences = cases.meanDifferenceUsd();
+        int n = cases.size();
+        Choice flange = choice("always_full_flange", new Rule.Always(Method.FULL_FLANGE), n);
+        Choice insert = choice("always_insert", new Rule.Always(Method.INSERT), n);
+        Choice rule = choice("rule", chosen.rule(), n);
+        Choice best = new Choice("best_choice", "Whichever costs the house less.", new BitSet(n));
+        for (int c = 0; c < n; c++) {
+            best.flange.set(c, differences[c] < 0);
+        }
+        List<Choice> rivals = List.of(flange, insert, rule);
+        return Stream.of(flange, insert, rule, best)
+                .map(own -> of(own, cases, differences, rivals, chosen.heldOutRegretUsd()))
+                .toList();
+    }
+
+    /** Mean regret of a rule over the cases, USD. */
+    static double regretUsd(Rule rule, double[] differences) {
+        return regretUsd(choice("", rule, differences.length), differences);
+    }
+
+    /** Cases that get the full flange, by index. */
+    private record Choice(String name, String words, BitSet flange) {}
+
+    private static Choice choice(String name, Rule rule, int n) {
+        BitSet flange = new BitSet(n);
+        for (int c = 0; c < n; c++) {
+            flange.set(c, rule.method(c) == Method.FULL_FLANGE);
+        }
+        return new Choice(name, String.join(" ", rule.lines()), flange);
+    }
+
+    private static double regretUsd(Choice own, double[] differences) {
+        double sum = 0;
+        for (int c = 0; c < differences.length; c++) {
+            sum += HeldOut.regret(own.flange.get(c), differences[c]);
+        }
+        return sum / differences.length;
+    }
+
+    private static RuleScore of(
+            Choice own, Cases cases, double[] differences, List<Choice> rivals, double ruleHeldOutRegretUsd) {
+        int n = cases.size();
+        double cost = 0;
+        int notBest = 0;
+        for (int c = 0; c < n; c++) {
+            boolean flange = own.flange.get(c);
+            cost += cases.insertUsd()[c] + (flange ? differences[c] : 0);
+            notBest += HeldOut.regret(flange, differences[c]) > 0 ? 1 : 0;
+        }
+        double regretUsd = regretUsd(own, differences);
+        return new RuleScore(
+                own.name,
+                own.words,
+                cost / n,
+                regretUsd,
+                own.name.equals("rule") ? ruleHeldOutRegretUsd : regretUsd,
+                (double) own.flange.cardinality() / n,
+                (double) notBest / n,
+                staysBest(cases, own, rivals));
+    }
+
+    private static double staysBest(Cases cases, Choice choice, List<Choice> rivals) {
+        double[] own = cases.againstInsertUsd(choice.flange);
+        boolean[] beaten = new boolean[own.length];
+        for (Choice rival : rivals) {
+            double[] other = cases.againstInsertUsd(rival.flange);
+            for (int d = 0; d < own.length; d++) {
+                beaten[d] |= other[d] < own[d] - 1e-9 * Math.abs(own[d]);
+            }
+        }
+        int stays = 0;
+        for (boolean lost : beaten) {
+            stays += lost ? 0 : 1;
+        }
+        return (double) stays / own.length;
+    }
+}

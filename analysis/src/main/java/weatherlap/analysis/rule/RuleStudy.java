@@ -1,0 +1,140 @@
+package weatherlap.analysis.rule;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import weatherlap.sim.Check;
+import weatherlap.sim.random.Streams;
+
+/**
+ * The best default rule, how it was chosen, and what stands beside it.
+ *
+ * @param rule to hang on the wall
+ * @param lengths the best rule of at most 0, 1, 2, 3 questions, and its score
+ * @param scores always_full_flange, always_insert, rule, best_choice
+ * @param folds that were held out in turn
+ */
+public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores, int folds) {
+    public RuleStudy {
+        lengths = List.copyOf(lengths);
+        scores = List.copyOf(scores);
+    }
+
+    /**
+     * The best rule of a length.
+     *
+     * @param most questions allowed
+     * @param rule found on all cases; it may hold fewer
+     * @param regretUsd per case, on the cases it was found on
+     * @param heldOutRegretUsd per case, on cases that were held out
+     * @param excessUsd by how much that is over the length of least held-out regret
+     * @param excessErrorUsd one standard error of the excess, over blocks
+     */
+    public record Length(
+            int most, Rule rule, double regretUsd, double heldOutRegretUsd, double excessUsd, double excessErrorUsd) {
+        boolean withinNoise() {
+            return excessUsd <= excessErrorUsd;
+        }
+    }
+
+    /**
+     * Finds the rule.
+     *
+     * @param folds held out in turn, 2 or more
+     * @param streams deal the cases out
+     */
+    public static RuleStudy of(Cases cases, int folds, Streams streams) {
+        Check.within("folds", folds, 2, 1000);
+        List<Question> questions = Question.on(cases.facts());
+        double[] differences = cases.meanDifferenceUsd();
+        double scale = Arrays.stream(differences).map(Math::abs).sum();
+        Sums all = Sums.of(questions, differences, c -> true);
+        int[] foldOfCase = HeldOut.folds(cases.blocks(), folds, streams.world("folds"));
+        double[][] heldOut = HeldOut.regrets(questions, differences, all, foldOfCase, folds, scale);
+        int least = least(heldOut);
+        List<Length> lengths = new ArrayList<>();
+        for (int most = 0; most < heldOut.length; most++) {
+            Rule rule = RuleSearch.best(questions, all, most, scale);
+            double[] excess = difference(heldOut[most], heldOut[least]);
+            lengths.add(new Length(
+                    most,
+                    rule,
+                    RuleScore.regretUsd(rule, differences),
+                    mean(heldOut[most]),
+                    mean(excess),
+                    blockError(excess, cases.blocks())));
+        }
+        Length chosen = lengths.stream().filter(Length::withinNoise).findFirst().orElseThrow();
+        return new RuleStudy(chosen.rule, lengths, RuleScore.table(cases, chosen), folds);
+    }
+
+    /** Why this length, in words. */
+    public String choiceInWords() {
+        Length chosen = lengths.stream()
+                .filter(length -> length.rule.equals(rule))
+                .findFirst()
+                .orElseThrow();
+        Length least = lengths.stream()
+                .min((a, b) -> Double.compare(a.heldOutRegretUsd, b.heldOutRegretUsd))
+                .orElseThrow();
+        if (chosen.equals(least)) {
+            return String.format(
+                    Locale.ROOT,
+                    "On houses held out, no longer rule does better: %s costs %.0f USD a house more than the best choice.",
+                    asked(rule),
+                    chosen.heldOutRegretUsd);
+        }
+        return String.format(
+                Locale.ROOT,
+                "On houses held out, %s saves %.0f USD a house more than %s, give or take %.0f: within the noise, so the shorter is"
+                        + " preferred.",
+                asked(least.rule),
+                chosen.excessUsd,
+                asked(rule),
+                chosen.excessErrorUsd);
+    }
+
+    private static String asked(Rule rule) {
+        return switch (rule.questions()) {
+            case 0 -> "no question";
+            case 1 -> "one question";
+            case 2 -> "two questions";
+            default -> "three questions";
+        };
+    }
+
+    private static int least(double[][] heldOut) {
+        int least = 0;
+        for (int most = 1; most < heldOut.length; most++) {
+            if (mean(heldOut[most]) < mean(heldOut[least])) {
+                least = most;
+            }
+        }
+        return least;
+    }
+
+    private static double[] difference(double[] a, double[] b) {
+        double[] difference = new double[a.length];
+        Arrays.setAll(difference, i -> a[i] - b[i]);
+        return difference;
+    }
+
+    private static double mean(double[] values) {
+        return Arrays.stream(values).average().orElseThrow();
+    }
+
+    /** Standard error of the mean over cases when blocks of cases are independent of each other. */
+    private static double blockError(double[] values, int[] blocks) {
+        double mean = mean(values);
+        Map<Integer, Double> sums = new HashMap<>();
+        for (int c = 0; c < values.length; c++) {
+            sums.merge(blocks[c], values[c] - mean, Double::sum);
+        }
+        double squares = sums.values().stream().mapToDouble(s -> s * s).sum();
+        int n = sums.size();
+        return n < 2 ? 0 : Math.sqrt(squares * n / (n - 1)) / values.length;
+    }
+}

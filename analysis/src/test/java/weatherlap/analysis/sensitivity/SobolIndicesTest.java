@@ -1,0 +1,137 @@
+package weatherlap.analysis.sensitivity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import weatherlap.analysis.sensitivity.SobolIndices.Design;
+import weatherlap.analysis.sensitivity.SobolIndices.Index;
+import weatherlap.sim.random.Streams;
+
+/** Estimates against indices that are known in closed form. */
+class SobolIndicesTest {
+    private static final Design DESIGN = new Design(1024, 8, new Streams(1));
+
+    @Test
+    void ishigami() {
+        // Ishigami and Homma 1990, a = 7, b = 0.1. Closed form: V1 = (1 + bπ⁴/5)²/2, V2 = a²/8, V13 = 8b²π⁸/225.
+        double v1 = Math.pow(1 + 0.1 * Math.pow(Math.PI, 4) / 5, 2) / 2;
+        double v2 = 49 / 8.0;
+        double v13 = 8 * 0.01 * Math.pow(Math.PI, 8) / 225;
+        double v = v1 + v2 + v13;
+        assertThat(v).isCloseTo(13.8445879407, within(1e-9));
+
+        SobolIndices found = estimate(SobolIndicesTest::ishigami, 3);
+
+        assertThat(found.mean()).isCloseTo(3.5, within(0.02));
+        assertThat(found.variance()).isCloseTo(v, within(0.01 * v));
+        assertIndex(found, 0, 0.3139051911, 0.5575888552, 0.02);
+        assertIndex(found, 1, 0.4424111448, 0.4424111448, 0.02);
+        assertIndex(found, 2, 0, 0.2436836641, 0.02);
+    }
+
+    @Test
+    void gFunction() {
+        // Sobol' 1993: V_i = 1/(3 (1 + a_i)²), V + 1 = ∏ (1 + V_i), T_i = V_i ∏_{j≠i} (1 + V_j) / V.
+        double[] a = {0, 1, 4.5, 9, 99, 99, 99, 99};
+        double product = Arrays.stream(a).map(c -> 1 + partial(c)).reduce(1, (p, q) -> p * q);
+        SobolIndices found = estimate(x -> gFunction(a, x), a.length);
+        for (int i = 0; i < a.length; i++) {
+            double first = partial(a[i]) / (product - 1);
+            double total = partial(a[i]) * product / (1 + partial(a[i])) / (product - 1);
+            assertIndex(found, i, first, total, 0.02);
+        }
+        assertThat(partial(0) / (product - 1)).isCloseTo(0.716192, within(1e-6));
+    }
+
+    @Test
+    void additiveFunctionByHand() {
+        // Y = 3 X1 + 4 X2: variances 9/12 and 16/12, so 0.36 and 0.64, first order and total alike.
+        SobolIndices found = estimate(x -> 1e6 + 3 * x[0] + 4 * x[1], 2);
+        assertThat(found.variance()).isCloseTo(25 / 12.0, within(0.01));
+        assertIndex(found, 0, 0.36, 0.36, 1e-3);
+        assertIndex(found, 1, 0.64, 0.64, 1e-3);
+    }
+
+    @Test
+    void groupOfAllFactorsHoldsAllTheVarianceAndAnIdleFactorNone() {
+        List<FactorGroup> groups =
+                List.of(new FactorGroup("all", List.of(0, 1, 2)), new FactorGroup("idle", List.of(3)));
+        SobolIndices found = SobolIndices.estimate(rowwise(SobolIndicesTest::ishigami), 4, groups, DESIGN)
+                .get(0);
+        assertIndex(found, 0, 1, 1, 0.02);
+        assertThat(found.indices().get(1).total()).isZero();
+    }
+
+    @Test
+    void statedErrorIsOfTheSizeOfTheTrueOne() {
+        // Over many seeds, the root mean square of (estimate − truth)/error stands near 1; 16 degrees of chance leave
+        // 0.5 to 2.
+        double squares = 0;
+        int seeds = 16;
+        for (int seed = 0; seed < seeds; seed++) {
+            Index index = SobolIndices.estimate(
+                            rowwise(SobolIndicesTest::ishigami),
+                            3,
+                            List.of(new FactorGroup("x1", List.of(0))),
+                            new Design(64, 16, new Streams(seed)))
+                    .get(0)
+                    .indices()
+                    .get(0);
+            squares += Math.pow((index.total() - 0.5575888552) / index.totalError(), 2);
+        }
+        assertThat(Math.sqrt(squares / seeds)).isBetween(0.5, 2.0);
+    }
+
+    @Test
+    void constantOutcomeHasNoDrivers() {
+        Index index = estimate(x -> 7, 1).indices().get(0);
+        assertThat(index).isEqualTo(new Index("x0", 0, 0, 0, 0));
+    }
+
+    @Test
+    void refusesMoreFactorsThanTheSequenceHasDimensionsFor() {
+        assertThatThrownBy(() -> SobolIndices.estimate(rowwise(x -> 0), 501, List.of(), DESIGN))
+                .hasMessageContaining("501");
+    }
+
+    private static void assertIndex(SobolIndices found, int i, double first, double total, double tolerance) {
+        assertThat(found.indices().get(i).firstOrder()).isCloseTo(first, within(tolerance));
+        assertThat(found.indices().get(i).total()).isCloseTo(total, within(tolerance));
+    }
+
+    private static SobolIndices estimate(ToDoubleFunction<double[]> function, int factors) {
+        List<String> names = IntStream.range(0, factors).mapToObj(i -> "x" + i).toList();
+        return SobolIndices.estimate(rowwise(function), factors, FactorGroup.singly(names), DESIGN)
+                .get(0);
+    }
+
+    private static CubeModel rowwise(ToDoubleFunction<double[]> function) {
+        return points ->
+                new double[][] {Arrays.stream(points).mapToDouble(function).toArray()};
+    }
+
+    private static double ishigami(double[] u) {
+        double x1 = Math.PI * (2 * u[0] - 1);
+        double x2 = Math.PI * (2 * u[1] - 1);
+        double x3 = Math.PI * (2 * u[2] - 1);
+        return Math.sin(x1) + 7 * Math.pow(Math.sin(x2), 2) + 0.1 * Math.pow(x3, 4) * Math.sin(x1);
+    }
+
+    private static double gFunction(double[] a, double[] u) {
+        double product = 1;
+        for (int i = 0; i < a.length; i++) {
+            product *= (Math.abs(4 * u[i] - 2) + a[i]) / (1 + a[i]);
+        }
+        return product;
+    }
+
+    private static double partial(double a) {
+        return 1 / (3 * (1 + a) * (1 + a));
+    }
+}
