@@ -1,0 +1,121 @@
+package weatherlap.datasets.portfolio;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import weatherlap.datasets.table.Problems;
+import weatherlap.datasets.table.Quoted;
+import weatherlap.datasets.table.Row;
+import weatherlap.sim.house.Barrier;
+import weatherlap.sim.house.Cladding;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.LeadTest;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.house.SidingCondition;
+import weatherlap.sim.house.Terrain;
+
+/** Puts one house together from its rows and reports what does not go together. */
+final class HouseMaker {
+    private final int thisYear;
+    private final Problems problems;
+
+    /** @param thisYear no house is built after it */
+    HouseMaker(int thisYear, Problems problems) {
+        this.thisYear = thisYear;
+        this.problems = problems;
+    }
+
+    /** The house; empty where any of its rows is unsound or does not fit the others. */
+    Optional<House> make(HouseRows rows) {
+        int before = problems.errorCount();
+        checkYear(rows.house());
+        List<Elevation> elevations = elevations(rows);
+        if (rows.elevations().isEmpty()) {
+            rows.house().error(problems, "house_id", "this house has no row in elevations.csv");
+        } else if (rows.openings().isEmpty()) {
+            rows.house().error(problems, "house_id", "this house has no row in openings.csv");
+        }
+        boolean sound = rows.house().isSound()
+                && rows.elevations().stream().allMatch(Row::isSound)
+                && rows.openings().stream().allMatch(Row::isSound)
+                && problems.errorCount() == before;
+        return sound ? Optional.of(house(rows.house(), elevations)) : Optional.empty();
+    }
+
+    private void checkYear(Row house) {
+        if (house.isSound() && house.whole("year_built") > thisYear) {
+            house.error(
+                    problems,
+                    "year_built",
+                    Quoted.of(house.text("year_built")) + " lies in the future (1700 to " + thisYear + ")");
+        }
+    }
+
+    private List<Elevation> elevations(HouseRows rows) {
+        Map<String, List<Row>> openings =
+                rows.openings().stream().collect(Collectors.groupingBy(row -> row.text("elevation_id")));
+        List<Elevation> elevations = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (Row row : rows.elevations()) {
+            List<Row> own = openings.getOrDefault(row.text("elevation_id"), List.of()).stream()
+                    .filter(Row::isSound)
+                    .toList();
+            if (row.isSound() && seen.add(row.text("elevation_id"))) {
+                if (rows.house().isSound()) {
+                    checkSiding(row, rows.house().word("cladding", Cladding.class));
+                }
+                WallCheck.check(row, own, problems);
+                elevations.add(elevation(row, own));
+            }
+        }
+        return elevations;
+    }
+
+    private void checkSiding(Row row, Cladding cladding) {
+        if (cladding.inCourses()) {
+            for (String column : List.of("course_exposure_in", "panel_length_in")) {
+                if (!row.has(column)) {
+                    String name = cladding.name().toLowerCase(Locale.ROOT);
+                    row.error(problems, column, "is empty; the cladding " + name + " needs it");
+                }
+            }
+        }
+    }
+
+    private Elevation elevation(Row row, List<Row> openings) {
+        List<Opening> made = openings.stream()
+                .map(opening -> OpeningMaker.make(opening, problems))
+                .toList();
+        return new Elevation(
+                row.text("elevation_id"),
+                row.number("bearing_deg"),
+                row.number("width_ft"),
+                row.number("eave_height_ft"),
+                row.number("overhang_in"),
+                row.optionalNumber("course_exposure_in"),
+                row.optionalNumber("panel_length_in"),
+                row.word("siding_condition", SidingCondition.class, SidingCondition.UNKNOWN),
+                row.optionalNumber("obstruction_m"),
+                made);
+    }
+
+    private static House house(Row row, List<Elevation> elevations) {
+        return new House(
+                row.text("house_id"),
+                row.text("label"),
+                row.whole("year_built"),
+                row.word("terrain", Terrain.class),
+                row.word("cladding", Cladding.class),
+                row.word("barrier", Barrier.class),
+                row.whole("storeys"),
+                Optional.of(row.text("region")).filter(region -> !region.isEmpty()),
+                row.word("lead_test", LeadTest.class, LeadTest.UNKNOWN),
+                elevations);
+    }
+}

@@ -1,0 +1,125 @@
+package weatherlap.datasets.table;
+
+import java.text.NumberFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** What the cells of a column hold. */
+public sealed interface CellType {
+    /** What is expected, for messages and documentation: {@code inches, 8 to 144}. */
+    String expected();
+
+    /** What is wrong with the text of a cell that is not empty; empty: nothing. */
+    String fault(String cell);
+
+    /** A name by which rows refer to each other; it also becomes part of file names and of command-line arguments. */
+    record Key() implements CellType {
+        private static final Pattern ALLOWED = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N} _.+-]{0,63}");
+
+        @Override
+        public String expected() {
+            return "a name of at most 64 letters, digits, spaces and _ . + -, beginning with a letter or digit";
+        }
+
+        @Override
+        public String fault(String cell) {
+            return ALLOWED.matcher(cell).matches() ? "" : Quoted.of(cell) + " is not " + expected();
+        }
+    }
+
+    /** Free text. */
+    record Text() implements CellType {
+        private static final int LONGEST = 1000;
+
+        @Override
+        public String expected() {
+            return "text of at most " + LONGEST + " characters";
+        }
+
+        @Override
+        public String fault(String cell) {
+            return cell.length() <= LONGEST
+                    ? ""
+                    : "has " + cell.length() + " characters (expected: " + expected() + ")";
+        }
+    }
+
+    /** A finite decimal number between two bounds, each in the range or just outside it. */
+    record Number(String unit, double low, boolean aboveLow, double high, boolean belowHigh) implements CellType {
+        private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,9})?");
+        private static final Pattern GROUPED = Pattern.compile("[+-]?\\d{1,3}([,' \u00a0\u202f]\\d{3})+(\\.\\d*)?");
+        private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+
+        @Override
+        public String expected() {
+            String range = (aboveLow ? "above " : "")
+                    + show(low)
+                    + (belowHigh ? " to below " : aboveLow ? ", at most " : " to ")
+                    + show(high);
+            return unit.isEmpty() ? range : unit + ", " + range;
+        }
+
+        @Override
+        public String fault(String cell) {
+            if (!DECIMAL.matcher(cell).matches()) {
+                return Quoted.of(cell) + " is not a number (" + expected() + ")" + hint(cell);
+            }
+            double value = Double.parseDouble(cell);
+            boolean inside = (aboveLow ? value > low : value >= low) && (belowHigh ? value < high : value <= high);
+            return inside ? "" : Quoted.of(cell) + " is out of range (" + expected() + ")";
+        }
+
+        private static String hint(String cell) {
+            if (GROUPED.matcher(cell).matches()) {
+                return "; write it without separators between thousands";
+            }
+            return COMMA.matcher(cell).matches() ? "; the decimal mark is a point" : "";
+        }
+    }
+
+    /** A whole number between two bounds. */
+    record Whole(int low, int high) implements CellType {
+        private static final Pattern DIGITS = Pattern.compile("[+-]?\\d{1,18}");
+
+        @Override
+        public String expected() {
+            return low + " to " + high;
+        }
+
+        @Override
+        public String fault(String cell) {
+            if (!DIGITS.matcher(cell).matches()) {
+                return Quoted.of(cell) + " is not a whole number (" + expected() + ")";
+            }
+            long value = Long.parseLong(cell);
+            return value >= low && value <= high ? "" : Quoted.of(cell) + " is out of range (" + expected() + ")";
+        }
+    }
+
+    /** One of a list of words. */
+    record Word(List<String> allowed) implements CellType {
+        public Word {
+            allowed = List.copyOf(allowed);
+        }
+
+        @Override
+        public String expected() {
+            return String.join(", ", allowed);
+        }
+
+        @Override
+        public String fault(String cell) {
+            return allowed.contains(cell)
+                    ? ""
+                    : Quoted.of(cell) + " is not one of " + expected() + Nearest.hint(cell, allowed);
+        }
+    }
+
+    private static String show(double bound) {
+        NumberFormat format = NumberFormat.getInstance(Locale.ROOT);
+        format.setGroupingUsed(false);
+        format.setMaximumFractionDigits(9);
+        return format.format(bound);
+    }
+}

@@ -1,0 +1,75 @@
+package weatherlap.datasets.table;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * One column of a table.
+ *
+ * @param mayBeEmpty an empty cell is allowed, and the column may be left out
+ * @param meaning one line for the documentation
+ */
+public record Column(String name, CellType type, boolean mayBeEmpty, String meaning) {
+    public static Column key(String name, String meaning) {
+        return new Column(name, new CellType.Key(), false, meaning);
+    }
+
+    public static Column text(String name, String meaning) {
+        return new Column(name, new CellType.Text(), false, meaning);
+    }
+
+    /** A number within [low, high] of the unit. */
+    public static Column number(String name, String unit, double low, double high, String meaning) {
+        return new Column(name, new CellType.Number(unit, low, false, high, false), false, meaning);
+    }
+
+    /** A number above zero. */
+    public static Column positive(String name, String unit, double high, String meaning) {
+        return new Column(name, new CellType.Number(unit, 0, true, high, false), false, meaning);
+    }
+
+    /** A number within [low, high). */
+    public static Column numberBelow(String name, String unit, double low, double high, String meaning) {
+        return new Column(name, new CellType.Number(unit, low, false, high, true), false, meaning);
+    }
+
+    public static Column fraction(String name, String meaning) {
+        return number(name, "fraction", 0, 1, meaning);
+    }
+
+    public static Column whole(String name, int low, int high, String meaning) {
+        return new Column(name, new CellType.Whole(low, high), false, meaning);
+    }
+
+    /** One of the constants of an enum, in lower case. */
+    public static Column word(String name, Class<? extends Enum<?>> type, String meaning) {
+        return word(
+                name,
+                Arrays.stream(type.getEnumConstants())
+                        .map(constant -> constant.name().toLowerCase(Locale.ROOT))
+                        .toList(),
+                meaning);
+    }
+
+    public static Column word(String name, List<String> allowed, String meaning) {
+        return new Column(name, new CellType.Word(allowed), false, meaning);
+    }
+
+    public static Column yesNo(String name, String meaning) {
+        return word(name, List.of("yes", "no"), meaning);
+    }
+
+    /** The same, allowed to be empty. */
+    public Column optional() {
+        return new Column(name, type, true, meaning);
+    }
+
+    /** What is wrong with the text of a cell; empty: nothing. */
+    public String fault(String cell) {
+        if (cell.isEmpty()) {
+            return mayBeEmpty ? "" : "is empty (expected: " + type.expected() + ")";
+        }
+        return type.fault(cell);
+    }
+}

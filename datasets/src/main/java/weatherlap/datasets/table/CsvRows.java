@@ -1,0 +1,152 @@
+package weatherlap.datasets.table;
+
+import com.univocity.parsers.common.TextParsingException;
+import com.univocity.parsers.csv.CsvParser;
+import com.univocity.parsers.csv.CsvParserSettings;
+import com.univocity.parsers.csv.UnescapedQuoteHandling;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Iterator;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+
+/**
+ * The rows of a CSV file one after another, each held against the schema; nothing is kept. Rows with problems are passed on too, marked
+ * as not sound. Blank lines are passed over.
+ */
+public final class CsvRows implements Iterator<Row>, AutoCloseable {
+    private static final int MOST_COLUMNS = 1000;
+    private static final int LONGEST_CELL = 20_000;
+
+    private final Schema schema;
+    private final Problems problems;
+    private final CsvParser parser;
+    private final Header header;
+    private int nextLine;
+    private Row next;
+    private boolean cutShort;
+
+    private CsvRows(Schema schema, Problems problems, CsvParser parser, Header header) {
+        this.schema = schema;
+        this.problems = problems;
+        this.parser = parser;
+        this.header = header;
+        this.nextLine = line(parser);
+        this.next = advance();
+    }
+
+    /** Reads the header; empty where the file cannot be read as this table at all, which is reported. */
+    public static Optional<CsvRows> open(Source source, Schema schema, Problems problems) {
+        CsvParser parser = new CsvParser(settings());
+        try {
+            parser.beginParsing(PlainText.of(source.bytes().open()));
+            String[] names = parser.parseNext();
+            while (names != null && isBlank(names)) {
+                names = parser.parseNext();
+            }
+            if (names == null) {
+                problems.error(
+                        schema.file(), "is empty; a header row is expected: " + String.join(",", schema.names()));
+                parser.stopParsing();
+                return Optional.empty();
+            }
+            return Header.of(names, line(parser) - 1, schema, problems)
+                    .map(header -> new CsvRows(schema, problems, parser, header));
+        } catch (IOException | TextParsingException | UncheckedIOException | IllegalStateException e) {
+            report(schema, problems, 1, e);
+            parser.stopParsing();
+            return Optional.empty();
+        }
+    }
+
+    private static CsvParserSettings settings() {
+        CsvParserSettings settings = new CsvParserSettings();
+        settings.getFormat().setLineSeparator("\n");
+        settings.setCommentProcessingEnabled(false);
+        settings.setKeepQuotes(true);
+        settings.setKeepEscapeSequences(true);
+        settings.setUnescapedQuoteHandling(UnescapedQuoteHandling.STOP_AT_DELIMITER);
+        settings.setSkipEmptyLines(false);
+        settings.setNullValue("");
+        settings.setEmptyValue("");
+        settings.setReadInputOnSeparateThread(false);
+        settings.setInputBufferSize(1 << 16);
+        settings.setMaxColumns(MOST_COLUMNS);
+        settings.setMaxCharsPerColumn(LONGEST_CELL);
+        return settings;
+    }
+
+    /** Physical line on which the next record begins. */
+    private static int line(CsvParser parser) {
+        return Math.toIntExact(parser.getContext().currentLine()) + 1;
+    }
+
+    @Override
+    public boolean hasNext() {
+        return next != null;
+    }
+
+    @Override
+    public Row next() {
+        if (next == null) {
+            throw new NoSuchElementException();
+        }
+        Row row = next;
+        next = advance();
+        return row;
+    }
+
+    /** Whether the reading had to end before the file did. */
+    boolean isCutShort() {
+        return cutShort;
+    }
+
+    @Override
+    public void close() {
+        parser.stopParsing();
+    }
+
+    private Row advance() {
+        int line = nextLine;
+        try {
+            for (String[] cells = parser.parseNext(); cells != null; cells = parser.parseNext()) {
+                line = nextLine;
+                nextLine = line(parser);
+                if (!isBlank(cells)) {
+                    return header.row(cells, line, schema, problems);
+                }
+            }
+        } catch (TextParsingException | UncheckedIOException | IllegalStateException e) {
+            report(schema, problems, line, e);
+            cutShort = true;
+        }
+        return null;
+    }
+
+    private static boolean isBlank(String[] cells) {
+        return cells.length == 0 || cells.length == 1 && cells[0].isBlank();
+    }
+
+    /** Says why the parser gave up: text that is no text, a cell or a row without end, or a failing disk. */
+    private static void report(Schema schema, Problems problems, int line, Exception thrown) {
+        for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+            if (cause instanceof PlainText.NotText notText) {
+                problems.error(schema.file(), notText.line(), "", notText.getMessage());
+                return;
+            }
+            if (cause instanceof IOException) {
+                problems.error(schema.file(), "cannot be read: " + cause.getMessage());
+                return;
+            }
+        }
+        boolean longCell = String.valueOf(thrown.getMessage()).contains("maximum number of characters");
+        problems.error(
+                schema.file(),
+                line,
+                "",
+                longCell
+                        ? "has a cell of more than " + LONGEST_CELL
+                                + " characters (a quote that is never closed?); nothing" + " below was read"
+                        : "has more than " + MOST_COLUMNS + " columns; nothing below was read");
+    }
+}

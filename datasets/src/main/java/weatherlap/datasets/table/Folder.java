@@ -1,0 +1,85 @@
+package weatherlap.datasets.table;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Where the files of an input lie: a folder on disk, or the resources of a package. */
+public sealed interface Folder {
+    /** The file of that name; empty where it is missing or must not be read, which is reported. */
+    Optional<Source> find(String file, Problems problems);
+
+    /** The table of that schema, read whole; empty where there is none to speak of, which is reported. */
+    default Optional<TextTable> table(Schema schema, Problems problems) {
+        return find(schema.file(), problems).flatMap(source -> TextTable.read(source, schema, problems));
+    }
+
+    static Folder of(Path path) {
+        return new OnDisk(path);
+    }
+
+    /** Resources beside a class. */
+    static Folder beside(Class<?> anchor, String path) {
+        return new Bundled(anchor, path);
+    }
+
+    /** A folder on disk. Links are followed only within it. */
+    record OnDisk(Path path) implements Folder {
+        @Override
+        public Optional<Source> find(String file, Problems problems) {
+            Path wanted = path.resolve(file);
+            String fault = fault(wanted);
+            if (!fault.isEmpty()) {
+                problems.error(file, fault);
+                return Optional.empty();
+            }
+            return Optional.of(new Source(file, () -> Files.newInputStream(wanted)));
+        }
+
+        private String fault(Path wanted) {
+            try {
+                if (!Files.isDirectory(path)) {
+                    return "there is no folder " + Quoted.of(path.toString());
+                }
+                if (Files.isDirectory(wanted)) {
+                    return "is a folder; a file is expected";
+                }
+                if (!Files.exists(wanted)) {
+                    return "is missing from the folder " + Quoted.of(path.toString()) + nearest(wanted);
+                }
+                if (!wanted.toRealPath().startsWith(path.toRealPath())) {
+                    return "is a link that leads out of its folder";
+                }
+                return !Files.isRegularFile(wanted)
+                        ? "is not a regular file"
+                        : Files.isReadable(wanted) ? "" : "may not be read (see its permissions)";
+            } catch (IOException e) {
+                return "cannot be read: " + e.getMessage();
+            }
+        }
+
+        private String nearest(Path wanted) throws IOException {
+            try (Stream<Path> files = Files.list(path)) {
+                List<String> names = files.limit(1000)
+                        .map(file -> file.getFileName().toString())
+                        .toList();
+                return Nearest.hint(wanted.getFileName().toString(), names);
+            }
+        }
+    }
+
+    /** Resources of the program. */
+    record Bundled(Class<?> anchor, String path) implements Folder {
+        @Override
+        public Optional<Source> find(String file, Problems problems) {
+            if (anchor.getResource(path + "/" + file) == null) {
+                problems.error(file, "is missing from the program");
+                return Optional.empty();
+            }
+            return Optional.of(new Source(file, () -> anchor.getResourceAsStream(path + "/" + file)));
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package weatherlap.datasets.table;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * One row of a table whose cells have been held against their columns. Ask a row for values only where it {@link #isSound()}, or for
+ * columns that cannot be wrong.
+ */
+public final class Row {
+    private final String file;
+    private final int line;
+    private final Map<String, Integer> places;
+    private final String[] cells;
+    private final boolean sound;
+
+    /** @param cells one for each column of the schema, in its order; empty text where the file leaves the column out */
+    Row(String file, int line, Map<String, Integer> places, String[] cells, boolean sound) {
+        this.file = file;
+        this.line = line;
+        this.places = places;
+        this.cells = cells;
+        this.sound = sound;
+    }
+
+    public String file() {
+        return file;
+    }
+
+    /** Physical line on which the row begins, from 1. */
+    public int line() {
+        return line;
+    }
+
+    /** Whether every cell is as its column wants it. */
+    public boolean isSound() {
+        return sound;
+    }
+
+    public boolean has(String column) {
+        return !text(column).isEmpty();
+    }
+
+    /** The cell as text, without blanks around it. */
+    public String text(String column) {
+        Integer place = places.get(column);
+        if (place == null) {
+            throw new IllegalArgumentException(file + " has no column " + column);
+        }
+        return cells[place];
+    }
+
+    public double number(String column) {
+        return Double.parseDouble(text(column));
+    }
+
+    public OptionalDouble optionalNumber(String column) {
+        return has(column) ? OptionalDouble.of(number(column)) : OptionalDouble.empty();
+    }
+
+    public double number(String column, double whenEmpty) {
+        return has(column) ? number(column) : whenEmpty;
+    }
+
+    public int whole(String column) {
+        return Integer.parseInt(text(column));
+    }
+
+    public int whole(String column, int whenEmpty) {
+        return has(column) ? whole(column) : whenEmpty;
+    }
+
+    public boolean yes(String column) {
+        return text(column).equals("yes");
+    }
+
+    public <E extends Enum<E>> E word(String column, Class<E> type) {
+        return Enum.valueOf(type, text(column).toUpperCase(Locale.ROOT).replace(' ', '_'));
+    }
+
+    public <E extends Enum<E>> E word(String column, Class<E> type, E whenEmpty) {
+        return has(column) ? word(column, type) : whenEmpty;
+    }
+
+    /** Reports an error at a cell of this row. */
+    public void error(Problems problems, String column, String message) {
+        problems.error(file, line, column, message);
+    }
+
+    /** Reports a warning at a cell of this row. */
+    public void warning(Problems problems, String column, String message) {
+        problems.warning(file, line, column, message);
+    }
+}

@@ -1,0 +1,42 @@
+package weatherlap.datasets.table;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * A table as data: what checks it also documents it.
+ *
+ * @param file name of its file
+ * @param meaning one line for the documentation
+ * @param key names of the columns that together tell rows apart; empty: rows may repeat
+ */
+public record Schema(String file, String meaning, List<Column> columns, List<String> key) {
+    public Schema {
+        columns = List.copyOf(columns);
+        key = List.copyOf(key);
+        List<String> names = columns.stream().map(Column::name).toList();
+        if (new HashSet<>(names).size() < names.size() || !names.containsAll(key)) {
+            throw new IllegalArgumentException("The columns of " + file + " must differ and hold its key.");
+        }
+    }
+
+    /** The same with more columns at the end. */
+    public Schema plus(Column... more) {
+        return new Schema(
+                file, meaning, Stream.concat(columns.stream(), Stream.of(more)).toList(), key);
+    }
+
+    public List<String> names() {
+        return columns.stream().map(Column::name).toList();
+    }
+
+    /** Place of each column by its name. */
+    Map<String, Integer> places() {
+        Map<String, Integer> places = new HashMap<>();
+        columns.forEach(column -> places.put(column.name(), places.size()));
+        return Map.copyOf(places);
+    }
+}

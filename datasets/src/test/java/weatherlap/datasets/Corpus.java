@@ -1,0 +1,168 @@
+package weatherlap.datasets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.table.Problem;
+
+/**
+ * Many small bad inputs, each a change to a good folder, and the messages it must bring: all of them, in order, and no others.
+ *
+ * <pre>
+ * ## name of the case
+ * FILE:LINE:COLUMN = cell            the cell, as it stands in the file
+ * FILE:LINE = text                   the whole line
+ * FILE + text                        one more line at the end
+ * FILE := text                       the whole file
+ * FILE bytes EFBBBF                  bytes before everything else in the file
+ * FILE delete | folder | link        no file; a folder of its name; a link to a file outside
+ * > message                          an error
+ * ? message                          a warning
+ * </pre>
+ *
+ * In texts {@code \n}, {@code \r}, {@code \t}, {@code \0} and {@code \}{@code uXXXX} stand for characters and {@code {x*30}} for thirty x.
+ */
+public final class Corpus {
+    private static final Pattern EDIT =
+            Pattern.compile("(\\S+?\\.\\w+)(?::(\\d+))?(?::(\\w+))? (=|\\+|:=|bytes|delete|folder|link) ?(.*)");
+    private static final Pattern REPEAT = Pattern.compile("\\{(.)\\*(\\d+)}");
+
+    private final List<String> goodFiles;
+    private final Class<?> anchor;
+    private final String goodFolder;
+
+    /** @param goodFolder resources beside the anchor that load without a problem */
+    public Corpus(Class<?> anchor, String goodFolder, List<String> goodFiles) {
+        this.anchor = anchor;
+        this.goodFolder = goodFolder;
+        this.goodFiles = goodFiles;
+    }
+
+    /** One test for each case of a resource. */
+    public Stream<DynamicTest> tests(String cases, Path temporary, Function<Path, Loaded<?>> read) {
+        List<String> blocks =
+                Arrays.stream(resource(cases).split("(?m)^## ")).skip(1).toList();
+        return blocks.stream().map(block -> {
+            List<String> lines = block.lines().filter(line -> !line.isBlank()).toList();
+            Path folder = temporary.resolve("case-" + blocks.indexOf(block));
+            return DynamicTest.dynamicTest(lines.get(0), () -> run(lines, folder, read));
+        });
+    }
+
+    private void run(List<String> lines, Path folder, Function<Path, Loaded<?>> read) throws IOException {
+        writeGood(folder);
+        List<String> errors = new ArrayList<>();
+        List<String> warnings = new ArrayList<>();
+        for (String line : lines.subList(1, lines.size())) {
+            if (line.startsWith("> ")) {
+                errors.add(line.substring(2));
+            } else if (line.startsWith("? ")) {
+                warnings.add(line.substring(2));
+            } else {
+                edit(folder, line);
+            }
+        }
+        Loaded<?> loaded = read.apply(folder);
+        assertThat(loaded.errors().stream().map(Problem::toString).map(message -> neutral(message, folder)))
+                .containsExactlyElementsOf(errors);
+        assertThat(loaded.warnings().stream().map(Problem::toString)).containsExactlyElementsOf(warnings);
+        assertThat(errors.isEmpty() && warnings.isEmpty())
+                .as("a case expects something")
+                .isFalse();
+    }
+
+    private static String neutral(String message, Path folder) {
+        return message.replaceAll("from the folder \"[^\"]*\"", "from the folder \"...\"")
+                .replace(folder.toString(), "...");
+    }
+
+    /** Writes the good folder. */
+    public void writeGood(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        for (String file : goodFiles) {
+            Files.writeString(folder.resolve(file), resource(goodFolder + "/" + file));
+        }
+    }
+
+    private static void edit(Path folder, String line) throws IOException {
+        Matcher edit = EDIT.matcher(line);
+        assertThat(edit.matches()).as(line).isTrue();
+        Path file = folder.resolve(edit.group(1));
+        String text = plain(edit.group(5));
+        switch (edit.group(4)) {
+            case "=" -> setLine(file, Integer.parseInt(edit.group(2)), edit.group(3), text);
+            case "+" -> Files.writeString(file, Files.readString(file) + text + "\n");
+            case ":=" -> Files.writeString(file, text);
+            case "bytes" -> prepend(file, HexFormat.of().parseHex(text));
+            default -> replaceFile(folder, file, edit.group(4));
+        }
+    }
+
+    private static void setLine(Path file, int number, String column, String text) throws IOException {
+        List<String> lines = new ArrayList<>(Files.readString(file).lines().toList());
+        if (column == null) {
+            lines.set(number - 1, text);
+        } else {
+            int place = List.of(lines.get(0).split(",", -1)).indexOf(column);
+            assertThat(place).as("column %s", column).isNotNegative();
+            String[] cells = lines.get(number - 1).split(",", -1);
+            cells[place] = text;
+            lines.set(number - 1, String.join(",", cells));
+        }
+        Files.writeString(file, String.join("\n", lines) + "\n");
+    }
+
+    private static void prepend(Path file, byte[] start) throws IOException {
+        byte[] rest = Files.readAllBytes(file);
+        byte[] all = Arrays.copyOf(start, start.length + rest.length);
+        System.arraycopy(rest, 0, all, start.length, rest.length);
+        Files.write(file, all);
+    }
+
+    private static void replaceFile(Path folder, Path file, String by) throws IOException {
+        Path outside = Files.createTempFile(folder.getParent(), "outside", ".csv");
+        Files.writeString(outside, Files.readString(file));
+        Files.delete(file);
+        switch (by) {
+            case "folder" -> Files.createDirectory(file);
+            case "link" -> Files.createSymbolicLink(file, outside);
+            default -> assertThat(by).isEqualTo("delete");
+        }
+    }
+
+    private static String plain(String text) {
+        String repeated =
+                REPEAT.matcher(text).replaceAll(match -> match.group(1).repeat(Integer.parseInt(match.group(2))));
+        String plain = repeated.replace("\\n", "\n")
+                .replace("\\r", "\r")
+                .replace("\\t", "\t")
+                .replace("\\0", "\0");
+        return Pattern.compile("\\\\u([0-9a-fA-F]{4})")
+                .matcher(plain)
+                .replaceAll(
+                        match -> Matcher.quoteReplacement(String.valueOf((char) Integer.parseInt(match.group(1), 16))));
+    }
+
+    private String resource(String name) {
+        try (InputStream in = anchor.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,45 @@
+package weatherlap.datasets.portfolio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+import weatherlap.datasets.Corpus;
+import weatherlap.datasets.table.Folder;
+import weatherlap.datasets.table.Loaded;
+import weatherlap.sim.house.Portfolio;
+
+/** Every problem of a portfolio is found at once, and named by file, row and column. */
+class PortfolioCorpusTest {
+    private static final int THIS_YEAR = 2026;
+
+    private final Corpus corpus =
+            new Corpus(Corpus.class, "portfolio", List.of("houses.csv", "elevations.csv", "openings.csv"));
+
+    @TempDir
+    Path temporary;
+
+    @TestFactory
+    Stream<DynamicTest> badPortfolios() {
+        return corpus.tests("corpus/portfolio.txt", temporary, PortfolioCorpusTest::read);
+    }
+
+    @Test
+    void theGoodPortfolioHasNoProblem() throws IOException {
+        corpus.writeGood(temporary);
+        Loaded<Portfolio> loaded = read(temporary);
+        assertThat(loaded.errors()).isEmpty();
+        assertThat(loaded.warnings()).isEmpty();
+        assertThat(loaded.orElseThrow().openingCount()).isEqualTo(4);
+    }
+
+    private static Loaded<Portfolio> read(Path folder) {
+        return Portfolios.read(Folder.of(folder), THIS_YEAR);
+    }
+}
