@@ -1,0 +1,68 @@
+package weatherlap.reports.output;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * SHA-256 as 64 hexadecimal digits.
+ *
+ * @see "FIPS 180-4, Secure Hash Standard"
+ */
+public final class Checksum {
+    private Checksum() {}
+
+    public static String of(byte[] bytes) {
+        return hex(sha256().digest(bytes));
+    }
+
+    public static String ofText(String text) {
+        return of(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Of one file's bytes. */
+    public static String of(Path file) throws IOException {
+        MessageDigest digest = sha256();
+        try (InputStream in = Files.newInputStream(file);
+                OutputStream out = new DigestOutputStream(OutputStream.nullOutputStream(), digest)) {
+            in.transferTo(out);
+        }
+        return hex(digest.digest());
+    }
+
+    /** Of every plain file directly in a folder, by name. */
+    public static SortedMap<String, String> ofFolder(Path folder) throws IOException {
+        SortedMap<String, String> sums = new TreeMap<>();
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : (Iterable<Path>) files.filter(Files::isRegularFile)::iterator) {
+                sums.put(file.getFileName().toString(), of(file));
+            }
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        return sums;
+    }
+
+    static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java runtime has SHA-256", e);
+        }
+    }
+
+    static String hex(byte[] bytes) {
+        return HexFormat.of().formatHex(bytes);
+    }
+}

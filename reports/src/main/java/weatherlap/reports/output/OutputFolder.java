@@ -1,0 +1,148 @@
+package weatherlap.reports.output;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * A folder of results that appears whole or not at all.
+ *
+ * <p>Files are written into a temporary folder beside the target and moved into place by {@link #commit}. A run that dies leaves
+ * the target as it was; the next run into the same target removes what the dead one left, and puts an earlier output back that
+ * a run killed between the two renamings of {@code commit} had moved aside.
+ *
+ * <p>An output that is not empty is replaced only when asked for ({@code force}) and only if it is plainly ours: it holds a {@code
+ * run.json} of this program, no file but those which that names, and those as they were written. So nothing that somebody put there
+ * or edited can be lost.
+ */
+public final class OutputFolder implements AutoCloseable {
+    private final Path target;
+    private final Path fresh;
+    private final Path earlier;
+    private final FolderLock lock;
+    private final SortedMap<String, String> written = Collections.synchronizedSortedMap(new TreeMap<>());
+
+    private OutputFolder(Path target, FolderLock lock) {
+        this.target = target;
+        this.fresh = sibling(target, "new");
+        this.earlier = sibling(target, "earlier");
+        this.lock = lock;
+    }
+
+    /**
+     * Takes the folder for this run.
+     *
+     * @param force whether an earlier output of ours may be replaced
+     * @param inputs what the run reads; the target may not hold any of it
+     * @throws OutputRefused if the folder cannot or may not be written
+     */
+    public static OutputFolder open(Path asked, boolean force, List<Path> inputs) {
+        try {
+            Path target = OutputTarget.resolve(asked, inputs);
+            Files.createDirectories(target.getParent());
+            FolderLock lock = FolderLock.take(sibling(target, "lock"))
+                    .orElseThrow(() -> new OutputRefused("another run is writing " + asked + "; wait for it to end"));
+            try {
+                OutputFolder folder = new OutputFolder(target, lock);
+                folder.clearAfterDeadRuns();
+                OutputTarget.checkReplaceable(asked, target, force);
+                Files.createDirectory(folder.fresh);
+                return folder;
+            } catch (IOException | RuntimeException e) {
+                lock.close();
+                throw e;
+            }
+        } catch (IOException e) {
+            throw new OutputRefused("cannot write " + asked + " (" + OutputTarget.reason(e) + ")", e);
+        }
+    }
+
+    /**
+     * Writes one file. Safe to call from several threads.
+     *
+     * @param name path from the folder, of plain parts with {@code /} between them
+     * @throws IllegalArgumentException if the name is not plain, or taken
+     */
+    public void write(String name, Content content) throws IOException {
+        for (String part : name.split("/", -1)) {
+            if (!SafeName.isPlainPart(part)) {
+                throw new IllegalArgumentException("The file name (" + name + ") must be of plain parts.");
+            }
+        }
+        if (name.equals(RunRecord.FILE) || written.putIfAbsent(name, "") != null) {
+            throw new IllegalArgumentException("The file name (" + name + ") is taken.");
+        }
+        MessageDigest digest = Checksum.sha256();
+        writeFile(name, out -> {
+            OutputStream summed = new DigestOutputStream(out, digest);
+            content.writeTo(summed);
+            summed.flush();
+        });
+        written.put(name, Checksum.hex(digest.digest()));
+    }
+
+    private void writeFile(String name, Content content) throws IOException {
+        Path file = fresh.resolve(name);
+        Files.createDirectories(file.getParent());
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), 1 << 16)) {
+            content.writeTo(out);
+        }
+    }
+
+    /** Writes {@code run.json} last and moves all into place. */
+    public void commit(RunRecord run) throws IOException {
+        writeFile(RunRecord.FILE, Json.of(run.toJson(written)));
+        if (!Folders.exists(target) || Folders.isEmpty(target)) {
+            Files.deleteIfExists(target);
+            Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
+            return;
+        }
+        Files.move(target, earlier, StandardCopyOption.ATOMIC_MOVE);
+        try {
+            Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            Files.move(earlier, target, StandardCopyOption.ATOMIC_MOVE);
+            throw e;
+        }
+        Folders.deleteWhole(earlier);
+    }
+
+    /** Where the results will stand. */
+    public Path target() {
+        return target;
+    }
+
+    /** Drops what was not committed, and lets the folder go. */
+    @Override
+    public void close() throws IOException {
+        try {
+            Folders.deleteWhole(fresh);
+        } finally {
+            lock.close();
+        }
+    }
+
+    private void clearAfterDeadRuns() throws IOException {
+        Folders.deleteWhole(fresh);
+        if (Folders.exists(earlier)) {
+            if (Folders.exists(target)) {
+                Folders.deleteWhole(earlier);
+            } else {
+                Files.move(earlier, target, StandardCopyOption.ATOMIC_MOVE);
+            }
+        }
+    }
+
+    private static Path sibling(Path target, String purpose) {
+        return target.resolveSibling("." + target.getFileName() + ".weatherlap-" + purpose);
+    }
+}

@@ -1,0 +1,105 @@
+package weatherlap.reports.output;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Which folders may be written. */
+final class OutputTarget {
+    private OutputTarget() {}
+
+    /** The folder itself, links followed, after the checks that need no lock. */
+    static Path resolve(Path asked, List<Path> inputs) throws IOException {
+        Path target = Files.exists(asked) ? asked.toRealPath() : asked.toAbsolutePath().normalize();
+        if (target.getFileName() == null) {
+            throw new OutputRefused("cannot write the root of a file system");
+        }
+        if (Files.exists(target) && !Files.isDirectory(target)) {
+            throw new OutputRefused(asked + " is a file; a folder is needed");
+        }
+        if (!Files.exists(target) && Files.exists(asked, LinkOption.NOFOLLOW_LINKS)) {
+            throw new OutputRefused(asked + " is a link that leads nowhere");
+        }
+        Path here = Path.of("").toRealPath();
+        if (here.startsWith(target)) {
+            throw new OutputRefused(asked + " is, or holds, the folder you stand in; name another");
+        }
+        for (Path input : inputs) {
+            if (Files.exists(input) && input.toRealPath().startsWith(target)) {
+                throw new OutputRefused(asked + " holds the input " + input + "; results need a folder of their own");
+            }
+        }
+        return target;
+    }
+
+    static void checkReplaceable(Path asked, Path target, boolean force) throws IOException {
+        if (!Files.exists(target) || Folders.isEmpty(target)) {
+            return;
+        }
+        if (!force) {
+            throw new OutputRefused(asked + " is not empty; use --force to replace an earlier output");
+        }
+        Map<String, String> ours = filesNamedIn(target.resolve(RunRecord.FILE))
+                .orElseThrow(() -> new OutputRefused(
+                        asked + " holds no run.json of this program and is left alone, even with --force"));
+        for (String file : Folders.files(target)) {
+            if (!file.equals(RunRecord.FILE) && !ours.containsKey(file)) {
+                throw new OutputRefused(asked + " also holds " + file
+                        + ", which this program did not write, and is left alone, even with --force");
+            }
+            if (!file.equals(RunRecord.FILE) && !Checksum.of(target.resolve(file)).equals(ours.get(file))) {
+                throw new OutputRefused(asked + "/" + file
+                        + " was edited after it was written, so the folder is left alone, even with --force");
+            }
+        }
+    }
+
+    /** The files that a {@code run.json} of ours names, with their checksums; empty when it is not one. */
+    private static Optional<Map<String, String>> filesNamedIn(Path run) throws IOException {
+        if (!Files.isRegularFile(run, LinkOption.NOFOLLOW_LINKS)) {
+            return Optional.empty();
+        }
+        Map<String, String> names = new HashMap<>();
+        boolean ours = false;
+        try (JsonParser json = new JsonFactory().createParser(run.toFile())) {
+            json.nextToken();
+            while (json.nextToken() == JsonToken.FIELD_NAME) {
+                String member = json.currentName();
+                json.nextToken();
+                if (member.equals("program")) {
+                    ours = RunRecord.PROGRAM.equals(json.getText());
+                } else if (member.equals("outputs_sha256")) {
+                    while (json.nextToken() == JsonToken.FIELD_NAME) {
+                        names.put(json.currentName(), json.nextTextValue());
+                    }
+                } else {
+                    json.skipChildren();
+                }
+            }
+        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
+            return Optional.empty();
+        }
+        return ours ? Optional.of(names) : Optional.empty();
+    }
+
+    /** What went wrong, in few words and without the path, which the message names already. */
+    static String reason(IOException e) {
+        if (e instanceof AccessDeniedException) {
+            return "permission denied";
+        }
+        if (e instanceof FileAlreadyExistsException) {
+            return "a file stands in the way: " + Path.of(e.getMessage()).getFileName();
+        }
+        return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    }
+}
