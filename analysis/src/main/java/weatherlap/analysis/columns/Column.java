@@ -16,16 +16,10 @@ public record Column(
         String name, String title, Kind kind, String unit, int decimals, boolean mayBeEmpty, String meaning) {
     /** What a cell holds. */
     public enum Kind {
-        /** Text that may have come from a user's table: never to be trusted as a formula or a tag. */
+        /** May have come from a user's table: never to be trusted as a formula or a tag. */
         TEXT,
-        /** A word of ours, such as full_flange or yes. */
-        WORD,
         WHOLE,
-        NUMBER;
-
-        public boolean isText() {
-            return this == TEXT || this == WORD;
-        }
+        NUMBER
     }
 
     public Column {

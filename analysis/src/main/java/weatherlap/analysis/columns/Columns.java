@@ -12,23 +12,13 @@ final class Columns {
         return new Columns();
     }
 
-    /** Text from a user's table. */
     Columns text(String name, String title, String meaning) {
         return add(new Column(name, title, Kind.TEXT, "", 0, false, meaning));
     }
 
-    /** Text from a user's table, or nothing. */
+    /** Text or nothing. */
     Columns optionalText(String name, String title, String meaning) {
         return add(new Column(name, title, Kind.TEXT, "", 0, true, meaning));
-    }
-
-    /** A word of ours, or nothing. */
-    Columns optionalWord(String name, String title, String meaning) {
-        return add(new Column(name, title, Kind.WORD, "", 0, true, meaning));
-    }
-
-    Columns word(String name, String title, String meaning) {
-        return add(new Column(name, title, Kind.WORD, "", 0, false, meaning));
     }
 
     Columns whole(String name, String title, String meaning) {

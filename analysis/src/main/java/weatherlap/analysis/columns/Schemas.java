@@ -15,27 +15,70 @@ public final class Schemas {
                     .text("house_id", "house", "key of the house")
                     .text("elevation_id", "elevation", "key of the wall within the house")
                     .text("opening_id", "opening", "key of the opening within the wall")
-                    .word("method", "method", METHOD)
+                    .text("method", "method", METHOD)
                     .number("glass_existing_ft2", "glass today", "ft²", 2, "visible glass of the existing unit")
                     .number("glass_ft2", "glass after", "ft²", 2, "visible glass of the new unit")
                     .number("glass_lost_ft2", "glass lost", "ft²", 2, "glass today less glass after")
                     .number("glass_lost_pct", "glass lost", "%", 1, "glass lost as a share of the glass today")
-                    .number("clear_width_in", "clear width", "in.", 2, "net clear opening, width; 0 where nothing opens")
+                    .number(
+                            "clear_width_in",
+                            "clear width",
+                            "in.",
+                            2,
+                            "net clear opening, width; 0 where nothing opens")
                     .number("clear_height_in", "clear height", "in.", 2, "net clear opening, height")
                     .number("clear_area_ft2", "clear area", "ft²", 2, "net clear opening, area")
-                    .optionalWord("code_flags", "code flags", "points of the code to look at, ; between them")
+                    .optionalText("code_flags", "code flags", "points of the code to look at, ; between them")
                     .number("order_width_in", "order width", "in.", 3, "width of the unit to order")
                     .number("order_height_in", "order height", "in.", 3, "height of the unit to order")
-                    .spread("labour_minutes", "labour", "person-min", 1, "labour of this opening with its share of what the house shares")
-                    .spread("material_usd", "material", "USD", 2, "unit and material of this opening with its share of whole packages")
-                    .number("driving_rain_l_per_m2_year", "driving rain", "L/m² year", 1, "wind-driven rain that reaches the opening under its eave")
-                    .number("shelter_fraction", "shelter", "fraction", 3, "share of the free driving rain that the overhang keeps off")
-                    .number("water_past_first_line_l_per_year", "water past the first line", "L/year", 3, "water that passes cladding and seals, mean of the draws")
-                    .number("leak_probability", "leak probability", "fraction", 4, "chance of leak damage within the horizon")
-                    .number("leak_score", "leak score", "0 to 100", 1, "leak probability as a score")
-                    .number("leak_score_p10", "leak score, 10 %", "0 to 100", 1, "leak score: one draw in ten is below")
-                    .number("leak_score_p90", "leak score, 90 %", "0 to 100", 1, "leak score: nine draws in ten are below")
-                    .optionalWord("leak_causes", "leak causes", "lap faults by their share of the water, largest first, ; between them")
+                    .spread(
+                            "labour_minutes",
+                            "labour",
+                            "person-min",
+                            1,
+                            "labour at this opening, without what openings share")
+                    .spread(
+                            "material_usd",
+                            "material",
+                            "USD",
+                            2,
+                            "unit and material used at this opening, without the rest of opened packages")
+                    .number(
+                            "driving_rain_l_per_m2_year",
+                            "driving rain",
+                            "L/m² year",
+                            1,
+                            "wind-driven rain that reaches the opening under its eave")
+                    .number(
+                            "shelter_fraction",
+                            "shelter",
+                            "fraction",
+                            3,
+                            "share of the free driving rain that the overhang keeps off")
+                    .number(
+                            "water_past_first_line_l_per_year",
+                            "water past the first line",
+                            "L/year",
+                            3,
+                            "water that passes cladding and seals, mean over the horizon")
+                    .number(
+                            "leak_probability",
+                            "leak probability",
+                            "fraction",
+                            4,
+                            "chance of leak damage within the horizon")
+                    .number("leak_score", "leak score", "0 to 100", 1, "leak probability in percent")
+                    .number(
+                            "leak_score_p10",
+                            "leak score, 10 %",
+                            "0 to 100",
+                            1,
+                            "the same over causes not known: one draw in ten is below")
+                    .number("leak_score_p90", "leak score, 90 %", "0 to 100", 1, "nine draws in ten are below")
+                    .optionalText(
+                            "leak_causes",
+                            "leak causes",
+                            "lap faults with what each adds to the leak probability, largest first, ; between them")
                     .list());
 
     /** One elevation and method. */
@@ -46,12 +89,27 @@ public final class Schemas {
             Columns.start()
                     .text("house_id", "house", "key of the house")
                     .text("elevation_id", "elevation", "key of the wall within the house")
-                    .word("method", "method", METHOD)
+                    .text("method", "method", METHOD)
                     .whole("openings", "openings", "windows in the wall")
-                    .number("panels_down", "panels down", "panels", 0, "siding panels taken down and put back")
-                    .number("driving_rain_l_per_m2_year", "driving rain", "L/m² year", 1, "wind-driven rain on the openings, their mean")
-                    .number("leak_score", "leak score", "0 to 100", 1, "chance of leak damage at any opening of the wall, as a score")
-                    .number("labour_minutes_mean", "labour, mean", "person-min", 1, "labour of the wall's openings: mean of the draws")
+                    .whole("panels_down", "panels down", "siding panels taken down and put back")
+                    .number(
+                            "driving_rain_l_per_m2_year",
+                            "driving rain",
+                            "L/m² year",
+                            1,
+                            "wind-driven rain on the openings, their mean")
+                    .number(
+                            "leak_score",
+                            "leak score",
+                            "0 to 100",
+                            1,
+                            "chance of leak damage at any opening of the wall within the horizon, in percent")
+                    .number(
+                            "labour_minutes_mean",
+                            "labour, mean",
+                            "person-min",
+                            1,
+                            "labour at the wall's openings and on what they share: mean of the draws")
                     .list());
 
     /** One house and method. */
@@ -62,23 +120,53 @@ public final class Schemas {
             Columns.start()
                     .text("house_id", "house", "key of the house")
                     .text("label", "label", "what people call it")
-                    .word("method", "method", METHOD)
+                    .text("method", "method", METHOD)
                     .whole("openings", "openings", "windows in the house")
                     .number("glass_lost_ft2", "glass lost", "ft²", 2, "glass lost by all openings")
                     .number("glass_lost_pct", "glass lost", "%", 1, "glass lost as a share of the glass today")
                     .spread("labour_hours", "labour", "person-h", 2, "labour of the house, shared work once")
-                    .number("crew_days", "crew days", "days", 2, "days a crew is there, mean of the draws")
+                    .whole("crew_days", "crew days", "working days of the crew")
                     .spread("material_usd", "material", "USD", 2, "units and material in whole packages")
                     .number("price_usd", "price", "USD", 2, "what the family pays")
-                    .spread("cost_usd", "cost", "USD", 2, "what the job costs the shop: labour, material, overhead, callbacks expected")
-                    .number("gross_profit_per_crew_day_usd", "gross profit a crew day", "USD/day", 2, "price less direct cost, for each day a crew is there")
-                    .number("leak_probability", "leak probability", "fraction", 4, "chance of leak damage at any opening within the horizon")
-                    .number("leak_score", "leak score", "0 to 100", 1, "leak probability as a score")
-                    .number("expected_damage_usd", "expected damage", "USD", 2, "repair of leak damage within the horizon, discounted, mean")
-                    .spread("horizon_cost_usd", "horizon cost", "USD", 2, "price, expected damage and glass lost over the horizon, discounted")
-                    .word("preferred", "preferred", "yes where this method has the lower expected horizon cost")
-                    .number("preferred_probability", "preferred in", "fraction", 3, "share of draws in which this method has the lower horizon cost")
-                    .optionalWord("flags", "flags", "things to look at before the job, ; between them")
+                    .spread(
+                            "cost_usd",
+                            "cost",
+                            "USD",
+                            2,
+                            "what the job costs the shop: labour, material, overhead, callbacks and service")
+                    .number(
+                            "gross_profit_per_crew_day_usd",
+                            "gross profit a crew day",
+                            "USD/day",
+                            2,
+                            "price less mean cost, for each crew day")
+                    .number(
+                            "leak_probability",
+                            "leak probability",
+                            "fraction",
+                            4,
+                            "chance of leak damage at any opening within the horizon")
+                    .number("leak_score", "leak score", "0 to 100", 1, "leak probability in percent")
+                    .number(
+                            "expected_damage_usd",
+                            "expected damage",
+                            "USD",
+                            2,
+                            "repair of leak damage within the horizon, discounted, mean")
+                    .spread(
+                            "horizon_cost_usd",
+                            "horizon cost",
+                            "USD",
+                            2,
+                            "price, expected damage and glass lost over the horizon, discounted")
+                    .text("preferred", "preferred", "yes where this method has the lower expected horizon cost")
+                    .number(
+                            "preferred_probability",
+                            "preferred in",
+                            "fraction",
+                            3,
+                            "share of draws in which this method has the lower horizon cost")
+                    .optionalText("flags", "flags", "things to look at before the job, ; between them")
                     .list());
 
     /** One candidate for the default. */
@@ -87,13 +175,28 @@ public final class Schemas {
             "Rule",
             "One way to choose the method.",
             Columns.start()
-                    .word("rule", "rule", "always_full_flange, always_insert, rule, best_choice")
-                    .optionalWord("questions", "questions", "what is asked of a house, in words")
+                    .text("rule", "rule", "always_full_flange, always_insert, rule, best_choice")
+                    .optionalText("questions", "questions", "what is asked of a house, in words")
                     .number("expected_horizon_cost_usd", "expected horizon cost", "USD", 2, "mean over the houses")
                     .number("regret_usd", "regret", "USD", 2, "cost above the best choice for each house, mean")
-                    .optionalNumber("held_out_regret_usd", "held-out regret", "USD", 2, "the same on houses that the rule was not made from")
-                    .number("share_full_flange", "share full-flange", "fraction", 3, "houses for which it chooses full-flange")
-                    .optionalNumber("stays_best_probability", "stays best", "fraction", 3, "share of draws in which it is the cheapest of the rules")
+                    .optionalNumber(
+                            "held_out_regret_usd",
+                            "held-out regret",
+                            "USD",
+                            2,
+                            "the same on houses that the rule was not made from")
+                    .number(
+                            "share_full_flange",
+                            "share full-flange",
+                            "fraction",
+                            3,
+                            "houses for which it chooses full-flange")
+                    .optionalNumber(
+                            "stays_best_probability",
+                            "stays best",
+                            "fraction",
+                            3,
+                            "share of draws in which it is the cheapest of the rules")
                     .list());
 
     /** Driving rain at one bearing. */
@@ -102,9 +205,24 @@ public final class Schemas {
             "Exposure",
             "One bearing of a wall.",
             Columns.start()
-                    .number("bearing_deg", "bearing", "°", 0, "outward normal of the wall, degrees clockwise from north")
-                    .number("airfield_index_l_per_m2_year", "airfield index", "L/m² year", 2, "driving rain in open country at 10 m, ISO 15927-3")
-                    .number("ashrae_index_l_per_m2_year", "ASHRAE index", "L/m² year", 2, "rain deposited by ASHRAE 160 with F_E = F_D = 1")
+                    .number(
+                            "bearing_deg",
+                            "bearing",
+                            "°",
+                            0,
+                            "outward normal of the wall, degrees clockwise from north")
+                    .number(
+                            "airfield_index_l_per_m2_year",
+                            "airfield index",
+                            "L/m² year",
+                            2,
+                            "driving rain in open country at 10 m, ISO 15927-3")
+                    .number(
+                            "ashrae_index_l_per_m2_year",
+                            "ASHRAE index",
+                            "L/m² year",
+                            2,
+                            "rain deposited by ASHRAE 160 with F_E = F_D = 1")
                     .number("worst_spell_l_per_m2", "worst spell", "L/m²", 2, "largest spell on file, ISO 15927-3")
                     .number("wet_hours", "wet hours", "h/year", 1, "hours in which rain is driven on the wall")
                     .list());
@@ -130,14 +248,29 @@ public final class Schemas {
             "One assumption and outcome.",
             Columns.start()
                     .text("assumption", "assumption", "name of a scalar, or table and row")
-                    .word("outcome", "outcome", "cost_difference or risk_difference")
-                    .number("first_order", "first order", "fraction", 4, "Sobol' index: share of the variance that knowing it alone removes")
+                    .text("outcome", "outcome", "cost_difference or risk_difference")
+                    .number(
+                            "first_order",
+                            "first order",
+                            "fraction",
+                            4,
+                            "Sobol' index: share of the variance that knowing it alone removes")
                     .number("first_order_error", "error", "fraction", 4, "standard error of it")
                     .number("total", "total", "fraction", 4, "Sobol' index with all interactions")
                     .number("total_error", "error", "fraction", 4, "standard error of it")
-                    .number("swing_low", "at its low end", "of the outcome", 4, "outcome with the assumption at its low end, the rest as likely")
+                    .number(
+                            "swing_low",
+                            "at its low end",
+                            "of the outcome",
+                            4,
+                            "outcome with the assumption at its low end, the rest as likely")
                     .number("swing_high", "at its high end", "of the outcome", 4, "likewise at its high end")
-                    .number("value_of_information_usd", "worth of knowing", "USD", 2, "what knowing it would save, at most, a house")
+                    .number(
+                            "value_of_information_usd",
+                            "worth of knowing",
+                            "USD",
+                            2,
+                            "what knowing it would save, at most, a house")
                     .list());
 
     /** Where the preferred method changes. */
@@ -147,9 +280,14 @@ public final class Schemas {
             "One house or segment and the assumption varied.",
             Columns.start()
                     .text("name", "name", "what was varied")
-                    .word("preferred_below", "below", "method preferred below the value")
-                    .word("preferred_above", "above", "method preferred above it")
-                    .optionalNumber("value", "value", "of the assumption", 4, "where the two cost the same; empty: nowhere in the range")
+                    .text("preferred_below", "below", "method preferred below the value")
+                    .text("preferred_above", "above", "method preferred above it")
+                    .optionalNumber(
+                            "value",
+                            "value",
+                            "of the assumption",
+                            4,
+                            "where the two cost the same; empty: nowhere in the range")
                     .optionalNumber("low_90", "low", "of the assumption", 4, "lower end of the 90 % interval")
                     .optionalNumber("high_90", "high", "of the assumption", 4, "upper end of it")
                     .list());

@@ -30,8 +30,8 @@ final class Folders {
     /** Children of a folder whose name starts so. */
     static List<Path> startingWith(Path folder, String start) throws IOException {
         List<Path> found = new ArrayList<>();
-        try (DirectoryStream<Path> entries =
-                Files.newDirectoryStream(folder, path -> path.getFileName().toString().startsWith(start))) {
+        try (DirectoryStream<Path> entries = Files.newDirectoryStream(
+                folder, path -> path.getFileName().toString().startsWith(start))) {
             entries.forEach(found::add);
         }
         return found;

@@ -59,7 +59,8 @@ public final class Json {
         } else if (value instanceof CharSequence || value instanceof Enum<?>) {
             json.writeString(value.toString());
         } else {
-            throw new IllegalArgumentException("JSON has no form for a " + value.getClass().getName() + ".");
+            throw new IllegalArgumentException(
+                    "JSON has no form for a " + value.getClass().getName() + ".");
         }
     }
 

@@ -20,7 +20,9 @@ final class OutputTarget {
 
     /** The folder itself, links followed, after the checks that need no lock. */
     static Path resolve(Path asked, List<Path> inputs) throws IOException {
-        Path target = Files.exists(asked) ? asked.toRealPath() : asked.toAbsolutePath().normalize();
+        Path target = Files.exists(asked)
+                ? asked.toRealPath()
+                : asked.toAbsolutePath().normalize();
         if (target.getFileName() == null) {
             throw new OutputRefused("cannot write the root of a file system");
         }
@@ -57,7 +59,8 @@ final class OutputTarget {
                 throw new OutputRefused(asked + " also holds " + file
                         + ", which this program did not write, and is left alone, even with --force");
             }
-            if (!file.equals(RunRecord.FILE) && !Checksum.of(target.resolve(file)).equals(ours.get(file))) {
+            if (!file.equals(RunRecord.FILE)
+                    && !Checksum.of(target.resolve(file)).equals(ours.get(file))) {
                 throw new OutputRefused(asked + "/" + file
                         + " was edited after it was written, so the folder is left alone, even with --force");
             }

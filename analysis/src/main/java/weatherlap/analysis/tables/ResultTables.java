@@ -1,0 +1,145 @@
+package weatherlap.analysis.tables;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import weatherlap.analysis.columns.Schemas;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.run.ElevationResult;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.MethodResult;
+import weatherlap.sim.run.OpeningResult;
+import weatherlap.sim.run.Results;
+import weatherlap.sim.run.Summary;
+
+/** The tables that {@code compare} writes, from the results of a run, in the order of the portfolio. */
+public final class ResultTables {
+    private ResultTables() {}
+
+    /** One row an opening and method. */
+    public static ResultTable openings(Results results) {
+        TableBuilder table = new TableBuilder(Schemas.OPENINGS);
+        for (HouseResult house : results.houses()) {
+            house.openings().forEach(opening -> addOpening(table, house, opening));
+        }
+        return table.build();
+    }
+
+    /** One row an elevation and method. */
+    public static ResultTable elevations(Results results) {
+        TableBuilder table = new TableBuilder(Schemas.ELEVATIONS);
+        for (HouseResult house : results.houses()) {
+            for (ElevationResult wall : house.elevations()) {
+                table.row(
+                        house.house().id(),
+                        wall.elevationId(),
+                        word(wall.method()),
+                        wall.openings(),
+                        wall.panelsDown(),
+                        wall.drivingRainLitresPerM2Year(),
+                        wall.leakScore(),
+                        wall.labourMinutesMean());
+            }
+        }
+        return table.build();
+    }
+
+    /** One row a house and method. */
+    public static ResultTable houses(Results results) {
+        TableBuilder table = new TableBuilder(Schemas.HOUSES);
+        for (HouseResult house : results.houses()) {
+            for (Method method : Method.values()) {
+                addHouse(table, house, method);
+            }
+        }
+        return table.build();
+    }
+
+    /** A method as tables write it. */
+    public static String word(Method method) {
+        return method.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static void addOpening(TableBuilder table, HouseResult house, OpeningResult opening) {
+        Summary labour = opening.labourMinutes();
+        Summary material = opening.materialUsd();
+        table.row(
+                house.house().id(),
+                opening.elevationId(),
+                opening.openingId(),
+                word(opening.method()),
+                opening.glassExistingFt2(),
+                opening.glassFt2(),
+                opening.glassLostFt2(),
+                100 * opening.glassLostFraction(),
+                opening.clearWidthIn(),
+                opening.clearHeightIn(),
+                opening.clearAreaFt2(),
+                String.join(";", opening.codeFlags()),
+                opening.orderWidthIn(),
+                opening.orderHeightIn(),
+                labour.mean(),
+                labour.p10(),
+                labour.p50(),
+                labour.p90(),
+                material.mean(),
+                material.p10(),
+                material.p50(),
+                material.p90(),
+                opening.exposure().litresPerM2Year(),
+                opening.exposure().shelterFraction(),
+                opening.waterPastFirstLineLitresPerYear(),
+                opening.leakProbability(),
+                opening.leakScore().mean(),
+                opening.leakScore().p10(),
+                opening.leakScore().p90(),
+                causes(opening.leakCauses()));
+    }
+
+    private static void addHouse(TableBuilder table, HouseResult house, Method method) {
+        MethodResult result = house.method(method);
+        Summary labour = result.labourHours();
+        Summary material = result.materialUsd();
+        Summary cost = result.costUsd();
+        Summary horizon = result.horizonCostUsd();
+        table.row(
+                house.house().id(),
+                house.house().label(),
+                word(method),
+                house.house().openingCount(),
+                result.glassLostFt2(),
+                100 * result.glassLostFraction(),
+                labour.mean(),
+                labour.p10(),
+                labour.p50(),
+                labour.p90(),
+                result.crewDays(),
+                material.mean(),
+                material.p10(),
+                material.p50(),
+                material.p90(),
+                result.priceUsd(),
+                cost.mean(),
+                cost.p10(),
+                cost.p50(),
+                cost.p90(),
+                result.grossProfitPerCrewDayUsd(),
+                result.leakProbability(),
+                result.leakScore().mean(),
+                result.expectedDamageUsd(),
+                horizon.mean(),
+                horizon.p10(),
+                horizon.p50(),
+                horizon.p90(),
+                house.preferred() == method ? "yes" : "no",
+                house.preferredProbability(method),
+                String.join(";", result.flags()));
+    }
+
+    private static String causes(List<OpeningResult.LeakCause> causes) {
+        return causes.stream()
+                .filter(cause -> cause.contribution() >= 0.00005)
+                .map(cause -> String.format(Locale.ROOT, "%s %.4f", cause.faultId(), cause.contribution()))
+                .collect(Collectors.joining(";"));
+    }
+}

@@ -1,0 +1,123 @@
+package weatherlap.reports.output;
+
+import com.openhtmltopdf.extend.FSStream;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Reader;
+import java.io.StringReader;
+import java.time.ZoneOffset;
+import java.util.GregorianCalendar;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
+import weatherlap.charts.Fonts;
+
+/**
+ * Printed sheets from XHTML with CSS 2.1 and inline SVG. Fonts are the bundled ones, embedded. Nothing is fetched: a page that names a
+ * picture, a style sheet or an entity outside itself gets none of them. The same page gives the same bytes.
+ */
+public final class Pdf {
+    private static final String[] SCHEMES = {"http", "https", "file", "jar", "ftp"};
+
+    private Pdf() {}
+
+    /**
+     * The sheet.
+     *
+     * @param xhtml a well-formed page without a document type
+     * @throws IllegalArgumentException at writing, if the page is not well-formed
+     */
+    public static Content of(String title, String xhtml) {
+        return out -> {
+            Fonts.install();
+            XRLog.setLoggingEnabled(false);
+            try (PdfBoxRenderer renderer = builder(parsed(xhtml)).buildPdfRenderer()) {
+                renderer.createPDFWithoutClosing();
+                try (PDDocument pdf = renderer.getPdfDocument()) {
+                    fixMarks(pdf, title);
+                    pdf.save(out);
+                }
+            }
+        };
+    }
+
+    private static PdfRendererBuilder builder(Document page) {
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.useFastMode();
+        builder.withW3cDocument(page, null);
+        builder.useSVGDrawer(new BatikSVGDrawer());
+        builder.useUriResolver((base, uri) -> null);
+        builder.useExternalResourceAccessControl(
+                (uri, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
+        builder.useExternalResourceAccessControl(
+                (uri, type) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
+        builder.useHttpStreamImplementation(uri -> new Nothing());
+        builder.useProtocolsStreamImplementation(uri -> new Nothing(), SCHEMES);
+        builder.useReplacementText("?");
+        builder.withProducer("Weatherlap");
+        for (Fonts.Face face : Fonts.Face.values()) {
+            builder.useFont(
+                    () -> new ByteArrayInputStream(face.bytes()),
+                    face.family(),
+                    face.weight(),
+                    face.oblique() ? FontStyle.ITALIC : FontStyle.NORMAL,
+                    true);
+        }
+        return builder;
+    }
+
+    /** The title, and a fixed date and identifier in place of the time of day. */
+    private static void fixMarks(PDDocument pdf, String title) {
+        PDDocumentInformation information = pdf.getDocumentInformation();
+        GregorianCalendar date = GregorianCalendar.from(FixedZip.TIME.atZone(ZoneOffset.UTC));
+        information.setTitle(title);
+        information.setCreationDate(date);
+        information.setModificationDate(date);
+        pdf.setDocumentId(0L);
+    }
+
+    private static Document parsed(String xhtml) throws IOException {
+        try {
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+            factory.setNamespaceAware(true);
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            factory.setXIncludeAware(false);
+            factory.setExpandEntityReferences(false);
+            DocumentBuilder parser = factory.newDocumentBuilder();
+            parser.setErrorHandler(new DefaultHandler()); // throws what the parser would print
+            return parser.parse(new InputSource(new StringReader(xhtml)));
+        } catch (SAXException e) {
+            throw new IllegalArgumentException("The page is not well-formed: " + e.getMessage(), e);
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException("the XML parser cannot be made safe", e);
+        }
+    }
+
+    /** An empty answer to every request. */
+    private static final class Nothing implements FSStream {
+        @Override
+        public InputStream getStream() {
+            return InputStream.nullInputStream();
+        }
+
+        @Override
+        public Reader getReader() {
+            return Reader.nullReader();
+        }
+    }
+}

@@ -1,0 +1,160 @@
+package weatherlap.reports.output;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.dhatim.fastexcel.BorderSide;
+import org.dhatim.fastexcel.BorderStyle;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+import weatherlap.analysis.columns.Column;
+import weatherlap.analysis.tables.ResultTable;
+
+/**
+ * Result tables as a workbook (Office Open XML, ISO/IEC 29500): a first sheet that says what the others hold, then one sheet a table.
+ * Texts are stored as texts, so no cell can be a formula; numbers keep all their digits and are shown to the decimals of the
+ * catalogue with their unit in the header.
+ */
+public final class WorkbookFile {
+    /** Most rows of a sheet, the header among them. */
+    private static final int MAX_ROWS = 1_048_576;
+    /** Most characters of a cell. */
+    private static final int MAX_TEXT = 32_767;
+
+    private static final String HEADER_FILL = "E7EAEC";
+    private static final double WIDEST = 60;
+
+    private WorkbookFile() {}
+
+    /**
+     * The workbook.
+     *
+     * @param about lines of the first sheet, above the list of columns
+     */
+    public static Content of(List<String> about, List<ResultTable> tables) {
+        return out -> {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            try (Workbook workbook = new Workbook(bytes, "Weatherlap", "1.0")) {
+                workbook.setGlobalDefaultFont("Calibri", 11);
+                addFirstSheet(workbook.newWorksheet("Read me"), about, tables);
+                for (ResultTable table : tables) {
+                    addTable(workbook.newWorksheet(table.schema().title()), table);
+                }
+            }
+            FixedZip.copy(bytes.toByteArray(), out);
+        };
+    }
+
+    private static void addFirstSheet(Worksheet sheet, List<String> about, List<ResultTable> tables)
+            throws IOException {
+        int row = 0;
+        for (String line : about) {
+            sheet.value(row++, 0, text(line));
+        }
+        sheet.style(0, 0).bold().fontSize(14).set();
+        row++;
+        header(sheet, row++, List.of("sheet", "column", "heading", "unit", "meaning"));
+        for (ResultTable table : tables) {
+            for (Column column : table.schema().columns()) {
+                sheet.value(row, 0, table.schema().title());
+                sheet.value(row, 1, column.name());
+                sheet.value(row, 2, column.title());
+                sheet.value(row, 3, column.unit());
+                sheet.value(row++, 4, column.meaning());
+            }
+        }
+        double[] widths = {14, 34, 30, 16, 90};
+        for (int i = 0; i < widths.length; i++) {
+            sheet.width(i, widths[i]);
+        }
+        sheet.finish();
+    }
+
+    private static void addTable(Worksheet sheet, ResultTable result) throws IOException {
+        if (result.rows() >= MAX_ROWS) {
+            throw new IOException(result.schema().file() + " has more rows than a sheet can hold (" + MAX_ROWS + ")");
+        }
+        List<Column> columns = result.schema().columns();
+        header(sheet, 0, columns.stream().map(Column::titleWithUnit).toList());
+        sheet.freezePane(keyColumns(columns), 1);
+        for (int c = 0; c < columns.size(); c++) {
+            Column column = columns.get(c);
+            double width = Math.max(10, column.titleWithUnit().length() * 1.1);
+            for (int row = 0; row < result.rows(); row++) {
+                width = Math.max(width, fill(sheet, result, row, c, column));
+            }
+            sheet.width(c, Math.min(WIDEST, width));
+            if (column.kind() != Column.Kind.TEXT && result.rows() > 0) {
+                sheet.range(1, c, result.rows(), c)
+                        .style()
+                        .format(format(column))
+                        .set();
+            }
+        }
+        if (result.rows() > 0) {
+            sheet.setAutoFilter(0, 0, result.rows(), columns.size() - 1);
+        }
+        sheet.pageOrientation("landscape");
+        sheet.repeatRows(0);
+        sheet.finish();
+    }
+
+    /** Fills one cell; the width it wants, in characters. */
+    private static double fill(Worksheet sheet, ResultTable result, int row, int c, Column column) {
+        if (column.kind() == Column.Kind.TEXT) {
+            String text = text(result.text(row, column.name()));
+            sheet.value(row + 1, c, text);
+            return text.length() * 1.1;
+        }
+        OptionalDouble number = result.number(row, column);
+        if (number.isPresent()) {
+            if (!Double.isFinite(number.getAsDouble())) {
+                throw new IllegalArgumentException("A result (" + number + ") must be a finite number.");
+            }
+            sheet.value(row + 1, c, number.getAsDouble());
+        }
+        return 0;
+    }
+
+    /** Columns that name the row and stay in sight: the texts that come first, at most four. */
+    private static int keyColumns(List<Column> columns) {
+        int keys = 0;
+        while (keys < Math.min(4, columns.size()) && columns.get(keys).kind() == Column.Kind.TEXT) {
+            keys++;
+        }
+        return keys;
+    }
+
+    private static void header(Worksheet sheet, int row, List<String> titles) {
+        List<String> shown = new ArrayList<>(titles);
+        for (int c = 0; c < shown.size(); c++) {
+            sheet.value(row, c, shown.get(c));
+        }
+        sheet.range(row, 0, row, shown.size() - 1)
+                .style()
+                .bold()
+                .wrapText(true)
+                .verticalAlignment("top")
+                .fillColor(HEADER_FILL)
+                .borderStyle(BorderSide.BOTTOM, BorderStyle.THIN)
+                .set();
+    }
+
+    private static String format(Column column) {
+        String whole = column.unit().equals("USD") ? "#,##0" : "0";
+        return column.decimals() == 0 ? whole : whole + "." + "0".repeat(column.decimals());
+    }
+
+    /** XML knows no control characters, and a cell has an end. */
+    private static String text(String text) {
+        String clean = text.codePoints()
+                .filter(c -> c == '\t'
+                        || c == '\n'
+                        || c >= 0x20 && c != 0xFFFE && c != 0xFFFF && !(c >= 0xD800 && c <= 0xDFFF))
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
+        return clean.length() <= MAX_TEXT ? clean : clean.substring(0, MAX_TEXT - 1) + "…";
+    }
+}

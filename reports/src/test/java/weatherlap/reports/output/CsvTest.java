@@ -1,0 +1,44 @@
+package weatherlap.reports.output;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.OptionalDouble;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.CharRange;
+import net.jqwik.api.constraints.Chars;
+import net.jqwik.api.constraints.StringLength;
+import org.junit.jupiter.api.Test;
+import weatherlap.analysis.tables.TableBuilder;
+
+class CsvTest {
+    @Test
+    void writesAHeaderAndNumbersToTheDecimalsOfTheCatalogue() {
+        var table = new TableBuilder(TestTables.SCHEMA)
+                .row("a,b", 3, OptionalDouble.of(-12.345))
+                .row("say \"hi\"", 0, OptionalDouble.empty())
+                .build();
+        assertThat(new String(TestTables.bytes(Csv.of(table)), UTF_8)).isEqualTo("""
+                id,count,cost_usd
+                "a,b",3,-12.35
+                "say ""hi\""",0,
+                """);
+    }
+
+    @Test
+    void aTextThatASpreadsheetWouldRunGetsAnApostrophe() {
+        String csv = new String(TestTables.bytes(Csv.of(TestTables.hostile())), UTF_8);
+        assertThat(csv)
+                .contains("'=1+1,0,", "\n'-7,2,-2.01", "\n''=quoted,", "\n'''=twice,", "\n\"'\rx\"", "\n'  =spaced,")
+                .contains("\"line\nbreak\"");
+        assertThat(csv.lines().skip(1)).noneMatch(line -> line.matches("\"?[=+@\t-].*"));
+    }
+
+    @Property
+    void theApostropheComesOffAgain(
+            @ForAll @StringLength(max = 6) @Chars({'\'', ' ', '=', '-', '\t'}) @CharRange(from = 'a', to = 'c')
+                    String text) {
+        assertThat(Csv.undefused(Csv.defused(text))).isEqualTo(text);
+    }
+}

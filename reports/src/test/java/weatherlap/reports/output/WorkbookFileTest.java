@@ -1,0 +1,74 @@
+package weatherlap.reports.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.zip.ZipInputStream;
+import org.dhatim.fastexcel.reader.CellType;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.Row;
+import org.junit.jupiter.api.Test;
+
+class WorkbookFileTest {
+    private static byte[] workbook() {
+        return TestTables.bytes(WorkbookFile.of(List.of("What this is", "=1+1"), List.of(TestTables.hostile())));
+    }
+
+    @Test
+    void textsComeBackWholeAndAreTexts() throws IOException {
+        try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(workbook()))) {
+            List<Row> rows = book.findSheet("Test").orElseThrow().read();
+            assertThat(rows.get(0).getCellText(2)).isEqualTo("cost (USD)");
+            for (int i = 0; i < TestTables.HOSTILE.size(); i++) {
+                var cell = rows.get(i + 1).getCell(0);
+                assertThat(cell.getType()).isEqualTo(CellType.STRING);
+                assertThat(cell.getFormula()).isNull();
+                assertThat(cell.asString())
+                        .isEqualToNormalizingNewlines(TestTables.HOSTILE.get(i).replace("\r", ""));
+            }
+            assertThat(rows.get(1).getCellAsNumber(2).orElseThrow()).isEqualByComparingTo("-0.005");
+            assertThat(rows.get(2).getCellAsNumber(2)).isEmpty();
+        }
+    }
+
+    @Test
+    void theFirstSheetExplainsEachColumn() throws IOException {
+        try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(workbook()))) {
+            List<Row> rows = book.getFirstSheet().read();
+            assertThat(rows.get(0).getCellText(0)).isEqualTo("What this is");
+            assertThat(rows.get(1).getCell(0).getType()).isEqualTo(CellType.STRING);
+            assertThat(rows)
+                    .anyMatch(row -> row.getCellText(1).equals("cost_usd")
+                            && row.getCellText(3).equals("USD")
+                            && row.getCellText(4).equals("what it costs"));
+        }
+    }
+
+    @Test
+    void theHeaderIsFrozenAndNumbersHaveAFormat() throws IOException {
+        assertThat(entry("xl/worksheets/sheet2.xml"))
+                .contains("state=\"frozen\"")
+                .doesNotContain("<f>");
+        assertThat(entry("xl/styles.xml")).contains("#,##0.00");
+    }
+
+    @Test
+    void theSameTablesGiveTheSameBytes() throws InterruptedException {
+        byte[] first = workbook();
+        Thread.sleep(2100); // the zip format counts time in steps of two seconds
+        assertThat(workbook()).isEqualTo(first);
+    }
+
+    private static String entry(String name) throws IOException {
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(workbook()))) {
+            for (var entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                if (entry.getName().equals(name)) {
+                    return new String(zip.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+                }
+            }
+        }
+        throw new AssertionError("no entry " + name);
+    }
+}
