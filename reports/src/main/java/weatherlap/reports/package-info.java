@@ -1,5 +1,5 @@
 /**
- * What does the reader take away? The command line, and the pages, printed sheets, workbook and tables that it writes.
- * The only package that writes results to files.
+ * What does the reader take away? Starts the command line, whose jobs write the pages, printed sheets, workbook and tables. The only
+ * module that writes results to files.
  */
 package weatherlap.reports;

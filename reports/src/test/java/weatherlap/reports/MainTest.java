@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
-import picocli.CommandLine;
+import weatherlap.reports.cli.Weatherlap;
 
 class MainTest {
 
@@ -23,7 +23,7 @@ class MainTest {
     void aMissingCommandIsBadUsage() {
         assertThat(run()).isEqualTo(2);
         assertThat(out.toString()).isEmpty();
-        assertThat(err.toString()).startsWith("a command is missing");
+        assertThat(err.toString()).startsWith("a command is missing").endsWith("try: weatherlap --help\n");
     }
 
     @Test
@@ -33,9 +33,6 @@ class MainTest {
     }
 
     private int run(String... arguments) {
-        CommandLine commandLine = Main.commandLine();
-        commandLine.setOut(new PrintWriter(out, true));
-        commandLine.setErr(new PrintWriter(err, true));
-        return commandLine.execute(arguments);
+        return Weatherlap.run(arguments, new PrintWriter(out, true), new PrintWriter(err, true));
     }
 }

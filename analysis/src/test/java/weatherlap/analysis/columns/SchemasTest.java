@@ -1,0 +1,57 @@
+package weatherlap.analysis.columns;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+import weatherlap.analysis.columns.Column.Kind;
+
+class SchemasTest {
+    /** What a name ends in, and the unit it stands for. */
+    private static final Map<String, String> UNITS =
+            Map.of("_ft2", "ft²", "_in", "in.", "_pct", "%", "_usd", "USD", "_l_per_m2", "L/m²", "_deg", "°");
+
+    @SuppressWarnings("unused") // FieldSource
+    private static final java.util.List<Schema> ALL = Schemas.ALL;
+
+    @ParameterizedTest
+    @FieldSource("ALL")
+    void theUnitOfANameIsTheUnitOfItsColumn(Schema schema) {
+        for (Column column : schema.columns()) {
+            UNITS.forEach((ending, unit) -> {
+                if (column.name().endsWith(ending)) {
+                    assertThat(column.unit()).as(column.name()).isEqualTo(unit);
+                }
+            });
+        }
+    }
+
+    @ParameterizedTest
+    @FieldSource("ALL")
+    void textsHaveNoUnitAndNumbersWithAUnitHaveDecimals(Schema schema) {
+        assertThat(schema.columns()).allSatisfy(column -> {
+            if (column.kind() != Kind.NUMBER) {
+                assertThat(column.decimals()).isZero();
+                assertThat(column.unit()).isEmpty();
+            }
+        });
+        assertThat(schema.columns().get(0).mayBeEmpty()).isFalse();
+    }
+
+    @Test
+    void fileNamesAndSheetTitlesAreTheirOwn() {
+        assertThat(Schemas.ALL).extracting(Schema::file).doesNotHaveDuplicates();
+        assertThat(Schemas.ALL).extracting(Schema::title).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void spreadsHaveTheFourPoints() {
+        assertThat(Schemas.HOUSES.names())
+                .containsSubsequence(
+                        "cost_usd_mean", "cost_usd_p10", "cost_usd_p50", "cost_usd_p90", "leak_probability")
+                .hasSize(30);
+        assertThat(Schemas.OPENINGS.names()).hasSize(30);
+    }
+}

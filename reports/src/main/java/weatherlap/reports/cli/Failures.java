@@ -1,0 +1,68 @@
+package weatherlap.reports.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Path;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import weatherlap.reports.jobs.BadInput;
+import weatherlap.reports.output.OutputRefused;
+
+/** Turns what went wrong into an exit status and a message that helps; a stack trace shows with {@code -Dweatherlap.debug}. */
+final class Failures {
+    static final int FAULT = 1;
+    static final int BAD = 2;
+
+    private Failures() {}
+
+    /** Options that cannot be understood. */
+    static int badUsage(ParameterException failure, String[] arguments) {
+        CommandLine command = failure.getCommandLine();
+        PrintWriter err = command.getErr();
+        err.println(Terminals.plain(failure.getMessage()));
+        CommandLine.UnmatchedArgumentException.printSuggestions(failure, err);
+        err.println("try: " + command.getCommandSpec().qualifiedName() + " --help");
+        err.flush();
+        return BAD;
+    }
+
+    /** Anything else. */
+    static int report(Throwable failure, PrintWriter err) {
+        int status = failure instanceof BadInput || failure instanceof OutputRefused ? BAD : FAULT;
+        err.println(Terminals.plain(message(failure)));
+        if (Boolean.getBoolean("weatherlap.debug") || "".equals(System.getProperty("weatherlap.debug"))) {
+            failure.printStackTrace(err);
+        }
+        err.flush();
+        return status;
+    }
+
+    private static String message(Throwable failure) {
+        if (failure instanceof BadInput bad) {
+            return String.join("\n", bad.problems());
+        }
+        if (failure instanceof OutputRefused) {
+            return failure.getMessage();
+        }
+        if (failure instanceof OutOfMemoryError) {
+            return "out of memory: use fewer draws, split the portfolio, or give Java more with -Xmx (java -Xmx4g -jar …);"
+                    + " nothing was written";
+        }
+        if (failure instanceof IOException || failure instanceof UncheckedIOException) {
+            return "cannot read or write: " + io(failure instanceof IOException ? failure : failure.getCause())
+                    + "; nothing was written";
+        }
+        return "a fault of the program: " + failure + " (run with java -Dweatherlap.debug to see where)";
+    }
+
+    private static String io(Throwable failure) {
+        if (failure instanceof FileSystemException file && file.getFile() != null) {
+            String reason = file.getReason() == null ? file.getClass().getSimpleName() : file.getReason();
+            Path name = Path.of(file.getFile()).getFileName();
+            return name + ": " + reason;
+        }
+        return failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
+    }
+}

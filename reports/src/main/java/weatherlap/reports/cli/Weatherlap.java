@@ -1,0 +1,55 @@
+package weatherlap.reports.cli;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import weatherlap.reports.output.Version;
+
+/** The command line {@code weatherlap}: picks the command named by the first argument and runs it. */
+@Command(
+        name = "weatherlap",
+        mixinStandardHelpOptions = true,
+        versionProvider = Weatherlap.VersionLine.class,
+        description = "Compares full-flange and insert replacement of the windows of standing houses.",
+        footer = {"", "Example:", "  weatherlap compare --out report"},
+        exitCodeListHeading = "%nExit status:%n",
+        exitCodeList = {"0:done", "1:a fault of the program", "2:bad usage or bad input"})
+public final class Weatherlap implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
+    private Weatherlap() {}
+
+    /** Runs the command line; the exit status. */
+    public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
+        CommandLine commandLine = new CommandLine(new Weatherlap());
+        commandLine.setOut(out);
+        commandLine.setErr(err);
+        commandLine.setParameterExceptionHandler(Failures::badUsage);
+        commandLine.setExecutionExceptionHandler((failure, command, parsed) -> Failures.report(failure, err));
+        commandLine.setUsageHelpAutoWidth(false);
+        commandLine.setUsageHelpWidth(100);
+        try {
+            return commandLine.execute(arguments);
+        } catch (Error error) {
+            return Failures.report(error, err);
+        }
+    }
+
+    /** Called when no command was named, which is bad usage. */
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "a command is missing");
+    }
+
+    static final class VersionLine implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"weatherlap " + Version.current()};
+        }
+    }
+}

@@ -1,0 +1,21 @@
+package weatherlap.reports.jobs;
+
+/** How a job speaks while it runs. */
+public interface Messages {
+    /** Something to know, for a person: not part of the result. */
+    void note(String line);
+
+    /** A line of the result itself. */
+    void result(String line);
+
+    /** The beginning of a stretch of work of so many steps. */
+    Progress progress(String task, int steps);
+
+    /** A stretch of work that is under way. Safe to call from several threads. */
+    interface Progress extends AutoCloseable {
+        void step();
+
+        @Override
+        void close();
+    }
+}
