@@ -21,7 +21,7 @@ class SchemasTest {
     void theUnitOfANameIsTheUnitOfItsColumn(Schema schema) {
         for (Column column : schema.columns()) {
             UNITS.forEach((ending, unit) -> {
-                if (column.name().endsWith(ending)) {
+                if (column.name().endsWith(ending) && !column.name().contains("_per_crew_day")) {
                     assertThat(column.unit()).as(column.name()).isEqualTo(unit);
                 }
             });
@@ -51,7 +51,7 @@ class SchemasTest {
         assertThat(Schemas.HOUSES.names())
                 .containsSubsequence(
                         "cost_usd_mean", "cost_usd_p10", "cost_usd_p50", "cost_usd_p90", "leak_probability")
-                .hasSize(30);
+                .hasSize(31);
         assertThat(Schemas.OPENINGS.names()).hasSize(30);
     }
 }
