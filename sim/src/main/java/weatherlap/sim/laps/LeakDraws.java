@@ -1,0 +1,43 @@
+package weatherlap.sim.laps;
+
+/** What {@link LeakModel#run} writes into: one for each thread, used again for each opening. The arrays are its own. */
+public final class LeakDraws {
+    private final double[] damage;
+    private final double[] callback;
+    double[] sum;
+    double[][] byPath = new double[0][];
+    double[] contribution = new double[0];
+    double[] discounting = new double[0];
+
+    public LeakDraws(int draws) {
+        damage = new double[draws];
+        callback = new double[draws];
+        sum = new double[draws];
+    }
+
+    void prepare(int paths) {
+        if (byPath.length < paths) {
+            byPath = new double[paths][damage.length];
+            contribution = new double[paths];
+            discounting = new double[paths];
+        }
+    }
+
+    /** Chance of leak damage within the horizon, by draw. */
+    public double[] damage() {
+        return damage;
+    }
+
+    /** Chance of leak damage within the warranty, by draw. */
+    public double[] callback() {
+        return callback;
+    }
+
+    /**
+     * What each path adds to the mean of {@link #damage()}, in the order of {@link LeakModel#paths()}; they sum to it. Entries past the
+     * last path mean nothing.
+     */
+    public double[] contribution() {
+        return contribution;
+    }
+}

@@ -1,0 +1,99 @@
+package weatherlap.sim.laps;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.FaultKind;
+import weatherlap.sim.assumptions.FirstLine;
+import weatherlap.sim.assumptions.LapFault;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.assumptions.Workmanship;
+
+/** What the leak model needs of a scenario, tabulated once and shared by all houses and threads. */
+public final class LeakTables {
+    /** The fault that stands by choice, not by chance, where the scenario seals the bottom flange. */
+    static final String SEALED_SILL_FLANGE = "sill_flange_sealed";
+
+    private final Assumptions assumptions;
+    private final Fragility fragility;
+    private final Map<FirstLine, LineOfDefence> lines = new EnumMap<>(FirstLine.class);
+    private final Map<FirstLine, LeakTable> tables = new EnumMap<>(FirstLine.class);
+    private final Map<FirstLine, Double> passes = new EnumMap<>(FirstLine.class);
+    private final QualityStrata strata;
+    private final List<SharedQuality> crew;
+
+    private LeakTables(Assumptions assumptions) {
+        this.assumptions = assumptions;
+        Scenario scenario = assumptions.scenario();
+        fragility = new Fragility(
+                scenario.value(Scalar.DRYING_L_PER_YEAR),
+                scenario.value(Scalar.DAMAGE_MEDIAN_L_PER_YEAR),
+                scenario.value(Scalar.DAMAGE_SPREAD));
+        int horizon = scenario.whole(Scalar.HORIZON_YEARS);
+        int warranty = scenario.whole(Scalar.WARRANTY_YEARS);
+        double rate = scenario.value(Scalar.DISCOUNT_RATE);
+        for (FirstLine first : FirstLine.values()) {
+            LineOfDefence line = LineOfDefence.of(first, scenario);
+            lines.put(first, line);
+            passes.put(first, line.meanPasses(horizon));
+            tables.put(first, new LeakTable(line, fragility, horizon, warranty, rate));
+        }
+        double correlation = scenario.value(Scalar.HOUSE_CORRELATION);
+        strata = new QualityStrata(SharedQuality.of(0.5, correlation).weight());
+        Workmanship workmanship = scenario.choice(Choice.WORKMANSHIP, Workmanship.class);
+        crew = assumptions.faults().stream()
+                .map(fault -> SharedQuality.of(crewPrior(fault, workmanship), correlation))
+                .toList();
+    }
+
+    public static LeakTables of(Assumptions assumptions) {
+        return new LeakTables(assumptions);
+    }
+
+    private double crewPrior(LapFault fault, Workmanship workmanship) {
+        if (fault.kind() == FaultKind.EXISTING) {
+            return 0;
+        }
+        boolean chosen = fault.id().equals(SEALED_SILL_FLANGE)
+                && assumptions.scenario().choice(Choice.SILL_FLANGE).equals("sealed");
+        return chosen ? 1 : FaultPrior.given(fault, fault.priorByWorkmanship(), workmanship);
+    }
+
+    public Assumptions assumptions() {
+        return assumptions;
+    }
+
+    public Fragility fragility() {
+        return fragility;
+    }
+
+    public Map<FirstLine, LineOfDefence> lines() {
+        return Collections.unmodifiableMap(lines);
+    }
+
+    /** Mean share of the arriving water that passes a first line over the horizon, 0 to 1. */
+    public double passes(FirstLine line) {
+        return passes.get(line);
+    }
+
+    LeakTable table(FirstLine line) {
+        return tables.get(line);
+    }
+
+    QualityStrata strata() {
+        return strata;
+    }
+
+    /** What a crew's work is like, by position of the fault in its table. */
+    SharedQuality crew(int fault) {
+        return crew.get(fault);
+    }
+
+    double scalar(Scalar scalar) {
+        return assumptions.scenario().value(scalar);
+    }
+}

@@ -1,0 +1,118 @@
+package weatherlap.sim.laps;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.apache.commons.math3.special.Beta;
+
+/**
+ * Quantiles of {@link SharedQuality} by table, since an inverse incomplete beta function costs more than all the rest of a draw.
+ *
+ * <p>The uniform that stands for the quality is cut into {@value #STRATA} equal strata; each holds the mean of θ over it, so that the
+ * mean over a uniform is kept exactly. With u = I_x(α, β), the integral of the quantile up to u is μ·I_x(α + 1, β); its increments over
+ * the strata are the means. It is tabulated over x, evenly in ln(x/(1 − x)), and joined by straight lines.
+ *
+ * <p>Tables are made for a grid of means and weights; between them the quantiles of the four neighbours are mixed, with shares that keep
+ * the mean exactly. Tables made once are kept, and do not depend on the order in which they were asked for. The standard deviation of θ
+ * comes out within 2 % of the exact one (held by a test).
+ */
+final class QualityStrata {
+    static final int STRATA = 256;
+
+    private static final double STEP_OF_MEAN_LOGIT = 0.25;
+    private static final int LARGEST_NODE = 32;
+    private static final double STEP_OF_WEIGHT = 1.5;
+    private static final int POINTS = 768;
+    private static final double LARGEST_LOGIT = 24;
+
+    private record Cell(int meanNode, int weightNode) {}
+
+    private final double referenceWeight;
+    private final Map<Cell, double[]> tables = new ConcurrentHashMap<>();
+
+    /** @param referenceWeight a weight at which the grid is exact */
+    QualityStrata(double referenceWeight) {
+        this.referenceWeight = referenceWeight;
+    }
+
+    /** Means of the strata of θ, rising. */
+    double[] of(SharedQuality quality) {
+        double position = Math.log(quality.weight() / referenceWeight) / Math.log(STEP_OF_WEIGHT);
+        int node = (int) Math.floor(position + 1e-9);
+        double low = spread(node);
+        double share = (low - 1 / Math.sqrt(quality.weight() + 1)) / (low - spread(node + 1));
+        double[] result = atWeight(quality.mean(), node);
+        return Math.abs(share) < 1e-9 ? result : mix(result, atWeight(quality.mean(), node + 1), share);
+    }
+
+    private double spread(int weightNode) {
+        return 1 / Math.sqrt(weight(weightNode) + 1);
+    }
+
+    private double weight(int node) {
+        return referenceWeight * Math.pow(STEP_OF_WEIGHT, node);
+    }
+
+    private double[] atWeight(double mean, int weightNode) {
+        if (mean == 0 || mean == 1) {
+            return atNode(mean == 0 ? -LARGEST_NODE - 1 : LARGEST_NODE + 1, weightNode);
+        }
+        double position = Math.log(mean / (1 - mean)) / STEP_OF_MEAN_LOGIT;
+        int below = (int) Math.max(-LARGEST_NODE - 1, Math.min(LARGEST_NODE, Math.floor(position)));
+        double share = (mean - mean(below)) / (mean(below + 1) - mean(below));
+        return mix(atNode(below, weightNode), atNode(below + 1, weightNode), share);
+    }
+
+    private static double mean(int node) {
+        return node < -LARGEST_NODE ? 0 : node > LARGEST_NODE ? 1 : logistic(node * STEP_OF_MEAN_LOGIT);
+    }
+
+    private double[] atNode(int meanNode, int weightNode) {
+        double mean = mean(meanNode);
+        if (mean == 0 || mean == 1) {
+            double[] known = new double[STRATA];
+            Arrays.fill(known, mean);
+            return known;
+        }
+        return tables.computeIfAbsent(
+                new Cell(meanNode, weightNode), cell -> exact(new SharedQuality(mean, weight(weightNode))));
+    }
+
+    private static double[] mix(double[] a, double[] b, double shareOfB) {
+        double[] mixed = new double[STRATA];
+        for (int i = 0; i < STRATA; i++) {
+            mixed[i] = a[i] + shareOfB * (b[i] - a[i]);
+        }
+        return mixed;
+    }
+
+    /** Means of the strata without a grid. */
+    static double[] exact(SharedQuality quality) {
+        double[] means = new double[STRATA];
+        double previousU = 0;
+        double previousIntegral = 0;
+        double done = 0;
+        int stratum = 0;
+        for (int point = 1; point <= POINTS && stratum < STRATA; point++) {
+            double x = logistic(LARGEST_LOGIT * (2.0 * point / POINTS - 1));
+            boolean last = point == POINTS;
+            double u = last ? 1 : Beta.regularizedBeta(x, quality.alpha(), quality.beta());
+            double integral =
+                    quality.mean() * (last ? 1 : Beta.regularizedBeta(x, quality.alpha() + 1, quality.beta()));
+            while (stratum < STRATA && (stratum + 1.0) / STRATA <= u) {
+                double cut = (stratum + 1.0) / STRATA;
+                double share = u > previousU ? (cut - previousU) / (u - previousU) : 1;
+                double upTo = previousIntegral + share * (integral - previousIntegral);
+                means[stratum++] = Math.min(1, (upTo - done) * STRATA);
+                done = upTo;
+            }
+            previousU = u;
+            previousIntegral = integral;
+        }
+        return means;
+    }
+
+    private static double logistic(double logit) {
+        return 1 / (1 + Math.exp(-logit));
+    }
+}
