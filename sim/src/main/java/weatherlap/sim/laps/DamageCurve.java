@@ -4,7 +4,7 @@ package weatherlap.sim.laps;
  * The chance that one standing fault has done damage by the end of each year, exact over the life of the seal before it.
  *
  * <p>With x litres a year arriving at the lap and let in if no line stood before it, a year does damage with h_s = P(s·x) while the line
- * is sound (s the share that passes) and with h_f = P(x) when it has failed, P the {@link Fragility}. Let a and b be the chances that no
+ * is sound and with h_f = P(f·x) when it has failed (s and f the shares that pass), P the {@link Fragility}. Let a and b be the chances that no
  * damage has been done and the seal is sound, or failed. A year moves them by
  *
  * <pre>  a ← a (1 − φ) (1 − h_s),   b ← (b + a φ) (1 − h_f),   with φ the chance that the seal fails by the middle of that year,</pre>
@@ -28,7 +28,7 @@ final class DamageCurve {
     /** Q_0 = 0, Q_1, … Q_years for x litres a year. */
     double[] byYear(double litresPerYear) {
         double sound = 1 - fragility.annualProbability(litresPerYear * line.soundPasses());
-        double failed = 1 - fragility.annualProbability(litresPerYear);
+        double failed = 1 - fragility.annualProbability(litresPerYear * line.failedPasses());
         double[] damaged = new double[fails.length];
         double a = 1;
         double b = 0;

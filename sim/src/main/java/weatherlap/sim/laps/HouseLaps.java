@@ -1,6 +1,7 @@
 package weatherlap.sim.laps;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
@@ -64,6 +65,13 @@ public final class HouseLaps {
     public double prior(int fault) {
         LapFault row = fault(fault);
         return row.kind() == FaultKind.NEW ? tables.crew(fault).mean() : FaultPrior.of(row, house);
+    }
+
+    /** Probability that a fault stands at an opening, after the evidence. */
+    double probability(int fault, Opening opening) {
+        return sight(fault, opening).saysNothing()
+                ? quality(fault).mean()
+                : Math.min(1, Arrays.stream(strata(fault, opening)).average().orElseThrow());
     }
 
     /** What the notes on an opening say of a fault. */

@@ -1,5 +1,7 @@
 package weatherlap.sim.laps;
 
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
 /**
  * The causes that openings share, a column a draw; both methods are given the same.
  *
@@ -11,10 +13,26 @@ package weatherlap.sim.laps;
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop; compared by nobody
 public record LeakCauses(
         double[][] logAdmitted, double[] houseUniform, double[] crewUniform, double[] weatherNormal) {
+    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+
     public LeakCauses {
         if (crewUniform.length != houseUniform.length || weatherNormal.length != houseUniform.length) {
             throw new IllegalArgumentException("The columns of causes must be equally long.");
         }
+    }
+
+    /**
+     * The causes of one house from uniforms.
+     *
+     * @param weatherUniform on (0, 1)
+     */
+    public static LeakCauses of(
+            double[][] logAdmitted, double[] houseUniform, double[] crewUniform, double[] weatherUniform) {
+        double[] normal = new double[weatherUniform.length];
+        for (int d = 0; d < normal.length; d++) {
+            normal[d] = STANDARD.inverseCumulativeProbability(weatherUniform[d]);
+        }
+        return new LeakCauses(logAdmitted, houseUniform, crewUniform, normal);
     }
 
     public int draws() {

@@ -6,6 +6,7 @@ import java.util.List;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.rain.OpeningExposure;
 
@@ -39,7 +40,7 @@ public final class LeakModel {
     private LeakModel(List<LeakPath> paths, double[][] standing, OpeningExposure exposure, LeakTables tables) {
         this.paths = List.copyOf(paths);
         this.standing = standing;
-        int horizon = tables.assumptions().scenario().whole(weatherlap.sim.assumptions.Scalar.HORIZON_YEARS);
+        int horizon = tables.assumptions().scenario().whole(Scalar.HORIZON_YEARS);
         double variance = Math.log1p(exposure.yearSpread() * exposure.yearSpread() / horizon);
         this.tables = new double[paths.size()][];
         firstPosition = new double[paths.size()];
@@ -63,9 +64,8 @@ public final class LeakModel {
         List<double[]> standing = new ArrayList<>();
         for (int f = 0; f < faults.size(); f++) {
             LapFault fault = faults.get(f);
-            double[] strata = laps.strata(f, opening);
-            double probability = Math.min(1, Arrays.stream(strata).average().orElseThrow());
-            if (fault.method().covers(method) && probability > 0) {
+            double probability = fault.method().covers(method) ? laps.probability(f, opening) : 0;
+            if (probability > 0) {
                 paths.add(new LeakPath(
                         f,
                         fault,
@@ -73,7 +73,7 @@ public final class LeakModel {
                         probability,
                         exposure.litresPerYear(fault.joint()),
                         tables.passes(fault.firstLine())));
-                standing.add(strata);
+                standing.add(laps.strata(f, opening));
             }
         }
         return new LeakModel(paths, standing.toArray(double[][]::new), exposure, tables);

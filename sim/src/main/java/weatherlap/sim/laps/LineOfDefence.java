@@ -7,32 +7,36 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 
 /**
- * What stands in front of a lap, and how it ages. A seal lets {@code soundPasses} of the arriving water by while it is sound and all of it
- * once it has failed; it stays failed until it is renewed. A line without a life passes the same share for ever. Flashing laps themselves
+ * What stands in front of a lap, and how it ages. A seal lets {@code soundPasses} of the arriving water by while it is sound and
+ * {@code failedPasses} once it has failed; it stays failed until it is renewed. A line without a life passes the same share for ever. Flashing laps themselves
  * do not age here.
  *
  * <p>Years are counted 1, 2, … after the work; the state of a seal in a year is its state in the middle of that year.
  *
  * @param soundPasses share of the arriving water that passes while the line is sound, 0 to 1
+ * @param failedPasses share that passes once it has failed, from {@code soundPasses} to 1
  * @param life of the seal; empty: it does not age
  * @param renewYears the seal is renewed every so many years; 0: never
  */
-public record LineOfDefence(double soundPasses, Optional<WeibullLife> life, int renewYears) {
+public record LineOfDefence(double soundPasses, double failedPasses, Optional<WeibullLife> life, int renewYears) {
     public LineOfDefence {
         Check.fraction("share past a sound line", soundPasses);
+        Check.within("share past a failed line", failedPasses, soundPasses, 1);
         Check.within("years between renewals", renewYears, 0, 1000);
     }
 
     public static LineOfDefence of(FirstLine line, Scenario scenario) {
         double sound = scenario.value(Scalar.SOUND_SEAL_PASSES);
+        double failed = scenario.value(Scalar.FAILED_SEAL_PASSES);
+        double cladding = scenario.value(Scalar.CLADDING_PASSES);
         int renew = scenario.whole(Scalar.RESEAL_YEARS);
         return switch (line) {
             case SEALANT -> new LineOfDefence(
-                    sound, life(scenario, Scalar.SEALANT_LIFE_SHAPE, Scalar.SEALANT_LIFE_YEARS), renew);
+                    sound, failed, life(scenario, Scalar.SEALANT_LIFE_SHAPE, Scalar.SEALANT_LIFE_YEARS), renew);
             case CAPPING -> new LineOfDefence(
-                    sound, life(scenario, Scalar.CAPPING_LIFE_SHAPE, Scalar.CAPPING_LIFE_YEARS), renew);
-            case CLADDING -> new LineOfDefence(scenario.value(Scalar.CLADDING_PASSES), Optional.empty(), 0);
-            case NONE -> new LineOfDefence(1, Optional.empty(), 0);
+                    sound, failed, life(scenario, Scalar.CAPPING_LIFE_SHAPE, Scalar.CAPPING_LIFE_YEARS), renew);
+            case CLADDING -> new LineOfDefence(cladding, cladding, Optional.empty(), 0);
+            case NONE -> new LineOfDefence(1, 1, Optional.empty(), 0);
         };
     }
 
@@ -58,7 +62,7 @@ public record LineOfDefence(double soundPasses, Optional<WeibullLife> life, int 
     /** Mean share of the arriving water that passes in a year, 0 to 1. */
     public double passes(int year) {
         double failed = life.map(l -> l.failedBy(age(year))).orElse(0.0);
-        return soundPasses + (1 - soundPasses) * failed;
+        return soundPasses + (failedPasses - soundPasses) * failed;
     }
 
     /** Mean share that passes over the first {@code years} years. */
