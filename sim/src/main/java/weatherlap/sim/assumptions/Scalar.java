@@ -96,7 +96,8 @@ public enum Scalar {
     CAPPING_LIFE_SHAPE("", 0.3, 10, "Weibull shape of the life of the seal around capping"),
     CAPPING_LIFE_YEARS("years", 1, 100, "Weibull scale of it"),
     RESEAL_YEARS("years", 0, 60, "sealant is renewed every so many years; 0: never"),
-    DRYING_L_PER_YEAR("L/year", 0, 1000, "water that one wetted place at an opening drains and dries a year without harm"),
+    DRYING_L_PER_YEAR(
+            "L/year", 0, 1000, "water that one wetted place at an opening drains and dries a year without harm"),
     DAMAGE_MEDIAN_L_PER_YEAR(
             "L/year", 1e-6, 1e5, "water kept a year at which damage is as likely as not within a year"),
     DAMAGE_SPREAD("", 0.05, 5, "standard deviation of the logarithm of that water"),

@@ -9,7 +9,7 @@ package weatherlap.sim.laps;
  *
  * <pre>  a ← a (1 − φ) (1 − h_s),   b ← (b + a φ) (1 − h_f),   with φ the chance that the seal fails by the middle of that year,</pre>
  *
- * and a renewal puts b back into a. Damage within n years has probability Q_n = 1 − a − b.
+ * and a renewal puts b back into a. Damage within n years has probability Q_n = 1 − a − b, summed year by year so that it never falls.
  */
 final class DamageCurve {
     private final LineOfDefence line;
@@ -27,8 +27,8 @@ final class DamageCurve {
 
     /** Q_0 = 0, Q_1, … Q_years for x litres a year. */
     double[] byYear(double litresPerYear) {
-        double sound = 1 - fragility.annualProbability(litresPerYear * line.soundPasses());
-        double failed = 1 - fragility.annualProbability(litresPerYear * line.failedPasses());
+        double sound = fragility.annualProbability(litresPerYear * line.soundPasses());
+        double failed = fragility.annualProbability(litresPerYear * line.failedPasses());
         double[] damaged = new double[fails.length];
         double a = 1;
         double b = 0;
@@ -37,9 +37,11 @@ final class DamageCurve {
                 a += b;
                 b = 0;
             }
-            b = (b + a * fails[year]) * failed;
-            a = a * (1 - fails[year]) * sound;
-            damaged[year] = Math.max(damaged[year - 1], 1 - a - b);
+            b += a * fails[year];
+            a *= 1 - fails[year];
+            damaged[year] = Math.min(1, damaged[year - 1] + a * sound + b * failed);
+            a *= 1 - sound;
+            b *= 1 - failed;
         }
         return damaged;
     }

@@ -11,8 +11,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * @param weatherNormal standard normal: how wet the years of the horizon are
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop; compared by nobody
-public record LeakCauses(
-        double[][] logAdmitted, double[] houseUniform, double[] crewUniform, double[] weatherNormal) {
+public record LeakCauses(double[][] logAdmitted, double[] houseUniform, double[] crewUniform, double[] weatherNormal) {
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
 
     public LeakCauses {

@@ -35,7 +35,8 @@ public record Likelihood(double ifStanding, double ifNot) {
         }
         boolean stained = opening.stain() == Sighting.YES || opening.frameCondition() == FrameCondition.ROTTEN;
         Likelihood stain = stained ? new Likelihood(fault.stainOdds(), 1) : NONE;
-        Optional<Lap> seen = fault.seenAs().map(as -> reading(opening, as.joint())).filter(lap -> lap != Lap.UNKNOWN);
+        Optional<Lap> seen =
+                fault.seenAs().map(as -> reading(opening, as.joint())).filter(lap -> lap != Lap.UNKNOWN);
         return seen.map(lap -> look(lap == fault.seenAs().orElseThrow().lap(), reliability))
                 .map(stain::and)
                 .orElse(stain);
@@ -44,9 +45,7 @@ public record Likelihood(double ifStanding, double ifNot) {
     /** A look that shows the fault, or shows that it is not there. */
     public static Likelihood look(boolean showsFault, double reliability) {
         Check.fraction("reliability of a look", reliability);
-        return showsFault
-                ? new Likelihood(reliability, 1 - reliability)
-                : new Likelihood(1 - reliability, reliability);
+        return showsFault ? new Likelihood(reliability, 1 - reliability) : new Likelihood(1 - reliability, reliability);
     }
 
     /** Both sights. */

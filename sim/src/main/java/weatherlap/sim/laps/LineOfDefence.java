@@ -31,10 +31,12 @@ public record LineOfDefence(double soundPasses, double failedPasses, Optional<We
         double cladding = scenario.value(Scalar.CLADDING_PASSES);
         int renew = scenario.whole(Scalar.RESEAL_YEARS);
         return switch (line) {
-            case SEALANT -> new LineOfDefence(
-                    sound, failed, life(scenario, Scalar.SEALANT_LIFE_SHAPE, Scalar.SEALANT_LIFE_YEARS), renew);
-            case CAPPING -> new LineOfDefence(
-                    sound, failed, life(scenario, Scalar.CAPPING_LIFE_SHAPE, Scalar.CAPPING_LIFE_YEARS), renew);
+            case SEALANT ->
+                new LineOfDefence(
+                        sound, failed, life(scenario, Scalar.SEALANT_LIFE_SHAPE, Scalar.SEALANT_LIFE_YEARS), renew);
+            case CAPPING ->
+                new LineOfDefence(
+                        sound, failed, life(scenario, Scalar.CAPPING_LIFE_SHAPE, Scalar.CAPPING_LIFE_YEARS), renew);
             case CLADDING -> new LineOfDefence(cladding, cladding, Optional.empty(), 0);
             case NONE -> new LineOfDefence(1, 1, Optional.empty(), 0);
         };

@@ -29,6 +29,7 @@ public record WeibullLife(double shape, double scaleYears) {
 
     /** Chance that a seal sound at one age fails before another; 1 where none is left. */
     public double failsBetween(double fromYears, double toYears) {
-        return -Math.expm1(Math.pow(Math.max(0, fromYears) / scaleYears, shape) - Math.pow(Math.max(0, toYears) / scaleYears, shape));
+        return -Math.expm1(Math.pow(Math.max(0, fromYears) / scaleYears, shape)
+                - Math.pow(Math.max(0, toYears) / scaleYears, shape));
     }
 }

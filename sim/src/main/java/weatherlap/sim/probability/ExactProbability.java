@@ -102,7 +102,9 @@ public final class ExactProbability {
         if (known != null) {
             return known;
         }
-        int event = Math.min(nodes.get(test).event(), Math.min(nodes.get(then).event(), nodes.get(otherwise).event()));
+        int event = Math.min(
+                nodes.get(test).event(),
+                Math.min(nodes.get(then).event(), nodes.get(otherwise).event()));
         int high = ite(given(test, event, true), given(then, event, true), given(otherwise, event, true));
         int low = ite(given(test, event, false), given(then, event, false), given(otherwise, event, false));
         int result = node(new Node(event, high, low));

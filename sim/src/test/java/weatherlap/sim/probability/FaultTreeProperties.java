@@ -62,13 +62,15 @@ class FaultTreeProperties {
     }
 
     private static Arbitrary<FaultTree> tree(int depth) {
-        Arbitrary<FaultTree> leaf =
-                Arbitraries.integers().between(0, EVENTS - 1).map(e -> FaultTree.event(Integer.toString(e), probability(e)));
+        Arbitrary<FaultTree> leaf = Arbitraries.integers()
+                .between(0, EVENTS - 1)
+                .map(e -> FaultTree.event(Integer.toString(e), probability(e)));
         if (depth == 0) {
             return leaf;
         }
         Arbitrary<List<FaultTree>> inputs = tree(depth - 1).list().ofMinSize(1).ofMaxSize(3);
-        Arbitrary<FaultTree> gate = Combinators.combine(inputs, Arbitraries.integers().between(0, 3))
+        Arbitrary<FaultTree> gate = Combinators.combine(
+                        inputs, Arbitraries.integers().between(0, 3))
                 .as((in, kind) -> switch (kind) {
                     case 0 -> new And(in);
                     case 1 -> new Or(in);

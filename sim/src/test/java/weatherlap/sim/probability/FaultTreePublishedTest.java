@@ -39,7 +39,8 @@ class FaultTreePublishedTest {
 
     @Test
     void bridgeNetworkOfFive() {
-        // Textbook bridge, each component works with 0.9: R = 2p² + 2p³ − 5p⁴ + 2p⁵ = 0.97848 (computed from that polynomial).
+        // Textbook bridge, each component works with 0.9: R = 2p² + 2p³ − 5p⁴ + 2p⁵ = 0.97848 (computed from that
+        // polynomial).
         FaultTree c1 = event("1", 0.9);
         FaultTree c2 = event("2", 0.9);
         FaultTree c3 = event("3", 0.9);
@@ -58,8 +59,7 @@ class FaultTreePublishedTest {
         FaultTree top = or(event("T", 5e-6), event("K2", 3e-5), and(event("S", 1e-4), or(s1, k1, r)));
         assertThat(ExactProbability.of(top)).isCloseTo(3.501584875e-5, within(5e-15));
         assertThat(MinimalCutSets.of(top))
-                .containsExactly(
-                        Set.of("K2"), Set.of("T"), Set.of("K1", "S"), Set.of("R", "S"), Set.of("S", "S1"));
+                .containsExactly(Set.of("K2"), Set.of("T"), Set.of("K1", "S"), Set.of("R", "S"), Set.of("S", "S1"));
     }
 
     @Test
