@@ -15,6 +15,7 @@ import weatherlap.sim.rain.OpeningExposure;
  * @param orderWidthIn size to order, in.
  * @param labourMinutes person-minutes at this opening, without what openings share
  * @param materialUsd unit and consumables used at this opening, USD, without what openings share and the rest of opened packages
+ * @param priceUsd share of the house's price, by labour and material at the opening; the shares sum to it
  * @param waterPastFirstLineLitresPerYear mean over the horizon, L a year
  * @param leakScore chance of leak damage within the horizon, in percent: mean, and band over the causes that are not known
  * @param leakCauses contributions to {@link #leakProbability()}, largest first; they sum to it
@@ -33,6 +34,7 @@ public record OpeningResult(
         double orderHeightIn,
         Summary labourMinutes,
         Summary materialUsd,
+        double priceUsd,
         OpeningExposure exposure,
         double waterPastFirstLineLitresPerYear,
         Summary leakScore,

@@ -1,0 +1,244 @@
+package weatherlap.sim.run;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Joint;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.geometry.OpeningGeometry;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.FrameCondition;
+import weatherlap.sim.house.House;
+import weatherlap.sim.labour.LabourLine;
+import weatherlap.sim.laps.LeakPath;
+import weatherlap.sim.price.JobCost;
+import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
+import weatherlap.sim.run.OpeningResult.LeakCause;
+
+/** Sums the draws of a house up. Means of labour and material are exact: their causes are independent and have known means. */
+final class HouseSummary {
+    private final House house;
+    private final MethodDraws draws;
+    private final Scenario scenario;
+
+    private HouseSummary(House house, MethodDraws draws, Scenario scenario) {
+        this.house = house;
+        this.draws = draws;
+        this.scenario = scenario;
+    }
+
+    static HouseResult of(House house, Map<Method, MethodDraws> drawn, Assumptions assumptions) {
+        Map<Method, HouseSummary> summaries = new EnumMap<>(Method.class);
+        drawn.forEach((method, draws) ->
+                summaries.put(method, new HouseSummary(house, draws, assumptions.scenario())));
+        double[] difference = summaries.get(Method.FULL_FLANGE).horizonUsd();
+        double[] insert = summaries.get(Method.INSERT).horizonUsd();
+        for (int d = 0; d < difference.length; d++) {
+            difference[d] -= insert[d];
+        }
+        Map<Method, MethodResult> methods = new EnumMap<>(Method.class);
+        summaries.forEach((method, summary) -> methods.put(method, summary.method()));
+        return new HouseResult(
+                house,
+                methods,
+                difference,
+                IntStream.range(0, house.elevations().size())
+                        .boxed()
+                        .filter(e -> !house.elevations().get(e).openings().isEmpty())
+                        .flatMap(e -> summaries.values().stream().map(s -> s.elevation(e)))
+                        .toList(),
+                IntStream.range(0, house.openingCount())
+                        .boxed()
+                        .flatMap(o -> summaries.values().stream().map(s -> s.opening(o)))
+                        .toList());
+    }
+
+    private OpeningResult opening(int o) {
+        OpeningTakeoff opening = draws.takeoff().openings().get(o);
+        OpeningGeometry geometry = opening.geometry();
+        return new OpeningResult(
+                opening.elevation().id(),
+                opening.opening().id(),
+                geometry.method(),
+                geometry.existing().glassFt2(),
+                geometry.replaced().glassFt2(),
+                geometry.clear().widthIn(),
+                geometry.clear().heightIn(),
+                geometry.clear().areaFt2(),
+                geometry.codeFlags(),
+                geometry.order().widthIn(),
+                geometry.order().heightIn(),
+                Summary.of(
+                        draws.takeoff().work().openings().get(o).labour().value(), draws.openingMinutes()[o]),
+                Summary.of(draws.takeoff().work().materialOfOpening(o).value(), draws.openingUsd()[o]),
+                priceUsd(o),
+                opening.exposure(),
+                pastFirstLine(opening.leaks().paths()),
+                Summary.of(draws.leak()[o]).times(100),
+                causes(o));
+    }
+
+    /** Water that passes the first line, L a year: at each joint past the weakest of the lines that stand there. */
+    private static double pastFirstLine(List<LeakPath> paths) {
+        Map<Joint, Double> byJoint = new EnumMap<>(Joint.class);
+        paths.forEach(path -> byJoint.merge(path.fault().joint(), path.pastFirstLineLitresPerYear(), Math::max));
+        return byJoint.values().stream().mapToDouble(litres -> litres).sum();
+    }
+
+    private List<LeakCause> causes(int o) {
+        List<LeakPath> paths = draws.takeoff().openings().get(o).leaks().paths();
+        return IntStream.range(0, paths.size())
+                .mapToObj(f -> new LeakCause(
+                        paths.get(f).fault().id(),
+                        paths.get(f).fault().tradeName(),
+                        draws.leakContribution()[o][f]))
+                .sorted(Comparator.comparingDouble(LeakCause::contribution).reversed())
+                .toList();
+    }
+
+    private ElevationResult elevation(int e) {
+        Elevation elevation = house.elevations().get(e);
+        List<Integer> openings = draws.openingsOf(elevation.id());
+        double minutes = draws.takeoff().work().elevations().get(e).labour().value();
+        return new ElevationResult(
+                elevation.id(),
+                draws.takeoff().method(),
+                openings.size(),
+                draws.takeoff().panelsDown().get(e),
+                openings.stream()
+                        .mapToDouble(o -> draws.takeoff().openings().get(o).exposure().litresPerM2Year())
+                        .average()
+                        .orElseThrow(),
+                100 * MethodDraws.mean(draws.anyLeak(openings)),
+                minutes,
+                elevationHorizonUsd(openings));
+    }
+
+    private double elevationHorizonUsd(List<Integer> openings) {
+        double price = openings.stream().mapToDouble(this::priceUsd).sum();
+        double damage =
+                openings.stream().mapToDouble(o -> draws.openingDamageUsd()[o]).sum();
+        double glass = openings.stream()
+                .mapToDouble(o -> draws.takeoff().openings().get(o).geometry().glassLostFt2())
+                .sum();
+        return price + damage + glass * glassWorthUsdPerFt2();
+    }
+
+    private double priceUsd(int o) {
+        return draws.takeoff().priceOfOpening(o, draws.priceUsd()).value();
+    }
+
+    private MethodResult method() {
+        List<Integer> all =
+                IntStream.range(0, draws.takeoff().openings().size()).boxed().toList();
+        double exactMinutes = draws.takeoff().work().labour().value();
+        JobCost expected = draws.expected();
+        return new MethodResult(
+                draws.takeoff().method(),
+                glassFt2(true),
+                glassFt2(false),
+                Summary.of(exactMinutes, draws.labourMinutes()).times(1 / Units.MINUTES_PER_HOUR),
+                minutesByStep(),
+                draws.weights().crewDays(),
+                Summary.of(expected.materialUsd(), draws.materialUsd()),
+                draws.priceUsd(),
+                Summary.of(draws.pricing().fullCostUsd(draws.priceUsd(), expected), draws.costUsd()),
+                costParts(expected),
+                draws.pricing().grossProfitUsd(draws.priceUsd(), expected),
+                lossProbability(),
+                Summary.of(draws.anyLeak(all)).times(100),
+                MethodDraws.mean(draws.damageUsd()),
+                glassValueUsd(),
+                Summary.of(horizonUsd()),
+                flags());
+    }
+
+    private double glassFt2(boolean existing) {
+        return draws.takeoff().openings().stream()
+                .map(OpeningTakeoff::geometry)
+                .mapToDouble(g -> (existing ? g.existing() : g.replaced()).glassFt2())
+                .sum();
+    }
+
+    private Map<String, Double> minutesByStep() {
+        Map<String, Double> minutes = new LinkedHashMap<>();
+        for (LabourLine line : draws.takeoff().work().lines()) {
+            minutes.merge(line.step().id(), line.meanMinutes(), Double::sum);
+        }
+        minutes.put("travel", draws.weights().travelMinutes());
+        return minutes;
+    }
+
+    private Map<String, Double> costParts(JobCost expected) {
+        Map<String, Double> parts = new LinkedHashMap<>();
+        parts.put("labour", expected.labourUsd());
+        parts.put("material", expected.materialUsd());
+        parts.put("overhead", expected.crewHours() * draws.pricing().overheadUsdPerCrewHour());
+        parts.put("callbacks", expected.callbackUsd());
+        parts.put("service", draws.priceUsd() * draws.pricing().serviceReserve());
+        return parts;
+    }
+
+    private double lossProbability() {
+        int lost = 0;
+        for (double cost : draws.costUsd()) {
+            if (cost > draws.priceUsd()) {
+                lost++;
+            }
+        }
+        return (double) lost / draws.costUsd().length;
+    }
+
+    private double glassWorthUsdPerFt2() {
+        return scenario.value(Scalar.GLASS_VALUE_USD_PER_FT2_YEAR)
+                * annuity(scenario.value(Scalar.DISCOUNT_RATE), scenario.value(Scalar.HORIZON_YEARS));
+    }
+
+    private double glassValueUsd() {
+        return (glassFt2(true) - glassFt2(false)) * glassWorthUsdPerFt2();
+    }
+
+    /**
+     * Present worth of one dollar at the end of each year: (1 − (1 + i)^−n)/i, and n where i is 0.
+     *
+     * @see "ASTM E917, life-cycle cost practice (the formula); 5 %, 10 years: 7.721735"
+     */
+    static double annuity(double rate, double years) {
+        return rate == 0 ? years : -Math.expm1(-years * Math.log1p(rate)) / rate;
+    }
+
+    private double[] horizonUsd() {
+        double[] horizon = draws.damageUsd().clone();
+        double sure = draws.priceUsd() + glassValueUsd();
+        for (int d = 0; d < horizon.length; d++) {
+            horizon[d] += sure;
+        }
+        return horizon;
+    }
+
+    private List<String> flags() {
+        Stream<String> escape = draws.takeoff().openings().stream().anyMatch(o -> o.geometry().escapeLost())
+                ? Stream.of("escape_lost")
+                : Stream.empty();
+        Stream<String> rotten = draws.takeoff().method() == Method.INSERT
+                        && house.openings()
+                                .anyMatch(o -> o.frameCondition() == FrameCondition.ROTTEN)
+                ? Stream.of("rotten_frame")
+                : Stream.empty();
+        Stream<String> noFit = draws.takeoff().openings().stream()
+                        .anyMatch(o -> !o.geometry().order().fits())
+                ? Stream.of("no_unit_fits")
+                : Stream.empty();
+        Stream<String> lead = house.leadSafe() ? Stream.of("lead_safe_work") : Stream.empty();
+        return new ArrayList<>(Stream.of(escape, rotten, noFit, lead).flatMap(s -> s).toList());
+    }
+}

@@ -1,0 +1,126 @@
+package weatherlap.sim.run;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.explain.Amount;
+import weatherlap.sim.geometry.OpeningGeometry;
+import weatherlap.sim.geometry.SidingPlan;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.laps.HouseLaps;
+import weatherlap.sim.laps.LeakModel;
+import weatherlap.sim.laps.LeakTables;
+import weatherlap.sim.quantity.ElevationQuantities;
+import weatherlap.sim.quantity.HouseQuantities;
+import weatherlap.sim.rain.OpeningExposure;
+import weatherlap.sim.rain.OpeningRain;
+import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.work.WorkTakeoff;
+
+/**
+ * All of a house under one method that does not depend on a draw: what {@link Simulator} draws from and what an explanation reads.
+ *
+ * @param panelsDown by wall, in table order
+ * @param openings in table order over the walls
+ * @param work labour and material
+ */
+public record HouseTakeoff(
+        House house, Method method, List<Integer> panelsDown, List<OpeningTakeoff> openings, WorkTakeoff work) {
+    public HouseTakeoff {
+        panelsDown = List.copyOf(panelsDown);
+        openings = List.copyOf(openings);
+    }
+
+    /**
+     * One opening.
+     *
+     * @param exposure the same under both methods
+     * @param leaks paths of water that stand after the work
+     */
+    public record OpeningTakeoff(
+            Elevation elevation,
+            Opening opening,
+            OpeningGeometry geometry,
+            OpeningExposure exposure,
+            LeakModel leaks) {}
+
+    /** Takes a house off for both methods. */
+    public static Map<Method, HouseTakeoff> of(House house, Assumptions assumptions, RainClimate climate, LeakTables tables) {
+        HouseLaps laps = HouseLaps.of(house, tables);
+        List<OpeningExposure> exposures = house.elevations().stream()
+                .flatMap(e -> e.openings().stream()
+                        .map(o -> OpeningRain.of(climate, house, e, o, assumptions.scenario())
+                                .exposure()))
+                .toList();
+        Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(Method.class);
+        for (Method method : Method.values()) {
+            takeoffs.put(method, of(house, method, assumptions, exposures, laps));
+        }
+        return takeoffs;
+    }
+
+    private static HouseTakeoff of(
+            House house, Method method, Assumptions assumptions, List<OpeningExposure> exposures, HouseLaps laps) {
+        List<Integer> panelsDown = new ArrayList<>();
+        List<OpeningTakeoff> openings = new ArrayList<>();
+        List<ElevationQuantities> quantities = new ArrayList<>();
+        for (Elevation elevation : house.elevations()) {
+            int panels = method == Method.FULL_FLANGE
+                    ? SidingPlan.panelsDown(house, elevation, elevation.openings())
+                    : 0;
+            List<Map<Driver, Double>> counted = new ArrayList<>();
+            for (Opening opening : elevation.openings()) {
+                OpeningGeometry geometry = OpeningGeometry.of(house, elevation, opening, method, assumptions);
+                OpeningExposure exposure = exposures.get(openings.size());
+                counted.add(geometry.quantities());
+                openings.add(new OpeningTakeoff(
+                        elevation, opening, geometry, exposure, LeakModel.of(opening, method, exposure, laps)));
+            }
+            panelsDown.add(panels);
+            quantities.add(new ElevationQuantities(panels, counted));
+        }
+        WorkTakeoff work = WorkTakeoff.of(assumptions, house, method, new HouseQuantities(quantities));
+        return new HouseTakeoff(house, method, panelsDown, openings, work);
+    }
+
+    /**
+     * An opening's share of a price of the house, USD: by what labour and material at the opening alone cost, so that what openings
+     * share is spread over them and the shares sum to the price.
+     */
+    public Amount priceOfOpening(int opening, double housePriceUsd) {
+        double all = IntStream.range(0, openings.size())
+                .mapToObj(this::directCost)
+                .mapToDouble(Amount::value)
+                .sum();
+        Amount own = directCost(opening);
+        return Amount.product(
+                "price of the opening",
+                "USD",
+                List.of(
+                        Amount.given("price of the house", housePriceUsd, "USD"),
+                        Amount.formula(
+                                "share: its own cost over that of all openings",
+                                own.value() / all,
+                                "",
+                                List.of(own, Amount.given("all openings", all, "USD")))));
+    }
+
+    private Amount directCost(int opening) {
+        Amount minutes = work.openings().get(opening).labour();
+        Amount wage = work.personHour();
+        Amount labour = Amount.formula(
+                "labour in hours × wage",
+                Units.minutesToHours(minutes.value()) * wage.value(),
+                "USD",
+                List.of(minutes, wage));
+        return Amount.sum("its own cost", "USD", List.of(labour, work.materialOfOpening(opening)));
+    }
+}

@@ -1,0 +1,201 @@
+package weatherlap.sim.run;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.laps.LeakCauses;
+import weatherlap.sim.laps.LeakDraws;
+import weatherlap.sim.laps.LeakModel;
+import weatherlap.sim.price.JobCost;
+import weatherlap.sim.price.Pricing;
+import weatherlap.sim.work.WorkWeights;
+
+/**
+ * A house under one method, a column a draw. With the world's minutes t and prices c, the pace κ of the house and κ_o of an opening:
+ *
+ * <pre>
+ *   labour    L   = κ (Σ_o κ_o Σ_s w_os t_s + Σ_s w_s t_s) + travel        person-minutes
+ *   material  M   = Σ_i n_i c_i + u Σ_o unit_o + fixed                     n_i whole packages, u the price list's factor
+ *   cost      C   = wage L + M + callbacks + service + overhead of the crew's hours
+ *   damage    D   = Σ_o P_o δ_o R                                          δ_o mean discount, R a repair
+ *   horizon   H   = price + D + worth of the glass lost
+ * </pre>
+ *
+ * The price is one number, quoted on the mean cost. P_o is the chance given the causes, not a toss of it: bands are over what is not
+ * known, not over luck.
+ */
+@SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
+record MethodDraws(
+        HouseTakeoff takeoff,
+        WorkWeights weights,
+        double[] labourMinutes,
+        double[][] openingMinutes,
+        double[] materialUsd,
+        double[][] openingUsd,
+        double[][] leak,
+        double[][] leakContribution,
+        double[] openingDamageUsd,
+        double[] damageUsd,
+        Pricing pricing,
+        JobCost expected,
+        double priceUsd,
+        double[] costUsd) {
+
+    static MethodDraws of(
+            HouseTakeoff takeoff,
+            Scenario scenario,
+            World world,
+            HouseCauses causes,
+            LeakCauses leakCauses,
+            LeakDraws scratch) {
+        WorkWeights weights = takeoff.work().weights();
+        int openings = takeoff.openings().size();
+        double[][] openingMinutes = new double[openings][];
+        double[][] openingUsd = new double[openings][];
+        double[][] leak = new double[openings][];
+        double[][] contribution = new double[openings][];
+        double[] openingDamageUsd = new double[openings];
+        int draws = world.draws();
+        double[] callbacks = new double[draws];
+        double[] damageUsd = new double[draws];
+        for (int o = 0; o < openings; o++) {
+            openingMinutes[o] = minutes(weights.openingSteps()[o], world, causes.pace(), causes.openingPace()[o]);
+            openingUsd[o] = weighted(weights.openingItems()[o], world.itemPriceUsd(), draws);
+            add(openingUsd[o], world.unitPriceFactor(), weights.unitUsd()[o], weights.openingFixedUsd()[o]);
+            LeakModel model = takeoff.openings().get(o).leaks();
+            model.run(leakCauses, scratch);
+            leak[o] = scratch.damage().clone();
+            contribution[o] =
+                    Arrays.copyOf(scratch.contribution(), model.paths().size());
+            double discount = model.discountFactor(scratch);
+            for (int d = 0; d < draws; d++) {
+                double usd = leak[o][d] * discount * world.repairUsd()[d];
+                callbacks[d] += scratch.callback()[d];
+                damageUsd[d] += usd;
+                openingDamageUsd[o] += usd / draws;
+            }
+        }
+        double[] labourMinutes = labour(weights, openingMinutes, world, causes);
+        double[] materialUsd = material(weights, world);
+        Pricing pricing = Pricing.of(scenario);
+        JobCost expected = takeoff.work().expectedCost(mean(callbacks));
+        double priceUsd = pricing.priceUsd(expected);
+        double[] costUsd = new double[draws];
+        double callbackUsd = scenario.value(Scalar.CALLBACK_COST_USD);
+        for (int d = 0; d < draws; d++) {
+            double hours = Units.minutesToHours(labourMinutes[d]);
+            JobCost cost = new JobCost(
+                    hours * weights.usdPerPersonHour(),
+                    materialUsd[d],
+                    callbacks[d] * callbackUsd,
+                    hours / weights.crewSize());
+            costUsd[d] = pricing.fullCostUsd(priceUsd, cost);
+        }
+        return new MethodDraws(
+                takeoff,
+                weights,
+                labourMinutes,
+                openingMinutes,
+                materialUsd,
+                openingUsd,
+                leak,
+                contribution,
+                openingDamageUsd,
+                damageUsd,
+                pricing,
+                expected,
+                priceUsd,
+                costUsd);
+    }
+
+    private static double[] labour(WorkWeights weights, double[][] openingMinutes, World world, HouseCauses causes) {
+        double[] shared = weights.houseSteps().clone();
+        for (double[] wall : weights.elevationSteps()) {
+            for (int s = 0; s < shared.length; s++) {
+                shared[s] += wall[s];
+            }
+        }
+        double[] labour = weighted(shared, world.stepMinutes(), world.draws());
+        for (int d = 0; d < labour.length; d++) {
+            labour[d] = labour[d] * causes.pace()[d] + weights.travelMinutes();
+        }
+        for (double[] opening : openingMinutes) {
+            for (int d = 0; d < labour.length; d++) {
+                labour[d] += opening[d];
+            }
+        }
+        return labour;
+    }
+
+    private static double[] minutes(double[] stepWeights, World world, double[] pace, double[] openingPace) {
+        double[] minutes = weighted(stepWeights, world.stepMinutes(), world.draws());
+        for (int d = 0; d < minutes.length; d++) {
+            minutes[d] *= pace[d] * openingPace[d];
+        }
+        return minutes;
+    }
+
+    private static double[] material(WorkWeights weights, World world) {
+        double[] material = weighted(weights.packages(), world.itemPriceUsd(), world.draws());
+        double units = Arrays.stream(weights.unitUsd()).sum();
+        double fixed = Arrays.stream(weights.openingFixedUsd()).sum() + weights.houseFixedUsd();
+        add(material, world.unitPriceFactor(), units, fixed);
+        return material;
+    }
+
+    /** Σ_k weight_k · column_k, draw by draw. */
+    private static double[] weighted(double[] weights, double[][] columns, int draws) {
+        double[] total = new double[draws];
+        for (int k = 0; k < weights.length; k++) {
+            double weight = weights[k];
+            if (weight != 0) {
+                double[] column = columns[k];
+                for (int d = 0; d < draws; d++) {
+                    total[d] += weight * column[d];
+                }
+            }
+        }
+        return total;
+    }
+
+    private static void add(double[] total, double[] factor, double varying, double fixed) {
+        for (int d = 0; d < total.length; d++) {
+            total[d] += varying * factor[d] + fixed;
+        }
+    }
+
+    static double mean(double[] draws) {
+        double total = 0;
+        for (double draw : draws) {
+            total += draw;
+        }
+        return total / draws.length;
+    }
+
+    /** Openings of the wall at a position, as positions in the house. */
+    List<Integer> openingsOf(String elevationId) {
+        List<Integer> positions = new ArrayList<>();
+        for (int o = 0; o < takeoff.openings().size(); o++) {
+            if (takeoff.openings().get(o).elevation().id().equals(elevationId)) {
+                positions.add(o);
+            }
+        }
+        return positions;
+    }
+
+    /** Chance of damage at any of the openings, by draw: 1 − ∏(1 − P_o). */
+    double[] anyLeak(List<Integer> positions) {
+        double[] any = new double[costUsd.length];
+        for (int d = 0; d < any.length; d++) {
+            double none = 1;
+            for (int o : positions) {
+                none *= 1 - leak[o][d];
+            }
+            any[d] = 1 - none;
+        }
+        return any;
+    }
+}

@@ -1,0 +1,118 @@
+package weatherlap.sim.run;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Consumer;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Portfolio;
+import weatherlap.sim.laps.LeakCauses;
+import weatherlap.sim.laps.LeakDraws;
+import weatherlap.sim.laps.LeakTables;
+import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.random.Sampling;
+import weatherlap.sim.random.Streams;
+
+/**
+ * Simulates houses under both methods. A house's result depends on the assumptions, the climate, the seed and the house alone: not on
+ * other houses, threads or their order.
+ */
+public final class Simulator {
+    private final Assumptions assumptions;
+    private final RainClimate climate;
+    private final Streams streams;
+    private final Sampling sampling;
+    private final World world;
+    private final LeakTables leakTables;
+    private final double[][] logAdmitted;
+    private final ThreadLocal<LeakDraws> scratch;
+
+    /**
+     * @param draws a house, 1 or more
+     * @param seed of every stream
+     */
+    public Simulator(Assumptions assumptions, RainClimate climate, Sampling sampling, int draws, long seed) {
+        this(
+                assumptions,
+                climate,
+                sampling,
+                new Streams(seed),
+                World.of(assumptions, cause -> sampling.uniforms(draws, new Streams(seed).world(cause))));
+    }
+
+    /** With a world drawn otherwise, for sweeps over it. */
+    public Simulator(
+            Assumptions assumptions, RainClimate climate, Sampling sampling, Streams streams, World world) {
+        this.assumptions = assumptions;
+        this.climate = climate;
+        this.sampling = sampling;
+        this.streams = streams;
+        this.world = world;
+        leakTables = LeakTables.of(assumptions);
+        logAdmitted = LeakCauses.logarithms(world.admitted());
+        scratch = ThreadLocal.withInitial(() -> new LeakDraws(world.draws()));
+    }
+
+    public int draws() {
+        return world.draws();
+    }
+
+    /** What one house is without any draw, by method: the same that {@link #simulate} draws from. */
+    public Map<Method, HouseTakeoff> takeoff(House house) {
+        return HouseTakeoff.of(house, assumptions, climate, leakTables);
+    }
+
+    /** One house under both methods. */
+    public HouseResult simulate(House house) {
+        Scenario scenario = assumptions.scenario();
+        HouseCauses causes = HouseCauses.of(house, scenario, streams, sampling, draws());
+        LeakCauses leakCauses =
+                new LeakCauses(logAdmitted, causes.houseUniform(), causes.crewUniform(), causes.weatherNormal());
+        Map<Method, MethodDraws> drawn = new EnumMap<>(Method.class);
+        takeoff(house)
+                .forEach((method, takeoff) -> drawn.put(
+                        method,
+                        MethodDraws.of(takeoff, scenario, world, causes, leakCauses, scratch.get())));
+        return HouseSummary.of(house, drawn, assumptions);
+    }
+
+    /**
+     * Every house of a portfolio, in its order.
+     *
+     * @param threads 1 or more
+     * @param progress told the number of houses done, from the calling thread
+     */
+    public Results run(Portfolio portfolio, int threads, Consumer<Integer> progress) {
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        try {
+            List<Future<HouseResult>> pending = portfolio.houses().stream()
+                    .map(house -> pool.submit((Callable<HouseResult>) () -> simulate(house)))
+                    .toList();
+            List<HouseResult> houses = new ArrayList<>(pending.size());
+            for (Future<HouseResult> house : pending) {
+                houses.add(house.get());
+                progress.accept(houses.size());
+            }
+            return new Results(houses, draws());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("The simulation was interrupted.", e);
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(e.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+}
