@@ -10,7 +10,7 @@ import weatherlap.sim.house.Opening;
  * Courses and panels of a wall. Courses of exposure e are counted from grade; the top one is cut under the eave, where under-sill trim
  * holds it. In a course the panels, of length L, run from the left corner with end laps of 1 in. (makers' installation manuals), so that
  * joints stand a pitch p = L − 1 in. apart; each of four successive courses begins with another cut, of 0, p/2, p/4 and 3p/4, and no
- * joints stand in line within three courses. Panel k of course c with cut o covers
+ * joints stand in line within three courses (a wall no wider than a panel takes whole ones). Panel k of course c with cut o covers
  *
  * <pre>
  *   x from max(0, kp − o) to min(W, kp − o + L),   k = 0 … ⌈(W + o − L)/p⌉
@@ -103,6 +103,6 @@ public record SidingLayout(double widthIn, double eaveIn, double exposureIn, dou
     }
 
     private double cutIn(int course) {
-        return CUTS[course % CUTS.length] * pitchIn();
+        return widthIn <= lengthIn ? 0 : CUTS[course % CUTS.length] * pitchIn();
     }
 }

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
-import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Opening;
 
 class GlassTest {
@@ -32,8 +32,11 @@ class GlassTest {
     }
 
     static OpeningGeometry geometry(Opening opening, Method method) {
+        return geometry(opening, method, Bundled.ASSUMPTIONS);
+    }
+
+    static OpeningGeometry geometry(Opening opening, Method method, Assumptions assumptions) {
         Elevation wall = Measured.wall(40, 20, 4, 144, List.of(opening));
-        return OpeningGeometry.of(
-                Measured.house(Cladding.VINYL_SIDING, wall), wall, opening, method, Bundled.with(FrameMaterial.VINYL));
+        return OpeningGeometry.of(Measured.house(Cladding.VINYL_SIDING, wall), wall, opening, method, assumptions);
     }
 }
