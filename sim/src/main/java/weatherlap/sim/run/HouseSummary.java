@@ -38,8 +38,7 @@ final class HouseSummary {
 
     static HouseResult of(House house, Map<Method, MethodDraws> drawn, Assumptions assumptions) {
         Map<Method, HouseSummary> summaries = new EnumMap<>(Method.class);
-        drawn.forEach((method, draws) ->
-                summaries.put(method, new HouseSummary(house, draws, assumptions.scenario())));
+        drawn.forEach((method, draws) -> summaries.put(method, new HouseSummary(house, draws, assumptions.scenario())));
         double[] difference = summaries.get(Method.FULL_FLANGE).horizonUsd();
         double[] insert = summaries.get(Method.INSERT).horizonUsd();
         for (int d = 0; d < difference.length; d++) {
@@ -77,8 +76,7 @@ final class HouseSummary {
                 geometry.codeFlags(),
                 geometry.order().widthIn(),
                 geometry.order().heightIn(),
-                Summary.of(
-                        draws.takeoff().work().openings().get(o).labour().value(), draws.openingMinutes()[o]),
+                Summary.of(draws.takeoff().work().openings().get(o).labour().value(), draws.openingMinutes()[o]),
                 Summary.of(draws.takeoff().work().materialOfOpening(o).value(), draws.openingUsd()[o]),
                 priceUsd(o),
                 opening.exposure(),
@@ -98,9 +96,7 @@ final class HouseSummary {
         List<LeakPath> paths = draws.takeoff().openings().get(o).leaks().paths();
         return IntStream.range(0, paths.size())
                 .mapToObj(f -> new LeakCause(
-                        paths.get(f).fault().id(),
-                        paths.get(f).fault().tradeName(),
-                        draws.leakContribution()[o][f]))
+                        paths.get(f).fault().id(), paths.get(f).fault().tradeName(), draws.leakContribution()[o][f]))
                 .sorted(Comparator.comparingDouble(LeakCause::contribution).reversed())
                 .toList();
     }
@@ -115,7 +111,8 @@ final class HouseSummary {
                 openings.size(),
                 draws.takeoff().panelsDown().get(e),
                 openings.stream()
-                        .mapToDouble(o -> draws.takeoff().openings().get(o).exposure().litresPerM2Year())
+                        .mapToDouble(o ->
+                                draws.takeoff().openings().get(o).exposure().litresPerM2Year())
                         .average()
                         .orElseThrow(),
                 100 * MethodDraws.mean(draws.anyLeak(openings)),
@@ -226,12 +223,12 @@ final class HouseSummary {
     }
 
     private List<String> flags() {
-        Stream<String> escape = draws.takeoff().openings().stream().anyMatch(o -> o.geometry().escapeLost())
-                ? Stream.of("escape_lost")
-                : Stream.empty();
+        Stream<String> escape =
+                draws.takeoff().openings().stream().anyMatch(o -> o.geometry().escapeLost())
+                        ? Stream.of("escape_lost")
+                        : Stream.empty();
         Stream<String> rotten = draws.takeoff().method() == Method.INSERT
-                        && house.openings()
-                                .anyMatch(o -> o.frameCondition() == FrameCondition.ROTTEN)
+                        && house.openings().anyMatch(o -> o.frameCondition() == FrameCondition.ROTTEN)
                 ? Stream.of("rotten_frame")
                 : Stream.empty();
         Stream<String> noFit = draws.takeoff().openings().stream()
@@ -239,6 +236,7 @@ final class HouseSummary {
                 ? Stream.of("no_unit_fits")
                 : Stream.empty();
         Stream<String> lead = house.leadSafe() ? Stream.of("lead_safe_work") : Stream.empty();
-        return new ArrayList<>(Stream.of(escape, rotten, noFit, lead).flatMap(s -> s).toList());
+        return new ArrayList<>(
+                Stream.of(escape, rotten, noFit, lead).flatMap(s -> s).toList());
     }
 }
