@@ -1,6 +1,7 @@
 package weatherlap.sim.rain;
 
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.moment.Mean;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
@@ -15,6 +16,8 @@ final class WallHours {
     private final WetHours wet;
     private final int[] rows;
     private final double[] cosine;
+    private final double[] litres;
+    private final double[] tangent;
 
     WallHours(WetHours wet, double normalEast, double normalNorth) {
         this.wet = wet;
@@ -26,6 +29,10 @@ final class WallHours {
                 .filter(i -> all[i] > ALONG_THE_WALL)
                 .toArray();
         cosine = IntStream.of(rows).mapToDouble(i -> all[i]).toArray();
+        litres = IntStream.of(rows).mapToDouble(i -> wet.isoLitres[i] * all[i]).toArray();
+        tangent = IntStream.of(rows)
+                .mapToDouble(i -> wet.drivingRainFactor[i] * wet.windMetresPerSecond[i] * all[i])
+                .toArray();
     }
 
     int count() {
@@ -38,16 +45,16 @@ final class WallHours {
 
     /** Term of the airfield index, L/m². */
     double litres(int i) {
-        return wet.isoLitres[rows[i]] * cosine[i];
+        return litres[i];
     }
 
     /** Tangent of the angle between the falling rain and the wall, at 10 m in open country. */
     double tangent(int i) {
-        return wet.drivingRainFactor[rows[i]] * wet.windMetresPerSecond[rows[i]] * cosine[i];
+        return tangent[i];
     }
 
     double isoLitres() {
-        return IntStream.range(0, count()).mapToDouble(this::litres).sum();
+        return DoubleStream.of(litres).sum();
     }
 
     double ashraeLitres() {

@@ -1,0 +1,104 @@
+package weatherlap.datasets.climate;
+
+import java.time.DateTimeException;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Reads EnergyPlus weather: eight header lines, then one line an hour, of which are used (counted from 1) 1 year, 2 month, 3 day, 4 hour
+ * (1 to 24, the one that ends then), 7 dry bulb °C (99.9 missing), 21 wind direction (999), 22 wind speed m/s (999), 34 liquid
+ * precipitation mm (999). Months of a typical year come from different years; they are put into one.
+ *
+ * @see "EnergyPlus, Auxiliary Programs, section Weather Converter, data dictionary (public documentation)"
+ */
+final class EpwFormat {
+    private static final int HEADER_LINES = 8;
+    private static final int LEAST_CELLS = 34;
+    private static final int TYPICAL_YEAR_HOURS = 8784;
+    /** A year without and one with 29 February, to put a typical year into. */
+    private static final int COMMON_YEAR = 2001;
+
+    private static final int LEAP_YEAR = 2004;
+
+    private final Faults faults;
+
+    private EpwFormat(Faults faults) {
+        this.faults = faults;
+    }
+
+    static List<Reading> read(List<String> lines, Faults faults) {
+        EpwFormat format = new EpwFormat(faults);
+        List<String[]> cells = new ArrayList<>();
+        List<Integer> rows = new ArrayList<>();
+        for (int i = HEADER_LINES; i < lines.size(); i++) {
+            if (lines.get(i).isBlank()) {
+                continue;
+            }
+            String[] line = lines.get(i).split(",", -1);
+            if (line.length < LEAST_CELLS) {
+                faults.error(i + 1, "", "has " + line.length + " cells (expected: at least " + LEAST_CELLS + ")");
+            } else {
+                cells.add(line);
+                rows.add(i + 1);
+            }
+        }
+        int typicalYear = format.typicalYear(cells);
+        List<Reading> readings = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            format.add(rows.get(i), cells.get(i), typicalYear, readings);
+        }
+        return readings;
+    }
+
+    /** The year to put all hours into, 0 where they keep their own. */
+    private int typicalYear(List<String[]> cells) {
+        Set<String> years = new HashSet<>();
+        boolean leap = false;
+        for (String[] line : cells) {
+            years.add(line[0].strip());
+            leap |= line[1].strip().equals("2") && line[2].strip().equals("29");
+        }
+        if (years.size() < 2 || cells.size() > TYPICAL_YEAR_HOURS) {
+            return 0;
+        }
+        faults.warning("is a typical year made of months of " + years.size()
+                + " years: what is said of spells and of the spread of years is no statistic of real ones");
+        return leap ? LEAP_YEAR : COMMON_YEAR;
+    }
+
+    private void add(int row, String[] cells, int typicalYear, List<Reading> readings) {
+        try {
+            int year = typicalYear == 0 ? whole(cells[0]) : typicalYear;
+            LocalDateTime day = LocalDateTime.of(year, whole(cells[1]), whole(cells[2]), 0, 0);
+            readings.add(new Reading(
+                    row,
+                    day.plusHours(whole(cells[3]) - 1L),
+                    faults.bearing(row, "wind direction", value(row, "wind direction", cells[20], 999)),
+                    faults.wind(row, "wind speed", value(row, "wind speed", cells[21], 999)),
+                    faults.rain(
+                            row,
+                            "liquid precipitation depth",
+                            value(row, "liquid precipitation depth", cells[33], 999)),
+                    faults.temperature(row, "dry bulb", value(row, "dry bulb", cells[6], 99.9))));
+        } catch (DateTimeException | NumberFormatException e) {
+            String when = String.join("-", cells[0], cells[1], cells[2]) + " hour " + cells[3];
+            faults.error(row, "year, month, day, hour", when + " is not an hour of a day");
+        }
+    }
+
+    private static int whole(String cell) {
+        return Integer.parseInt(cell.strip());
+    }
+
+    /** NaN where the cell is empty or holds the mark of a missing value. */
+    private double value(int row, String column, String cell, double missing) {
+        if (cell.isBlank()) {
+            return Double.NaN;
+        }
+        double value = faults.number(row, column, cell);
+        return value >= missing ? Double.NaN : value;
+    }
+}
