@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,21 +36,18 @@ import weatherlap.datasets.table.Problem;
  * ? message                          a warning
  * </pre>
  *
- * In texts {@code \n}, {@code \r}, {@code \t}, {@code \0} and {@code \}{@code uXXXX} stand for characters and {@code {x*30}} for thirty x.
+ * In texts {@code \n}, {@code \r}, {@code \t}, {@code \0} and {@code \}{@code uXXXX} stand for characters and {@code {x*30}} for thirty x. Lines of
+ * {@code scenario.toml} are written {@code #} in messages.
  */
 public final class Corpus {
     private static final Pattern EDIT =
             Pattern.compile("(\\S+?\\.\\w+)(?::(\\d+))?(?::(\\w+))? (=|\\+|:=|bytes|delete|folder|link) ?(.*)");
     private static final Pattern REPEAT = Pattern.compile("\\{(.)\\*(\\d+)}");
 
-    private final List<String> goodFiles;
-    private final Class<?> anchor;
-    private final String goodFolder;
+    private final Map<String, String> goodFiles;
 
-    /** @param goodFolder resources beside the anchor that load without a problem */
-    public Corpus(Class<?> anchor, String goodFolder, List<String> goodFiles) {
-        this.anchor = anchor;
-        this.goodFolder = goodFolder;
+    /** @param goodFiles resource by file name: a folder that loads without a problem */
+    public Corpus(Map<String, String> goodFiles) {
         this.goodFiles = goodFiles;
     }
 
@@ -88,14 +86,15 @@ public final class Corpus {
 
     private static String neutral(String message, Path folder) {
         return message.replaceAll("from the folder \"[^\"]*\"", "from the folder \"...\"")
-                .replace(folder.toString(), "...");
+                .replace(folder.toString(), "...")
+                .replaceAll("^scenario.toml:\\d+", "scenario.toml:#");
     }
 
     /** Writes the good folder. */
     public void writeGood(Path folder) throws IOException {
         Files.createDirectories(folder);
-        for (String file : goodFiles) {
-            Files.writeString(folder.resolve(file), resource(goodFolder + "/" + file));
+        for (Map.Entry<String, String> file : goodFiles.entrySet()) {
+            Files.writeString(folder.resolve(file.getKey()), resource(file.getValue()));
         }
     }
 
@@ -158,8 +157,8 @@ public final class Corpus {
                         match -> Matcher.quoteReplacement(String.valueOf((char) Integer.parseInt(match.group(1), 16))));
     }
 
-    private String resource(String name) {
-        try (InputStream in = anchor.getResourceAsStream(name)) {
+    private static String resource(String name) {
+        try (InputStream in = Corpus.class.getResourceAsStream(name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

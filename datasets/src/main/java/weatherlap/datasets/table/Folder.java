@@ -21,9 +21,14 @@ public sealed interface Folder {
         return new OnDisk(path);
     }
 
-    /** Resources beside a class. */
+    /** Resources in the package of a class. */
+    static Folder beside(Class<?> anchor) {
+        return new Bundled(anchor, "");
+    }
+
+    /** Resources in a folder under the package of a class. */
     static Folder beside(Class<?> anchor, String path) {
-        return new Bundled(anchor, path);
+        return new Bundled(anchor, path + "/");
     }
 
     /** A folder on disk. Links are followed only within it. */
@@ -71,15 +76,19 @@ public sealed interface Folder {
         }
     }
 
-    /** Resources of the program. */
+    /**
+     * Resources of the program.
+     *
+     * @param path empty, or a folder with a slash at its end
+     */
     record Bundled(Class<?> anchor, String path) implements Folder {
         @Override
         public Optional<Source> find(String file, Problems problems) {
-            if (anchor.getResource(path + "/" + file) == null) {
+            if (anchor.getResource(path + file) == null) {
                 problems.error(file, "is missing from the program");
                 return Optional.empty();
             }
-            return Optional.of(new Source(file, () -> anchor.getResourceAsStream(path + "/" + file)));
+            return Optional.of(new Source(file, () -> anchor.getResourceAsStream(path + file)));
         }
     }
 }

@@ -44,7 +44,7 @@ final class Header {
                 problems.error(schema.file(), line, "", "a column has no name");
             } else if (!known.contains(name)) {
                 String unseen = Nearest.hint(name, known);
-                problems.error(schema.file(), line, shortName(name), "is not a column of this table" + unseen);
+                problems.error(schema.file(), line, Quoted.bare(name), "is not a column of this table" + unseen);
             }
         }
         boolean complete = true;
@@ -69,11 +69,6 @@ final class Header {
             }
         }
         return "";
-    }
-
-    private static String shortName(String name) {
-        String quoted = Quoted.of(name);
-        return quoted.substring(1, quoted.length() - 1);
     }
 
     /** Holds the cells of one record against their columns. */

@@ -17,6 +17,12 @@ public final class Quoted {
         return shown.append('"').toString();
     }
 
+    /** The same without the quotes, for a name that stands where messages put a column. */
+    public static String bare(String text) {
+        String quoted = of(text);
+        return quoted.substring(1, quoted.length() - 1);
+    }
+
     private static void append(StringBuilder shown, int codePoint) {
         int type = Character.getType(codePoint);
         boolean invisible = type == Character.CONTROL

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -19,8 +19,10 @@ import weatherlap.sim.house.Portfolio;
 class PortfolioCorpusTest {
     private static final int THIS_YEAR = 2026;
 
-    private final Corpus corpus =
-            new Corpus(Corpus.class, "portfolio", List.of("houses.csv", "elevations.csv", "openings.csv"));
+    private final Corpus corpus = new Corpus(Map.of(
+            "houses.csv", "portfolio/houses.csv",
+            "elevations.csv", "portfolio/elevations.csv",
+            "openings.csv", "portfolio/openings.csv"));
 
     @TempDir
     Path temporary;

@@ -1,0 +1,161 @@
+package weatherlap.datasets.assumptions;
+
+import static weatherlap.datasets.table.Column.fraction;
+import static weatherlap.datasets.table.Column.key;
+import static weatherlap.datasets.table.Column.number;
+import static weatherlap.datasets.table.Column.positive;
+import static weatherlap.datasets.table.Column.text;
+import static weatherlap.datasets.table.Column.whole;
+import static weatherlap.datasets.table.Column.word;
+import static weatherlap.datasets.table.Column.yesNo;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import weatherlap.datasets.table.Column;
+import weatherlap.datasets.table.Schema;
+import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.FaultKind;
+import weatherlap.sim.assumptions.FirstLine;
+import weatherlap.sim.assumptions.Joint;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.MethodScope;
+import weatherlap.sim.assumptions.Product;
+import weatherlap.sim.explain.Basis;
+import weatherlap.sim.house.FrameMaterial;
+import weatherlap.sim.house.Operation;
+
+/** The assumption tables, column by column. */
+public final class AssumptionSchemas {
+    /** Words for how far a number can be trusted, as tables write them. */
+    static final List<String> BASES = Arrays.stream(Basis.values())
+            .map(basis -> basis.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+            .toList();
+
+    public static final Schema LABOUR_STEPS = schema(
+            "labour-steps.csv",
+            "one row a step that a crew would name",
+            List.of("step_id"),
+            key("step_id", "key"),
+            word("method", MethodScope.class, "which method takes the step"),
+            text("trade_name", "as a crew would say it"),
+            word("driver", Driver.class, "what the minutes are counted by"),
+            number("low_minutes", "minutes", 0, 100_000, "person-minutes for one unit of the driver"),
+            number("likely_minutes", "minutes", 0, 100_000, "likewise"),
+            number("high_minutes", "minutes", 0, 100_000, "likewise"),
+            condition(),
+            yesNo("cold_sensitive", "slower in the cold"),
+            yesNo("height_sensitive", "slower off a ladder or staging"),
+            whole("people", 1, 4, "how many the step takes at once; empty: 1").optional());
+
+    public static final Schema MATERIALS = schema(
+            "materials.csv",
+            "one row a thing bought by the package",
+            List.of("item_id"),
+            key("item_id", "key"),
+            word("method", MethodScope.class, "which method uses it"),
+            text("trade_name", "as a supplier would say it"),
+            word("driver", Driver.class, "what the quantity is counted by"),
+            number("quantity_per_driver", "", 0, 1e6, "stock for one unit of the driver, before waste"),
+            text("unit", "of stock"),
+            number("waste_fraction", "fraction", 0, 5, "bought above what is used"),
+            positive("package_size", "", 1e6, "units of stock in one package"),
+            number("price_low", "USD", 0, 1e6, "of one package"),
+            number("price_likely", "USD", 0, 1e6, "likewise"),
+            number("price_high", "USD", 0, 1e6, "likewise"),
+            condition());
+
+    public static final Schema UNITS = schema(
+            "units.csv",
+            "what a new unit costs the shop",
+            List.of("method", "operation"),
+            word("method", Method.class, "which method the unit is made for"),
+            word("operation", Operation.class, "how it opens"),
+            number("base_usd", "USD", 0, 1e6, "of a unit, whatever its size"),
+            number("usd_per_united_inch", "USD/in.", 0, 10_000, "for each inch of width + height"));
+
+    public static final Schema SIGHTLINES = schema(
+            "sightlines.csv",
+            "widths that hide glass, seen square on, and what an order takes off the opening",
+            List.of("product", "material", "operation"),
+            word("product", Product.class, "the unit that stands, or one of those that replace it"),
+            word("material", FrameMaterial.class, "of its frame"),
+            word("operation", Operation.class, "how it opens"),
+            inches("head_in", "frame at the head"),
+            inches("jamb_in", "frame at one jamb"),
+            inches("sill_in", "frame at the sill"),
+            inches("meeting_rail_in", "where two sashes meet; 0 without"),
+            inches("top_rail_in", "sash or glazing bead at the top"),
+            inches("bottom_rail_in", "likewise at the bottom"),
+            inches("stile_in", "likewise at one side"),
+            inches("width_deduction_in", "order width below the opening it goes into; 0 for an existing unit"),
+            inches("height_deduction_in", "likewise in height"),
+            positive("depth_in", "inches", 24, "frame depth, outside to inside"));
+
+    public static final Schema LAP_FAULTS = schema(
+            "lap-faults.csv",
+            "one row a thing that can be wrong where a window meets the wall",
+            List.of("fault_id"),
+            key("fault_id", "key"),
+            word("joint", Joint.class, "where it is"),
+            text("trade_name", "as the trade says it"),
+            text("what_happens", "what water does there"),
+            word("method", MethodScope.class, "under which method it stands after the work"),
+            word("kind", FaultKind.class, "in the wall already, or brought by the work"),
+            fraction("prior_housewrap", "existing: probability at an opening, over housewrap")
+                    .optional(),
+            fraction("prior_building_paper", "likewise over building paper").optional(),
+            fraction("prior_none", "likewise without a barrier").optional(),
+            odds("odds_before_1960"),
+            odds("odds_1960_1979"),
+            odds("odds_1980_1999"),
+            odds("odds_from_2000"),
+            fraction("prior_careful", "new: probability that careful work brings it")
+                    .optional(),
+            fraction("prior_typical", "likewise typical work").optional(),
+            fraction("prior_hurried", "likewise hurried work").optional(),
+            word("first_line", FirstLine.class, "what stands in front of it"),
+            fraction("admitted_low", "share of the arriving water that it lets past"),
+            fraction("admitted_likely", "likewise"),
+            fraction("admitted_high", "likewise"),
+            text("seen_as", "what a look at the lap shows, such as head_lap=reversed; empty: nothing")
+                    .optional(),
+            positive("stain_odds", "", 1000, "multiplies the odds where a stain is seen; 1: says nothing"));
+
+    public static final Schema WAGES = schema(
+            "wages.csv",
+            "what an hour of a person costs",
+            List.of("region", "role"),
+            text("region", "as houses and the scenario name it"),
+            text("role", "such as carpenter or helper"),
+            positive("usd_per_hour", "USD/h", 1000, "paid"),
+            number("burden_fraction", "fraction", 0, 5, "taxes, insurance and benefits on top"));
+
+    private AssumptionSchemas() {}
+
+    private static Schema schema(String file, String meaning, List<String> key, Column... columns) {
+        Column basis = word("basis", BASES, "how far the row can be trusted");
+        Column source = text("source", "citation; may be empty unless the basis is standard, handbook or dataset")
+                .optional();
+        return new Schema(
+                file,
+                meaning,
+                Stream.concat(Arrays.stream(columns), Stream.of(basis, source)).toList(),
+                key);
+    }
+
+    private static Column condition() {
+        return text("applies_when", "such as cladding=brick_veneer|stucco & storey!=1; empty: always")
+                .optional();
+    }
+
+    private static Column inches(String name, String meaning) {
+        return number(name, "inches", 0, 24, meaning);
+    }
+
+    private static Column odds(String name) {
+        return positive(name, "", 1000, "existing: multiplies the odds of the prior for a house built then")
+                .optional();
+    }
+}

@@ -1,0 +1,129 @@
+package weatherlap.datasets.assumptions;
+
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import weatherlap.datasets.table.Folder;
+import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.table.Problems;
+import weatherlap.datasets.table.Row;
+import weatherlap.datasets.table.Schema;
+import weatherlap.datasets.table.Source;
+import weatherlap.datasets.table.TextTable;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Scenario;
+
+/**
+ * The assumptions of a run and the texts of their tables.
+ *
+ * @param texts text by file name, as they were read, changed only where the assumptions were
+ */
+public record AssumptionTables(Assumptions assumptions, Map<String, String> texts) {
+    /** Every table of an assumption folder, as a schema; the scenario is a file beside them. */
+    public static final List<Schema> SCHEMAS = List.of(
+            AssumptionSchemas.LABOUR_STEPS,
+            AssumptionSchemas.MATERIALS,
+            AssumptionSchemas.UNITS,
+            AssumptionSchemas.SIGHTLINES,
+            AssumptionSchemas.LAP_FAULTS,
+            AssumptionSchemas.WAGES);
+
+    private static final int LONGEST_TABLE = 50_000_000;
+
+    public AssumptionTables {
+        texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
+    }
+
+    /** The tables that come with the program. */
+    public static AssumptionTables bundled() {
+        return read(Folder.beside(AssumptionTables.class)).orElseThrow();
+    }
+
+    /** The tables of a folder, or every problem in them. */
+    public static Loaded<AssumptionTables> read(Path folder) {
+        return read(Folder.of(folder));
+    }
+
+    public static Loaded<AssumptionTables> read(Folder folder) {
+        Problems problems = new Problems();
+        Map<String, String> texts = new LinkedHashMap<>();
+        SCHEMAS.forEach(schema -> text(folder, schema.file(), LONGEST_TABLE, texts, problems));
+        text(folder, ScenarioText.FILE, ScenarioText.LONGEST, texts, problems);
+        Reading reading = new Reading(texts, problems);
+        Optional<Assumptions> assumptions = reading.assumptions();
+        if (!problems.hasErrors()) {
+            assumptions.ifPresent(read -> CrossChecks.check(read, problems));
+        }
+        return Loaded.of(assumptions.map(read -> new AssumptionTables(read, texts)), problems);
+    }
+
+    private static void text(Folder folder, String file, int longest, Map<String, String> texts, Problems problems) {
+        folder.find(file, problems)
+                .flatMap(source -> source.text(longest, problems))
+                .ifPresent(text -> texts.put(file, text));
+    }
+
+    /** The same with scalars or choices changed by NAME=VALUE, or every change that cannot be made. */
+    public Loaded<AssumptionTables> with(List<String> changes) {
+        Problems problems = new Problems();
+        Scenario changed = Changes.apply(assumptions.scenario(), changes, problems);
+        Assumptions all = assumptions.with(changed);
+        if (!problems.hasErrors()) {
+            CrossChecks.check(all, problems);
+        }
+        Map<String, String> newTexts = new LinkedHashMap<>(texts);
+        if (!changed.equals(assumptions.scenario())) {
+            newTexts.put(ScenarioText.FILE, ScenarioText.write(changed));
+        }
+        return Loaded.of(Optional.of(new AssumptionTables(all, newTexts)), problems);
+    }
+
+    /** The same with the minutes and origins of steps replaced by those of the given steps, which must be the steps of the table. */
+    public AssumptionTables withSteps(List<LabourStep> steps) {
+        Assumptions all = new Assumptions(
+                steps,
+                assumptions.materials(),
+                assumptions.unitPrices(),
+                assumptions.sightlines(),
+                assumptions.faults(),
+                assumptions.wages(),
+                assumptions.scenario());
+        Map<String, String> newTexts = new LinkedHashMap<>(texts);
+        String file = AssumptionSchemas.LABOUR_STEPS.file();
+        newTexts.put(file, StepText.replace(texts.get(file), steps));
+        return new AssumptionTables(all, newTexts);
+    }
+
+    /** Turns texts into the domain. */
+    private record Reading(Map<String, String> texts, Problems problems) {
+        Optional<Assumptions> assumptions() {
+            RowParts parts = new RowParts(problems);
+            WorkRows work = new WorkRows(parts);
+            OpeningRows opening = new OpeningRows(parts);
+            var steps = rows(AssumptionSchemas.LABOUR_STEPS, work::step);
+            var materials = rows(AssumptionSchemas.MATERIALS, work::material);
+            var unitPrices = rows(AssumptionSchemas.UNITS, work::unitPrice);
+            var sightlines = rows(AssumptionSchemas.SIGHTLINES, opening::sightline);
+            var faults = rows(AssumptionSchemas.LAP_FAULTS, opening::fault);
+            var wages = rows(AssumptionSchemas.WAGES, work::wage);
+            return Optional.ofNullable(texts.get(ScenarioText.FILE))
+                    .flatMap(text -> ScenarioText.read(text, problems))
+                    .map(scenario ->
+                            new Assumptions(steps, materials, unitPrices, sightlines, faults, wages, scenario));
+        }
+
+        private <T> List<T> rows(Schema schema, Function<Row, Optional<T>> make) {
+            return Optional.ofNullable(texts.get(schema.file()))
+                    .flatMap(text -> TextTable.read(Source.of(schema.file(), text), schema, problems))
+                    .map(table -> table.soundRows()
+                            .flatMap(row -> make.apply(row).stream())
+                            .toList())
+                    .orElse(List.of());
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package weatherlap.datasets.assumptions;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import weatherlap.datasets.table.CellType;
+import weatherlap.datasets.table.Nearest;
+import weatherlap.datasets.table.Problems;
+import weatherlap.datasets.table.Quoted;
+import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.assumptions.Setting;
+import weatherlap.sim.explain.Basis;
+import weatherlap.sim.explain.Origin;
+
+/** Changes of a scenario written NAME=VALUE. */
+final class Changes {
+    /** What messages call the place a change comes from. */
+    static final String FILE = "--set";
+
+    private Changes() {}
+
+    /** The scenario with each change made in turn; what cannot be made is reported. */
+    static Scenario apply(Scenario scenario, List<String> changes, Problems problems) {
+        Scenario changed = scenario;
+        for (String change : changes) {
+            changed = apply(changed, change, problems);
+        }
+        return changed;
+    }
+
+    private static Scenario apply(Scenario scenario, String change, Problems problems) {
+        int equals = change.indexOf('=');
+        String name = change.substring(0, Math.max(0, equals)).strip();
+        String value = change.substring(equals + 1).strip();
+        Optional<Scalar> scalar = Scalar.of(name);
+        Optional<Choice> choice = Choice.of(name);
+        String fault = equals < 0
+                ? Quoted.of(change) + " is not of the form NAME=VALUE"
+                : scalar.map(s -> SettingNode.type(s).fault(value))
+                        .or(() -> choice.map(c -> fault(c, value)))
+                        .orElseGet(() -> "is not known" + Nearest.hint(name, names()));
+        if (!fault.isEmpty()) {
+            problems.error(FILE, 0, Quoted.bare(name), fault);
+            return scenario;
+        }
+        return scalar.map(s -> set(scenario, s, Double.parseDouble(value)))
+                .orElseGet(() -> scenario.with(choice.orElseThrow(), value));
+    }
+
+    /** A value set by hand no longer has the basis that the table gave it. */
+    private static Scenario set(Scenario scenario, Scalar scalar, double value) {
+        Setting before = scenario.settings().get(scalar);
+        if (before.value() == value) {
+            return scenario;
+        }
+        Origin origin = new Origin(ScenarioText.FILE, scalar.key(), Basis.JUDGEMENT, "set for this run");
+        Setting after = new Setting(scalar, value, before.with(value).range(), origin);
+        Map<Scalar, Setting> settings = new EnumMap<>(scenario.settings());
+        settings.put(scalar, after);
+        return new Scenario(settings, scenario.choices());
+    }
+
+    /** What is wrong with a word for a choice; empty: nothing. */
+    static String fault(Choice choice, String word) {
+        if (choice.allowed().isEmpty()) {
+            return word.isBlank() ? "is empty" : "";
+        }
+        return new CellType.Word(choice.allowed()).fault(word);
+    }
+
+    private static List<String> names() {
+        return Stream.concat(
+                        Arrays.stream(Scalar.values()).map(Scalar::key),
+                        Arrays.stream(Choice.values()).map(Choice::key))
+                .toList();
+    }
+}

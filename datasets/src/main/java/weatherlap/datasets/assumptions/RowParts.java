@@ -1,0 +1,63 @@
+package weatherlap.datasets.assumptions;
+
+import java.util.Locale;
+import java.util.Optional;
+import weatherlap.datasets.table.Problems;
+import weatherlap.datasets.table.Row;
+import weatherlap.sim.assumptions.Condition;
+import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.ThreePoint;
+import weatherlap.sim.explain.Basis;
+import weatherlap.sim.explain.Origin;
+
+/** Reads what rows of several assumption tables have in common; empty where it does not hold together, which is reported. */
+record RowParts(Problems problems) {
+    Optional<Origin> origin(Row row, String key) {
+        Basis basis = row.word("basis", Basis.class);
+        if (basis.needsSource() && !row.has("source")) {
+            row.error(problems, "source", "is empty; the basis " + row.text("basis") + " names its source");
+            return Optional.empty();
+        }
+        return Optional.of(new Origin(row.file(), key, basis, row.text("source")));
+    }
+
+    /** Three numbers that must not fall. */
+    Optional<ThreePoint> points(Row row, String low, String likely, String high) {
+        double a = row.number(low);
+        double m = row.number(likely);
+        double b = row.number(high);
+        if (a <= m && m <= b) {
+            return Optional.of(new ThreePoint(a, m, b));
+        }
+        row.error(
+                problems,
+                a > m ? low : high,
+                low + " " + row.text(low) + ", " + likely + " " + row.text(likely) + ", " + high + " " + row.text(high)
+                        + " must not fall");
+        return Optional.empty();
+    }
+
+    /** A condition that asks only what is known where the driver is counted. */
+    Optional<Condition> condition(Row row, Driver driver) {
+        Condition condition;
+        try {
+            condition = Condition.parse(row.text("applies_when"));
+        } catch (IllegalArgumentException e) {
+            row.error(problems, "applies_when", e.getMessage());
+            return Optional.empty();
+        }
+        for (Condition.Term term : condition.terms()) {
+            if (term.fact().level().compareTo(driver.level()) > 0) {
+                row.error(
+                        problems,
+                        "applies_when",
+                        term.fact().key() + " is known only for each "
+                                + term.fact().level().name().toLowerCase(Locale.ROOT) + ", but the driver "
+                                + row.text("driver") + " is counted for each "
+                                + driver.level().name().toLowerCase(Locale.ROOT));
+                return Optional.empty();
+            }
+        }
+        return Optional.of(condition);
+    }
+}

@@ -1,0 +1,114 @@
+package weatherlap.datasets.assumptions;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import weatherlap.datasets.table.CellType;
+import weatherlap.datasets.table.CsvText;
+import weatherlap.datasets.table.Nearest;
+import weatherlap.datasets.table.Problems;
+import weatherlap.datasets.table.Quoted;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Setting;
+import weatherlap.sim.assumptions.ThreePoint;
+import weatherlap.sim.explain.Basis;
+import weatherlap.sim.explain.Origin;
+
+/** The table of one scalar in {@code scenario.toml}. */
+record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
+    private static final List<String> KEYS = List.of("value", "low", "high", "unit", "basis", "source");
+
+    /** The setting; empty where anything in it is wrong, which is reported. */
+    Optional<Setting> read() {
+        int before = problems.errorCount();
+        if (!node.isObject()) {
+            error("is not a table; expected: [" + scalar.key() + "] with " + String.join(", ", KEYS));
+            return Optional.empty();
+        }
+        checkNames();
+        OptionalDouble value = number("value");
+        Optional<ThreePoint> range = value.isPresent() ? range(value.getAsDouble()) : Optional.empty();
+        checkUnit();
+        Optional<Origin> origin = origin();
+        boolean sound = problems.errorCount() == before && value.isPresent() && origin.isPresent();
+        return sound ? Optional.of(new Setting(scalar, value.getAsDouble(), range, origin.get())) : Optional.empty();
+    }
+
+    static CellType.Number type(Scalar scalar) {
+        return new CellType.Number(scalar.unit(), scalar.low(), false, scalar.high(), false);
+    }
+
+    static String expected(Scalar scalar) {
+        return type(scalar).expected();
+    }
+
+    private void checkNames() {
+        for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
+            String name = names.next();
+            if (!KEYS.contains(name)) {
+                error(Quoted.of(name) + " is not one of " + String.join(", ", KEYS) + Nearest.hint(name, KEYS));
+            }
+        }
+    }
+
+    private OptionalDouble number(String key) {
+        JsonNode number = node.path(key);
+        if (!number.isNumber()) {
+            error(key + (number.isMissingNode() ? " is missing (" : " is not a number (") + expected(scalar) + ")");
+            return OptionalDouble.empty();
+        }
+        double value = number.doubleValue();
+        if (!(value >= scalar.low() && value <= scalar.high())) {
+            error(key + " " + number.asText() + " is out of range (" + expected(scalar) + ")");
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(value);
+    }
+
+    private Optional<ThreePoint> range(double value) {
+        if (!node.has("low") && !node.has("high")) {
+            return Optional.empty();
+        }
+        OptionalDouble low = number("low");
+        OptionalDouble high = number("high");
+        if (low.isEmpty() || high.isEmpty()) {
+            return Optional.empty();
+        }
+        if (low.getAsDouble() > value || value > high.getAsDouble()) {
+            error("low " + CsvText.cell(low) + ", value " + CsvText.cell(value) + ", high " + CsvText.cell(high)
+                    + " must not fall");
+            return Optional.empty();
+        }
+        return Optional.of(new ThreePoint(low.getAsDouble(), value, high.getAsDouble()));
+    }
+
+    private void checkUnit() {
+        String unit = node.path("unit").asText(scalar.unit());
+        if (!unit.equals(scalar.unit())) {
+            error("unit " + Quoted.of(unit) + " must be " + Quoted.of(scalar.unit()));
+        }
+    }
+
+    private Optional<Origin> origin() {
+        String word = node.path("basis").asText("");
+        String source = node.path("source").asText("");
+        if (!AssumptionSchemas.BASES.contains(word)) {
+            error("basis " + Quoted.of(word) + " is not one of " + String.join(", ", AssumptionSchemas.BASES)
+                    + Nearest.hint(word, AssumptionSchemas.BASES));
+            return Optional.empty();
+        }
+        Basis basis = Basis.valueOf(word.toUpperCase(Locale.ROOT).replace(' ', '_'));
+        if (basis.needsSource() && source.isBlank()) {
+            error("source is empty; the basis " + word + " names its source");
+            return Optional.empty();
+        }
+        return Optional.of(new Origin(ScenarioText.FILE, scalar.key(), basis, source));
+    }
+
+    private void error(String message) {
+        problems.error(ScenarioText.FILE, line, scalar.key(), message);
+    }
+}

@@ -1,0 +1,118 @@
+package weatherlap.datasets.assumptions;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.table.Problem;
+import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.ThreePoint;
+import weatherlap.sim.explain.Basis;
+
+class AssumptionTablesTest {
+    private final AssumptionTables bundled = AssumptionTables.bundled();
+
+    @TempDir
+    Path temporary;
+
+    @Test
+    void theBundledTablesLoad() {
+        assertThat(bundled.assumptions().steps(Method.INSERT)).isNotEmpty();
+        assertThat(bundled.assumptions().faults(Method.FULL_FLANGE)).isNotEmpty();
+        assertThat(bundled.texts()).hasSize(AssumptionTables.SCHEMAS.size() + 1);
+    }
+
+    @Test
+    void whatIsWrittenOutReadsBackAsTheSame() throws IOException {
+        write(bundled);
+        assertThat(AssumptionTables.read(temporary).orElseThrow()).isEqualTo(bundled);
+    }
+
+    @Test
+    void aStepMoreIsARowMore() throws IOException {
+        write(bundled);
+        Path steps = temporary.resolve("labour-steps.csv");
+        Files.writeString(
+                steps,
+                Files.readString(steps) + "sing,both,Sing while the sealant cures,opening,1,2,3,,no,no,1,invented,\n");
+        List<LabourStep> read =
+                AssumptionTables.read(temporary).orElseThrow().assumptions().steps();
+        assertThat(read).hasSize(bundled.assumptions().steps().size() + 1);
+        assertThat(read.get(read.size() - 1).minutes().mean()).isEqualTo(2);
+    }
+
+    @Test
+    void aScalarSetByHandIsMarkedAsSuchAndWrittenOut() throws IOException {
+        AssumptionTables changed =
+                bundled.with(List.of("crew_size=3", "sill_flange=sealed")).orElseThrow();
+        assertThat(changed.assumptions().scenario().value(Scalar.CREW_SIZE)).isEqualTo(3);
+        assertThat(changed.assumptions().scenario().choice(Choice.SILL_FLANGE)).isEqualTo("sealed");
+        assertThat(changed.assumptions()
+                        .scenario()
+                        .amount(Scalar.CREW_SIZE)
+                        .origin()
+                        .orElseThrow()
+                        .basis())
+                .isEqualTo(Basis.JUDGEMENT);
+        write(changed);
+        assertThat(AssumptionTables.read(temporary).orElseThrow()).isEqualTo(changed);
+    }
+
+    @Test
+    void textsStayByteForByteWhereNothingChanges() {
+        String crew = "crew_size=" + bundled.assumptions().scenario().whole(Scalar.CREW_SIZE);
+        assertThat(bundled.with(List.of(crew)).orElseThrow().texts()).isEqualTo(bundled.texts());
+    }
+
+    @Test
+    void everyChangeThatCannotBeMadeIsNamed() {
+        Loaded<AssumptionTables> loaded =
+                bundled.with(List.of("crew_siez=3", "crew_size=three", "sill_flange=shut", "draws", "region=atlantis"));
+        assertThat(loaded.errors().stream().map(Problem::toString))
+                .containsExactly(
+                        "--set:crew_siez: is not known; the nearest is \"crew_size\"",
+                        "--set:crew_size: \"three\" is not a number (people, 1 to 8)",
+                        "--set:sill_flange: \"shut\" is not one of open, sealed",
+                        "--set: \"draws\" is not of the form NAME=VALUE");
+        assertThat(bundled.with(List.of("region=atlantis")).errors())
+                .singleElement()
+                .asString()
+                .startsWith("scenario.toml:region: \"atlantis\" is not a region of wages.csv");
+    }
+
+    @Test
+    void fittedMinutesGoIntoTheTable() throws IOException {
+        List<LabourStep> steps = bundled.assumptions().steps().stream()
+                .map(s -> new LabourStep(
+                        s.id(),
+                        s.method(),
+                        s.tradeName(),
+                        s.driver(),
+                        new ThreePoint(1, 2.5, 3),
+                        s.appliesWhen(),
+                        s.coldSensitive(),
+                        s.heightSensitive(),
+                        s.people(),
+                        s.origin()))
+                .toList();
+        AssumptionTables fitted = bundled.withSteps(steps);
+        write(fitted);
+        assertThat(AssumptionTables.read(temporary).orElseThrow().assumptions().steps())
+                .isEqualTo(steps);
+    }
+
+    private void write(AssumptionTables tables) throws IOException {
+        for (Map.Entry<String, String> text : tables.texts().entrySet()) {
+            Files.writeString(temporary.resolve(text.getKey()), text.getValue());
+        }
+    }
+}

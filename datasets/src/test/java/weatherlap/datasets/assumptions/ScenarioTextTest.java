@@ -1,0 +1,127 @@
+package weatherlap.datasets.assumptions;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import weatherlap.datasets.table.Problem;
+import weatherlap.datasets.table.Problems;
+import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+
+class ScenarioTextTest {
+    private final Problems problems = new Problems();
+    private String bundled;
+
+    @BeforeEach
+    void load() throws IOException {
+        try (var in = ScenarioText.class.getResourceAsStream(ScenarioText.FILE)) {
+            bundled = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    @Test
+    void theBundledScenarioGivesEveryScalarAndChoice() {
+        Optional<Scenario> scenario = ScenarioText.read(bundled, problems);
+        assertThat(problems.errors()).isEmpty();
+        assertThat(scenario.orElseThrow().settings()).hasSize(Scalar.values().length);
+    }
+
+    @Test
+    void whatIsWrittenReadsBack() {
+        Scenario scenario = ScenarioText.read(bundled, problems).orElseThrow();
+        assertThat(ScenarioText.read(ScenarioText.write(scenario), problems)).contains(scenario);
+        Scenario changed = scenario.with(Scalar.CREW_SIZE, 3).with(Choice.SILL_FLANGE, "sealed");
+        assertThat(ScenarioText.read(ScenarioText.write(changed), problems)).contains(changed);
+    }
+
+    @Test
+    void aValueThatIsNoNumberInRangeIsRefused() {
+        assertThat(errors("value = 5100", "[repair")).isEmpty();
+        assertThat(error("crew_size", "value = 2", "value = 99"))
+                .matches("scenario.toml:\\d+:crew_size: value 99 is out of range \\(people, 1 to 8\\)");
+        assertThat(error("crew_size", "value = 2", "value = nan"))
+                .matches("scenario.toml:\\d+:crew_size: value NaN is out of range \\(people, 1 to 8\\)");
+        assertThat(error("crew_size", "value = 2", "value = inf"))
+                .matches("scenario.toml:\\d+:crew_size: value Infinity is out of range \\(people, 1 to 8\\)");
+        assertThat(error("crew_size", "value = 2", "value = \"2\""))
+                .matches("scenario.toml:\\d+:crew_size: value is not a number \\(people, 1 to 8\\)");
+        assertThat(error("crew_size", "value = 2", "valu = 2")).contains("the nearest is \"value\"");
+    }
+
+    @Test
+    void aUnitABasisAndASourceAreHeldToTheirWords() {
+        assertThat(error("crew_size", "unit = \"people\"", "unit = \"crews\""))
+                .endsWith("unit \"crews\" must be \"people\"");
+        assertThat(error("crew_size", "basis = \"common practice\"", "basis = \"habit\""))
+                .contains("basis \"habit\" is not one of standard");
+        assertThat(error("crew_size", "basis = \"common practice\"", "basis = \"standard\""))
+                .contains("source is empty");
+        assertThat(error("discount_rate", "low = 0.02", "low = 0.06"))
+                .endsWith("low 0.06, value 0.05, high 0.08 must not fall");
+    }
+
+    @Test
+    void aChoiceIsOneOfItsWords() {
+        assertThat(errors("sill_flange = \"open\"", "sill_flange = \"opne\""))
+                .singleElement()
+                .asString()
+                .endsWith(":sill_flange: \"opne\" is not one of open, sealed; the nearest is \"open\"");
+    }
+
+    @Test
+    void everyNumberThatIsMissingIsNamed() {
+        assertThat(ScenarioText.read("", problems)).isEmpty();
+        assertThat(problems.errors()).hasSize(Scalar.values().length + Choice.values().length);
+    }
+
+    @Test
+    void whatIsNotTomlIsReportedWithItsLine() {
+        assertThat(errors("[crew_size]", "[crew_size"))
+                .singleElement()
+                .asString()
+                .matches("scenario.toml:\\d+: is not TOML: .*");
+        Problems duplicates = new Problems();
+        ScenarioText.read(bundled + "\n[crew_size]\nvalue = 2\n", duplicates);
+        assertThat(duplicates.errors()).singleElement().asString().startsWith("scenario.toml:");
+    }
+
+    @Test
+    void textMadeToExhaustAMachineIsRefusedInOneMessage() {
+        for (String bomb : new String[] {
+            "a = " + "[".repeat(100_000),
+            "[" + "a.".repeat(50_000) + "a]",
+            "a".repeat(50_000) + " = 1",
+            "a = " + "9".repeat(100_000),
+            "a = 1e999999999",
+            "a = {" + "a={".repeat(40_000),
+            "a = [\n" + "[\n".repeat(50_000)
+        }) {
+            Problems found = new Problems();
+            assertThat(ScenarioText.read(bomb, found)).isEmpty();
+            assertThat(found.hasErrors()).isTrue();
+        }
+    }
+
+    /** The one error that a change within the table of a scalar brings. */
+    private String error(String table, String from, String to) {
+        int start = bundled.indexOf("[" + table + "]");
+        int place = bundled.indexOf(from, start);
+        assertThat(place).as(from).isPositive();
+        String changed = bundled.substring(0, place) + to + bundled.substring(place + from.length());
+        Problems found = new Problems();
+        ScenarioText.read(changed, found);
+        assertThat(found.errors()).isNotEmpty();
+        return found.errors().get(0).toString();
+    }
+
+    private java.util.List<Problem> errors(String from, String to) {
+        Problems found = new Problems();
+        ScenarioText.read(bundled.replace(from, to), found);
+        return found.errors();
+    }
+}
