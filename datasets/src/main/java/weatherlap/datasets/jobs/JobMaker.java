@@ -1,0 +1,112 @@
+package weatherlap.datasets.jobs;
+
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.apache.commons.rng.UniformRandomProvider;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.random.Normal;
+import weatherlap.sim.random.Streams;
+
+/**
+ * Makes job records from the known rates of a shop. Every share and range in it is invented: jobs of 3 to 15 openings, half of them by
+ * each method, from 25 to 90 °F, by three crews. A job takes the true minutes of its steps times a lognormal factor of its own; the
+ * time sheet rounds to a hundredth of an hour.
+ *
+ * @param jobSpread coefficient of variation of a job's time about its true rates
+ * @param timedShare share of the jobs in which every step was timed
+ */
+public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, double timedShare, long seed) {
+    private static final LocalDate FIRST_DAY = LocalDate.of(2024, 1, 2);
+    private static final int DAYS_BETWEEN = 3;
+
+    /** The first jobs of the shop; more jobs do not change the earlier ones. */
+    public List<JobRecord> jobs(int count) {
+        return IntStream.rangeClosed(1, count).mapToObj(this::job).toList();
+    }
+
+    private JobRecord job(int number) {
+        String id = String.format(Locale.ROOT, "job-%04d", number);
+        UniformRandomProvider stream = new Streams(seed).house("job", id);
+        JobRecord planned = planned(id, FIRST_DAY.plusDays((long) DAYS_BETWEEN * number), stream);
+        Map<LabourStep, Double> weights = JobWork.of(assumptions, planned).weights();
+        double pace = Normal.factors(jobSpread, Shop.uniform(stream))[0];
+        boolean timed = stream.nextDouble() < timedShare;
+        double minutes = 0;
+        Map<String, Double> byStep = new LinkedHashMap<>();
+        for (Map.Entry<LabourStep, Double> entry : weights.entrySet()) {
+            double own = timed ? Normal.factors(jobSpread, Shop.uniform(stream))[0] : 1;
+            double taken = pace * own * entry.getValue() * shop.minutes().get(entry.getKey().id());
+            minutes += taken;
+            byStep.put(entry.getKey().id(), rounded(taken, 10));
+        }
+        return done(planned, rounded(Units.minutesToHours(minutes), 100), timed ? byStep : Map.of());
+    }
+
+    private static JobRecord planned(String id, LocalDate date, UniformRandomProvider stream) {
+        Method method = stream.nextBoolean() ? Method.FULL_FLANGE : Method.INSERT;
+        int openings = stream.nextInt(3, 16);
+        double perimeterFt = rounded(openings * stream.nextDouble(12, 20), 10);
+        double panels = openings * stream.nextInt(7, 14);
+        int layers = stream.nextInt(1, 3);
+        Map<Fact, String> facts = new EnumMap<>(Fact.class);
+        facts.put(Fact.CLADDING, pick(stream, "vinyl_siding", "vinyl_siding", "fiber_cement", "wood_lap", "brick_veneer"));
+        facts.put(Fact.STOREYS, pick(stream, "1", "2", "2"));
+        facts.put(Fact.LEAD_SAFE, pick(stream, "no", "no", "no", "yes"));
+        facts.put(Fact.INTERIOR_RETURN, pick(stream, "drywall", "drywall", "drywall", "wood_jamb"));
+        boolean flanged = method == Method.FULL_FLANGE;
+        boolean boarded = !facts.get(Fact.CLADDING).equals("brick_veneer");
+        JobRecord.Counted counted = new JobRecord.Counted(
+                OptionalDouble.of(Math.min(4, stream.nextInt(1, 1 + openings))),
+                OptionalDouble.of(Math.ceil(openings / (flanged ? 3.0 : 6.0))),
+                OptionalDouble.of(flanged && boarded ? panels : 0),
+                OptionalDouble.of(perimeterFt),
+                OptionalDouble.of(flanged ? rounded(perimeterFt * layers, 10) : 0),
+                OptionalDouble.of(flanged ? Math.round(Units.feetToInches(perimeterFt) / 4) : 0));
+        return new JobRecord(
+                id,
+                Optional.of(date),
+                Optional.empty(),
+                method,
+                Optional.of(pick(stream, "north", "south", "west")),
+                openings,
+                counted,
+                OptionalDouble.of(stream.nextInt(25, 91)),
+                OptionalDouble.empty(),
+                facts,
+                Map.of());
+    }
+
+    private static JobRecord done(JobRecord planned, double personHours, Map<String, Double> stepMinutes) {
+        return new JobRecord(
+                planned.id(),
+                planned.date(),
+                planned.houseId(),
+                planned.method(),
+                planned.crew(),
+                planned.openings(),
+                planned.counted(),
+                planned.temperatureF(),
+                OptionalDouble.of(personHours),
+                planned.facts(),
+                stepMinutes);
+    }
+
+    private static String pick(UniformRandomProvider stream, String... words) {
+        return words[stream.nextInt(words.length)];
+    }
+
+    private static double rounded(double value, double parts) {
+        return Math.round(value * parts) / parts;
+    }
+}

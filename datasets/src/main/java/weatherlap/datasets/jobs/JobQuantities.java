@@ -1,0 +1,67 @@
+package weatherlap.datasets.jobs;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.Method;
+
+/**
+ * Quantity of every driver of a job, from what its record holds. Judgement where the record is silent: openings 36 × 60 in., hence 16
+ * ft around; edges in the proportion 3 to 5; screws every 4 in.; one layer of return all around; ten panels an opening where there
+ * are any; a wall for every three openings, at most four; a day for every 3 full-flange or 6 insert openings.
+ */
+final class JobQuantities {
+    private static final double PERIMETER_FT = 16;
+    private static final double WIDTH_SHARE = 3.0 / 16;
+    private static final double HEIGHT_SHARE = 5.0 / 16;
+    private static final double GLASS_SHARE_OF_FRAME = 0.73;
+    private static final double PANELS_AN_OPENING = 10;
+    private static final double OPENINGS_A_WALL = 3;
+    private static final double WALLS = 4;
+
+    private JobQuantities() {}
+
+    static Map<Driver, Double> of(JobRecord job, Map<Fact, String> facts) {
+        boolean flanged = job.method() == Method.FULL_FLANGE;
+        double n = job.openings();
+        double around = job.counted().perimeterFt().orElse(n * PERIMETER_FT);
+        double units = n * Integer.parseInt(facts.get(Fact.UNITS));
+        Map<Driver, Double> quantities = new EnumMap<>(Driver.class);
+        for (Driver driver : Driver.values()) {
+            double quantity =
+                    switch (driver) {
+                        case JOB -> 1;
+                        case DAY -> job.counted().days().orElse(Math.ceil(n / (flanged ? 3 : 6)));
+                        case ELEVATION ->
+                            job.counted().elevations().orElse(Math.min(WALLS, Math.ceil(n / OPENINGS_A_WALL)));
+                        case PANEL -> panels(job, facts);
+                        case OPENING -> n;
+                        case UNIT -> units;
+                        case CORNER -> 4 * n;
+                        case UNITED_INCH -> Units.feetToInches(around / 2);
+                        case PERIMETER_FT -> around;
+                        case CAPPING_FT -> flanged ? 0 : around;
+                        case HEAD_FT, SILL_FT -> around * WIDTH_SHARE;
+                        case JAMB_FT -> around * 2 * HEIGHT_SHARE;
+                        case RETURN_FT -> flanged ? job.counted().returnFt().orElse(around) : 0;
+                        case FASTENER ->
+                            flanged ? job.counted().fasteners().orElse(Units.feetToInches(around) / 4) : 0;
+                        case GLASS_FT2 ->
+                            n * GLASS_SHARE_OF_FRAME * WIDTH_SHARE * HEIGHT_SHARE * Math.pow(around / n, 2);
+                        // bought, never worked by the piece
+                        case BROKEN_PANEL, TAPE_FT, SEALANT_IN3, FOAM_IN3, CAPPING_FT2 -> 0;
+                    };
+            quantities.put(driver, quantity);
+        }
+        return Collections.unmodifiableMap(quantities);
+    }
+
+    private static double panels(JobRecord job, Map<Fact, String> facts) {
+        String cladding = facts.get(Fact.CLADDING);
+        boolean none = job.method() == Method.INSERT || cladding.equals("brick_veneer") || cladding.equals("stucco");
+        return none ? 0 : job.counted().panels().orElse(job.openings() * PANELS_AN_OPENING);
+    }
+}

@@ -1,0 +1,72 @@
+package weatherlap.datasets.jobs;
+
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import weatherlap.sim.Check;
+import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.Method;
+
+/**
+ * One finished job.
+ *
+ * @param id unique in a file
+ * @param crew its name; empty: not kept
+ * @param openings windows replaced, 1 or more
+ * @param counted quantities as the shop kept them
+ * @param temperatureF outside; empty: the scenario's
+ * @param personHours on site, travel not counted; empty: not kept
+ * @param facts that the shop kept of the house or of all its openings
+ * @param stepMinutes person-minutes of the steps that the shop timed, by step id
+ */
+public record JobRecord(
+        String id,
+        Optional<LocalDate> date,
+        Optional<String> houseId,
+        Method method,
+        Optional<String> crew,
+        int openings,
+        Counted counted,
+        OptionalDouble temperatureF,
+        OptionalDouble personHours,
+        Map<Fact, String> facts,
+        Map<String, Double> stepMinutes) {
+    public JobRecord {
+        Check.text("job id", id);
+        Check.within("openings", openings, 1, 10_000);
+        personHours.ifPresent(hours -> Check.positive("person-hours", hours));
+        stepMinutes.forEach((step, minutes) -> Check.notNegative("minutes of " + step, minutes));
+        facts = Map.copyOf(facts);
+        stepMinutes = Collections.unmodifiableMap(new LinkedHashMap<>(stepMinutes));
+    }
+
+    /**
+     * Quantities of a job; each is empty where the shop did not keep it.
+     *
+     * @param elevations walls worked on
+     * @param days working days
+     * @param panels siding panels or boards taken down
+     * @param perimeterFt of all openings
+     * @param returnFt of all openings, edge × layers
+     * @param fasteners of all openings
+     */
+    public record Counted(
+            OptionalDouble elevations,
+            OptionalDouble days,
+            OptionalDouble panels,
+            OptionalDouble perimeterFt,
+            OptionalDouble returnFt,
+            OptionalDouble fasteners) {
+        /** Nothing kept. */
+        public static final Counted NOTHING = new Counted(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+}
