@@ -46,7 +46,10 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
         Map<String, Double> byStep = new LinkedHashMap<>();
         for (Map.Entry<LabourStep, Double> entry : weights.entrySet()) {
             double own = timed ? Normal.factors(jobSpread, Shop.uniform(stream))[0] : 1;
-            double taken = pace * own * entry.getValue() * shop.minutes().get(entry.getKey().id());
+            double taken = pace
+                    * own
+                    * entry.getValue()
+                    * shop.minutes().get(entry.getKey().id());
             minutes += taken;
             byStep.put(entry.getKey().id(), rounded(taken, 10));
         }
@@ -60,7 +63,9 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
         double panels = openings * stream.nextInt(7, 14);
         int layers = stream.nextInt(1, 3);
         Map<Fact, String> facts = new EnumMap<>(Fact.class);
-        facts.put(Fact.CLADDING, pick(stream, "vinyl_siding", "vinyl_siding", "fiber_cement", "wood_lap", "brick_veneer"));
+        facts.put(
+                Fact.CLADDING,
+                pick(stream, "vinyl_siding", "vinyl_siding", "fiber_cement", "wood_lap", "brick_veneer"));
         facts.put(Fact.STOREYS, pick(stream, "1", "2", "2"));
         facts.put(Fact.LEAD_SAFE, pick(stream, "no", "no", "no", "yes"));
         facts.put(Fact.INTERIOR_RETURN, pick(stream, "drywall", "drywall", "drywall", "wood_jamb"));

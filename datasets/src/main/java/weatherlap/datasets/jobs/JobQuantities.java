@@ -47,8 +47,7 @@ final class JobQuantities {
                         case HEAD_FT, SILL_FT -> around * WIDTH_SHARE;
                         case JAMB_FT -> around * 2 * HEIGHT_SHARE;
                         case RETURN_FT -> flanged ? job.counted().returnFt().orElse(around) : 0;
-                        case FASTENER ->
-                            flanged ? job.counted().fasteners().orElse(Units.feetToInches(around) / 4) : 0;
+                        case FASTENER -> flanged ? job.counted().fasteners().orElse(Units.feetToInches(around) / 4) : 0;
                         case GLASS_FT2 ->
                             n * GLASS_SHARE_OF_FRAME * WIDTH_SHARE * HEIGHT_SHARE * Math.pow(around / n, 2);
                         // bought, never worked by the piece

@@ -1,0 +1,79 @@
+package weatherlap.analysis.calibration;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Condition;
+import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.MethodScope;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.assumptions.Setting;
+import weatherlap.sim.assumptions.ThreePoint;
+import weatherlap.sim.explain.Basis;
+import weatherlap.sim.explain.Origin;
+
+/** A shop of a dozen steps. */
+final class CalibrationFixtures {
+    private CalibrationFixtures() {}
+
+    static Assumptions assumptions() {
+        List<LabourStep> steps = List.of(
+                step("unload", MethodScope.BOTH, Driver.JOB, 35, "", false),
+                step("sweep", MethodScope.BOTH, Driver.DAY, 25, "", false),
+                step("staging", MethodScope.BOTH, Driver.ELEVATION, 90, "storeys=2|3", false),
+                step("unlock", MethodScope.FULL_FLANGE, Driver.PANEL, 2, "", true),
+                step("rehang", MethodScope.FULL_FLANGE, Driver.PANEL, 3, "", true),
+                step("lift_out", MethodScope.FULL_FLANGE, Driver.OPENING, 45, "", false),
+                step("cut_back", MethodScope.FULL_FLANGE, Driver.RETURN_FT, 2.5, "", false),
+                step("screws", MethodScope.FULL_FLANGE, Driver.FASTENER, 0.3, "", false),
+                step("seal", MethodScope.FULL_FLANGE, Driver.PERIMETER_FT, 4, "", true),
+                step("sashes", MethodScope.INSERT, Driver.OPENING, 20, "", false),
+                step("set", MethodScope.INSERT, Driver.UNIT, 24, "", false),
+                step("capping", MethodScope.INSERT, Driver.CAPPING_FT, 2.5, "", false),
+                step("clean", MethodScope.BOTH, Driver.OPENING, 12, "", false));
+        return new Assumptions(steps, List.of(), List.of(), List.of(), List.of(), List.of(), scenario());
+    }
+
+    private static LabourStep step(
+            String id, MethodScope method, Driver driver, double likely, String when, boolean cold) {
+        return new LabourStep(
+                id,
+                method,
+                id,
+                driver,
+                new ThreePoint(0.6 * likely, likely, 1.8 * likely),
+                Condition.parse(when),
+                cold,
+                false,
+                1,
+                new Origin("labour-steps.csv", id, Basis.INVENTED, ""));
+    }
+
+    private static Scenario scenario() {
+        Origin origin = new Origin("scenario.toml", "test", Basis.INVENTED, "");
+        Map<Scalar, Double> values = Map.of(
+                Scalar.CREW_SPREAD, 0.15,
+                Scalar.OPENING_SPREAD, 0.15,
+                Scalar.CREW_SIZE, 2.0,
+                Scalar.LEARNING_SLOPE, 0.95,
+                Scalar.TEMPERATURE_F, 60.0,
+                Scalar.LEAD_SAFE_FACTOR, 1.25);
+        Map<Scalar, Setting> settings = new EnumMap<>(Scalar.class);
+        for (Scalar scalar : Scalar.values()) {
+            double value = values.getOrDefault(scalar, scalar.low());
+            settings.put(scalar, new Setting(scalar, value, Optional.empty(), origin));
+        }
+        Map<Choice, String> choices = new EnumMap<>(Choice.class);
+        for (Choice choice : Choice.values()) {
+            choices.put(
+                    choice,
+                    choice.allowed().isEmpty() ? "here" : choice.allowed().get(0));
+        }
+        return new Scenario(settings, choices);
+    }
+}
