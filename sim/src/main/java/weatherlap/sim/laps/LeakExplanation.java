@@ -1,0 +1,188 @@
+package weatherlap.sim.laps;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import weatherlap.sim.Check;
+import weatherlap.sim.assumptions.Era;
+import weatherlap.sim.assumptions.FaultKind;
+import weatherlap.sim.assumptions.FirstLine;
+import weatherlap.sim.assumptions.LapFault;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.explain.Amount;
+import weatherlap.sim.house.Opening;
+
+/** Why an opening leaks: the chance of damage as a sum over its paths, each down to its row, and the largest of them in words. */
+public final class LeakExplanation {
+    private static final String LITRES = "L/year";
+
+    private final LeakModel model;
+    private final LeakDraws run;
+    private final HouseLaps laps;
+    private final Opening opening;
+
+    private LeakExplanation(LeakModel model, LeakDraws run, HouseLaps laps, Opening opening) {
+        this.model = model;
+        this.run = run;
+        this.laps = laps;
+        this.opening = opening;
+    }
+
+    /** @param run what the model has just been run into */
+    public static LeakExplanation of(LeakModel model, LeakDraws run, HouseLaps laps, Opening opening) {
+        return new LeakExplanation(model, run, laps, opening);
+    }
+
+    /** The chance of damage within the horizon as the sum of the contributions of its paths. */
+    public Amount tree() {
+        List<Amount> parts = IntStream.range(0, model.paths().size())
+                .mapToObj(f -> contribution(model.paths().get(f), run.contribution()[f]))
+                .toList();
+        return Amount.sum("leak_probability", "", parts);
+    }
+
+    private Amount contribution(LeakPath path, double value) {
+        Scenario scenario = scenario();
+        Amount water = Amount.product(
+                "water let into the wall where the fault stands",
+                LITRES,
+                List.of(
+                        Amount.given(
+                                "water at the " + word(path.fault().joint()), path.arrivingLitresPerYear(), LITRES),
+                        firstLine(path),
+                        Amount.given(
+                                "mean admitted share",
+                                path.fault().admitted().mean(),
+                                "",
+                                path.fault().origin())));
+        return Amount.formula(
+                path.fault().tradeName() + ": part of the chance of damage, mean over the draws",
+                value,
+                "",
+                List.of(
+                        standing(path),
+                        water,
+                        scenario.amount(Scalar.DRYING_L_PER_YEAR),
+                        scenario.amount(Scalar.DAMAGE_MEDIAN_L_PER_YEAR),
+                        scenario.amount(Scalar.DAMAGE_SPREAD),
+                        scenario.amount(Scalar.HORIZON_YEARS)));
+    }
+
+    private Amount firstLine(LeakPath path) {
+        FirstLine line = path.fault().firstLine();
+        List<Scalar> scalars =
+                switch (line) {
+                    case SEALANT ->
+                        List.of(
+                                Scalar.SOUND_SEAL_PASSES,
+                                Scalar.FAILED_SEAL_PASSES,
+                                Scalar.SEALANT_LIFE_SHAPE,
+                                Scalar.SEALANT_LIFE_YEARS,
+                                Scalar.RESEAL_YEARS);
+                    case CAPPING ->
+                        List.of(
+                                Scalar.SOUND_SEAL_PASSES,
+                                Scalar.FAILED_SEAL_PASSES,
+                                Scalar.CAPPING_LIFE_SHAPE,
+                                Scalar.CAPPING_LIFE_YEARS,
+                                Scalar.RESEAL_YEARS);
+                    case CLADDING -> List.of(Scalar.CLADDING_PASSES);
+                    case NONE -> List.of();
+                };
+        return Amount.formula(
+                "mean share past the first line (" + word(line) + ") over the horizon",
+                path.passesFirstLine(),
+                "",
+                scalars.stream().map(scenario()::amount).toList());
+    }
+
+    private Amount standing(LeakPath path) {
+        LapFault fault = path.fault();
+        List<Amount> parts = new ArrayList<>();
+        if (fault.kind() == FaultKind.EXISTING) {
+            double byBarrier = FaultPrior.byBarrier(fault, laps.house().barrier());
+            parts.add(Amount.given("prior for the barrier", byBarrier, "", fault.origin()));
+            Era era = Era.of(laps.house().yearBuilt());
+            parts.add(Amount.given(
+                    "odds for the years built", fault.oddsByEra().getOrDefault(era, 1.0), "", fault.origin()));
+            Likelihood sight = laps.sight(path.faultIndex(), opening);
+            parts.add(Amount.given(
+                    "mean of the house after all that was seen",
+                    laps.quality(path.faultIndex()).mean(),
+                    ""));
+            parts.add(Amount.given("likelihood of what was seen here, if it stands", sight.ifStanding(), ""));
+            parts.add(Amount.given("likelihood of what was seen here, if not", sight.ifNot(), ""));
+        } else {
+            parts.add(Amount.given("prior for the workmanship", path.prior(), "", fault.origin()));
+        }
+        return Amount.formula("probability that the fault stands", path.probability(), "", parts);
+    }
+
+    /** The largest contributions in words, largest first; none that contributes nothing. */
+    public List<String> causes(int most) {
+        double total = 0;
+        for (int f = 0; f < model.paths().size(); f++) {
+            total += run.contribution()[f];
+        }
+        double sum = total;
+        return IntStream.range(0, model.paths().size())
+                .filter(f -> run.contribution()[f] > 0)
+                .boxed()
+                .sorted(Comparator.comparingDouble((Integer f) -> -run.contribution()[f]))
+                .limit(most)
+                .map(f -> inWords(model.paths().get(f), run.contribution()[f] / sum))
+                .toList();
+    }
+
+    private static String inWords(LeakPath path, double share) {
+        return String.format(
+                Locale.ROOT,
+                "%s (%s, at the %s): %.0f %% of the risk. %s. About %.0f L a year reach the joint, %.1f L pass the first line (%s); the fault"
+                        + " stands with %.0f %%, by judgement.",
+                path.fault().tradeName(),
+                path.fault().kind() == FaultKind.EXISTING ? "already in the wall" : "from the new work",
+                word(path.fault().joint()),
+                100 * share,
+                path.fault().whatHappens(),
+                path.arrivingLitresPerYear(),
+                path.pastFirstLineLitresPerYear(),
+                word(path.fault().firstLine()),
+                100 * path.probability());
+    }
+
+    /**
+     * The two methods side by side, in words.
+     *
+     * @param fullFlange chance of damage within the horizon, 0 to 1
+     * @param insert likewise
+     * @param negligible difference of chances that nobody would decide by
+     */
+    public static String verdict(double fullFlange, double insert, double negligible) {
+        Check.fraction("chance with a full flange", fullFlange);
+        Check.fraction("chance with an insert", insert);
+        if (Math.abs(insert - fullFlange) <= negligible) {
+            return String.format(
+                    Locale.ROOT,
+                    "For leaks the two methods are nearly as good here: %.1f %% with an insert, %.1f %% with a full flange (judgement).",
+                    100 * insert,
+                    100 * fullFlange);
+        }
+        return String.format(
+                Locale.ROOT,
+                "%s leaks less here: %.1f %% with an insert, %.1f %% with a full flange (judgement).",
+                insert < fullFlange ? "An insert" : "A full flange",
+                100 * insert,
+                100 * fullFlange);
+    }
+
+    private Scenario scenario() {
+        return laps.tables().assumptions().scenario();
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+}
