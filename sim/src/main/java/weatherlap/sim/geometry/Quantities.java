@@ -38,34 +38,27 @@ final class Quantities {
         double perimeterIn = 2 * acrossIn + uprightIn;
         boolean sillOpen = flanged && scenario.choice(Choice.SILL_FLANGE).equals("open");
         double sealedIn = 2 * perimeterIn - (sillOpen ? acrossIn : 0);
+        double sealantIn3 = sealedIn * Bead.ROUND.sectionIn2(scenario.value(Scalar.SEALANT_BEAD_IN));
+        double foamIn3 = replaced.areaIn2(Part.GAP)
+                * scenario.value(Scalar.FOAM_GAP_DEPTH_IN)
+                * scenario.value(Scalar.FOAM_FILL);
         Map<Driver, Double> quantities = new EnumMap<>(Driver.class);
-        for (Driver driver : Driver.values()) {
-            switch (driver) {
-                case JOB, DAY, ELEVATION, PANEL -> {}
-                case OPENING -> quantities.put(driver, 1.0);
-                case UNIT -> quantities.put(driver, (double) order.units());
-                case UNITED_INCH -> quantities.put(driver, order.unitedInches());
-                case PERIMETER_FT -> quantities.put(driver, Units.inchesToFeet(perimeterIn));
-                case HEAD_FT, SILL_FT -> quantities.put(driver, Units.inchesToFeet(acrossIn));
-                case JAMB_FT -> quantities.put(driver, Units.inchesToFeet(uprightIn));
-                case CORNER -> quantities.put(driver, 4.0 * frames);
-                case RETURN_FT ->
-                    quantities.put(driver, cutBack.map(CutBack::returnFt).orElse(0.0));
-                case FASTENER -> quantities.put(driver, (double) fasteners);
-                case CAPPING_FT -> quantities.put(driver, Units.inchesToFeet(capping.edgeIn()));
-                case CAPPING_FT2 -> quantities.put(driver, Units.squareInchesToSquareFeet(capping.areaIn2()));
-                case GLASS_FT2 -> quantities.put(driver, replaced.glassFt2());
-                case TAPE_FT -> quantities.put(driver, Units.inchesToFeet(flashing.lengthIn()));
-                case SEALANT_IN3 ->
-                    quantities.put(driver, sealedIn * Bead.ROUND.sectionIn2(scenario.value(Scalar.SEALANT_BEAD_IN)));
-                case FOAM_IN3 ->
-                    quantities.put(
-                            driver,
-                            replaced.areaIn2(Part.GAP)
-                                    * scenario.value(Scalar.FOAM_GAP_DEPTH_IN)
-                                    * scenario.value(Scalar.FOAM_FILL));
-            }
-        }
+        quantities.put(Driver.OPENING, 1.0);
+        quantities.put(Driver.UNIT, (double) order.units());
+        quantities.put(Driver.UNITED_INCH, order.unitedInches());
+        quantities.put(Driver.PERIMETER_FT, Units.inchesToFeet(perimeterIn));
+        quantities.put(Driver.HEAD_FT, Units.inchesToFeet(acrossIn));
+        quantities.put(Driver.JAMB_FT, Units.inchesToFeet(uprightIn));
+        quantities.put(Driver.SILL_FT, Units.inchesToFeet(acrossIn));
+        quantities.put(Driver.CORNER, 4.0 * frames);
+        quantities.put(Driver.RETURN_FT, cutBack.map(CutBack::returnFt).orElse(0.0));
+        quantities.put(Driver.FASTENER, (double) fasteners);
+        quantities.put(Driver.CAPPING_FT, Units.inchesToFeet(capping.edgeIn()));
+        quantities.put(Driver.CAPPING_FT2, Units.squareInchesToSquareFeet(capping.areaIn2()));
+        quantities.put(Driver.GLASS_FT2, replaced.glassFt2());
+        quantities.put(Driver.TAPE_FT, Units.inchesToFeet(flashing.lengthIn()));
+        quantities.put(Driver.SEALANT_IN3, sealantIn3);
+        quantities.put(Driver.FOAM_IN3, foamIn3);
         return quantities;
     }
 }

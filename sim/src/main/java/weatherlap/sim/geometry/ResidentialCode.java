@@ -68,26 +68,26 @@ public final class ResidentialCode {
     public static CodeCheck escape(double widthIn, double heightIn, boolean atGrade, OptionalDouble sillOverFloorIn) {
         double areaFt2 = new Rect(0, 0, widthIn, heightIn).areaFt2();
         double neededFt2 = atGrade ? ESCAPE_AT_GRADE_FT2 : ESCAPE_FT2;
-        List<String> short_ = new ArrayList<>();
+        List<String> shortfalls = new ArrayList<>();
         if (areaFt2 < neededFt2 - NOISE) {
-            short_.add(text("area %.2f of %.1f ft²", areaFt2, neededFt2));
+            shortfalls.add(text("area %.2f of %.1f ft²", areaFt2, neededFt2));
         }
         if (heightIn < ESCAPE_HEIGHT_IN - NOISE) {
-            short_.add(text("height %.1f of %.0f in.", heightIn, ESCAPE_HEIGHT_IN));
+            shortfalls.add(text("height %.1f of %.0f in.", heightIn, ESCAPE_HEIGHT_IN));
         }
         if (widthIn < ESCAPE_WIDTH_IN - NOISE) {
-            short_.add(text("width %.1f of %.0f in.", widthIn, ESCAPE_WIDTH_IN));
+            shortfalls.add(text("width %.1f of %.0f in.", widthIn, ESCAPE_WIDTH_IN));
         }
         if (sillOverFloorIn.orElse(0) > ESCAPE_SILL_IN + NOISE) {
-            short_.add(
+            shortfalls.add(
                     text("sill %.1f in. over the floor, %.0f allowed", sillOverFloorIn.getAsDouble(), ESCAPE_SILL_IN));
         }
         String measures = text("net clear opening %.1f × %.1f in., %.2f ft²", widthIn, heightIn, areaFt2);
-        if (!short_.isEmpty()) {
+        if (!shortfalls.isEmpty()) {
             return new CodeCheck(
                     CodeRule.ESCAPE,
                     FAILS,
-                    "too small for escape: " + String.join("; ", short_) + " (" + measures + ")");
+                    "too small for escape: " + String.join("; ", shortfalls) + " (" + measures + ")");
         }
         return sillOverFloorIn.isPresent()
                 ? new CodeCheck(CodeRule.ESCAPE, PASSES, "large enough for escape: " + measures)
@@ -155,8 +155,11 @@ public final class ResidentialCode {
     }
 
     private static Optional<CodeCheck> fall(Opening opening, Unit unit) {
-        if (unit.floorIn().isEmpty() || !unit.clear().opens()) {
+        if (unit.floorIn().isEmpty()) {
             return Optional.empty();
+        }
+        if (!unit.clear().opens()) {
+            return Optional.of(new CodeCheck(CodeRule.FALL, PASSES, "does not open"));
         }
         double overFloorIn = unit.clear().rect().bottomIn() - unit.floorIn().getAsDouble();
         double overGradeIn = opening.sillHeightIn() + unit.clear().rect().bottomIn();
@@ -176,7 +179,7 @@ public final class ResidentialCode {
                 : OptionalDouble.empty();
     }
 
-    /** A rule that one of the two cannot answer (a fixed unit cannot be fallen out of) has no before and after. */
+    /** Whether a rule applies hangs on the opening alone, so that it has both or neither. */
     private static Optional<CodeChange> change(Optional<CodeCheck> before, Optional<CodeCheck> after) {
         return before.flatMap(b -> after.map(a -> new CodeChange(b, a)));
     }

@@ -3,9 +3,14 @@ package weatherlap.sim.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.Cladding;
@@ -29,6 +34,34 @@ class GlassTest {
         assertThat(geometry(opening, Method.FULL_FLANGE).existing().glassFt2()).isEqualTo(today, within(0.005));
         assertThat(geometry(opening, Method.FULL_FLANGE).replaced().glassFt2()).isEqualTo(flanged, within(0.005));
         assertThat(geometry(opening, Method.INSERT).replaced().glassFt2()).isEqualTo(insert, within(0.005));
+    }
+
+    @ParameterizedTest
+    @MethodSource("rowsOfTheReadme")
+    void theReadmeTellsWhatIsComputed(double[] row) {
+        Opening opening = Measured.frame(row[0] - 0.5, row[1] - 0.5).opening();
+        OpeningGeometry flanged = geometry(opening, Method.FULL_FLANGE);
+        OpeningGeometry insert = geometry(opening, Method.INSERT);
+
+        assertThat(flanged.existing().glassFt2()).isEqualTo(row[2], within(0.0051));
+        assertThat(flanged.replaced().glassFt2()).isEqualTo(row[3], within(0.0051));
+        assertThat(-100 * flanged.glassLostFraction()).isEqualTo(row[4], within(0.051));
+        assertThat(insert.replaced().glassFt2()).isEqualTo(row[5], within(0.0051));
+        assertThat(-100 * insert.glassLostFraction()).isEqualTo(row[6], within(0.051));
+    }
+
+    static List<double[]> rowsOfTheReadme() throws IOException {
+        Pattern notNumeric = Pattern.compile("[|×\\s]+");
+        List<double[]> rows = Files.readAllLines(Path.of("README.md")).stream()
+                .filter(line -> line.matches("\\| \\d+ × \\d+ \\|.*"))
+                .map(line -> notNumeric
+                        .splitAsStream(line)
+                        .filter(cell -> !cell.isEmpty())
+                        .mapToDouble(Double::parseDouble)
+                        .toArray())
+                .toList();
+        assertThat(rows).hasSize(6);
+        return rows;
     }
 
     static OpeningGeometry geometry(Opening opening, Method method) {

@@ -157,6 +157,21 @@ class OpeningGeometryTest {
                 .contains("light_lost");
     }
 
+    /** IRC R312.2: more than 72 in. over grade and less than 24 in. over the floor. */
+    @Test
+    void aFixedUnitUpstairsThatIsMadeToOpenAsksForAGuard() {
+        Measured fixed = Measured.frame(36, 60)
+                .opens(Operation.PICTURE, Operation.CASEMENT)
+                .at(24, 130);
+
+        assertThat(GlassTest.geometry(fixed.in(Room.LIVING, 20, 120).opening(), Method.FULL_FLANGE)
+                        .codeFlags())
+                .contains("fall_lost");
+        assertThat(GlassTest.geometry(fixed.in(Room.LIVING, 25, 120).opening(), Method.FULL_FLANGE)
+                        .codeFlags())
+                .doesNotContain("fall_lost");
+    }
+
     @Test
     void cornersComeFirstThenMiddlesThenEveryHole() {
         assertThat(GlassTest.geometry(OPENING, Method.FULL_FLANGE).fasteners())
