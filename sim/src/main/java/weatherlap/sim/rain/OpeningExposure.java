@@ -10,7 +10,7 @@ import weatherlap.sim.assumptions.Joint;
  * The water that wind-driven rain brings to one opening.
  *
  * @param freeLitresPerM2Year driving rain on this wall at the opening's height without the eave, mean of the years, L/m²
- * @param litresPerM2Year the same with the eave, averaged over head, middle and sill
+ * @param litresPerM2Year the same with the eave, mean from head to sill
  * @param shelterFraction share of the free driving rain that the overhang keeps off, 0 to 1
  * @param litresPerYear water that arrives at each joint of the opening, L a year
  * @param yearSpread coefficient of variation of the annual driving rain on this wall from year to year

@@ -48,8 +48,8 @@ public final class RainClimate {
     /**
      * Driving rain on a wall.
      *
-     * @param bearingDeg outward normal, degrees clockwise from north; taken to the nearest whole degree, which is closer than a wall is
-     *     ever read and moves the index by less than 1 %
+     * @param bearingDeg outward normal, degrees clockwise from north; taken to the nearest whole degree, closer than a wall is ever read,
+     *     which moves the index by about 0.5 % of that of the wettest wall at most
      */
     public WallRain wall(double bearingDeg) {
         int degree = Math.floorMod(Math.round(Check.finite("bearing", bearingDeg)), BEARINGS);

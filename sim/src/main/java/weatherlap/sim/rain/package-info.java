@@ -19,5 +19,10 @@
  * edges, where more rain strikes, is not modelled. Missing hours are left out and counted ({@link RainCoverage}), never guessed. The
  * overhang is plain geometry: it holds a wall wholly dry above the shelter line, where measurement finds a protection that fades nearly
  * linearly from the top down (Ge, Chiu and Stathopoulos 2017); many hours of different slant bring that fading out in the annual sum.
+ *
+ * <p>How far off it is: against a survey of walls with problems by overhang (coastal British Columbia, 1996; none, to 300, to 600 mm and 24
+ * in. as 1, 0.78, 0.56, 0.28 of the walls without one) the share of rain that passes the eave is 1, 0.88, 0.42, 0.27 at one storey and 1,
+ * 0.96, 0.78, 0.70 at three, in a suburb: the same rank, near it on low walls, much wetter on high ones. Its rank of elevations agrees
+ * with the risk score of E2/AS1 at a Spearman correlation of 0.86.
  */
 package weatherlap.sim.rain;

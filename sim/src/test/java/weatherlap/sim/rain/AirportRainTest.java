@@ -55,4 +55,15 @@ class AirportRainTest {
         assertThat(coverage.wetHoursWithoutWind()).isEqualTo(23);
         assertThat(coverage.rainLeftOut()).isCloseTo(0.04, within(5e-3));
     }
+
+    @Test
+    @DisplayName(
+            "ISO 15927-3 and ASHRAE 160 rank the bearings alike but for one, 115 degrees, nine places apart (non-regression)")
+    void ranks() {
+        DrivingRainRose rose = DrivingRainRose.of(climate, 5);
+        assertThat(rose.spearman()).isBetween(0.99, 1.0);
+        assertThat(rose.disagreements(9))
+                .extracting(DrivingRainRose.Row::bearingDeg)
+                .containsExactly(115.0);
+    }
 }
