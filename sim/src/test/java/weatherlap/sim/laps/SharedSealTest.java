@@ -21,8 +21,8 @@ class SharedSealTest {
     void independentSealsOverstateByLessThanTwoPoints(double rain) {
         double apart = 1;
         for (int f = 0; f < STANDS.length; f++) {
-            double damaged = new DamageCurve(capping, tables.fragility(), YEARS)
-                    .byYear(rain * LITRES_FOR_ONE_OF_RAIN[f])[YEARS];
+            double damaged =
+                    new DamageCurve(capping, tables.fragility(), YEARS).byYear(rain * LITRES_FOR_ONE_OF_RAIN[f])[YEARS];
             apart *= 1 - STANDS[f] * damaged;
         }
         double overstated = shared(rain) - apart;
