@@ -37,6 +37,12 @@ final class Axes {
                 return Numbers.percent(value, decimals(step * 100));
             }
         },
+        SIGNED_PERCENT {
+            @Override
+            String text(double value, double step) {
+                return Numbers.signed(value * 100, decimals(step * 100)) + "\u202f%";
+            }
+        },
         /** A difference of fractions in percentage points. */
         SIGNED_POINTS {
             @Override

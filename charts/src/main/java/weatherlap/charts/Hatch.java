@@ -50,7 +50,7 @@ record Hatch(Color fill, boolean hatched) implements XYBarPainter {
     }
 
     /** Lines at 45°, x + y constant, cut at the edges of the bar. */
-    private static void lines(Graphics2D g, Rectangle2D bar) {
+    static void lines(Graphics2D g, Rectangle2D bar) {
         double width = bar.getWidth();
         double height = bar.getHeight();
         for (double sum = GAP_PX; sum < width + height; sum += GAP_PX) {

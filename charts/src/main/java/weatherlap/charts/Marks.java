@@ -28,6 +28,10 @@ final class Marks {
         return AffineTransform.getScaleInstance(0.6, 0.6).createTransformedShape(method.mark());
     }
 
+    static Shape medium(MethodStyle method) {
+        return AffineTransform.getScaleInstance(0.85, 0.85).createTransformedShape(method.mark());
+    }
+
     static Shape diamond(double half) {
         return polygon(0, -half, half, 0, 0, half, -half, 0);
     }

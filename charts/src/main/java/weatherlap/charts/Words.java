@@ -12,7 +12,7 @@ public final class Words {
 
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
     private static final double AXIS_PX = 560;
-    private static final String CUT = "\u2026";
+    static final String CUT = "\u2026";
 
     private Words() {}
 

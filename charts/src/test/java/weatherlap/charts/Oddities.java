@@ -1,7 +1,11 @@
 package weatherlap.charts;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import weatherlap.charts.drawing.Piece;
+import weatherlap.charts.drawing.WallDrawing;
+import weatherlap.charts.drawing.WindowDrawing;
 
 /** Data that come seldom and break pictures: none, one, far too large, labels that are an attack or have no end. */
 final class Oddities {
@@ -70,7 +74,100 @@ final class Oddities {
                 Samples.totals(13),
                 new ChanceOfMore("none", "cost", new Pair<>(List.of(), List.of())),
                 new ChanceOfMore("one draw", "cost", new Pair<>(List.of(100.0), List.of(100.0))),
-                new ChanceOfMore(UNBROKEN, UNBROKEN, new Pair<>(List.of(1.0, 1e9), List.of(-5.0, 1.0, 2.0))));
+                new ChanceOfMore(UNBROKEN, UNBROKEN, new Pair<>(List.of(1.0, 1e9), List.of(-5.0, 1.0, 2.0))),
+                new LitresByJoint("none", List.of()),
+                new LitresByJoint(
+                        HOSTILE,
+                        LABELS.stream()
+                                .map(label -> new LitresByJoint.Joint(label, new Pair<>(0.0, 1e7)))
+                                .toList()),
+                new CostBySegment("none", "cost", List.of()),
+                new CostBySegment("no members", "cost", List.of(new CostBySegment.Group("group", List.of()))),
+                new CostBySegment(
+                        ENDLESS,
+                        ENDLESS,
+                        LABELS.stream()
+                                .map(label -> new CostBySegment.Group(
+                                        label,
+                                        List.of(Samples.segment(label, 1_000_000, 3e8), Samples.segment(label, 1, 5))))
+                                .toList()),
+                new CostBySegment(
+                        "all below zero",
+                        "cost",
+                        List.of(new CostBySegment.Group("group", List.of(Samples.segment("one", 1, -9e5))))),
+                new DriverIndices("none", "cost", List.of()),
+                new DriverIndices(
+                        HOSTILE,
+                        ENDLESS,
+                        LABELS.stream()
+                                .map(label -> Samples.driver(label, -0.9, 1.4))
+                                .toList()),
+                new Swings("none", "cost", 0, List.of()),
+                new Swings(
+                        UNBROKEN,
+                        HOSTILE,
+                        -5e8,
+                        LABELS.stream()
+                                .map(label -> new Swings.Swing(label, label, label, -9e8, 3))
+                                .toList()),
+                new BreakEven("none", "x", "", "cost", List.of(), Optional.empty()),
+                new BreakEven(
+                        "one point",
+                        "x",
+                        "",
+                        "cost",
+                        List.of(new BreakEven.Point(3, new Pair<>(5.0, 5.0))),
+                        Optional.empty()),
+                new BreakEven(
+                        ENDLESS,
+                        UNBROKEN,
+                        "miles",
+                        HOSTILE,
+                        List.of(
+                                new BreakEven.Point(-1e7, new Pair<>(0.0, 9e9)),
+                                new BreakEven.Point(1e7, new Pair<>(1e9, -9e9))),
+                        Optional.of(new Spread(-2e7, -1e7, 3e7))),
+                new BreakEvenMap("none", "x", "y", List.of(), List.of(), List.of()),
+                new BreakEvenMap(
+                        ENDLESS, HOSTILE, UNBROKEN, LABELS, List.of(UNBROKEN), List.of(List.of(0.0, 0.5, 1.0))),
+                new PortfolioMap("none", "x", "y", List.of(), List.of(), List.of()),
+                new PortfolioMap(
+                        ENDLESS,
+                        ENDLESS,
+                        HOSTILE,
+                        IntStream.range(0, 30).mapToObj(i -> LABELS.get(i % 3)).toList(),
+                        LABELS,
+                        List.of(new PortfolioMap.Cell(7, 2, 1_000_000, 0.5), new PortfolioMap.Cell(29, 0, 1, 1))),
+                new FittedHours("none", List.of()),
+                new FittedHours(ENDLESS, List.of(new FittedHours.Job(MethodStyle.INSERT, 0, 1e6))),
+                new Residuals("none", List.of()),
+                new Residuals(
+                        HOSTILE,
+                        LABELS.stream()
+                                .map(label -> new Residuals.Factor(
+                                        label,
+                                        List.of(
+                                                new Residuals.Level(label, List.of()),
+                                                new Residuals.Level(label, List.of(40.0)))))
+                                .toList()),
+                new WindowDrawing(HOSTILE, window(144, 8), window(0, 0), new WindowDrawing.View(List.of(), 0, 1)),
+                new WindowDrawing(UNBROKEN, window(8, 144), window(7.5, 143.9375), window(6, 100)),
+                new WallDrawing("bare", 120, 100, List.of(), List.of()),
+                new WallDrawing(
+                        ENDLESS,
+                        2000,
+                        480,
+                        List.of(
+                                new WallDrawing.Panel(UNBROKEN, 0, 0, 144, 4, true),
+                                new WallDrawing.Panel("B1", 0, 4, 144, 9, true)),
+                        List.of(
+                                new WallDrawing.Opening(HOSTILE, 500, 100, 8, 8),
+                                new WallDrawing.Opening(ENDLESS, 700, 100, 80, 40))));
+    }
+
+    private static WindowDrawing.View window(double widthIn, double heightIn) {
+        return new WindowDrawing.View(
+                List.of(new Piece(Piece.Kind.GLASS, -3, 2, widthIn, heightIn)), widthIn * heightIn / 144, -0.1);
     }
 
     private static HouseTotals.House house(String label, double fullFlange, double insert) {

@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import weatherlap.charts.drawing.Piece;
+import weatherlap.charts.drawing.WallDrawing;
+import weatherlap.charts.drawing.WindowDrawing;
 
 /** Invented data for each picture, of the size a report has. */
 final class Samples {
@@ -21,7 +25,18 @@ final class Samples {
                 labour(),
                 totals(6),
                 totals(60),
-                chanceOfMore());
+                chanceOfMore(),
+                litres(),
+                bySegment(),
+                drivers(),
+                swings(),
+                breakEven(),
+                breakEvenMap(),
+                portfolioMap(),
+                fittedHours(),
+                residuals(),
+                window(),
+                wall());
     }
 
     static GlassLost glassLost() {
@@ -147,5 +162,222 @@ final class Samples {
                 .boxed()
                 .toList();
         return new ChanceOfMore("3 Fernbank Row, 2 000 draws", "cost of the job", new Pair<>(fullFlange, insert));
+    }
+
+    static LitresByJoint litres() {
+        return new LitresByJoint(
+                "mean of 812 openings",
+                List.of(
+                        joint("head", 0.31, 1.9),
+                        joint("jamb", 0.12, 0.85),
+                        joint("sill", 0.55, 3.2),
+                        joint("corner", 0.09, 0.62),
+                        joint("field", 0.004, 0.01)));
+    }
+
+    private static LitresByJoint.Joint joint(String label, double fullFlange, double insert) {
+        return new LitresByJoint.Joint(label, new Pair<>(fullFlange, insert));
+    }
+
+    static CostBySegment bySegment() {
+        return new CostBySegment(
+                "60 houses",
+                "cost over 15 years",
+                List.of(
+                        new CostBySegment.Group(
+                                "cladding",
+                                List.of(
+                                        segment("vinyl siding", 27, -400),
+                                        segment("wood lap", 14, 900),
+                                        segment("fiber cement", 8, 2100),
+                                        segment("brick veneer", 7, 5200),
+                                        segment("stucco", 4, 6100))),
+                        new CostBySegment.Group(
+                                "storeys",
+                                List.of(segment("1", 17, 300), segment("2", 38, 1700), segment("3", 5, 3900))),
+                        new CostBySegment.Group(
+                                "overhang",
+                                List.of(
+                                        segment("none", 9, -1900),
+                                        segment("to 12 in.", 30, 700),
+                                        segment("over 12 in.", 21, 2400)))));
+    }
+
+    static CostBySegment.Segment segment(String label, int number, double usd) {
+        return new CostBySegment.Segment(label, number, new Spread(usd - 1500, usd, usd + 1900));
+    }
+
+    static DriverIndices drivers() {
+        return new DriverIndices(
+                "512 base samples",
+                "the cost difference",
+                List.of(
+                        driver("prior of a reversed head lap", 0.41, 0.52),
+                        driver("repair cost", 0.22, 0.34),
+                        driver("admitted share at the sill", 0.09, 0.12),
+                        driver("carpenter's wage", 0.06, 0.06),
+                        driver("minutes to cut back the returns", 0.03, 0.04),
+                        driver("price of a flanged unit", -0.005, 0.01)));
+    }
+
+    static DriverIndices.Driver driver(String label, double first, double total) {
+        return new DriverIndices.Driver(label, first, 0.03, total, 0.025);
+    }
+
+    static Swings swings() {
+        return new Swings(
+                "60 houses",
+                "cost over 15 years",
+                1350,
+                List.of(
+                        new Swings.Swing("repair cost", "$2 000", "$18 000", 3900, -2600),
+                        new Swings.Swing("prior of a reversed head lap", "5 %", "60 %", 2900, -1400),
+                        new Swings.Swing("carpenter's wage", "$21/h", "$34/h", 700, 2000),
+                        new Swings.Swing("crew size", "2", "3", 1200, 1500),
+                        new Swings.Swing("price of a flanged unit", "$310", "$540", 400, 2700)));
+    }
+
+    static BreakEven breakEven() {
+        return new BreakEven(
+                "60 houses",
+                "repair cost",
+                "USD",
+                "cost over 15 years",
+                IntStream.rangeClosed(0, 20)
+                        .mapToObj(i -> new BreakEven.Point(
+                                i * 1000, new Pair<>(14000 + i * 110.0, 10500 + i * 420.0 + i * i * 3)))
+                        .toList(),
+                java.util.Optional.of(new Spread(8200, 9700, 12400)));
+    }
+
+    static BreakEvenMap breakEvenMap() {
+        List<List<Double>> chances = IntStream.range(0, 16)
+                .mapToObj(row -> IntStream.range(0, 20)
+                        .mapToObj(c -> 1 / (1 + Math.exp(5 - 0.35 * c - 0.25 * row)))
+                        .toList())
+                .toList();
+        return new BreakEvenMap(
+                "60 houses",
+                "repair cost, USD",
+                "horizon, years",
+                IntStream.range(0, 20)
+                        .mapToObj(i -> Numbers.plain(i * 1000.0, 0))
+                        .toList(),
+                IntStream.range(0, 16).mapToObj(i -> "" + (5 + i)).toList(),
+                chances);
+    }
+
+    static PortfolioMap portfolioMap() {
+        List<PortfolioMap.Cell> cells = new ArrayList<>();
+        for (int row = 0; row < 4; row++) {
+            for (int column = 0; column < 3; column++) {
+                if (row != 3 || column != 2) {
+                    cells.add(new PortfolioMap.Cell(
+                            column, row, 12 - 3 * column + row, Math.min(1, 0.95 - 0.28 * row + 0.1 * column)));
+                }
+            }
+        }
+        return new PortfolioMap(
+                "60 houses",
+                "storeys",
+                "overhang, in.",
+                List.of("1", "2", "3"),
+                List.of("0", "1 to 12", "13 to 18", "over 18"),
+                cells);
+    }
+
+    static FittedHours fittedHours() {
+        SplittableRandom random = new SplittableRandom(11);
+        return new FittedHours(
+                "80 invented jobs",
+                IntStream.range(0, 80)
+                        .mapToObj(i -> {
+                            MethodStyle method = i % 2 == 0 ? MethodStyle.FULL_FLANGE : MethodStyle.INSERT;
+                            double fitted = (i % 2 == 0 ? 30 : 14) + 40 * random.nextDouble();
+                            return new FittedHours.Job(method, fitted, fitted * Math.exp(0.14 * random.nextGaussian()));
+                        })
+                        .toList());
+    }
+
+    static Residuals residuals() {
+        return new Residuals(
+                "80 invented jobs",
+                List.of(
+                        new Residuals.Factor(
+                                "crew", List.of(level("A", 30, 0.02), level("B", 28, -0.06), level("C", 22, 0.09))),
+                        new Residuals.Factor(
+                                "temperature",
+                                List.of(
+                                        level("under 40 °F", 12, 0.05),
+                                        level("40 to 70 °F", 41, 0),
+                                        level("over 70 °F", 27, -0.01))),
+                        new Residuals.Factor("storey", List.of(level("first", 50, 0), level("second", 30, 0.03)))));
+    }
+
+    static Residuals.Level level(String label, int jobs, double shift) {
+        SplittableRandom random = new SplittableRandom(jobs);
+        return new Residuals.Level(
+                label,
+                DoubleStream.generate(() -> shift + 0.12 * random.nextGaussian())
+                        .limit(jobs)
+                        .boxed()
+                        .toList());
+    }
+
+    static WindowDrawing window() {
+        return new WindowDrawing(
+                "Kitchen, north wall: 32 \u00d7 54 in. double hung",
+                view(0, 32, 54, 0.8, 1.6, 9.83, 0),
+                view(0, 31.5, 53.5, 1.2, 2.4, 8.47, 0.139),
+                new WindowDrawing.View(
+                        Stream.concat(
+                                        Stream.of(new Piece(Piece.Kind.OLD_FRAME, 0, 0, 32, 54)),
+                                        view(1.25, 29.5, 51.5, 1.2, 2.3, 7.44, 0.243).pieces().stream())
+                                .toList(),
+                        7.44,
+                        0.243));
+    }
+
+    /** A double hung unit in from the edges: frame, sash and two lites. */
+    private static WindowDrawing.View view(
+            double in, double width, double height, double frame, double sash, double glassFt2, double lost) {
+        double lite = (height - 2 * frame - 3 * sash) / 2;
+        double wide = width - 2 * (frame + sash);
+        return new WindowDrawing.View(
+                List.of(
+                        new Piece(Piece.Kind.FRAME, in, in, width, height),
+                        new Piece(Piece.Kind.SASH, in + frame, in + frame, width - 2 * frame, height - 2 * frame),
+                        new Piece(Piece.Kind.GLASS, in + frame + sash, in + frame + sash, wide, lite),
+                        new Piece(Piece.Kind.GLASS, in + frame + sash, in + frame + 2 * sash + lite, wide, lite)),
+                glassFt2,
+                lost);
+    }
+
+    static WallDrawing wall() {
+        double wide = 32 * 12;
+        double eave = 17.5 * 12;
+        double[] cuts = {0, 72, 36, 108};
+        List<WallDrawing.Opening> openings = List.of(
+                new WallDrawing.Opening("1", 48, 36, 36, 54),
+                new WallDrawing.Opening("2", 180, 36, 72, 54),
+                new WallDrawing.Opening("3", 52, 140, 32, 46),
+                new WallDrawing.Opening("4", 300, 150, 24, 36));
+        List<WallDrawing.Panel> panels = new ArrayList<>();
+        for (int course = 0; course * 5 < eave; course++) {
+            int place = 1;
+            for (double left = -cuts[course % 4]; left < wide; left += 143) {
+                double from = Math.max(0, left);
+                double to = Math.min(wide, left + 144);
+                double bottom = course * 5;
+                boolean down = openings.stream()
+                        .anyMatch(o -> o.leftIn() < to
+                                && o.leftIn() + o.widthIn() > from
+                                && o.bottomIn() < bottom + 5
+                                && o.bottomIn() + o.heightIn() > bottom - 5);
+                String mark = (course < 26 ? "" : "A") + (char) ('A' + course % 26) + place++;
+                panels.add(new WallDrawing.Panel(mark, from, bottom, to - from, Math.min(5, eave - bottom), down));
+            }
+        }
+        return new WallDrawing("North wall", wide, eave, panels, openings);
     }
 }

@@ -1,0 +1,193 @@
+package weatherlap.charts.drawing;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import weatherlap.charts.Pen;
+import weatherlap.charts.Picture;
+import weatherlap.charts.Tone;
+import weatherlap.sim.Check;
+
+/**
+ * A wall seen from outside, to scale: its siding courses and panels, those to take down shaded and marked, its openings, the
+ * eave and the grade line.
+ *
+ * @param label which wall
+ * @param widthIn of the wall, in.
+ * @param eaveIn height of the eave over grade, in.
+ * @param panels of the siding; none on brick or stucco
+ * @param openings each with the mark that a list beside the drawing uses
+ */
+public record WallDrawing(String label, double widthIn, double eaveIn, List<Panel> panels, List<Opening> openings)
+        implements Picture {
+
+    /**
+     * A siding panel, in. from the left corner and over grade.
+     *
+     * @param mark its letters
+     * @param down whether it is taken down
+     */
+    public record Panel(String mark, double leftIn, double bottomIn, double widthIn, double heightIn, boolean down) {
+        public Panel {
+            Check.text("mark", mark);
+            Check.notNegative("width", widthIn);
+            Check.notNegative("height", heightIn);
+        }
+    }
+
+    /** An opening, in. from the left corner and over grade. */
+    public record Opening(String mark, double leftIn, double bottomIn, double widthIn, double heightIn) {
+        public Opening {
+            Check.text("mark", mark);
+            Check.notNegative("width", widthIn);
+            Check.notNegative("height", heightIn);
+        }
+    }
+
+    private static final int WIDTH_PX = 960;
+    private static final int SIDE_PX = 64;
+    private static final int HEAD_PX = 46;
+    private static final int FOOT_PX = 62;
+    private static final int MAX_PX = 900;
+
+    /** Smallest type that can be read on paper, px at the size of the drawing. */
+    private static final double SMALLEST_PX = 6;
+
+    public WallDrawing {
+        Check.text("label", label);
+        Check.positive("width", widthIn);
+        Check.positive("eave height", eaveIn);
+        panels = List.copyOf(panels);
+        openings = List.copyOf(openings);
+    }
+
+    @Override
+    public String name() {
+        return "wall-drawing";
+    }
+
+    @Override
+    public String title() {
+        return label;
+    }
+
+    @Override
+    public int widthPx() {
+        return WIDTH_PX;
+    }
+
+    @Override
+    public int heightPx() {
+        return HEAD_PX + (int) Math.ceil(eaveIn * pxPerIn()) + FOOT_PX;
+    }
+
+    double pxPerIn() {
+        return Math.min((WIDTH_PX - 2.0 * SIDE_PX) / widthIn, MAX_PX / eaveIn);
+    }
+
+    @Override
+    public String message() {
+        long down = panels.stream().filter(Panel::down).count();
+        String siding = panels.isEmpty()
+                ? "it has no siding panels to take down"
+                : down + " of " + panels.size() + " siding panels come down";
+        return Sketch.clean(label) + ": a wall " + Inches.feet(widthIn) + " wide and " + Inches.feet(eaveIn)
+                + " high to the eave with " + openings.size() + (openings.size() == 1 ? " opening; " : " openings; ")
+                + siding + ".";
+    }
+
+    private double left() {
+        return (WIDTH_PX - widthIn * pxPerIn()) / 2;
+    }
+
+    private double grade() {
+        return HEAD_PX + eaveIn * pxPerIn();
+    }
+
+    private Rectangle2D box(double leftIn, double bottomIn, double boxWidthIn, double boxHeightIn) {
+        double px = pxPerIn();
+        return new Rectangle2D.Double(
+                left() + leftIn * px, grade() - (bottomIn + boxHeightIn) * px, boxWidthIn * px, boxHeightIn * px);
+    }
+
+    @Override
+    public void draw(Graphics2D graphics) {
+        Sketch sketch = new Sketch(graphics, pxPerIn());
+        sketch.title(label, widthPx());
+        panels.stream().filter(panel -> !panel.down()).forEach(panel -> panel(sketch, panel));
+        panels.stream().filter(Panel::down).forEach(panel -> panel(sketch, panel));
+        openings.forEach(opening -> opening(sketch, opening));
+        outline(sketch);
+        scaleBar(sketch);
+    }
+
+    private void panel(Sketch sketch, Panel panel) {
+        Rectangle2D box = box(panel.leftIn(), panel.bottomIn(), panel.widthIn(), panel.heightIn());
+        if (panel.down()) {
+            sketch.fill(box, Tone.LINE);
+        }
+        sketch.outline(box, panel.down() ? Tone.MUTED : Tone.LINE, 0.75f);
+        if (panel.down() && box.getHeight() >= SMALLEST_PX) {
+            mark(sketch, panel, box);
+        }
+    }
+
+    /** The mark of a panel where no opening hides it: at the first of seven places from its left end. */
+    private void mark(Sketch sketch, Panel panel, Rectangle2D box) {
+        double half = 0.35 * box.getHeight() * panel.mark().length() + 4;
+        for (int i = 0; i < 7; i++) {
+            double x = box.getMinX() + half + i * (box.getWidth() - 2 * half) / 6;
+            Rectangle2D place = new Rectangle2D.Double(x - half, box.getMinY(), 2 * half, box.getHeight());
+            if (openings.stream()
+                    .noneMatch(o -> place.intersects(box(o.leftIn(), o.bottomIn(), o.widthIn(), o.heightIn())))) {
+                new Pen(sketch.graphics())
+                        .fitted(panel.mark(), Tone.INK, x, box.getCenterY(), box.getHeight() - 0.5, box.getWidth());
+                return;
+            }
+        }
+    }
+
+    private void opening(Sketch sketch, Opening opening) {
+        Rectangle2D box = box(opening.leftIn(), opening.bottomIn(), opening.widthIn(), opening.heightIn());
+        sketch.fill(box, Tone.PAPER);
+        sketch.outline(box, Tone.INK, 1.5f);
+        double room = box.getWidth() - 4;
+        new Pen(sketch.graphics())
+                .fitted(
+                        Pen.fit(opening.mark(), Math.max(room, 14)),
+                        Tone.INK,
+                        box.getCenterX(),
+                        box.getCenterY(),
+                        11,
+                        room);
+    }
+
+    private void outline(Sketch sketch) {
+        Rectangle2D wall = box(0, 0, widthIn, eaveIn);
+        sketch.outline(wall, Tone.INK, 1f);
+        double right = wall.getMaxX();
+        sketch.line(wall.getMinX() - 14, wall.getMinY(), right + 14, wall.getMinY(), Tone.INK, 3f);
+        sketch.line(wall.getMinX() - 30, grade(), right + 30, grade(), Tone.INK, 2f);
+        sketch.small("eave", Tone.MUTED, right + 18, wall.getMinY() + 4, 0);
+        sketch.small("grade", Tone.MUTED, right + 18, grade() - 6, 0);
+        sketch.upright(wall.getMinX() - 12, wall.getMinY(), grade(), Inches.feet(eaveIn));
+        sketch.across(wall.getMinX(), right, grade() + 16, Inches.feet(widthIn));
+    }
+
+    /** A bar of whole feet, about a quarter of the wall, and what the shading means. */
+    private void scaleBar(Sketch sketch) {
+        double feet = Math.max(1, Math.floor(widthIn / 12 / 4));
+        double end = left() + feet * 12 * pxPerIn();
+        double y = grade() + 44;
+        sketch.fill(new Rectangle2D.Double(left(), y, end - left(), 4), Tone.INK);
+        sketch.small("0", Tone.MUTED, left() - 4, y + 6, 1);
+        sketch.small(Inches.feet(feet * 12), Tone.MUTED, end + 6, y + 6, 0);
+        if (panels.stream().anyMatch(Panel::down)) {
+            double x = WIDTH_PX - 260.0;
+            Rectangle2D box = new Rectangle2D.Double(x, y - 6, 28, 12);
+            sketch.fill(box, Tone.LINE);
+            sketch.outline(box, Tone.MUTED, 0.75f);
+            sketch.small("panel to take down and put back", Tone.INK, x + 34, y + 4, 0);
+        }
+    }
+}
