@@ -33,6 +33,7 @@ final class SvgCanvas extends SVGGraphics2D {
     }
 
     static String write(Picture picture) {
+        Fonts.install();
         Document document = GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment(null);
