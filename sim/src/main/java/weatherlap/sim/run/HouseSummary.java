@@ -14,6 +14,7 @@ import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.explain.Amount;
 import weatherlap.sim.geometry.OpeningGeometry;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.FrameCondition;
@@ -131,7 +132,9 @@ final class HouseSummary {
     }
 
     private double priceUsd(int o) {
-        return draws.takeoff().priceOfOpening(o, draws.priceUsd()).value();
+        return draws.takeoff()
+                .priceOfOpening(o, Amount.given("price of the house", draws.priceUsd(), "USD"))
+                .value();
     }
 
     private MethodResult method() {

@@ -42,47 +42,60 @@ public record HouseTakeoff(
     /**
      * One opening.
      *
-     * @param exposure the same under both methods
+     * @param rain on the opening, the same under both methods
+     * @param exposure the sums of it
      * @param leaks paths of water that stand after the work
      */
     public record OpeningTakeoff(
             Elevation elevation,
             Opening opening,
             OpeningGeometry geometry,
+            OpeningRain rain,
             OpeningExposure exposure,
             LeakModel leaks) {}
 
     /** Takes a house off for both methods. */
-    public static Map<Method, HouseTakeoff> of(
-            House house, Assumptions assumptions, RainClimate climate, LeakTables tables) {
+    public static Map<Method, HouseTakeoff> of(House house, Assumptions assumptions, RainClimate climate, LeakTables tables) {
         HouseLaps laps = HouseLaps.of(house, tables);
-        List<OpeningExposure> exposures = house.elevations().stream()
-                .flatMap(
-                        e -> e.openings().stream().map(o -> OpeningRain.of(climate, house, e, o, assumptions.scenario())
-                                .exposure()))
+        List<OpeningRain> rain = house.elevations().stream()
+                .flatMap(e -> e.openings().stream()
+                        .map(o -> OpeningRain.of(climate, house, e, o, assumptions.scenario())))
                 .toList();
+        List<OpeningExposure> exposures =
+                rain.stream().map(OpeningRain::exposure).toList();
         Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(Method.class);
         for (Method method : Method.values()) {
-            takeoffs.put(method, of(house, method, assumptions, exposures, laps));
+            takeoffs.put(method, of(house, method, assumptions, rain, exposures, laps));
         }
         return takeoffs;
     }
 
     private static HouseTakeoff of(
-            House house, Method method, Assumptions assumptions, List<OpeningExposure> exposures, HouseLaps laps) {
+            House house,
+            Method method,
+            Assumptions assumptions,
+            List<OpeningRain> rain,
+            List<OpeningExposure> exposures,
+            HouseLaps laps) {
         List<Integer> panelsDown = new ArrayList<>();
         List<OpeningTakeoff> openings = new ArrayList<>();
         List<ElevationQuantities> quantities = new ArrayList<>();
         for (Elevation elevation : house.elevations()) {
-            int panels =
-                    method == Method.FULL_FLANGE ? SidingPlan.panelsDown(house, elevation, elevation.openings()) : 0;
+            int panels = method == Method.FULL_FLANGE
+                    ? SidingPlan.panelsDown(house, elevation, elevation.openings())
+                    : 0;
             List<Map<Driver, Double>> counted = new ArrayList<>();
             for (Opening opening : elevation.openings()) {
                 OpeningGeometry geometry = OpeningGeometry.of(house, elevation, opening, method, assumptions);
                 OpeningExposure exposure = exposures.get(openings.size());
                 counted.add(geometry.quantities());
                 openings.add(new OpeningTakeoff(
-                        elevation, opening, geometry, exposure, LeakModel.of(opening, method, exposure, laps)));
+                        elevation,
+                        opening,
+                        geometry,
+                        rain.get(openings.size()),
+                        exposure,
+                        LeakModel.of(opening, method, exposure, laps)));
             }
             panelsDown.add(panels);
             quantities.add(new ElevationQuantities(panels, counted));
@@ -95,7 +108,7 @@ public record HouseTakeoff(
      * An opening's share of a price of the house, USD: by what labour and material at the opening alone cost, so that what openings
      * share is spread over them and the shares sum to the price.
      */
-    public Amount priceOfOpening(int opening, double housePriceUsd) {
+    public Amount priceOfOpening(int opening, Amount housePrice) {
         double all = IntStream.range(0, openings.size())
                 .mapToObj(this::directCost)
                 .mapToDouble(Amount::value)
@@ -105,7 +118,7 @@ public record HouseTakeoff(
                 "price of the opening",
                 "USD",
                 List.of(
-                        Amount.given("price of the house", housePriceUsd, "USD"),
+                        housePrice,
                         Amount.formula(
                                 "share: its own cost over that of all openings",
                                 own.value() / all,

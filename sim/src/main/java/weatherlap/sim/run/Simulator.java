@@ -50,7 +50,8 @@ public final class Simulator {
     }
 
     /** With a world drawn otherwise, for sweeps over it. */
-    public Simulator(Assumptions assumptions, RainClimate climate, Sampling sampling, Streams streams, World world) {
+    public Simulator(
+            Assumptions assumptions, RainClimate climate, Sampling sampling, Streams streams, World world) {
         this.assumptions = assumptions;
         this.climate = climate;
         this.sampling = sampling;
@@ -72,15 +73,29 @@ public final class Simulator {
 
     /** One house under both methods. */
     public HouseResult simulate(House house) {
+        return HouseSummary.of(house, draw(house), assumptions);
+    }
+
+    /**
+     * One opening's numbers under one method, explained.
+     *
+     * @param opening position in the house, in table order over the walls
+     */
+    public OpeningExplanation explain(House house, int opening, Method method) {
+        return OpeningExplanation.of(draw(house).get(method), opening, assumptions);
+    }
+
+    private Map<Method, MethodDraws> draw(House house) {
         Scenario scenario = assumptions.scenario();
         HouseCauses causes = HouseCauses.of(house, scenario, streams, sampling, draws());
         LeakCauses leakCauses =
                 new LeakCauses(logAdmitted, causes.houseUniform(), causes.crewUniform(), causes.weatherNormal());
         Map<Method, MethodDraws> drawn = new EnumMap<>(Method.class);
         takeoff(house)
-                .forEach((method, takeoff) ->
-                        drawn.put(method, MethodDraws.of(takeoff, scenario, world, causes, leakCauses, scratch.get())));
-        return HouseSummary.of(house, drawn, assumptions);
+                .forEach((method, takeoff) -> drawn.put(
+                        method,
+                        MethodDraws.of(takeoff, scenario, world, causes, leakCauses, scratch.get())));
+        return drawn;
     }
 
     /**

@@ -1,0 +1,112 @@
+package weatherlap.sim.run;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.assumptions.ThreePoint;
+import weatherlap.sim.explain.Amount;
+import weatherlap.sim.geometry.Explanation;
+import weatherlap.sim.laps.LeakPath;
+import weatherlap.sim.price.JobCost;
+import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
+
+/**
+ * One opening's numbers as trees down to measurements and table rows, made from the takeoff and the draws that its results come from.
+ *
+ * @param glassExisting ft²
+ * @param glass ft²
+ * @param glassLost ft²
+ * @param clearArea net clear opening, ft²
+ * @param labour mean person-minutes at the opening alone
+ * @param material mean USD at the opening alone
+ * @param price share of the house's price, USD
+ * @param leak chance of leak damage within the horizon, a fraction; the sum of what each lap fault adds
+ */
+public record OpeningExplanation(
+        Method method,
+        Amount glassExisting,
+        Amount glass,
+        Amount glassLost,
+        Amount clearArea,
+        Amount labour,
+        Amount material,
+        Amount price,
+        Amount leak) {
+
+    /** In the order in which they are read. */
+    public List<Amount> all() {
+        return List.of(glassLost, clearArea, labour, material, price, leak);
+    }
+
+    static OpeningExplanation of(MethodDraws draws, int opening, Assumptions assumptions) {
+        HouseTakeoff takeoff = draws.takeoff();
+        OpeningTakeoff at = takeoff.openings().get(opening);
+        Explanation replaced = Explanation.replaced(at.geometry(), assumptions);
+        return new OpeningExplanation(
+                takeoff.method(),
+                Explanation.existing(at.geometry(), assumptions).glass(),
+                replaced.glass(),
+                Explanation.glassLost(at.geometry(), assumptions),
+                replaced.clearArea(),
+                takeoff.work().openings().get(opening).labour(),
+                takeoff.work().materialOfOpening(opening),
+                takeoff.priceOfOpening(opening, housePrice(draws, assumptions.scenario())),
+                leak(at, draws.leakContribution()[opening]));
+    }
+
+    private static Amount housePrice(MethodDraws draws, Scenario scenario) {
+        JobCost cost = draws.expected();
+        List<Amount> parts = new ArrayList<>(List.of(
+                Amount.given("labour of the house", cost.labourUsd(), "USD"),
+                draws.takeoff().work().material(),
+                Amount.given("callbacks expected", cost.callbackUsd(), "USD"),
+                scenario.amount(Scalar.SERVICE_RESERVE)));
+        parts.addAll(
+                switch (draws.pricing().way()) {
+                    case GROSS_MARGIN -> List.of(scenario.amount(Scalar.GROSS_MARGIN));
+                    case OVERHEAD_AND_NET ->
+                        List.of(
+                                scenario.amount(Scalar.NET_PROFIT),
+                                scenario.amount(Scalar.OVERHEAD_USD_PER_CREW_HOUR),
+                                Amount.given("crew hours", cost.crewHours(), "h"));
+                });
+        return Amount.formula("price of the house: cost / (1 − profit − service)", draws.priceUsd(), "USD", parts);
+    }
+
+    private static Amount leak(OpeningTakeoff at, double[] contribution) {
+        List<Amount> causes = new ArrayList<>();
+        List<LeakPath> paths = at.leaks().paths();
+        for (int f = 0; f < paths.size(); f++) {
+            causes.add(cause(at, paths.get(f), contribution[f]));
+        }
+        causes.sort(Comparator.comparingDouble(Amount::value).reversed());
+        return Amount.sum("chance of leak damage within the horizon", "", causes);
+    }
+
+    private static Amount cause(OpeningTakeoff at, LeakPath path, double contribution) {
+        ThreePoint admitted = path.fault().admitted();
+        return Amount.formula(
+                path.fault().tradeName(),
+                contribution,
+                "",
+                List.of(
+                        Amount.given("chance that it stands, before anyone looked", path.prior(), "", path.fault()
+                                .origin()),
+                        Amount.given("chance that it stands, after what was seen", path.probability(), ""),
+                        Amount.product(
+                                "water past the first line",
+                                "L/year",
+                                List.of(
+                                        at.rain().explain(path.fault().joint()),
+                                        Amount.given(
+                                                "mean share that passes the first line ("
+                                                        + path.fault().firstLine() + ")",
+                                                path.passesFirstLine(),
+                                                ""))),
+                        Amount.given("share admitted, mean", admitted.mean(), "", path.fault().origin())));
+    }
+}
