@@ -8,11 +8,11 @@ import java.util.stream.IntStream;
 import weatherlap.sim.Check;
 
 /**
- * The working days of a house: openings packed whole, because a wall is not left open overnight.
+ * The working days of a house: openings packed whole, because a wall is not left open overnight, and what the house and its walls need
+ * once (setting up, siding, clearing) poured into the time that is left, because it can be broken off at any hour.
  *
- * <p>First fit, longest opening first (ties by table order), over days that each lose their own overhead; what the job needs once
- * fills the first day from its start. An opening longer than a day starts on a free morning and runs on; what is
- * left of its last day is free again.
+ * <p>First fit, longest opening first (ties by table order), over days that each lose their own overhead. An opening longer than a day
+ * starts on a free morning and runs on; what is left of its last day is free again.
  *
  * @param days whole days, at least 1
  * @param dayOfOpening the day an opening is started, from 1, in the order of the openings
@@ -30,19 +30,20 @@ public record CrewDays(int days, List<Integer> dayOfOpening) {
      * Packs a house.
      *
      * @param dayMinutes working minutes of a day less what every day loses, min
-     * @param jobMinutes what the house needs once, crew minutes
-     * @param openingMinutes of each opening with its share of its wall's work, crew minutes
+     * @param sharedMinutes what the house and its walls need once, crew minutes
+     * @param openingMinutes of each opening by itself, crew minutes
      * @throws IllegalArgumentException when a day's overhead leaves no time
      */
-    public static CrewDays pack(double dayMinutes, double jobMinutes, List<Double> openingMinutes) {
+    public static CrewDays pack(double dayMinutes, double sharedMinutes, List<Double> openingMinutes) {
         Check.positive("time left in a working day, min,", dayMinutes);
         List<Double> left = new ArrayList<>();
-        take(left, jobMinutes, dayMinutes);
         Integer[] started = new Integer[openingMinutes.size()];
         Comparator<Integer> longestFirst = Comparator.comparing(openingMinutes::get, Comparator.reverseOrder());
         IntStream.range(0, started.length).boxed().sorted(longestFirst).forEach(opening -> {
             started[opening] = start(left, openingMinutes.get(opening), dayMinutes);
         });
+        double free = left.stream().mapToDouble(minutes -> minutes).sum();
+        take(left, sharedMinutes - free, dayMinutes);
         return new CrewDays(Math.max(1, left.size()), Arrays.asList(started));
     }
 

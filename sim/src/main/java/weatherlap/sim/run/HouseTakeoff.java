@@ -55,11 +55,12 @@ public record HouseTakeoff(
             LeakModel leaks) {}
 
     /** Takes a house off for both methods. */
-    public static Map<Method, HouseTakeoff> of(House house, Assumptions assumptions, RainClimate climate, LeakTables tables) {
+    public static Map<Method, HouseTakeoff> of(
+            House house, Assumptions assumptions, RainClimate climate, LeakTables tables) {
         HouseLaps laps = HouseLaps.of(house, tables);
         List<OpeningRain> rain = house.elevations().stream()
-                .flatMap(e -> e.openings().stream()
-                        .map(o -> OpeningRain.of(climate, house, e, o, assumptions.scenario())))
+                .flatMap(e ->
+                        e.openings().stream().map(o -> OpeningRain.of(climate, house, e, o, assumptions.scenario())))
                 .toList();
         List<OpeningExposure> exposures =
                 rain.stream().map(OpeningRain::exposure).toList();
@@ -81,9 +82,8 @@ public record HouseTakeoff(
         List<OpeningTakeoff> openings = new ArrayList<>();
         List<ElevationQuantities> quantities = new ArrayList<>();
         for (Elevation elevation : house.elevations()) {
-            int panels = method == Method.FULL_FLANGE
-                    ? SidingPlan.panelsDown(house, elevation, elevation.openings())
-                    : 0;
+            int panels =
+                    method == Method.FULL_FLANGE ? SidingPlan.panelsDown(house, elevation, elevation.openings()) : 0;
             List<Map<Driver, Double>> counted = new ArrayList<>();
             for (Opening opening : elevation.openings()) {
                 OpeningGeometry geometry = OpeningGeometry.of(house, elevation, opening, method, assumptions);

@@ -94,8 +94,11 @@ public record OpeningExplanation(
                 contribution,
                 "",
                 List.of(
-                        Amount.given("chance that it stands, before anyone looked", path.prior(), "", path.fault()
-                                .origin()),
+                        Amount.given(
+                                "chance that it stands, before anyone looked",
+                                path.prior(),
+                                "",
+                                path.fault().origin()),
                         Amount.given("chance that it stands, after what was seen", path.probability(), ""),
                         Amount.product(
                                 "water past the first line",
@@ -107,6 +110,10 @@ public record OpeningExplanation(
                                                         + path.fault().firstLine() + ")",
                                                 path.passesFirstLine(),
                                                 ""))),
-                        Amount.given("share admitted, mean", admitted.mean(), "", path.fault().origin())));
+                        Amount.given(
+                                "share admitted, mean",
+                                admitted.mean(),
+                                "",
+                                path.fault().origin())));
     }
 }

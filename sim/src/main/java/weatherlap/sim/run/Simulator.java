@@ -50,8 +50,7 @@ public final class Simulator {
     }
 
     /** With a world drawn otherwise, for sweeps over it. */
-    public Simulator(
-            Assumptions assumptions, RainClimate climate, Sampling sampling, Streams streams, World world) {
+    public Simulator(Assumptions assumptions, RainClimate climate, Sampling sampling, Streams streams, World world) {
         this.assumptions = assumptions;
         this.climate = climate;
         this.sampling = sampling;
@@ -92,9 +91,8 @@ public final class Simulator {
                 new LeakCauses(logAdmitted, causes.houseUniform(), causes.crewUniform(), causes.weatherNormal());
         Map<Method, MethodDraws> drawn = new EnumMap<>(Method.class);
         takeoff(house)
-                .forEach((method, takeoff) -> drawn.put(
-                        method,
-                        MethodDraws.of(takeoff, scenario, world, causes, leakCauses, scratch.get())));
+                .forEach((method, takeoff) ->
+                        drawn.put(method, MethodDraws.of(takeoff, scenario, world, causes, leakCauses, scratch.get())));
         return drawn;
     }
 

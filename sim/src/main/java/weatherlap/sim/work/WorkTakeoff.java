@@ -93,19 +93,18 @@ public record WorkTakeoff(
         return new ElevationWork(elevation, labour.ofElevation(elevation, counted), openings);
     }
 
-    /** A wall's shared work goes up and down with its openings: each carries an equal part of it into its day. */
     private static CrewDays days(LabourTakeoff labour, List<ElevationWork> elevations) {
         Scenario scenario = labour.assumptions().scenario();
         int crew = scenario.whole(Scalar.CREW_SIZE);
         double lostMinutes = scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY) + mean(labour.ofDays(1)) / crew;
         double dayMinutes = scenario.value(Scalar.HOURS_PER_DAY) * Units.MINUTES_PER_HOUR - lostMinutes;
+        double shared = mean(labour.ofJob())
+                + elevations.stream().mapToDouble(e -> mean(e.lines())).sum();
         List<Double> openings = elevations.stream()
-                .flatMap(e -> e.openings().stream()
-                        .map(o -> (mean(o.lines())
-                                        + mean(e.lines()) / e.openings().size())
-                                / crew))
+                .flatMap(e -> e.openings().stream())
+                .map(o -> mean(o.lines()) / crew)
                 .toList();
-        return CrewDays.pack(dayMinutes, mean(labour.ofJob()) / crew, openings);
+        return CrewDays.pack(dayMinutes, shared / crew, openings);
     }
 
     private static double mean(List<LabourLine> lines) {

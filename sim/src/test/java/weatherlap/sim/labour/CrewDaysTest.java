@@ -22,9 +22,11 @@ class CrewDaysTest {
     }
 
     @Test
-    void whatTheJobNeedsComesFirst() {
-        assertThat(CrewDays.pack(400, 1, List.of(200.0, 200.0)).dayOfOpening()).containsExactly(1, 2);
-        assertThat(CrewDays.pack(400, 900, List.of(100.0)).dayOfOpening()).containsExactly(3);
+    void sharedWorkFillsWhatOpeningsLeave() {
+        assertThat(CrewDays.pack(390, 180, List.of(200.0, 200.0)).days()).isEqualTo(2);
+        assertThat(CrewDays.pack(390, 380, List.of(200.0, 200.0)).days()).isEqualTo(2);
+        assertThat(CrewDays.pack(390, 381, List.of(200.0, 200.0)).days()).isEqualTo(3);
+        assertThat(CrewDays.pack(400, 900, List.of(100.0)).days()).isEqualTo(3);
     }
 
     @Test

@@ -1,0 +1,121 @@
+package weatherlap.analysis.run;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.climate.DemoClimate;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.house.Barrier;
+import weatherlap.sim.house.Cladding;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.FrameCondition;
+import weatherlap.sim.house.FrameMaterial;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.InteriorReturn;
+import weatherlap.sim.house.Lap;
+import weatherlap.sim.house.LeadTest;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.house.Operation;
+import weatherlap.sim.house.Room;
+import weatherlap.sim.house.SidingCondition;
+import weatherlap.sim.house.Sighting;
+import weatherlap.sim.house.Terrain;
+import weatherlap.sim.rain.RainClimate;
+
+/** Invented houses for tests of the whole simulation on the bundled tables. */
+final class Town {
+    static final Assumptions BUNDLED = AssumptionTables.bundled().assumptions();
+    static final RainClimate CLIMATE = RainClimate.of(DemoClimate.hourly(), BUNDLED.scenario());
+
+    private Town() {}
+
+    /** Two storeys, vinyl over housewrap of the nineties, one bare and one sheltered wall with two windows each. */
+    static House house(String id) {
+        return house(id, Lap.UNKNOWN, 0, 24);
+    }
+
+    static House house(String id, Lap laps, double weatherOverhangIn, double leeOverhangIn) {
+        return new House(
+                id,
+                "the blue one",
+                1994,
+                Terrain.SUBURBAN,
+                Cladding.VINYL_SIDING,
+                Barrier.HOUSEWRAP,
+                2,
+                Optional.empty(),
+                LeadTest.UNKNOWN,
+                List.of(wall("weather", 180, weatherOverhangIn, laps), wall("lee", 0, leeOverhangIn, laps)));
+    }
+
+    /** One storey, the windows right under a porch of eight feet on every side. */
+    static House porch(String id, Lap laps) {
+        House deep = house(id, laps, 96, 96);
+        List<Elevation> walls = deep.elevations().stream()
+                .map(e -> new Elevation(
+                        e.id(),
+                        e.bearingDeg(),
+                        e.widthFt(),
+                        9,
+                        e.overhangIn(),
+                        e.courseExposureIn(),
+                        e.panelLengthIn(),
+                        e.sidingCondition(),
+                        e.obstructionM(),
+                        e.openings().subList(0, 1)))
+                .toList();
+        return new House(
+                id,
+                deep.label(),
+                deep.yearBuilt(),
+                deep.terrain(),
+                deep.cladding(),
+                deep.barrier(),
+                1,
+                deep.region(),
+                deep.leadTest(),
+                walls);
+    }
+
+    private static Elevation wall(String id, double bearingDeg, double overhangIn, Lap laps) {
+        return new Elevation(
+                id,
+                bearingDeg,
+                30,
+                18,
+                overhangIn,
+                OptionalDouble.of(8),
+                OptionalDouble.of(150),
+                SidingCondition.SOUND,
+                OptionalDouble.empty(),
+                List.of(
+                        window("1", Operation.DOUBLE_HUNG, 60, 36, laps),
+                        window("2", Operation.SINGLE_HUNG, 200, 140, laps)));
+    }
+
+    static Opening window(String id, Operation operation, double leftIn, double sillIn, Lap laps) {
+        return new Opening(
+                id,
+                Room.BEDROOM,
+                operation,
+                Operation.DOUBLE_HUNG,
+                1,
+                32,
+                54,
+                leftIn,
+                sillIn,
+                OptionalDouble.of(30),
+                OptionalDouble.of(120),
+                FrameMaterial.ALUMINUM,
+                FrameCondition.SOUND,
+                InteriorReturn.DRYWALL,
+                2,
+                OptionalDouble.empty(),
+                laps,
+                laps,
+                laps,
+                Sighting.UNKNOWN,
+                Optional.empty());
+    }
+}
