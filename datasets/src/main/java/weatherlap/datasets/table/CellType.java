@@ -62,12 +62,21 @@ public sealed interface CellType {
 
         @Override
         public String fault(String cell) {
-            if (!DECIMAL.matcher(cell).matches()) {
+            if (!isPlain(cell) && !DECIMAL.matcher(cell).matches()) {
                 return Quoted.of(cell) + " is not a number (" + expected() + ")" + hint(cell);
             }
             double value = Double.parseDouble(cell);
             boolean inside = (aboveLow ? value > low : value >= low) && (belowHigh ? value < high : value <= high);
             return inside ? "" : Quoted.of(cell) + " is out of range (" + expected() + ")";
+        }
+
+        /** Short and of digits alone, as most cells are: spares the pattern. */
+        private static boolean isPlain(String cell) {
+            boolean plain = cell.length() < 16;
+            for (int i = 0; plain && i < cell.length(); i++) {
+                plain = cell.charAt(i) >= '0' && cell.charAt(i) <= '9';
+            }
+            return plain;
         }
 
         private static String hint(String cell) {
