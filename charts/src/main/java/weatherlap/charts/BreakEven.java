@@ -58,7 +58,7 @@ public record BreakEven(
 
     @Override
     public int heightPx() {
-        return 400;
+        return points.isEmpty() ? Frame.EMPTY_PX : 400;
     }
 
     @Override

@@ -49,7 +49,7 @@ public record BreakEvenMap(
 
     @Override
     public int heightPx() {
-        return 460;
+        return isEmpty() ? Frame.EMPTY_PX : 460;
     }
 
     private boolean isEmpty() {

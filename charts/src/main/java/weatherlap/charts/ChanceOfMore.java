@@ -46,7 +46,7 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd) i
 
     @Override
     public int heightPx() {
-        return 400;
+        return isEmpty() ? Frame.EMPTY_PX : 400;
     }
 
     private boolean isEmpty() {

@@ -78,7 +78,7 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
 
     @Override
     public int heightPx() {
-        return 500;
+        return houses.isEmpty() ? Frame.EMPTY_PX : 500;
     }
 
     @Override

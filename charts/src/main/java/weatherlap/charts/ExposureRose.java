@@ -52,7 +52,7 @@ public record ExposureRose(String scope, String firstIndex, String secondIndex, 
 
     @Override
     public int heightPx() {
-        return Rose.HEIGHT_PX;
+        return rays.isEmpty() ? Frame.EMPTY_PX : Rose.HEIGHT_PX;
     }
 
     @Override

@@ -47,7 +47,7 @@ public record FittedHours(String scope, List<Job> jobs) implements Picture {
 
     @Override
     public int heightPx() {
-        return 500;
+        return jobs.isEmpty() ? Frame.EMPTY_PX : 500;
     }
 
     @Override

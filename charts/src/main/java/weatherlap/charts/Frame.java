@@ -14,6 +14,9 @@ final class Frame {
     /** Height of the title and the scope, px. */
     static final int HEAD_PX = 48;
 
+    /** Height of a picture with nothing to show, px. */
+    static final int EMPTY_PX = HEAD_PX + 80;
+
     private Frame() {}
 
     static void head(Graphics2D g, Picture picture, String scope) {

@@ -48,7 +48,7 @@ public record LeakRose(String scope, String risk, List<Ray> rays) implements Pic
 
     @Override
     public int heightPx() {
-        return Rose.HEIGHT_PX;
+        return rays.isEmpty() ? Frame.EMPTY_PX : Rose.HEIGHT_PX;
     }
 
     @Override

@@ -1,5 +1,10 @@
 /**
- * What do the results look like? Draws the tables of {@code weatherlap.analysis} as vector pictures, with fonts that are
+ * What do the results look like? Each picture is a record of plain numbers, labels and units ({@link
+ * weatherlap.charts.Picture}) that says in words what it shows and draws itself as vectors in a last step, with fonts that are
  * bundled so that every machine draws the same.
+ *
+ * <p>Fractions stay fractions in the records and become percent in text. Full-flange is dark blue, a disc, a solid line;
+ * the insert is ochre, a diamond, a dashed line, hatched: colour is never the only sign. {@link weatherlap.charts.Tone} and
+ * {@link weatherlap.charts.Theme} hold the palette and the type scale for pages, sheets and the workbook too.
  */
 package weatherlap.charts;

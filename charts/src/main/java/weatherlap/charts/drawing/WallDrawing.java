@@ -48,7 +48,7 @@ public record WallDrawing(String label, double widthIn, double eaveIn, List<Pane
     private static final int SIDE_PX = 64;
     private static final int HEAD_PX = 46;
     private static final int FOOT_PX = 62;
-    private static final int MAX_PX = 900;
+    private static final int MAX_PX = 460;
 
     /** Smallest type that can be read on paper, px at the size of the drawing. */
     private static final double SMALLEST_PX = 6;
