@@ -1,0 +1,115 @@
+package weatherlap.datasets.jobs;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weatherlap.datasets.table.Folder;
+import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.table.Problems;
+import weatherlap.datasets.table.Quoted;
+import weatherlap.datasets.table.Row;
+import weatherlap.datasets.table.Schema;
+import weatherlap.datasets.table.Source;
+import weatherlap.datasets.table.TextTable;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Method;
+
+/** Reads job records. */
+public final class JobReader {
+    private final Assumptions assumptions;
+    private final Problems problems = new Problems();
+
+    private JobReader(Assumptions assumptions) {
+        this.assumptions = assumptions;
+    }
+
+    /** The records of a file in its order, or every problem in it. */
+    public static Loaded<List<JobRecord>> read(Path file, Assumptions assumptions) {
+        JobReader reader = new JobReader(assumptions);
+        Path whole = file.toAbsolutePath();
+        Optional<Source> source =
+                Folder.of(whole.getParent()).find(whole.getFileName().toString(), reader.problems);
+        return reader.read(source);
+    }
+
+    public static Loaded<List<JobRecord>> read(Source source, Assumptions assumptions) {
+        return new JobReader(assumptions).read(Optional.of(source));
+    }
+
+    private Loaded<List<JobRecord>> read(Optional<Source> source) {
+        Optional<TextTable> table =
+                source.flatMap(s -> TextTable.read(s, JobSchema.of(s.name(), assumptions), problems));
+        Optional<List<JobRecord>> jobs =
+                table.map(t -> t.soundRows().map(row -> job(row, t.schema())).toList());
+        return Loaded.of(jobs, problems);
+    }
+
+    private JobRecord job(Row row, Schema schema) {
+        Map<String, Double> minutes = new LinkedHashMap<>();
+        assumptions.steps().stream()
+                .map(LabourStep::id)
+                .filter(id -> schema.names().indexOf(id) >= firstStep(schema))
+                .filter(row::has)
+                .forEach(id -> minutes.put(id, row.number(id)));
+        Map<Fact, String> facts = new EnumMap<>(Fact.class);
+        for (Fact fact : Fact.values()) {
+            if (row.has(fact.key())) {
+                facts.put(fact, row.text(fact.key()));
+            }
+        }
+        if (!row.has("person_hours") && minutes.isEmpty()) {
+            row.warning(problems, "person_hours", "is empty and no step was timed: the job tells nothing");
+        }
+        return new JobRecord(
+                row.text("job_id"),
+                date(row),
+                text(row, "house_id"),
+                row.word("method", Method.class),
+                text(row, "crew"),
+                row.whole("openings"),
+                counted(row),
+                row.optionalNumber("temperature_f"),
+                row.optionalNumber("person_hours"),
+                facts,
+                minutes);
+    }
+
+    /** Steps stand last; one with the name of an earlier column has none of its own. */
+    private int firstStep(Schema schema) {
+        String lastFact = Fact.values()[Fact.values().length - 1].key();
+        return schema.names().indexOf(lastFact) + 1;
+    }
+
+    private static JobRecord.Counted counted(Row row) {
+        return new JobRecord.Counted(
+                row.optionalNumber("elevations"),
+                row.optionalNumber("days"),
+                row.optionalNumber("panels"),
+                row.optionalNumber("perimeter_ft"),
+                row.optionalNumber("return_ft"),
+                row.optionalNumber("fasteners"));
+    }
+
+    private static Optional<String> text(Row row, String column) {
+        return Optional.of(row.text(column)).filter(text -> !text.isEmpty());
+    }
+
+    private Optional<LocalDate> date(Row row) {
+        try {
+            return text(row, "date").map(LocalDate::parse);
+        } catch (DateTimeParseException e) {
+            row.error(
+                    problems,
+                    "date",
+                    Quoted.of(row.text("date")) + " is not a date (year-month-day, such as 2024-05-31)");
+            return Optional.empty();
+        }
+    }
+}

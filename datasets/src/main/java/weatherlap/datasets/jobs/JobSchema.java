@@ -1,0 +1,66 @@
+package weatherlap.datasets.jobs;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import weatherlap.datasets.table.Column;
+import weatherlap.datasets.table.Schema;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Method;
+
+/** The columns of job records: those that every shop could keep, any fact a condition asks about, and minutes by step id. */
+public final class JobSchema {
+    private static final double MOST = 1e6;
+
+    private static final List<Column> COLUMNS = List.of(
+            Column.key("job_id", "key"),
+            Column.text("date", "first day on site, year-month-day").optional(),
+            Column.key("house_id", "as in a portfolio").optional(),
+            Column.word("method", Method.class, "how the windows were replaced"),
+            Column.text("crew", "its name").optional(),
+            Column.whole("openings", 1, 10_000, "windows replaced"),
+            count("elevations", "walls worked on"),
+            count("days", "working days"),
+            count("panels", "siding panels or boards taken down"),
+            length("perimeter_ft", "around all openings"),
+            length("return_ft", "interior returns cut back, edge × layers"),
+            count("fasteners", "screws along flanges"),
+            Column.number("temperature_f", "°F", -60, 130, "outside").optional(),
+            Column.positive("person_hours", "hours", MOST, "on site, travel not counted")
+                    .optional());
+
+    private JobSchema() {}
+
+    /**
+     * The table for a set of assumptions. A step whose id is the name of another column has none of its own.
+     *
+     * @param file name of its file
+     */
+    public static Schema of(String file, Assumptions assumptions) {
+        List<Column> columns = new ArrayList<>(COLUMNS);
+        Arrays.stream(Fact.values())
+                .map(fact -> Column.word(fact.key(), fact.allowed(), "of the house or of all its openings")
+                        .optional())
+                .forEach(columns::add);
+        Set<String> names = new HashSet<>(columns.stream().map(Column::name).toList());
+        assumptions.steps().stream()
+                .map(LabourStep::id)
+                .filter(names::add)
+                .map(id -> Column.number(id, "person-minutes", 0, MOST, "of that step")
+                        .optional())
+                .forEach(columns::add);
+        return new Schema(file, "finished jobs, one a row", columns, List.of("job_id"));
+    }
+
+    private static Column count(String name, String meaning) {
+        return Column.number(name, "", 0, MOST, meaning).optional();
+    }
+
+    private static Column length(String name, String meaning) {
+        return Column.number(name, "feet", 0, MOST, meaning).optional();
+    }
+}

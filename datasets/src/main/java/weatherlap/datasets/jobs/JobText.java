@@ -1,0 +1,63 @@
+package weatherlap.datasets.jobs;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import weatherlap.datasets.table.CsvText;
+import weatherlap.datasets.table.Schema;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Fact;
+
+/** Writes job records and true rates as CSV that reads back as the same. */
+public final class JobText {
+    private JobText() {}
+
+    /** The records with every column that holds anything. */
+    public static String of(List<JobRecord> jobs, Assumptions assumptions) {
+        Schema schema = JobSchema.of("jobs.csv", assumptions);
+        List<Map<String, String>> rows = jobs.stream().map(JobText::cells).toList();
+        List<String> columns = schema.columns().stream()
+                .filter(c -> !c.mayBeEmpty()
+                        || rows.stream()
+                                .anyMatch(row -> !row.getOrDefault(c.name(), "").isEmpty()))
+                .map(c -> c.name())
+                .toList();
+        Stream<List<String>> lines = rows.stream()
+                .map(row -> columns.stream().map(c -> row.getOrDefault(c, "")).toList());
+        return Stream.concat(Stream.of(columns), lines).map(CsvText::line).collect(Collectors.joining());
+    }
+
+    /** {@code true-rates.csv}: step_id, minutes. */
+    public static String of(Shop shop) {
+        Stream<List<String>> lines =
+                shop.minutes().entrySet().stream().map(e -> List.of(e.getKey(), CsvText.cell(e.getValue())));
+        return Stream.concat(Stream.of(List.of("step_id", "minutes")), lines)
+                .map(CsvText::line)
+                .collect(Collectors.joining());
+    }
+
+    private static Map<String, String> cells(JobRecord job) {
+        Map<String, String> cells = new HashMap<>();
+        cells.put("job_id", job.id());
+        cells.put("date", job.date().map(Object::toString).orElse(""));
+        cells.put("house_id", job.houseId().orElse(""));
+        cells.put("method", CsvText.cell(job.method()));
+        cells.put("crew", job.crew().orElse(""));
+        cells.put("openings", Integer.toString(job.openings()));
+        cells.put("elevations", CsvText.cell(job.counted().elevations()));
+        cells.put("days", CsvText.cell(job.counted().days()));
+        cells.put("panels", CsvText.cell(job.counted().panels()));
+        cells.put("perimeter_ft", CsvText.cell(job.counted().perimeterFt()));
+        cells.put("return_ft", CsvText.cell(job.counted().returnFt()));
+        cells.put("fasteners", CsvText.cell(job.counted().fasteners()));
+        cells.put("temperature_f", CsvText.cell(job.temperatureF()));
+        cells.put("person_hours", CsvText.cell(job.personHours()));
+        for (Fact fact : Fact.values()) {
+            cells.put(fact.key(), job.facts().getOrDefault(fact, ""));
+        }
+        job.stepMinutes().forEach((step, minutes) -> cells.putIfAbsent(step, CsvText.cell(minutes)));
+        return cells;
+    }
+}
