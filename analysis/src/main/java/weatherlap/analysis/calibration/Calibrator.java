@@ -1,6 +1,5 @@
 package weatherlap.analysis.calibration;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +34,7 @@ public final class Calibrator {
     private final Assumptions assumptions;
     private final CalibrationOptions options;
     private final JobTable table;
-    private final RatePrior prior;
+    private final TimedSteps.Informed informed;
     private final RateRegression.NoisePrior noisePrior;
 
     private Calibrator(Assumptions assumptions, CalibrationOptions options, JobTable table) {
@@ -44,7 +43,7 @@ public final class Calibrator {
         this.table = table;
         double spread = Math.max(LEAST_SPREAD, assumptions.scenario().value(Scalar.CREW_SPREAD));
         this.noisePrior = new RateRegression.NoisePrior(spread, options.noiseDegrees());
-        this.prior = TimedSteps.inform(
+        this.informed = TimedSteps.inform(
                 RatePrior.ofSteps(means(), variances(), options.paceSpread()),
                 table,
                 noisePrior,
@@ -67,17 +66,20 @@ public final class Calibrator {
         List<StepFit> steps = IntStream.range(0, table.steps().size())
                 .mapToObj(s -> stepFit(fit, s, kept))
                 .toList();
-        List<FittedJob> fitted = new ArrayList<>();
-        for (int i = 0; i < all.size(); i++) {
-            int job = all.get(i);
-            fitted.add(new FittedJob(
-                    table.works().get(job).job(),
-                    table.hours(job, means()),
-                    table.hours(job, fit.coefficients()),
-                    deviations[i],
-                    !kept.contains(job)));
-        }
+        List<FittedJob> fitted = IntStream.range(0, table.works().size())
+                .filter(job -> table.works().get(job).job().personHours().isPresent())
+                .mapToObj(job -> fittedJob(job, fit, all.contains(job) ? deviations[all.indexOf(job)] : 0))
+                .toList();
         return new Calibration(calibrated(steps), steps, fitted, relativeNoise(fit, kept), heldOut(kept), skipped(all));
+    }
+
+    private FittedJob fittedJob(int job, RateRegression fit, double deviations) {
+        return new FittedJob(
+                table.works().get(job).job(),
+                table.hours(job, means()),
+                table.hours(job, fit.coefficients()),
+                deviations,
+                Math.abs(deviations) > options.outlierLimit());
     }
 
     private RateRegression fit(List<Integer> jobs) {
@@ -85,7 +87,8 @@ public final class Calibrator {
     }
 
     private RateRegression regress(RealMatrix design, RealVector observed) {
-        return RateRegression.fit(design, observed, Optional.of(prior), noisePrior, RateRegression.Sign.NOT_NEGATIVE);
+        return RateRegression.fit(
+                design, observed, Optional.of(informed.prior()), noisePrior, RateRegression.Sign.NOT_NEGATIVE);
     }
 
     private RealVector means() {
@@ -138,7 +141,7 @@ public final class Calibrator {
         RealVector rates = RateRegression.fit(
                         weighted,
                         observed.ebeMultiply(new ArrayRealVector(roots)),
-                        Optional.of(prior),
+                        Optional.of(informed.prior()),
                         noisePrior,
                         RateRegression.Sign.NOT_NEGATIVE,
                         spread)
@@ -152,7 +155,9 @@ public final class Calibrator {
 
     private StepFit stepFit(RateRegression fit, int step, List<Integer> kept) {
         double minutes = fit.coefficients().getEntry(step);
-        double half = fit.halfWidth(step, options.confidence());
+        double degrees =
+                informed.columns().contains(step) ? Math.min(informed.degrees(), fit.degrees()) : fit.degrees();
+        double half = fit.halfWidth(step, options.confidence(), degrees);
         LabourStep row = table.steps().get(step);
         return new StepFit(
                 row,

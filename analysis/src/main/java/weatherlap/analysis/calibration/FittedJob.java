@@ -7,7 +7,7 @@ import weatherlap.datasets.jobs.JobRecord;
  *
  * @param tableHours by the tables as they were
  * @param fittedHours by the fitted rates
- * @param robustDeviations residual of the robust fit over its robust spread
+ * @param robustDeviations residual of the robust fit over its robust spread; 0 where all of the job was timed
  * @param outlier set aside by the fit
  */
 public record FittedJob(

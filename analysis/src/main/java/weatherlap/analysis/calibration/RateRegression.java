@@ -114,9 +114,9 @@ record RateRegression(RealVector coefficients, RealMatrix covariance, double noi
         return Math.sqrt(covariance.getEntry(coefficient, coefficient));
     }
 
-    /** Half of the width of an interval that holds a coefficient with that probability. */
-    double halfWidth(int coefficient, double probability) {
-        double quantile = new TDistribution(null, degrees).inverseCumulativeProbability((1 + probability) / 2);
+    /** Half of the width of an interval that holds a coefficient with that probability, by Student's distribution. */
+    double halfWidth(int coefficient, double probability, double degreesOfFreedom) {
+        double quantile = new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability((1 + probability) / 2);
         return quantile * standardError(coefficient);
     }
 }

@@ -3,12 +3,15 @@ package weatherlap.analysis.calibration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.stat.StatUtils;
+import weatherlap.datasets.jobs.JobRecord;
+import weatherlap.datasets.jobs.JobWork;
 
 /**
  * Steps that the shop timed. Minutes of step s in job j, for one unit of its driver, are β_s (1 + u_j + e_js): u is shared by the steps
@@ -38,6 +41,7 @@ final class TimedSteps {
     private final double believedJob;
     private final double believedStep;
     private final double degrees;
+    private final long methods;
 
     private TimedSteps(JobTable table, RateRegression.NoisePrior job, double stepSpread) {
         for (int s = 0; s < table.steps().size(); s++) {
@@ -51,12 +55,27 @@ final class TimedSteps {
         believedJob = job.noise() * job.noise();
         believedStep = stepSpread * stepSpread;
         degrees = job.degrees();
+        methods = table.works().stream()
+                .map(JobWork::job)
+                .filter(record -> !record.stepMinutes().isEmpty())
+                .map(JobRecord::method)
+                .distinct()
+                .count();
     }
 
-    /** The prior with what the timed steps tell. */
-    static RatePrior inform(RatePrior prior, JobTable table, RateRegression.NoisePrior job, double stepSpread) {
+    /**
+     * What is believed once the timed steps are seen.
+     *
+     * @param columns steps that were timed
+     * @param degrees of freedom of the spread from job to job, as far as it is known from them
+     */
+    record Informed(RatePrior prior, List<Integer> columns, double degrees) {}
+
+    static Informed inform(RatePrior prior, JobTable table, RateRegression.NoisePrior job, double stepSpread) {
         TimedSteps timed = new TimedSteps(table, job, stepSpread);
-        return timed.columns.isEmpty() ? prior : timed.informed(prior);
+        return timed.columns.isEmpty()
+                ? new Informed(prior, List.of(), 0)
+                : new Informed(timed.informed(prior), List.copyOf(timed.columns), timed.jobDegrees());
     }
 
     private RatePrior informed(RatePrior prior) {
@@ -100,15 +119,19 @@ final class TimedSteps {
 
     private double jobVariance() {
         double squares = degrees * believedJob;
-        double known = degrees - 1;
         for (int j = 0; j < minutes.get(0).length; j++) {
             double[] ratios = ratios(j);
-            if (ratios.length > 1) {
-                squares += Math.pow(StatUtils.mean(ratios) - 1, 2);
-                known++;
-            }
+            squares += ratios.length > 1 ? Math.pow(StatUtils.mean(ratios) - 1, 2) : 0;
         }
-        return squares / Math.max(known, 1);
+        return squares / jobDegrees();
+    }
+
+    /** The jobs of each method have a mean of their own to vary about: most of their steps are timed in no others. */
+    private double jobDegrees() {
+        long known = IntStream.range(0, minutes.get(0).length)
+                .filter(j -> ratios(j).length > 1)
+                .count();
+        return Math.max(1, degrees + known - Math.min(known, methods));
     }
 
     /** Pooled over the steps: what is left of z_js / z̄_s when the mean of its job is taken off. */
