@@ -139,7 +139,7 @@ public final class Schemas {
                             "gross profit a crew day",
                             "USD/day",
                             2,
-                            "price less mean cost, for each crew day")
+                            "expected price less direct cost and service, for each crew day; overhead is paid out of it")
                     .number(
                             "leak_probability",
                             "leak probability",
@@ -167,6 +167,25 @@ public final class Schemas {
                             3,
                             "share of draws in which this method has the lower horizon cost")
                     .optionalText("flags", "flags", "things to look at before the job, ; between them")
+                    .list());
+
+    /** One segment of a portfolio and method; in the workbook and summary.json only. */
+    public static final Schema SEGMENTS = new Schema(
+            "segments",
+            "Segments",
+            "One segment and method, means of an opening.",
+            Columns.start()
+                    .text("kind", "told apart by", "portfolio, or what openings are told apart by")
+                    .text("segment", "segment", "what its openings have in common")
+                    .text("method", "method", METHOD)
+                    .whole("houses", "houses", "houses with at least one of its openings")
+                    .whole("openings", "openings", "how many")
+                    .number("glass_lost_pct", "glass lost", "%", 1, "glass lost as a share of the glass today")
+                    .number("labour_minutes_mean", "labour, mean", "person-min", 1, "labour at the opening and its share of its wall")
+                    .number("driving_rain_l_per_m2_year", "driving rain", "L/m² year", 1, "wind-driven rain on the opening")
+                    .number("leak_score", "leak score", "0 to 100", 1, "chance of leak damage at the opening within the horizon, in percent")
+                    .number("horizon_cost_usd_mean", "horizon cost, mean", "USD", 2, "its share of its house's horizon cost")
+                    .whole("houses_for_full_flange", "houses for full-flange", "houses of these with the lower expected horizon cost under full-flange")
                     .list());
 
     /** One candidate for the default. */
@@ -294,7 +313,7 @@ public final class Schemas {
 
     /** All of them. */
     public static final List<Schema> ALL =
-            List.of(OPENINGS, ELEVATIONS, HOUSES, RULE, EXPOSURE, LABOUR_FIT, DRIVERS, BREAKEVEN);
+            List.of(OPENINGS, ELEVATIONS, HOUSES, SEGMENTS, RULE, EXPOSURE, LABOUR_FIT, DRIVERS, BREAKEVEN);
 
     private Schemas() {}
 }

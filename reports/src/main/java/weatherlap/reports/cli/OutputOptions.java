@@ -1,16 +1,19 @@
 package weatherlap.reports.cli;
 
 import java.nio.file.Path;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
 import weatherlap.reports.output.OutputRequest;
 
 /** Where results go. */
 final class OutputOptions {
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "Folder to write; made where it is missing.")
+    @Spec(Target.MIXEE)
+    private CommandSpec spec;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Folder to write; made where it is missing.")
     private Path folder;
 
     @Option(
@@ -18,7 +21,16 @@ final class OutputOptions {
             description = "Replace an earlier output in that folder. A folder that holds anything else is left alone.")
     private boolean force;
 
+    /** The folder, which the user has to name. */
     OutputRequest request() {
+        if (folder == null) {
+            throw new ParameterException(spec.commandLine(), "--out DIR is missing: the folder to write");
+        }
         return new OutputRequest(folder, force);
+    }
+
+    /** The folder, or one of that name where the user names none. */
+    OutputRequest requestOr(String name) {
+        return new OutputRequest(folder == null ? Path.of(name) : folder, force);
     }
 }

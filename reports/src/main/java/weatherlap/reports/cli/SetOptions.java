@@ -1,7 +1,7 @@
 package weatherlap.reports.cli;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine.Option;
 
 /** Changes to the scenario. */
@@ -9,10 +9,10 @@ final class SetOptions {
     @Option(
             names = "--set",
             paramLabel = "NAME=VALUE",
-            description = "Change a scalar or choice of scenario.toml, such as crew_size=3. Repeatable.")
-    private final Map<String, String> changes = new LinkedHashMap<>();
+            description = "Change a scalar or choice of scenario.toml, such as crew_size=3. Repeatable; the last one counts.")
+    private final List<String> changes = new ArrayList<>();
 
-    Map<String, String> changes() {
-        return changes;
+    List<String> changes() {
+        return List.copyOf(changes);
     }
 }

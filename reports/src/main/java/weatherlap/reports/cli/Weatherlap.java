@@ -1,6 +1,7 @@
 package weatherlap.reports.cli;
 
 import java.io.PrintWriter;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -15,7 +16,8 @@ import weatherlap.reports.output.Version;
         mixinStandardHelpOptions = true,
         versionProvider = Weatherlap.VersionLine.class,
         description = "Compares full-flange and insert replacement of the windows of standing houses.",
-        footer = {"", "Example:", "  weatherlap compare --out report"},
+        subcommands = {CheckCommand.class, CompareCommand.class, AssumptionsCommand.class},
+        footer = {"", "Example:", "  weatherlap compare my-houses --out report"},
         exitCodeListHeading = "%nExit status:%n",
         exitCodeList = {"0:done", "1:a fault of the program", "2:bad usage or bad input"})
 public final class Weatherlap implements Runnable {
@@ -38,6 +40,11 @@ public final class Weatherlap implements Runnable {
         } catch (Error error) {
             return Failures.report(error, err);
         }
+    }
+
+    /** Names of the commands. */
+    static Set<String> commands() {
+        return new CommandLine(new Weatherlap()).getSubcommands().keySet();
     }
 
     /** Called when no command was named, which is bad usage. */

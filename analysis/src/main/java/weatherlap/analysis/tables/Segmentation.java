@@ -1,0 +1,75 @@
+package weatherlap.analysis.tables;
+
+import java.util.Locale;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+
+/** What the openings of a portfolio are told apart by. */
+public enum Segmentation {
+    CLADDING("cladding"),
+    STOREYS("storeys"),
+    DECADE("decade built"),
+    BEARING("bearing of the wall"),
+    OVERHANG("overhang of the eave");
+
+    private static final String[] POINTS = {"north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"};
+
+    private final String title;
+
+    Segmentation(String title) {
+        this.title = title;
+    }
+
+    public String title() {
+        return title;
+    }
+
+    /** The segment that the openings of a wall belong to, with what its label sorts by. */
+    Segment of(House house, Elevation wall) {
+        return switch (this) {
+            case CLADDING ->
+                new Segment(
+                        house.cladding().ordinal(),
+                        house.cladding().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+            case STOREYS -> new Segment(house.storeys(), house.storeys() + (house.storeys() == 1 ? " storey" : " storeys"));
+            case DECADE -> decade(house.yearBuilt() / 10 * 10);
+            case BEARING -> {
+                int point = octant(wall.bearingDeg());
+                yield new Segment(point, POINTS[point]);
+            }
+            case OVERHANG -> overhang(wall.overhangIn());
+        };
+    }
+
+    /** The eighth of the compass around a bearing: 0 north, 1 north-east, …; each is 45° wide, its point in the middle. */
+    public static int octant(double bearingDeg) {
+        return (int) Math.floor((bearingDeg + 22.5) / 45) % 8;
+    }
+
+    private static Segment decade(int decade) {
+        return decade < 1920 ? new Segment(0, "before 1920") : new Segment(decade, decade + "s");
+    }
+
+    private static Segment overhang(double overhangIn) {
+        if (overhangIn == 0) {
+            return new Segment(0, "none");
+        }
+        int upper = overhangIn <= 6 ? 6 : overhangIn <= 12 ? 12 : overhangIn <= 24 ? 24 : Integer.MAX_VALUE;
+        return new Segment(
+                upper,
+                switch (upper) {
+                    case 6 -> "up to 6 in.";
+                    case 12 -> "over 6 to 12 in.";
+                    case 24 -> "over 12 to 24 in.";
+                    default -> "over 24 in.";
+                });
+    }
+
+    /** A segment: its place among the others, and its name. */
+    record Segment(int order, String label) implements Comparable<Segment> {
+        @Override
+        public int compareTo(Segment other) {
+            return Integer.compare(order, other.order);
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package weatherlap.analysis.tables;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import weatherlap.analysis.columns.Schemas;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.run.ElevationResult;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.Results;
+
+/**
+ * The comparison for the whole portfolio and for each segment of it.
+ *
+ * @param bySegment in the order in which segments are named
+ */
+public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
+    public Segments {
+        bySegment = java.util.Collections.unmodifiableMap(new EnumMap<>(bySegment));
+    }
+
+    /** Sums a portfolio up. */
+    public static Segments of(Results results) {
+        Share.Sum whole = new Share.Sum();
+        Map<Segmentation, SortedMap<Segmentation.Segment, Share.Sum>> sums = new EnumMap<>(Segmentation.class);
+        for (Segmentation segmentation : Segmentation.values()) {
+            sums.put(segmentation, new TreeMap<>());
+        }
+        for (HouseResult house : results.houses()) {
+            Map<String, Elevation> walls = new HashMap<>();
+            house.house().elevations().forEach(wall -> walls.put(wall.id(), wall));
+            for (ElevationResult wall : house.elevations()) {
+                whole.add(house, wall);
+                sums.forEach((segmentation, byLabel) -> byLabel.computeIfAbsent(
+                                segmentation.of(house.house(), walls.get(wall.elevationId())), key -> new Share.Sum())
+                        .add(house, wall));
+            }
+        }
+        Map<Segmentation, List<Share>> shares = new EnumMap<>(Segmentation.class);
+        sums.forEach((segmentation, byLabel) -> {
+            List<Share> list = new ArrayList<>();
+            byLabel.forEach((segment, sum) -> list.add(sum.share(segment.label())));
+            shares.put(segmentation, List.copyOf(list));
+        });
+        return new Segments(whole.share("all openings"), shares);
+    }
+
+    /** One row a segment and method, the whole portfolio first. */
+    public ResultTable table() {
+        TableBuilder table = new TableBuilder(Schemas.SEGMENTS);
+        add(table, "portfolio", whole);
+        bySegment.forEach((segmentation, shares) -> shares.forEach(share -> add(table, segmentation.title(), share)));
+        return table.build();
+    }
+
+    private static void add(TableBuilder table, String kind, Share share) {
+        for (Method method : Method.values()) {
+            Share.Totals totals = share.of(method);
+            table.row(
+                    kind,
+                    share.label(),
+                    ResultTables.word(method),
+                    share.houses(),
+                    share.openings(),
+                    totals.glassLostPct(),
+                    totals.labourMinutes() / share.openings(),
+                    totals.drivingRain() / share.openings(),
+                    totals.leakScores() / share.openings(),
+                    totals.horizonCostUsd() / share.openings(),
+                    share.housesForFullFlange());
+        }
+    }
+}

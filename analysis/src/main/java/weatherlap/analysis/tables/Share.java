@@ -1,0 +1,114 @@
+package weatherlap.analysis.tables;
+
+import java.util.EnumMap;
+import java.util.Map;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.run.ElevationResult;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.OpeningResult;
+
+/**
+ * Some openings of a portfolio under both methods, summed up from their elevations so that a house counts in the part of it that is
+ * meant.
+ *
+ * @param label what the openings have in common
+ * @param houses houses with at least one of them
+ * @param openings how many there are
+ * @param housesForFullFlange houses among them whose lower expected horizon cost is full-flange's
+ */
+public record Share(
+        String label, int houses, int openings, int housesForFullFlange, Map<Method, Totals> methods) {
+    public Share {
+        methods = Map.copyOf(methods);
+    }
+
+    /**
+     * Sums over the openings, means of the draws.
+     *
+     * @param glassExistingFt2 visible glass today, ft²
+     * @param glassFt2 visible glass after the work, ft²
+     * @param labourMinutes person-minutes at the openings and on the walls, without what a whole house shares
+     * @param leakScores sum of the openings' chances of leak damage within the horizon, percent
+     * @param drivingRain sum of the openings' driving rain, L/m² a year
+     * @param horizonCostUsd the elevations' shares of their houses' horizon cost, USD
+     */
+    public record Totals(
+            double glassExistingFt2,
+            double glassFt2,
+            double labourMinutes,
+            double leakScores,
+            double drivingRain,
+            double horizonCostUsd) {
+        static final Totals NONE = new Totals(0, 0, 0, 0, 0, 0);
+
+        /** Glass lost as a share of today's, percent. */
+        public double glassLostPct() {
+            return glassExistingFt2 == 0 ? 0 : 100 * (glassExistingFt2 - glassFt2) / glassExistingFt2;
+        }
+
+        private Totals plus(OpeningResult opening) {
+            return new Totals(
+                    glassExistingFt2 + opening.glassExistingFt2(),
+                    glassFt2 + opening.glassFt2(),
+                    labourMinutes,
+                    leakScores + opening.leakScore().mean(),
+                    drivingRain + opening.exposure().litresPerM2Year(),
+                    horizonCostUsd);
+        }
+
+        private Totals plus(ElevationResult wall) {
+            return new Totals(
+                    glassExistingFt2,
+                    glassFt2,
+                    labourMinutes + wall.labourMinutesMean(),
+                    leakScores,
+                    drivingRain,
+                    horizonCostUsd + wall.horizonCostUsdMean());
+        }
+    }
+
+    public Totals of(Method method) {
+        return methods.get(method);
+    }
+
+    /** Full-flange less insert, mean horizon cost of one opening, USD. */
+    public double differencePerOpeningUsd() {
+        return (of(Method.FULL_FLANGE).horizonCostUsd() - of(Method.INSERT).horizonCostUsd()) / openings;
+    }
+
+    /** Adds up while a portfolio is walked through. */
+    static final class Sum {
+        private final Map<Method, Totals> methods = new EnumMap<>(Method.class);
+        private int houses;
+        private int forFullFlange;
+        private int openings;
+        private String lastHouse = "";
+
+        Sum() {
+            for (Method method : Method.values()) {
+                methods.put(method, Totals.NONE);
+            }
+        }
+
+        void add(HouseResult house, ElevationResult wall) {
+            if (!house.house().id().equals(lastHouse)) {
+                lastHouse = house.house().id();
+                houses++;
+                forFullFlange += house.preferred() == Method.FULL_FLANGE ? 1 : 0;
+            }
+            if (wall.method() == Method.FULL_FLANGE) {
+                openings += wall.openings();
+            }
+            methods.merge(wall.method(), Totals.NONE, (sum, none) -> sum.plus(wall));
+            for (OpeningResult opening : house.openings()) {
+                if (opening.method() == wall.method() && opening.elevationId().equals(wall.elevationId())) {
+                    methods.merge(wall.method(), Totals.NONE, (sum, none) -> sum.plus(opening));
+                }
+            }
+        }
+
+        Share share(String label) {
+            return new Share(label, houses, openings, forFullFlange, methods);
+        }
+    }
+}

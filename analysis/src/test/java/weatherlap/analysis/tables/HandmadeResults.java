@@ -1,0 +1,89 @@
+package weatherlap.analysis.tables;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import weatherlap.sim.assumptions.Joint;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.house.Barrier;
+import weatherlap.sim.house.Cladding;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.FrameCondition;
+import weatherlap.sim.house.FrameMaterial;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.InteriorReturn;
+import weatherlap.sim.house.Lap;
+import weatherlap.sim.house.LeadTest;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.house.Operation;
+import weatherlap.sim.house.Room;
+import weatherlap.sim.house.SidingCondition;
+import weatherlap.sim.house.Sighting;
+import weatherlap.sim.house.Terrain;
+import weatherlap.sim.rain.OpeningExposure;
+import weatherlap.sim.run.ElevationResult;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.MethodResult;
+import weatherlap.sim.run.OpeningResult;
+import weatherlap.sim.run.Results;
+import weatherlap.sim.run.Summary;
+
+/** Results made by hand, with numbers small enough to add up in the head. */
+public final class HandmadeResults {
+    private HandmadeResults() {}
+
+    /** Houses of one wall each. */
+    public static Results of(HouseResult... houses) {
+        return new Results(List.of(houses), houses[0].horizonDifferenceUsd().length);
+    }
+
+    /**
+     * A house with one wall and one opening of 10 ft² of glass, of which full-flange takes 1 and an insert 2.
+     *
+     * @param difference horizon cost, full-flange less insert, by draw; an insert costs 10 000 in each
+     */
+    public static HouseResult house(String id, Cladding cladding, double bearingDeg, double... difference) {
+        Opening opening = new Opening(
+                "o1", Room.LIVING, Operation.DOUBLE_HUNG, Operation.DOUBLE_HUNG, 1, 36, 60, 24, 30, OptionalDouble.empty(),
+                OptionalDouble.empty(), FrameMaterial.ALUMINUM, FrameCondition.SOUND, InteriorReturn.DRYWALL, 1,
+                OptionalDouble.empty(), Lap.UNKNOWN, Lap.UNKNOWN, Lap.UNKNOWN, Sighting.UNKNOWN, Optional.empty());
+        Elevation wall = new Elevation(
+                "w1", bearingDeg, 30, 9, 12, OptionalDouble.of(8), OptionalDouble.of(144), SidingCondition.SOUND,
+                OptionalDouble.empty(), List.of(opening));
+        House house = new House(
+                id, "House " + id, 1985, Terrain.SUBURBAN, cladding, Barrier.HOUSEWRAP, 1, Optional.empty(),
+                LeadTest.UNKNOWN, List.of(wall));
+        double mean = java.util.Arrays.stream(difference).average().orElseThrow();
+        Map<Method, MethodResult> methods = new EnumMap<>(Method.class);
+        List<ElevationResult> walls = new ArrayList<>();
+        List<OpeningResult> openings = new ArrayList<>();
+        for (Method method : Method.values()) {
+            boolean full = method == Method.FULL_FLANGE;
+            double horizon = full ? 10_000 + mean : 10_000;
+            methods.put(method, method(method, horizon));
+            walls.add(new ElevationResult("w1", method, 1, full ? 6 : 0, 50, full ? 4 : 12, full ? 300 : 150, horizon));
+            openings.add(new OpeningResult(
+                    "w1", "o1", method, 10, full ? 9 : 8, 33, 27, 6.2, full ? List.of() : List.of("egress"), 35.5, 59.5,
+                    exactly(full ? 300 : 150), exactly(400), full ? 2000 : 1000, new OpeningExposure(60, 50, 1 - 50.0 / 60, Map.of(Joint.HEAD, 1.0), 0.2, 20),
+                    0.1, exactly(full ? 4 : 12),
+                    List.of(new OpeningResult.LeakCause("f1", "reversed head flap", full ? 0.04 : 0.12))));
+        }
+        return new HouseResult(house, methods, difference, walls, openings);
+    }
+
+    private static MethodResult method(Method method, double horizon) {
+        boolean full = method == Method.FULL_FLANGE;
+        return new MethodResult(
+                method, 10, full ? 9 : 8, exactly(full ? 8 : 4), Map.of("set", full ? 300.0 : 150.0), full ? 2 : 1,
+                exactly(500), full ? 2000 : 1000, exactly(full ? 1200 : 700),
+                Map.of("labour", full ? 700.0 : 200.0, "material", 500.0), full ? 900 : 450, 0.01, exactly(full ? 4 : 12), full ? 100 : 300,
+                full ? 50 : 100, exactly(horizon), full ? List.of() : List.of("rotten_frame"));
+    }
+
+    private static Summary exactly(double value) {
+        return new Summary(value, value, value, value);
+    }
+}

@@ -1,0 +1,27 @@
+package weatherlap.reports.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import weatherlap.reports.jobs.WriteAssumptions;
+
+@Command(
+        name = "assumptions",
+        description = "Writes the bundled assumption tables out, to edit.",
+        footer = {"", "Example:", "  weatherlap assumptions --out my-assumptions"})
+final class AssumptionsCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions common;
+
+    @Mixin
+    private SetOptions set;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Override
+    public Integer call() throws Exception {
+        new WriteAssumptions(output.request(), set.changes()).run(common.messages());
+        return 0;
+    }
+}

@@ -1,0 +1,77 @@
+package weatherlap.reports.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import weatherlap.reports.jobs.Compare;
+import weatherlap.reports.jobs.InputPaths;
+
+@Command(
+        name = "compare",
+        description = "Compares both methods for every window of a portfolio and writes the report, to ./report unless --out is given.",
+        footer = {
+            "",
+            "Examples:",
+            "  weatherlap compare my-houses",
+            "  weatherlap compare my-houses --assumptions my-assumptions --set crew_size=3 --out report --force"
+        })
+final class CompareCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(
+            paramLabel = "PORTFOLIO",
+            description = "Folder with houses.csv, elevations.csv, openings.csv.")
+    private Path portfolio;
+
+    @Mixin
+    private InputOptions input;
+
+    @Option(names = "--draws", paramLabel = "N", description = "Draws a house, as --set draws=N.")
+    private String draws;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Start of every random stream, as --set seed=N.")
+    private String seed;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "Threads to simulate with; the results do not depend on it. Else one a processor.")
+    private Integer threads;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Override
+    public Integer call() throws Exception {
+        if (threads != null && (threads < 1 || threads > 1024)) {
+            throw new ParameterException(spec.commandLine(), "--threads (" + threads + ") must be from 1 to 1024");
+        }
+        int used = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+        new Compare(paths(), output.requestOr("report"), used).run(common.messages());
+        return 0;
+    }
+
+    private InputPaths paths() {
+        InputPaths named = input.paths(portfolio);
+        List<String> changes = new ArrayList<>(named.changes());
+        if (draws != null) {
+            changes.add("draws=" + draws);
+        }
+        if (seed != null) {
+            changes.add("seed=" + seed);
+        }
+        return new InputPaths(named.portfolio(), named.assumptions(), named.climate(), changes);
+    }
+}

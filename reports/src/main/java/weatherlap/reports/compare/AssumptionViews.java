@@ -1,0 +1,188 @@
+package weatherlap.reports.compare;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import weatherlap.charts.Numbers;
+import weatherlap.reports.page.TableView;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Condition;
+import weatherlap.sim.assumptions.LapFault;
+import weatherlap.sim.assumptions.Setting;
+import weatherlap.sim.assumptions.Sightline;
+import weatherlap.sim.assumptions.ThreePoint;
+
+/** The assumptions of a run, row by row with basis and source, as tables of a page. */
+final class AssumptionViews {
+    private final Assumptions assumptions;
+
+    AssumptionViews(Assumptions assumptions) {
+        this.assumptions = assumptions;
+    }
+
+    List<TableView> all() {
+        return List.of(scenario(), choices(), steps(), materials(), units(), faults(), sightlines(), wages());
+    }
+
+    private TableView scenario() {
+        TableView.Builder table = TableView.of("scenario.toml: single numbers")
+                .texts("name")
+                .numbers("value", "low", "high")
+                .texts("unit", "basis", "source");
+        for (Setting setting : assumptions.scenario().settings().values()) {
+            table.row(
+                    setting.scalar().key(),
+                    plain(setting.value()),
+                    setting.range().map(range -> plain(range.low())).orElse(""),
+                    setting.range().map(range -> plain(range.high())).orElse(""),
+                    setting.scalar().unit(),
+                    Words.of(setting.origin().basis()),
+                    setting.origin().source());
+        }
+        return table.build();
+    }
+
+    private TableView choices() {
+        TableView.Builder table =
+                TableView.of("scenario.toml: choices").texts("name", "chosen", "could be");
+        for (Choice choice : Choice.values()) {
+            table.row(choice.key(), assumptions.scenario().choice(choice), String.join(", ", choice.allowed()));
+        }
+        return table.build();
+    }
+
+    private TableView steps() {
+        TableView.Builder table = TableView.of("labour-steps.csv: person-minutes for one unit of the driver")
+                .texts("step", "trade name", "method", "driver")
+                .numbers("low", "likely", "high")
+                .texts("applies when", "basis", "source");
+        assumptions.steps().forEach(step -> table.row(
+                step.id(),
+                step.tradeName(),
+                Words.of(step.method()),
+                Words.of(step.driver()),
+                plain(step.minutes().low()),
+                plain(step.minutes().likely()),
+                plain(step.minutes().high()),
+                text(step.appliesWhen()),
+                Words.of(step.origin().basis()),
+                step.origin().source()));
+        return table.build();
+    }
+
+    private TableView materials() {
+        TableView.Builder table = TableView.of("materials.csv: what is bought by the package")
+                .texts("item", "trade name", "method", "driver")
+                .numbers("for one driver", "waste", "package", "USD a package")
+                .texts("applies when", "basis", "source");
+        assumptions.materials().forEach(item -> table.row(
+                item.id(),
+                item.tradeName(),
+                Words.of(item.method()),
+                Words.of(item.driver()),
+                plain(item.quantityPerDriver()) + " " + item.unit(),
+                Words.percent(item.wasteFraction(), 0),
+                plain(item.packageSize()),
+                range(item.price()),
+                text(item.appliesWhen()),
+                Words.of(item.origin().basis()),
+                item.origin().source()));
+        return table.build();
+    }
+
+    private TableView units() {
+        TableView.Builder table = TableView.of("units.csv: what a new unit costs the shop")
+                .texts("method", "operation")
+                .numbers("base USD", "USD per united inch")
+                .texts("basis", "source");
+        assumptions.unitPrices().forEach(price -> table.row(
+                Words.of(price.method()),
+                Words.of(price.operation()),
+                plain(price.baseUsd()),
+                plain(price.usdPerUnitedInch()),
+                Words.of(price.origin().basis()),
+                price.origin().source()));
+        return table.build();
+    }
+
+    private TableView faults() {
+        TableView.Builder table = TableView.of("lap-faults.csv: what can be wrong where a window meets the wall")
+                .texts("fault", "joint", "what happens", "stands under", "chance that it stands")
+                .numbers("share of water let past")
+                .texts("basis", "source");
+        assumptions.faults().forEach(fault -> table.row(
+                fault.tradeName(),
+                Words.of(fault.joint()),
+                fault.whatHappens(),
+                Words.of(fault.method()),
+                chances(fault),
+                range(fault.admitted()),
+                Words.of(fault.origin().basis()),
+                fault.origin().source()));
+        return table.build();
+    }
+
+    private TableView sightlines() {
+        TableView.Builder table = TableView.of("sightlines.csv: widths that hide glass, in.")
+                .texts("unit")
+                .numbers("head", "jamb", "sill", "meeting rail", "top rail", "bottom rail", "stile", "order less")
+                .texts("basis", "source");
+        for (Sightline s : assumptions.sightlines()) {
+            table.row(
+                    Words.of(s.product()) + ", " + Words.of(s.material()) + ", " + Words.of(s.operation()),
+                    plain(s.headIn()),
+                    plain(s.jambIn()),
+                    plain(s.sillIn()),
+                    plain(s.meetingRailIn()),
+                    plain(s.topRailIn()),
+                    plain(s.bottomRailIn()),
+                    plain(s.stileIn()),
+                    plain(s.widthDeductionIn()) + " \u00d7 " + plain(s.heightDeductionIn()),
+                    Words.of(s.origin().basis()),
+                    s.origin().source());
+        }
+        return table.build();
+    }
+
+    private TableView wages() {
+        TableView.Builder table = TableView.of("wages.csv")
+                .texts("region", "role")
+                .numbers("USD an hour", "burden")
+                .texts("basis", "source");
+        assumptions.wages().forEach(wage -> table.row(
+                wage.region(),
+                wage.role(),
+                plain(wage.usdPerHour()),
+                Words.percent(wage.burdenFraction(), 1),
+                Words.of(wage.origin().basis()),
+                wage.origin().source()));
+        return table.build();
+    }
+
+    private static String chances(LapFault fault) {
+        return Stream.concat(
+                        fault.priorByBarrier().entrySet().stream().sorted(java.util.Map.Entry.comparingByKey()),
+                        fault.priorByWorkmanship().entrySet().stream().sorted(java.util.Map.Entry.comparingByKey()))
+                .map(entry -> Words.of((Enum<?>) entry.getKey()) + " " + Words.percent(entry.getValue(), 0))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String text(Condition condition) {
+        return condition.terms().stream()
+                .map(term -> term.fact().key() + (term.negated() ? " is not " : " is ") + String.join(" or ", term.values()))
+                .collect(Collectors.joining(" and "));
+    }
+
+    private static String range(ThreePoint points) {
+        return points.low() == points.high()
+                ? plain(points.likely())
+                : plain(points.low()) + " / " + plain(points.likely()) + " / " + plain(points.high());
+    }
+
+    /** All the digits of an assumption: 0.001, 13 954. */
+    private static String plain(double value) {
+        String text = Numbers.plain(value, 6);
+        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    }
+}

@@ -1,0 +1,118 @@
+package weatherlap.reports.compare;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import weatherlap.analysis.tables.Answer;
+import weatherlap.analysis.tables.ResultTable;
+import weatherlap.analysis.tables.ResultTables;
+import weatherlap.analysis.tables.Segments;
+import weatherlap.charts.Picture;
+import weatherlap.reports.output.Content;
+import weatherlap.reports.output.Csv;
+import weatherlap.reports.output.Html;
+import weatherlap.reports.output.OutputFolder;
+import weatherlap.reports.output.Pdf;
+import weatherlap.reports.output.WorkbookFile;
+import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.ReportPage;
+import weatherlap.reports.page.TableView;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.run.Results;
+
+/**
+ * Everything that {@code compare} writes about one portfolio, but for {@code run.json} and the assumptions.
+ *
+ * @param name of the portfolio, shown in titles
+ * @param climate name of the weather
+ * @param warnings doubtful but usable input
+ * @param run what is needed to repeat the run: name and value, to show
+ */
+public record CompareReport(
+        String name,
+        Results results,
+        Assumptions assumptions,
+        String climate,
+        List<String> warnings,
+        Map<String, String> run) {
+
+    /** Writes the tables and {@code summary.json}; the workbook, the page and the sheet; the pictures. */
+    public void write(OutputFolder folder) throws IOException {
+        Answer answer = Answer.of(results);
+        Segments segments = Segments.of(results);
+        ResultTable segmentTable = segments.table();
+        List<ResultTable> tables =
+                List.of(ResultTables.houses(results), ResultTables.elevations(results), ResultTables.openings(results));
+        for (ResultTable table : tables) {
+            folder.write(table.schema().file(), Csv.of(table));
+        }
+        folder.write("summary.json", SummaryJson.of(answer, segmentTable, results.draws()));
+        ReportPage page = page(answer, segments);
+        for (Figure figure : page.figures()) {
+            folder.write("charts/" + figure.name() + ".svg", svgFile(figure));
+        }
+        folder.write("report.html", text(Html.render("report.jte", page)));
+        folder.write("report.pdf", Pdf.of(page.title(), Html.render("reportsheet.jte", page)));
+        folder.write(
+                "workbook.xlsx",
+                WorkbookFile.of(
+                        workbookLines(page), List.of(segmentTable, tables.get(0), tables.get(1), tables.get(2))));
+    }
+
+    /** The result in a few lines. */
+    public List<String> lines() {
+        int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
+        Answer answer = Answer.of(results);
+        List<String> lines = new ArrayList<>();
+        lines.add(AnswerText.sentences(answer, years).get(0));
+        lines.addAll(PlainTable.lines(AnswerText.keyFigures(answer, years)));
+        return lines;
+    }
+
+    private ReportPage page(Answer answer, Segments segments) {
+        int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
+        HouseViews houses = new HouseViews(years);
+        List<Figure> figures = new ReportPictures(results, segments, assumptions.steps(), years)
+                .all().stream().map(Figure::of).toList();
+        TableView.Builder runTable =
+                TableView.of("What the results depend on").texts("name", "value");
+        run.forEach(runTable::row);
+        return new ReportPage(
+                "Full-flange or insert: " + name,
+                Words.count(answer.houses(), "house", "houses") + ", "
+                        + Words.count(answer.openings(), "opening", "openings") + "; weather of " + climate + "; "
+                        + Words.count(results.draws(), "draw", "draws") + " a house.",
+                AnswerText.sentences(answer, years),
+                AnswerText.keyFigures(answer, years),
+                figures,
+                SegmentViews.of(segments),
+                houses.entries(results),
+                houses.summary(results),
+                MethodText.METHOD,
+                MethodText.CAUTIONS,
+                new AssumptionViews(assumptions).all(),
+                warnings,
+                runTable.build());
+    }
+
+    private static List<String> workbookLines(ReportPage page) {
+        return List.of(
+                page.title(),
+                page.scope(),
+                page.answer().get(0),
+                page.answer().get(1),
+                "Numbers keep all their digits and are shown rounded. Ranges: one draw in ten lies below the 10 % point, nine in ten"
+                        + " below the 90 % point.");
+    }
+
+    private static Content svgFile(Figure figure) {
+        return text("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + figure.svg() + "\n");
+    }
+
+    private static Content text(String text) {
+        return Content.of(text.getBytes(StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,176 @@
+package weatherlap.reports.compare;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import weatherlap.charts.Numbers;
+import weatherlap.reports.page.HouseEntry;
+import weatherlap.reports.page.TableView;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.house.House;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.MethodResult;
+import weatherlap.sim.run.OpeningResult;
+import weatherlap.sim.run.Results;
+import weatherlap.sim.run.Summary;
+
+/** Houses as entries of the index and as rows of one table. */
+final class HouseViews {
+    private final int horizonYears;
+
+    HouseViews(int horizonYears) {
+        this.horizonYears = horizonYears;
+    }
+
+    List<HouseEntry> entries(Results results) {
+        List<HouseEntry> entries = new ArrayList<>();
+        for (HouseResult house : results.houses()) {
+            entries.add(entry(house, entries.size() + 1));
+        }
+        return entries;
+    }
+
+    /** One row a house. */
+    TableView summary(Results results) {
+        TableView.Builder table = TableView.of("Each house wholly done by either method; costs over " + horizonYears
+                        + " years with the range of eight draws in ten; every opening is in openings.csv and in report.html")
+                .texts("house", "label")
+                .numbers("openings", "price, full-flange", "price, insert", "glass lost, full-flange", "insert")
+                .numbers("leak chance, full-flange", "insert", "cost, full-flange", "cost, insert")
+                .texts("preferred");
+        for (HouseResult house : results.houses()) {
+            MethodResult full = house.method(Method.FULL_FLANGE);
+            MethodResult insert = house.method(Method.INSERT);
+            table.row(
+                    house.house().id(),
+                    house.house().label(),
+                    Words.number(house.house().openingCount(), 0),
+                    Words.usd(full.priceUsd()),
+                    Words.usd(insert.priceUsd()),
+                    Words.percent(full.glassLostFraction(), 1),
+                    Words.percent(insert.glassLostFraction(), 1),
+                    Words.percent(full.leakProbability(), 0),
+                    Words.percent(insert.leakProbability(), 0),
+                    Words.usd(full.horizonCostUsd()),
+                    Words.usd(insert.horizonCostUsd()),
+                    preferred(house));
+        }
+        return table.build();
+    }
+
+    private HouseEntry entry(HouseResult result, int number) {
+        House house = result.house();
+        String facts = Words.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
+                + Words.count(house.storeys(), "storey", "storeys") + ", "
+                + Words.count(house.openingCount(), "opening", "openings")
+                + (house.leadSafe() ? "; lead-safe work presumed" : "") + ".";
+        String words = (house.id() + " " + house.label() + " " + Words.of(house.cladding()) + " " + house.yearBuilt() + " "
+                        + house.yearBuilt() / 10 * 10 + "s " + Words.of(result.preferred()))
+                .toLowerCase(Locale.ROOT);
+        return new HouseEntry(
+                house.id(),
+                house.label(),
+                "house-" + number,
+                words,
+                facts,
+                preferred(result),
+                houseTable(result),
+                openingTable(result));
+    }
+
+    private static String preferred(HouseResult house) {
+        return Words.of(house.preferred()) + " in " + Words.percent(house.preferredProbability(house.preferred()), 0)
+                + " of draws";
+    }
+
+    private TableView houseTable(HouseResult house) {
+        MethodResult full = house.method(Method.FULL_FLANGE);
+        MethodResult insert = house.method(Method.INSERT);
+        String years = " within " + horizonYears + " years";
+        return TableView.of("The house: mean, and the range of eight draws in ten")
+                .texts("measure")
+                .numbers("full-flange", "insert")
+                .row("price", Words.usd(full.priceUsd()), Words.usd(insert.priceUsd()))
+                .row("cost to the shop", Words.usd(full.costUsd()), Words.usd(insert.costUsd()))
+                .row("labour, person-hours", Words.number(full.labourHours(), 1), Words.number(insert.labourHours(), 1))
+                .row("crew days", Words.number(full.crewDays(), 0), Words.number(insert.crewDays(), 0))
+                .row("material", Words.usd(full.materialUsd()), Words.usd(insert.materialUsd()))
+                .row("glass lost of today\u2019s", glass(full), glass(insert))
+                .row("leak damage at any opening" + years, score(full.leakScore()), score(insert.leakScore()))
+                .row(
+                        "cost over " + horizonYears + " years",
+                        Words.usd(full.horizonCostUsd()),
+                        Words.usd(insert.horizonCostUsd()))
+                .row("look at", flags(full.flags()), flags(insert.flags()))
+                .build();
+    }
+
+    private static String glass(MethodResult method) {
+        return Words.number(method.glassLostFt2(), 1) + " ft\u00b2, " + Words.percent(method.glassLostFraction(), 1);
+    }
+
+    private static String score(Summary score) {
+        return Words.percent(score.mean() / 100, 1) + " (" + Words.number(score.p10(), 1) + " to " + Words.number(score.p90(), 1)
+                + ")";
+    }
+
+    private static String flags(List<String> flags) {
+        return flags.isEmpty() ? "\u2013" : String.join(", ", flags).replace('_', ' ');
+    }
+
+    private TableView openingTable(HouseResult house) {
+        TableView.Builder table = TableView.of("Its openings; leak chance " + "within " + horizonYears + " years")
+                .texts("wall / opening")
+                .numbers("glass today (ft\u00b2)", "lost, full-flange", "lost, insert")
+                .numbers("order, full-flange (in.)", "order, insert (in.)")
+                .numbers("labour, full-flange (person-min)", "labour, insert")
+                .numbers("leak chance, full-flange", "leak chance, insert")
+                .texts("largest leak cause, insert", "code flags");
+        Map<String, Map<Method, OpeningResult>> openings = new LinkedHashMap<>();
+        for (OpeningResult opening : house.openings()) {
+            openings.computeIfAbsent(
+                            opening.elevationId() + " / " + opening.openingId(), key -> new TreeMap<>())
+                    .put(opening.method(), opening);
+        }
+        openings.forEach((name, both) -> {
+            OpeningResult full = both.get(Method.FULL_FLANGE);
+            OpeningResult insert = both.get(Method.INSERT);
+            table.row(
+                    name,
+                    Words.number(full.glassExistingFt2(), 2),
+                    Words.percent(full.glassLostFraction(), 1),
+                    Words.percent(insert.glassLostFraction(), 1),
+                    size(full),
+                    size(insert),
+                    Words.number(full.labourMinutes().mean(), 0),
+                    Words.number(insert.labourMinutes().mean(), 0),
+                    Words.percent(full.leakProbability(), 1),
+                    Words.percent(insert.leakProbability(), 1),
+                    insert.leakCauses().isEmpty() ? "\u2013" : insert.leakCauses().get(0).tradeName(),
+                    codeFlags(full, insert));
+        });
+        return table.build();
+    }
+
+    private static String size(OpeningResult opening) {
+        return inches(opening.orderWidthIn()) + " \u00d7 " + inches(opening.orderHeightIn());
+    }
+
+    /** Without zeros at the end: 31.25, 54. */
+    private static String inches(double inches) {
+        return Numbers.plain(inches, 3).replaceAll("\\.?0+$", "");
+    }
+
+    private static String codeFlags(OpeningResult full, OpeningResult insert) {
+        if (full.codeFlags().isEmpty() && insert.codeFlags().isEmpty()) {
+            return "\u2013";
+        }
+        if (full.codeFlags().equals(insert.codeFlags())) {
+            return "both: " + flags(full.codeFlags());
+        }
+        return "full-flange: " + flags(full.codeFlags()) + "; insert: " + flags(insert.codeFlags());
+    }
+}

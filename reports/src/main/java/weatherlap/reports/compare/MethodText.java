@@ -1,0 +1,45 @@
+package weatherlap.reports.compare;
+
+import java.util.List;
+
+/** How the comparison is worked out, and what can hurt, in paragraphs. */
+final class MethodText {
+    static final List<String> METHOD = List.of(
+            "Two methods are compared for every opening. Full-flange: the siding is loosened around the opening, the old unit comes out"
+                    + " whole, and a new unit with a nailing flange is lapped into the weather barrier. Insert: a smaller unit is set"
+                    + " inside the frame that stays.",
+            "Glass: the width and height of each lite, from the size of the frame and the sightlines of the unit, before and after. A new"
+                    + " vinyl unit shows less glass than thin old aluminium under either method.",
+            "Labour: each step of labour-steps.csv takes its person-minutes for one unit of its driver, such as a foot of perimeter or a"
+                    + " siding panel; height, cold, lead-safe work and the crew\u2019s practice scale it. Siding is taken down once for all"
+                    + " openings of a wall.",
+            "Material: each item of materials.csv by its driver, with waste, bought in whole packages for a house; the new unit by its"
+                    + " united inches.",
+            "Price: from the mean cost by the pricing rule of the scenario. What it costs the shop holds labour, material, overhead by the"
+                    + " hour, expected callbacks and a reserve for service.",
+            "Rain: wind-driven rain on each wall from hourly weather by ISO 15927-3, lessened hour by hour by the eave, and by terrain and"
+                    + " obstructions.",
+            "Leaks: what arrives at each joint passes the first line and then the lap faults that stand there: the old ones that an insert"
+                    + " leaves, or new ones that the work brings. What was seen at an opening changes how likely its faults and those of"
+                    + " its house are. Seals age. Water that stays does damage with a chance that grows with its amount.",
+            "Chance: every uncertain row is drawn from its low, likely and high; both methods and all houses see the same draw of what they"
+                    + " share. A range given is that of eight draws in ten. The leak score is the chance of damage in percent.",
+            "Cost over the horizon: the price, the expected leak damage and what the lost glass is worth to the family, the last two"
+                    + " discounted. The preferred method is the one with the lower mean.",
+            "Any opening can be taken apart down to the rows of the tables with: weatherlap explain --opening HOUSE/ELEVATION/OPENING.");
+
+    static final List<String> CAUTIONS = List.of(
+            "Lead paint: in a house built before 1978, replacing a window is renovation work under 40 CFR 745 unless a test says"
+                    + " otherwise; certified people and contained work areas.",
+            "Asbestos may be in old siding, glazing putty and caulk: have it tested before it is disturbed.",
+            "Falls: from 6 ft on, protection by 29 CFR 1926.501; ladders by 1926.1053. Openings are edges while they stand open.",
+            "Silica dust from cutting brick, stucco or fiber cement: 29 CFR 1926.1153.",
+            "Weight: large units want two people or a lift; the lifting guide of NIOSH is an ideal-case figure, not a legal limit.",
+            "Heat and cold wear a crew, and tape and sealant have temperatures below which they do not stick.",
+            "Escape openings, safety glazing, guards, light and air are flagged from the model code of 2018; the local code and its"
+                    + " official decide. Whether an insert may use the relief for replacements is disputed: a flag is a caution, never a"
+                    + " pass.",
+            "Mould behind the siding: stop, find the water, and follow local guidance before closing the wall.");
+
+    private MethodText() {}
+}

@@ -1,0 +1,222 @@
+package weatherlap.reports.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import weatherlap.analysis.tables.Segmentation;
+import weatherlap.analysis.tables.Segments;
+import weatherlap.analysis.tables.Share;
+import weatherlap.charts.CostRisk;
+import weatherlap.charts.CostStack;
+import weatherlap.charts.GlassLost;
+import weatherlap.charts.HouseTotals;
+import weatherlap.charts.LabourBySteps;
+import weatherlap.charts.LeakRose;
+import weatherlap.charts.Pair;
+import weatherlap.charts.Picture;
+import weatherlap.charts.Spread;
+import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.OpeningResult;
+import weatherlap.sim.run.Results;
+import weatherlap.sim.run.Summary;
+
+/** The pictures of the owner's report, in the order of its argument. */
+final class ReportPictures {
+    /** Labour steps shown by name; the rest are one bar. */
+    private static final int STEPS = 18;
+    /** Kinds of opening shown beside the whole. */
+    private static final int KINDS = 6;
+    /** Houses named in the picture of costs and risks. */
+    private static final int NAMED = 3;
+
+    private final Results results;
+    private final Segments segments;
+    private final List<LabourStep> steps;
+    private final String scope;
+    private final String years;
+
+    ReportPictures(Results results, Segments segments, List<LabourStep> steps, int horizonYears) {
+        this.results = results;
+        this.segments = segments;
+        this.steps = steps;
+        this.scope = Words.count(results.houses().size(), "house", "houses") + ", "
+                + Words.count(segments.whole().openings(), "opening", "openings");
+        this.years = horizonYears + " years";
+    }
+
+    List<Picture> all() {
+        return List.of(glass(), cost(), leaks(), costAndRisk(), labour(), totals());
+    }
+
+    private Picture glass() {
+        Map<String, List<OpeningResult>> kinds = new TreeMap<>();
+        List<OpeningResult> all = new ArrayList<>();
+        for (HouseResult house : results.houses()) {
+            Map<String, String> kindOf = new LinkedHashMap<>();
+            house.house().elevations().forEach(wall -> wall.openings()
+                    .forEach(opening -> kindOf.put(
+                            key(wall.id(), opening.id()),
+                            Words.of(opening.existingMaterial()) + " " + Words.of(opening.operation()))));
+            for (OpeningResult opening : house.openings()) {
+                all.add(opening);
+                kinds.computeIfAbsent(kindOf.get(key(opening.elevationId(), opening.openingId())), k -> new ArrayList<>())
+                        .add(opening);
+            }
+        }
+        List<GlassLost.Group> groups = new ArrayList<>();
+        groups.add(group("all openings", all));
+        kinds.entrySet().stream()
+                .sorted(Comparator.comparing((Map.Entry<String, List<OpeningResult>> kind) ->
+                        -kind.getValue().size()))
+                .limit(KINDS)
+                .forEach(kind -> groups.add(group("today " + kind.getKey(), kind.getValue())));
+        return new GlassLost(scope, groups);
+    }
+
+    private static String key(String elevation, String opening) {
+        return elevation + "\u0000" + opening;
+    }
+
+    private static GlassLost.Group group(String label, List<OpeningResult> openings) {
+        return new GlassLost.Group(label, openings.size() / 2, pair(method -> {
+            Summary lost = Summary.of(openings.stream()
+                    .filter(opening -> opening.method() == method)
+                    .mapToDouble(OpeningResult::glassLostFraction)
+                    .toArray());
+            return new Spread(lost.p10(), lost.p50(), lost.p90());
+        }));
+    }
+
+    private Picture cost() {
+        Map<String, double[]> parts = new LinkedHashMap<>();
+        for (HouseResult house : results.houses()) {
+            for (Method method : Method.values()) {
+                house.method(method).costParts().forEach((name, usd) ->
+                        parts.computeIfAbsent(name, key -> new double[2])[method.ordinal()] +=
+                                usd / results.houses().size());
+            }
+        }
+        return new CostStack(
+                scope + ", means",
+                "house",
+                parts.entrySet().stream()
+                        .map(part -> new CostStack.Part(part.getKey(), pair(m -> part.getValue()[m.ordinal()])))
+                        .toList());
+    }
+
+    private Picture leaks() {
+        double[][] sums = new double[8][3];
+        for (HouseResult house : results.houses()) {
+            Map<String, Integer> octants = new LinkedHashMap<>();
+            house.house().elevations().forEach(w -> octants.put(w.id(), Segmentation.octant(w.bearingDeg())));
+            for (OpeningResult opening : house.openings()) {
+                double[] sum = sums[octants.get(opening.elevationId())];
+                sum[opening.method().ordinal()] += opening.leakProbability();
+                sum[2] += 0.5;
+            }
+        }
+        List<LeakRose.Ray> rays = new ArrayList<>();
+        for (int i = 0; i < sums.length; i++) {
+            double[] sum = sums[i];
+            if (sum[2] > 0) {
+                rays.add(new LeakRose.Ray(45.0 * i, pair(m -> Math.min(1, sum[m.ordinal()] / sum[2]))));
+            }
+        }
+        return new LeakRose(scope, "chance of leak damage at an opening within " + years, rays);
+    }
+
+    private Picture costAndRisk() {
+        Method rule = cheaper();
+        List<HouseResult> apart = results.houses().stream()
+                .filter(house -> house.preferred() != rule)
+                .sorted(Comparator.comparingDouble(house -> house.method(rule.other()).horizonCostUsd().mean()
+                        - house.method(rule).horizonCostUsd().mean()))
+                .limit(NAMED)
+                .toList();
+        return new CostRisk(
+                scope,
+                "price",
+                "chance of leak damage within " + years,
+                results.houses().stream()
+                        .map(house -> new CostRisk.House(
+                                house.house().label(),
+                                Words.of(house.house().cladding()),
+                                house.method(Method.FULL_FLANGE).priceUsd()
+                                        - house.method(Method.INSERT).priceUsd(),
+                                house.method(Method.FULL_FLANGE).leakProbability()
+                                        - house.method(Method.INSERT).leakProbability(),
+                                apart.contains(house)))
+                        .toList());
+    }
+
+    private Method cheaper() {
+        Share whole = segments.whole();
+        return whole.differencePerOpeningUsd() < 0 ? Method.FULL_FLANGE : Method.INSERT;
+    }
+
+    private Picture labour() {
+        Map<String, double[]> minutes = new LinkedHashMap<>();
+        for (LabourStep step : steps) {
+            minutes.put(step.id(), new double[2]);
+        }
+        int openings = Math.max(1, segments.whole().openings());
+        for (HouseResult house : results.houses()) {
+            for (Method method : Method.values()) {
+                house.method(method).labourMinutesByStep().forEach((step, sum) ->
+                        minutes.computeIfAbsent(step, key -> new double[2])[method.ordinal()] += sum / openings);
+            }
+        }
+        return new LabourBySteps(scope + ", means of an opening, shared work spread over them", largest(minutes));
+    }
+
+    /** The largest steps in table order, then the others as one. */
+    private List<LabourBySteps.Step> largest(Map<String, double[]> minutes) {
+        Map<String, String> names = new LinkedHashMap<>();
+        steps.forEach(step -> names.put(step.id(), step.tradeName()));
+        List<String> bySize = minutes.keySet().stream()
+                .filter(id -> size(minutes.get(id)) > 0)
+                .sorted(Comparator.comparingDouble((String id) -> -size(minutes.get(id))))
+                .toList();
+        List<String> shown = bySize.subList(0, Math.min(STEPS, bySize.size()));
+        List<LabourBySteps.Step> bars = new ArrayList<>();
+        double[] rest = new double[2];
+        minutes.forEach((id, both) -> {
+            if (shown.contains(id)) {
+                bars.add(new LabourBySteps.Step(names.getOrDefault(id, id), pair(m -> both[m.ordinal()])));
+            } else {
+                rest[0] += both[0];
+                rest[1] += both[1];
+            }
+        });
+        if (size(rest) > 0) {
+            bars.add(new LabourBySteps.Step("all other steps", pair(m -> rest[m.ordinal()])));
+        }
+        return bars;
+    }
+
+    private static double size(double[] both) {
+        return Math.max(both[0], both[1]);
+    }
+
+    private Picture totals() {
+        return new HouseTotals(
+                scope,
+                "cost over " + years,
+                results.houses().stream()
+                        .map(house -> new HouseTotals.House(house.house().label(), pair(method -> {
+                            Summary cost = house.method(method).horizonCostUsd();
+                            return new Spread(cost.p10(), cost.p50(), cost.p90());
+                        })))
+                        .toList());
+    }
+
+    private static <T> Pair<T> pair(Function<Method, T> of) {
+        return new Pair<>(of.apply(Method.FULL_FLANGE), of.apply(Method.INSERT));
+    }
+}

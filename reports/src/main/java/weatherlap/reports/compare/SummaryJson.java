@@ -1,0 +1,82 @@
+package weatherlap.reports.compare;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import weatherlap.analysis.columns.Column;
+import weatherlap.analysis.tables.Answer;
+import weatherlap.analysis.tables.ResultTable;
+import weatherlap.analysis.tables.ResultTables;
+import weatherlap.reports.output.Content;
+import weatherlap.reports.output.Decimals;
+import weatherlap.reports.output.Json;
+import weatherlap.sim.assumptions.Method;
+
+/** {@code summary.json}: the portfolio and its segments for programs. Rates are fractions, money is USD. */
+final class SummaryJson {
+    private SummaryJson() {}
+
+    static Content of(Answer answer, ResultTable segments, int draws) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("houses", answer.houses());
+        json.put("openings", answer.openings());
+        json.put("draws", draws);
+        json.put("default_method", word(answer.cheaper()));
+        json.put("default_probability", Decimals.rounded(answer.probability(), 4));
+        Map<String, Object> saved = new LinkedHashMap<>();
+        saved.put("mean", usd(answer.savedPerHouseUsd().mean()));
+        saved.put("p10", usd(answer.savedPerHouseUsd().p10()));
+        saved.put("p50", usd(answer.savedPerHouseUsd().p50()));
+        saved.put("p90", usd(answer.savedPerHouseUsd().p90()));
+        json.put("default_saves_usd_per_house", saved);
+        json.put("houses_that_depart", answer.departures());
+        json.put("departing_saves_usd", usd(answer.savedByDepartingUsd()));
+        Map<String, Object> methods = new LinkedHashMap<>();
+        for (Method method : Method.values()) {
+            methods.put(word(method), perHouse(answer.of(method)));
+        }
+        json.put("mean_of_a_house", methods);
+        json.put("segments", rows(segments));
+        return Json.of(json);
+    }
+
+    private static Map<String, Object> perHouse(Answer.PerHouse house) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("price_usd", usd(house.priceUsd()));
+        json.put("cost_usd_mean", usd(house.costUsd()));
+        json.put("gross_profit_per_crew_day_usd", usd(house.grossProfitPerCrewDayUsd()));
+        json.put("labour_hours_mean", Decimals.rounded(house.labourHours(), 2));
+        json.put("crew_days", Decimals.rounded(house.crewDays(), 2));
+        json.put("glass_lost_fraction", Decimals.rounded(house.glassLostFraction(), 4));
+        json.put("leak_probability", Decimals.rounded(house.anyLeak(), 4));
+        json.put("expected_damage_usd", usd(house.expectedDamageUsd()));
+        json.put("horizon_cost_usd_mean", usd(house.horizonCostUsd()));
+        return json;
+    }
+
+    private static List<Map<String, Object>> rows(ResultTable table) {
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (int row = 0; row < table.rows(); row++) {
+            Map<String, Object> json = new LinkedHashMap<>();
+            for (Column column : table.schema().columns()) {
+                json.put(
+                        column.name(),
+                        column.kind() == Column.Kind.TEXT
+                                ? table.text(row, column.name())
+                                : Decimals.rounded(table.number(row, column).orElseThrow(), column.decimals()));
+            }
+            rows.add(json);
+        }
+        return rows;
+    }
+
+    private static String word(Method method) {
+        return ResultTables.word(method);
+    }
+
+    private static BigDecimal usd(double usd) {
+        return Decimals.rounded(usd, 2);
+    }
+}

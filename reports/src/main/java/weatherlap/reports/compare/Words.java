@@ -1,0 +1,51 @@
+package weatherlap.reports.compare;
+
+import java.util.Locale;
+import weatherlap.charts.MethodStyle;
+import weatherlap.charts.Numbers;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.run.Summary;
+
+/** Results in words and numbers for people. */
+final class Words {
+    private Words() {}
+
+    static String of(Method method) {
+        return MethodStyle.of(method).label();
+    }
+
+    /** A constant as people write it: VINYL_SIDING gives vinyl siding. */
+    static String of(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    static String usd(double usd) {
+        return Numbers.usd(usd);
+    }
+
+    /** Mean with the range of eight draws in ten. */
+    static String usd(Summary summary) {
+        return Numbers.usd(summary.mean()) + " (" + Numbers.usd(summary.p10()) + " to " + Numbers.usd(summary.p90()) + ")";
+    }
+
+    static String number(double value, int decimals) {
+        return Numbers.plain(value, decimals);
+    }
+
+    static String number(Summary summary, int decimals) {
+        return number(summary.mean(), decimals) + " (" + number(summary.p10(), decimals) + " to "
+                + number(summary.p90(), decimals) + ")";
+    }
+
+    static String percent(double fraction, int decimals) {
+        return Numbers.percent(fraction, decimals);
+    }
+
+    static String count(int count, String one, String many) {
+        return Numbers.plain(count, 0) + " " + (count == 1 ? one : many);
+    }
+
+    static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

@@ -1,0 +1,107 @@
+package weatherlap.reports.jobs;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.climate.Climate;
+import weatherlap.datasets.climate.ClimateReader;
+import weatherlap.datasets.climate.DemoClimate;
+import weatherlap.datasets.portfolio.Portfolios;
+import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.table.Problem;
+import weatherlap.reports.output.Checksum;
+import weatherlap.sim.house.Portfolio;
+import weatherlap.sim.rain.HourlyWeather;
+
+/**
+ * What a run reads, sound as a whole.
+ *
+ * @param name of the portfolio
+ * @param warnings doubtful but usable
+ * @param checksums SHA-256 of each file, by its kind and name; bundled ones stand for themselves by the version of the program
+ */
+public record Inputs(
+        String name,
+        Portfolio portfolio,
+        AssumptionTables assumptions,
+        HourlyWeather climate,
+        List<String> warnings,
+        SortedMap<String, String> checksums) {
+
+    /**
+     * Reads everything.
+     *
+     * @throws BadInput with every problem of every file
+     */
+    public static Inputs read(InputPaths paths) {
+        Reader reader = new Reader();
+        Optional<Portfolio> portfolio =
+                reader.take(Portfolios.read(paths.portfolio()));
+        Optional<AssumptionTables> assumptions = reader.take(assumptions(paths.assumptions(), paths.changes()));
+        Optional<Climate> read = paths.climate().map(ClimateReader::read).flatMap(reader::take);
+        reader.throwProblems();
+        String name = paths.portfolio().toAbsolutePath().normalize().getFileName().toString();
+        return new Inputs(
+                name,
+                portfolio.orElseThrow(),
+                assumptions.orElseThrow(),
+                read.map(Climate::weather).orElseGet(DemoClimate::hourly),
+                reader.warnings,
+                checksums(paths, assumptions.orElseThrow()));
+    }
+
+    /** The assumptions with the changes of the command line; problems of the tables come before those of the changes. */
+    static Loaded<AssumptionTables> assumptions(Optional<Path> folder, List<String> changes) {
+        Loaded<AssumptionTables> read = folder
+                .map(AssumptionTables::read)
+                .orElseGet(() -> new Loaded<>(Optional.of(AssumptionTables.bundled()), List.of(), List.of()));
+        if (read.value().isEmpty()) {
+            return read;
+        }
+        Loaded<AssumptionTables> changed = read.value().orElseThrow().with(changes);
+        List<Problem> warnings = new ArrayList<>(read.warnings());
+        warnings.addAll(changed.warnings());
+        return new Loaded<>(changed.value(), changed.errors(), warnings);
+    }
+
+    private static SortedMap<String, String> checksums(InputPaths paths, AssumptionTables assumptions) {
+        SortedMap<String, String> sums = new TreeMap<>();
+        try {
+            for (String file : List.of("houses.csv", "elevations.csv", "openings.csv")) {
+                sums.put("portfolio/" + file, Checksum.of(paths.portfolio().resolve(file)));
+            }
+            if (paths.climate().isPresent()) {
+                Path climate = paths.climate().get();
+                sums.put("climate/" + climate.getFileName(), Checksum.of(climate));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        assumptions.texts().forEach((file, text) -> sums.put("assumptions/" + file, Checksum.ofText(text)));
+        return sums;
+    }
+
+    /** Collects problems over several files. */
+    private static final class Reader {
+        private final List<String> problems = new ArrayList<>();
+        private final List<String> warnings = new ArrayList<>();
+
+        <T> Optional<T> take(Loaded<T> loaded) {
+            loaded.errors().forEach(problem -> problems.add(problem.toString()));
+            warnings.addAll(Warnings.grouped(loaded.warnings()));
+            return loaded.value();
+        }
+
+        void throwProblems() {
+            if (!problems.isEmpty()) {
+                throw new BadInput(problems);
+            }
+        }
+    }
+}

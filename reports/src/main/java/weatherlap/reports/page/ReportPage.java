@@ -1,0 +1,46 @@
+package weatherlap.reports.page;
+
+import java.util.List;
+
+/**
+ * The owner's report: the answer, the evidence, the houses, then how it was worked out and from what.
+ *
+ * @param title of the document
+ * @param scope what was compared, in a line
+ * @param answer sentences; the first is the answer itself
+ * @param keyFigures both methods side by side, means of a house
+ * @param figures in the order of the argument
+ * @param segments a table for each way of telling openings apart
+ * @param houses index of the houses, in table order
+ * @param houseSummary one row a house
+ * @param method how it was worked out, paragraph by paragraph
+ * @param cautions work that can hurt, and where to defer to codes
+ * @param assumptions each row with its basis and source, table by table
+ * @param warnings doubtful but usable input
+ * @param run what is needed to repeat the run: name and value
+ */
+public record ReportPage(
+        String title,
+        String scope,
+        List<String> answer,
+        TableView keyFigures,
+        List<Figure> figures,
+        List<TableView> segments,
+        List<HouseEntry> houses,
+        TableView houseSummary,
+        List<String> method,
+        List<String> cautions,
+        List<TableView> assumptions,
+        List<String> warnings,
+        TableView run) {
+    public ReportPage {
+        answer = List.copyOf(answer);
+        figures = List.copyOf(figures);
+        segments = List.copyOf(segments);
+        houses = List.copyOf(houses);
+        method = List.copyOf(method);
+        cautions = List.copyOf(cautions);
+        assumptions = List.copyOf(assumptions);
+        warnings = List.copyOf(warnings);
+    }
+}

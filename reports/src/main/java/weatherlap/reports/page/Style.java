@@ -1,0 +1,36 @@
+package weatherlap.reports.page;
+
+import weatherlap.charts.Theme;
+import weatherlap.charts.Tone;
+
+/** The style sheets of pages and printed sheets, with the palette and type of the pictures. */
+public final class Style {
+    private Style() {}
+
+    /** For a page on a screen, and for printing it. */
+    public static String screen() {
+        return filled(Text.of("screen.css"));
+    }
+
+    /** For a printed sheet: CSS 2.1. */
+    public static String sheet() {
+        return filled(Text.of("sheet.css"));
+    }
+
+    /** The script that finds a house in a page. */
+    public static String search() {
+        return Text.of("find.js");
+    }
+
+    /** Puts the palette and the font in the places of their names: @ink, @full-flange-tint, @font. */
+    private static String filled(String css) {
+        String filled = css.replace("@fonts", Theme.FONT_STACK);
+        Tone[] tones = Tone.values();
+        // longer names first: @insert is the beginning of @insert-text
+        java.util.Arrays.sort(tones, java.util.Comparator.comparing(tone -> -tone.name().length()));
+        for (Tone tone : tones) {
+            filled = filled.replace("@" + tone.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'), tone.hex());
+        }
+        return filled;
+    }
+}
