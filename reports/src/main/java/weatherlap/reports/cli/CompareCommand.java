@@ -20,7 +20,7 @@ import weatherlap.reports.jobs.InputPaths;
         footer = {
             "",
             "Examples:",
-            "  weatherlap compare my-houses",
+            "  weatherlap compare --out report",
             "  weatherlap compare my-houses --assumptions my-assumptions --set crew_size=3 --out report --force"
         })
 final class CompareCommand implements Callable<Integer> {
@@ -32,7 +32,8 @@ final class CompareCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "PORTFOLIO",
-            description = "Folder with houses.csv, elevations.csv, openings.csv.")
+            arity = "0..1",
+            description = "Folder with houses.csv, elevations.csv, openings.csv; else the bundled demo.")
     private Path portfolio;
 
     @Mixin

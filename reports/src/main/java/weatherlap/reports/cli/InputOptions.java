@@ -17,14 +17,15 @@ final class InputOptions {
     @Option(
             names = "--climate",
             paramLabel = "FILE",
-            description = "Hourly weather; else that of the demo's invented town.")
+            description = "Hourly weather; else that of an invented town.")
     private Path climate;
 
     @Mixin
     private SetOptions set;
 
+    /** @param portfolio null for the bundled demo */
     InputPaths paths(Path portfolio) {
         return new InputPaths(
-                portfolio, Optional.ofNullable(assumptions), Optional.ofNullable(climate), set.changes());
+                Optional.ofNullable(portfolio), Optional.ofNullable(assumptions), Optional.ofNullable(climate), set.changes());
     }
 }

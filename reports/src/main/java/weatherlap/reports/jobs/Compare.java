@@ -13,10 +13,7 @@ import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.rain.RainClimate;
-import weatherlap.sim.random.Sampling;
 import weatherlap.sim.run.Results;
-import weatherlap.sim.run.Simulator;
 
 /**
  * The main job: simulates a portfolio under both methods and writes the report.
@@ -52,16 +49,9 @@ public record Compare(InputPaths paths, OutputRequest output, int threads) {
     }
 
     private Results simulate(Inputs inputs, Messages messages) {
-        Scenario scenario = inputs.assumptions().assumptions().scenario();
-        Simulator simulator = new Simulator(
-                inputs.assumptions().assumptions(),
-                RainClimate.of(inputs.climate(), scenario),
-                Sampling.STRATIFIED,
-                scenario.whole(Scalar.DRAWS),
-                (long) scenario.value(Scalar.SEED));
         try (Messages.Progress progress =
                 messages.progress("houses", inputs.portfolio().houses().size())) {
-            return simulator.run(inputs.portfolio(), threads, done -> progress.step());
+            return inputs.simulator().run(inputs.portfolio(), threads, done -> progress.step());
         }
     }
 

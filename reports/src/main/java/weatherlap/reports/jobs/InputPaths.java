@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What a user names as input; assumptions and climate that are not named are bundled with the program.
+ * What a user names as input; what is not named is bundled with the program.
  *
  * @param portfolio folder
  * @param assumptions folder
@@ -14,14 +14,13 @@ import java.util.stream.Stream;
  * @param changes of scalars and choices, each NAME=VALUE, in order
  */
 public record InputPaths(
-        Path portfolio, Optional<Path> assumptions, Optional<Path> climate, List<String> changes) {
+        Optional<Path> portfolio, Optional<Path> assumptions, Optional<Path> climate, List<String> changes) {
     public InputPaths {
         changes = List.copyOf(changes);
     }
 
     /** All that are named. */
     public List<Path> named() {
-        return Stream.concat(Stream.of(portfolio), Stream.of(assumptions, climate).flatMap(Optional::stream))
-                .toList();
+        return Stream.of(portfolio, assumptions, climate).flatMap(Optional::stream).toList();
     }
 }

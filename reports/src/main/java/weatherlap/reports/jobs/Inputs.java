@@ -12,12 +12,18 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.Climate;
 import weatherlap.datasets.climate.ClimateReader;
 import weatherlap.datasets.climate.DemoClimate;
+import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.reports.output.Checksum;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Portfolio;
 import weatherlap.sim.rain.HourlyWeather;
+import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.random.Sampling;
+import weatherlap.sim.run.Simulator;
 
 /**
  * What a run reads, sound as a whole.
@@ -34,6 +40,8 @@ public record Inputs(
         List<String> warnings,
         SortedMap<String, String> checksums) {
 
+    private static final String DEMO = "Drizzlewick, an invented town";
+
     /**
      * Reads everything.
      *
@@ -42,11 +50,13 @@ public record Inputs(
     public static Inputs read(InputPaths paths) {
         Reader reader = new Reader();
         Optional<Portfolio> portfolio =
-                reader.take(Portfolios.read(paths.portfolio()));
+                reader.take(paths.portfolio().map(Portfolios::read).orElseGet(Inputs::demo));
         Optional<AssumptionTables> assumptions = reader.take(assumptions(paths.assumptions(), paths.changes()));
         Optional<Climate> read = paths.climate().map(ClimateReader::read).flatMap(reader::take);
         reader.throwProblems();
-        String name = paths.portfolio().toAbsolutePath().normalize().getFileName().toString();
+        String name = paths.portfolio()
+                .map(path -> path.toAbsolutePath().normalize().getFileName().toString())
+                .orElse(DEMO);
         return new Inputs(
                 name,
                 portfolio.orElseThrow(),
@@ -54,6 +64,21 @@ public record Inputs(
                 read.map(Climate::weather).orElseGet(DemoClimate::hourly),
                 reader.warnings,
                 checksums(paths, assumptions.orElseThrow()));
+    }
+
+    /** A simulator of these assumptions and this weather, with the draws and the seed of the scenario. */
+    public Simulator simulator() {
+        Scenario scenario = assumptions.assumptions().scenario();
+        return new Simulator(
+                assumptions.assumptions(),
+                RainClimate.of(climate, scenario),
+                Sampling.STRATIFIED,
+                scenario.whole(Scalar.DRAWS),
+                (long) scenario.value(Scalar.SEED));
+    }
+
+    private static Loaded<Portfolio> demo() {
+        return new Loaded<>(Optional.of(DemoPortfolio.load()), List.of(), List.of());
     }
 
     /** The assumptions with the changes of the command line; problems of the tables come before those of the changes. */
@@ -73,8 +98,10 @@ public record Inputs(
     private static SortedMap<String, String> checksums(InputPaths paths, AssumptionTables assumptions) {
         SortedMap<String, String> sums = new TreeMap<>();
         try {
-            for (String file : List.of("houses.csv", "elevations.csv", "openings.csv")) {
-                sums.put("portfolio/" + file, Checksum.of(paths.portfolio().resolve(file)));
+            if (paths.portfolio().isPresent()) {
+                for (String file : List.of("houses.csv", "elevations.csv", "openings.csv")) {
+                    sums.put("portfolio/" + file, Checksum.of(paths.portfolio().get().resolve(file)));
+                }
             }
             if (paths.climate().isPresent()) {
                 Path climate = paths.climate().get();
