@@ -181,11 +181,34 @@ public final class Schemas {
                     .whole("houses", "houses", "houses with at least one of its openings")
                     .whole("openings", "openings", "how many")
                     .number("glass_lost_pct", "glass lost", "%", 1, "glass lost as a share of the glass today")
-                    .number("labour_minutes_mean", "labour, mean", "person-min", 1, "labour at the opening and its share of its wall")
-                    .number("driving_rain_l_per_m2_year", "driving rain", "L/m² year", 1, "wind-driven rain on the opening")
-                    .number("leak_score", "leak score", "0 to 100", 1, "chance of leak damage at the opening within the horizon, in percent")
-                    .number("horizon_cost_usd_mean", "horizon cost, mean", "USD", 2, "its share of its house's horizon cost")
-                    .whole("houses_for_full_flange", "houses for full-flange", "houses of these with the lower expected horizon cost under full-flange")
+                    .number(
+                            "labour_minutes_mean",
+                            "labour, mean",
+                            "person-min",
+                            1,
+                            "labour at the opening and its share of its wall")
+                    .number(
+                            "driving_rain_l_per_m2_year",
+                            "driving rain",
+                            "L/m² year",
+                            1,
+                            "wind-driven rain on the opening")
+                    .number(
+                            "leak_score",
+                            "leak score",
+                            "0 to 100",
+                            1,
+                            "chance of leak damage at the opening within the horizon, in percent")
+                    .number(
+                            "horizon_cost_usd_mean",
+                            "horizon cost, mean",
+                            "USD",
+                            2,
+                            "its share of its house's horizon cost")
+                    .whole(
+                            "houses_for_full_flange",
+                            "houses for full-flange",
+                            "houses of these with the lower expected horizon cost under full-flange")
                     .list());
 
     /** One candidate for the default. */

@@ -81,7 +81,8 @@ public record Answer(
                         - house.method(cheaper.other()).horizonCostUsd().mean();
             }
         }
-        double mean = methods.get(cheaper.other()).horizonCostUsd() - methods.get(cheaper).horizonCostUsd();
+        double mean = methods.get(cheaper.other()).horizonCostUsd()
+                - methods.get(cheaper).horizonCostUsd();
         return new Answer(
                 cheaper,
                 Summary.of(mean, saved),
@@ -89,7 +90,9 @@ public record Answer(
                 departures,
                 departing,
                 houses,
-                results.houses().stream().mapToInt(h -> h.house().openingCount()).sum(),
+                results.houses().stream()
+                        .mapToInt(h -> h.house().openingCount())
+                        .sum(),
                 methods);
     }
 
@@ -102,7 +105,9 @@ public record Answer(
         double[] saved = new double[results.draws()];
         for (HouseResult house : results.houses()) {
             for (int d = 0; d < saved.length; d++) {
-                saved[d] += sign * house.horizonDifferenceUsd()[d] / results.houses().size();
+                saved[d] += sign
+                        * house.horizonDifferenceUsd()[d]
+                        / results.houses().size();
             }
         }
         return saved;

@@ -12,7 +12,9 @@ public enum Segmentation {
     BEARING("bearing of the wall"),
     OVERHANG("overhang of the eave");
 
-    private static final String[] POINTS = {"north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"};
+    private static final String[] POINTS = {
+        "north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"
+    };
 
     private final String title;
 
@@ -31,7 +33,8 @@ public enum Segmentation {
                 new Segment(
                         house.cladding().ordinal(),
                         house.cladding().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-            case STOREYS -> new Segment(house.storeys(), house.storeys() + (house.storeys() == 1 ? " storey" : " storeys"));
+            case STOREYS ->
+                new Segment(house.storeys(), house.storeys() + (house.storeys() == 1 ? " storey" : " storeys"));
             case DECADE -> decade(house.yearBuilt() / 10 * 10);
             case BEARING -> {
                 int point = octant(wall.bearingDeg());

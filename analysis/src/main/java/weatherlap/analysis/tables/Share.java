@@ -16,8 +16,7 @@ import weatherlap.sim.run.OpeningResult;
  * @param openings how many there are
  * @param housesForFullFlange houses among them whose lower expected horizon cost is full-flange's
  */
-public record Share(
-        String label, int houses, int openings, int housesForFullFlange, Map<Method, Totals> methods) {
+public record Share(String label, int houses, int openings, int housesForFullFlange, Map<Method, Totals> methods) {
     public Share {
         methods = Map.copyOf(methods);
     }

@@ -47,15 +47,49 @@ public final class HandmadeResults {
      */
     public static HouseResult house(String id, Cladding cladding, double bearingDeg, double... difference) {
         Opening opening = new Opening(
-                "o1", Room.LIVING, Operation.DOUBLE_HUNG, Operation.DOUBLE_HUNG, 1, 36, 60, 24, 30, OptionalDouble.empty(),
-                OptionalDouble.empty(), FrameMaterial.ALUMINUM, FrameCondition.SOUND, InteriorReturn.DRYWALL, 1,
-                OptionalDouble.empty(), Lap.UNKNOWN, Lap.UNKNOWN, Lap.UNKNOWN, Sighting.UNKNOWN, Optional.empty());
+                "o1",
+                Room.LIVING,
+                Operation.DOUBLE_HUNG,
+                Operation.DOUBLE_HUNG,
+                1,
+                36,
+                60,
+                24,
+                30,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                FrameMaterial.ALUMINUM,
+                FrameCondition.SOUND,
+                InteriorReturn.DRYWALL,
+                1,
+                OptionalDouble.empty(),
+                Lap.UNKNOWN,
+                Lap.UNKNOWN,
+                Lap.UNKNOWN,
+                Sighting.UNKNOWN,
+                Optional.empty());
         Elevation wall = new Elevation(
-                "w1", bearingDeg, 30, 9, 12, OptionalDouble.of(8), OptionalDouble.of(144), SidingCondition.SOUND,
-                OptionalDouble.empty(), List.of(opening));
+                "w1",
+                bearingDeg,
+                30,
+                9,
+                12,
+                OptionalDouble.of(8),
+                OptionalDouble.of(144),
+                SidingCondition.SOUND,
+                OptionalDouble.empty(),
+                List.of(opening));
         House house = new House(
-                id, "House " + id, 1985, Terrain.SUBURBAN, cladding, Barrier.HOUSEWRAP, 1, Optional.empty(),
-                LeadTest.UNKNOWN, List.of(wall));
+                id,
+                "House " + id,
+                1985,
+                Terrain.SUBURBAN,
+                cladding,
+                Barrier.HOUSEWRAP,
+                1,
+                Optional.empty(),
+                LeadTest.UNKNOWN,
+                List.of(wall));
         double mean = java.util.Arrays.stream(difference).average().orElseThrow();
         Map<Method, MethodResult> methods = new EnumMap<>(Method.class);
         List<ElevationResult> walls = new ArrayList<>();
@@ -66,9 +100,23 @@ public final class HandmadeResults {
             methods.put(method, method(method, horizon));
             walls.add(new ElevationResult("w1", method, 1, full ? 6 : 0, 50, full ? 4 : 12, full ? 300 : 150, horizon));
             openings.add(new OpeningResult(
-                    "w1", "o1", method, 10, full ? 9 : 8, 33, 27, 6.2, full ? List.of() : List.of("egress"), 35.5, 59.5,
-                    exactly(full ? 300 : 150), exactly(400), full ? 2000 : 1000, new OpeningExposure(60, 50, 1 - 50.0 / 60, Map.of(Joint.HEAD, 1.0), 0.2, 20),
-                    0.1, exactly(full ? 4 : 12),
+                    "w1",
+                    "o1",
+                    method,
+                    10,
+                    full ? 9 : 8,
+                    33,
+                    27,
+                    6.2,
+                    full ? List.of() : List.of("egress"),
+                    35.5,
+                    59.5,
+                    exactly(full ? 300 : 150),
+                    exactly(400),
+                    full ? 2000 : 1000,
+                    new OpeningExposure(60, 50, 1 - 50.0 / 60, Map.of(Joint.HEAD, 1.0), 0.2, 20),
+                    0.1,
+                    exactly(full ? 4 : 12),
                     List.of(new OpeningResult.LeakCause("f1", "reversed head flap", full ? 0.04 : 0.12))));
         }
         return new HouseResult(house, methods, difference, walls, openings);
@@ -77,10 +125,23 @@ public final class HandmadeResults {
     private static MethodResult method(Method method, double horizon) {
         boolean full = method == Method.FULL_FLANGE;
         return new MethodResult(
-                method, 10, full ? 9 : 8, exactly(full ? 8 : 4), Map.of("set", full ? 300.0 : 150.0), full ? 2 : 1,
-                exactly(500), full ? 2000 : 1000, exactly(full ? 1200 : 700),
-                Map.of("labour", full ? 700.0 : 200.0, "material", 500.0), full ? 900 : 450, 0.01, exactly(full ? 4 : 12), full ? 100 : 300,
-                full ? 50 : 100, exactly(horizon), full ? List.of() : List.of("rotten_frame"));
+                method,
+                10,
+                full ? 9 : 8,
+                exactly(full ? 8 : 4),
+                Map.of("set", full ? 300.0 : 150.0),
+                full ? 2 : 1,
+                exactly(500),
+                full ? 2000 : 1000,
+                exactly(full ? 1200 : 700),
+                Map.of("labour", full ? 700.0 : 200.0, "material", 500.0),
+                full ? 900 : 450,
+                0.01,
+                exactly(full ? 4 : 12),
+                full ? 100 : 300,
+                full ? 50 : 100,
+                exactly(horizon),
+                full ? List.of() : List.of("rotten_frame"));
     }
 
     private static Summary exactly(double value) {

@@ -29,15 +29,20 @@ class SegmentsTest {
         assertThat(vinyl.housesForFullFlange()).isEqualTo(1);
         assertThat(vinyl.differencePerOpeningUsd()).isEqualTo(-50, within(1e-9));
         assertThat(vinyl.of(Method.INSERT).glassLostPct()).isEqualTo(20, within(1e-9));
-        assertThat(segments.bySegment().get(Segmentation.BEARING)).extracting(Share::label).containsExactly("north", "south");
+        assertThat(segments.bySegment().get(Segmentation.BEARING))
+                .extracting(Share::label)
+                .containsExactly("north", "south");
     }
 
     @ParameterizedTest
     @EnumSource
     void thePartsMakeTheWhole(Segmentation segmentation) {
         List<Share> parts = segments.bySegment().get(segmentation);
-        assertThat(parts.stream().mapToInt(Share::openings).sum()).isEqualTo(segments.whole().openings());
-        assertThat(parts.stream().mapToDouble(p -> p.of(Method.INSERT).horizonCostUsd()).sum())
+        assertThat(parts.stream().mapToInt(Share::openings).sum())
+                .isEqualTo(segments.whole().openings());
+        assertThat(parts.stream()
+                        .mapToDouble(p -> p.of(Method.INSERT).horizonCostUsd())
+                        .sum())
                 .isEqualTo(segments.whole().of(Method.INSERT).horizonCostUsd(), within(1e-6));
     }
 
@@ -55,6 +60,7 @@ class SegmentsTest {
         ResultTable openings = ResultTables.openings(results);
         assertThat(openings.text(1, "leak_causes")).isEqualTo("f1 0.1200");
         assertThat(openings.text(1, "code_flags")).isEqualTo("egress");
-        assertThat(openings.number(1, openings.schema().column("glass_lost_pct"))).hasValue(20);
+        assertThat(openings.number(1, openings.schema().column("glass_lost_pct")))
+                .hasValue(20);
     }
 }

@@ -16,7 +16,8 @@ import weatherlap.reports.jobs.InputPaths;
 
 @Command(
         name = "compare",
-        description = "Compares both methods for every window of a portfolio and writes the report, to ./report unless --out is given.",
+        description =
+                "Compares both methods for every window of a portfolio and writes the report, to ./report unless --out is given.",
         footer = {
             "",
             "Examples:",

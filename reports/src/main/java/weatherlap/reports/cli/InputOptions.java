@@ -14,10 +14,7 @@ final class InputOptions {
             description = "Folder of assumption tables, as written by `weatherlap assumptions`; else the bundled ones.")
     private Path assumptions;
 
-    @Option(
-            names = "--climate",
-            paramLabel = "FILE",
-            description = "Hourly weather; else that of an invented town.")
+    @Option(names = "--climate", paramLabel = "FILE", description = "Hourly weather; else that of an invented town.")
     private Path climate;
 
     @Mixin
@@ -26,6 +23,9 @@ final class InputOptions {
     /** @param portfolio null for the bundled demo */
     InputPaths paths(Path portfolio) {
         return new InputPaths(
-                Optional.ofNullable(portfolio), Optional.ofNullable(assumptions), Optional.ofNullable(climate), set.changes());
+                Optional.ofNullable(portfolio),
+                Optional.ofNullable(assumptions),
+                Optional.ofNullable(climate),
+                set.changes());
     }
 }

@@ -9,7 +9,8 @@ final class SetOptions {
     @Option(
             names = "--set",
             paramLabel = "NAME=VALUE",
-            description = "Change a scalar or choice of scenario.toml, such as crew_size=3. Repeatable; the last one counts.")
+            description =
+                    "Change a scalar or choice of scenario.toml, such as crew_size=3. Repeatable; the last one counts.")
     private final List<String> changes = new ArrayList<>();
 
     List<String> changes() {

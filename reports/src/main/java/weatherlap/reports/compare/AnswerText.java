@@ -32,12 +32,14 @@ final class AnswerText {
                 + Words.usd(answer.savedPerHouseUsd().p90()) + " a house.");
         lines.add(departures(answer));
         lines.add("What is given up and gained: " + article(cheaper) + " is priced at " + Words.usd(best.priceUsd())
-                + " against " + Words.usd(other.priceUsd()) + " a house, takes " + Words.percent(best.glassLostFraction(), 1)
+                + " against " + Words.usd(other.priceUsd()) + " a house, takes "
+                + Words.percent(best.glassLostFraction(), 1)
                 + " of today\u2019s glass against " + Words.percent(other.glassLostFraction(), 1)
                 + ", and leaves a chance of leak damage somewhere in the house of "
                 + Words.percent(best.anyLeak(), 0) + " against " + Words.percent(other.anyLeak(), 0) + ".");
-        lines.add("The leak figures rest on judgement: no survey says how often each lap fault stands in old walls. Read them"
-                + " as a comparison of the two methods, not as a forecast for a house.");
+        lines.add(
+                "The leak figures rest on judgement: no survey says how often each lap fault stands in old walls. Read them"
+                        + " as a comparison of the two methods, not as a forecast for a house.");
         return lines;
     }
 
@@ -99,7 +101,8 @@ final class AnswerText {
 
     private static String departures(Answer answer) {
         if (answer.departures() == 0) {
-            return "No house of the portfolio does better with " + article(answer.cheaper().other()) + ".";
+            return "No house of the portfolio does better with "
+                    + article(answer.cheaper().other()) + ".";
         }
         return "Depart from it for " + answer.departures() + " of " + Words.count(answer.houses(), "house", "houses")
                 + ", where " + article(answer.cheaper().other()) + " has the lower expected cost; that saves another "

@@ -44,8 +44,7 @@ final class AssumptionViews {
     }
 
     private TableView choices() {
-        TableView.Builder table =
-                TableView.of("scenario.toml: choices").texts("name", "chosen", "could be");
+        TableView.Builder table = TableView.of("scenario.toml: choices").texts("name", "chosen", "could be");
         for (Choice choice : Choice.values()) {
             table.row(choice.key(), assumptions.scenario().choice(choice), String.join(", ", choice.allowed()));
         }
@@ -57,17 +56,19 @@ final class AssumptionViews {
                 .texts("step", "trade name", "method", "driver")
                 .numbers("low", "likely", "high")
                 .texts("applies when", "basis", "source");
-        assumptions.steps().forEach(step -> table.row(
-                step.id(),
-                step.tradeName(),
-                Words.of(step.method()),
-                Words.of(step.driver()),
-                plain(step.minutes().low()),
-                plain(step.minutes().likely()),
-                plain(step.minutes().high()),
-                text(step.appliesWhen()),
-                Words.of(step.origin().basis()),
-                step.origin().source()));
+        assumptions
+                .steps()
+                .forEach(step -> table.row(
+                        step.id(),
+                        step.tradeName(),
+                        Words.of(step.method()),
+                        Words.of(step.driver()),
+                        plain(step.minutes().low()),
+                        plain(step.minutes().likely()),
+                        plain(step.minutes().high()),
+                        text(step.appliesWhen()),
+                        Words.of(step.origin().basis()),
+                        step.origin().source()));
         return table.build();
     }
 
@@ -76,18 +77,20 @@ final class AssumptionViews {
                 .texts("item", "trade name", "method", "driver")
                 .numbers("for one driver", "waste", "package", "USD a package")
                 .texts("applies when", "basis", "source");
-        assumptions.materials().forEach(item -> table.row(
-                item.id(),
-                item.tradeName(),
-                Words.of(item.method()),
-                Words.of(item.driver()),
-                plain(item.quantityPerDriver()) + " " + item.unit(),
-                Words.percent(item.wasteFraction(), 0),
-                plain(item.packageSize()),
-                range(item.price()),
-                text(item.appliesWhen()),
-                Words.of(item.origin().basis()),
-                item.origin().source()));
+        assumptions
+                .materials()
+                .forEach(item -> table.row(
+                        item.id(),
+                        item.tradeName(),
+                        Words.of(item.method()),
+                        Words.of(item.driver()),
+                        plain(item.quantityPerDriver()) + " " + item.unit(),
+                        Words.percent(item.wasteFraction(), 0),
+                        plain(item.packageSize()),
+                        range(item.price()),
+                        text(item.appliesWhen()),
+                        Words.of(item.origin().basis()),
+                        item.origin().source()));
         return table.build();
     }
 
@@ -96,13 +99,15 @@ final class AssumptionViews {
                 .texts("method", "operation")
                 .numbers("base USD", "USD per united inch")
                 .texts("basis", "source");
-        assumptions.unitPrices().forEach(price -> table.row(
-                Words.of(price.method()),
-                Words.of(price.operation()),
-                plain(price.baseUsd()),
-                plain(price.usdPerUnitedInch()),
-                Words.of(price.origin().basis()),
-                price.origin().source()));
+        assumptions
+                .unitPrices()
+                .forEach(price -> table.row(
+                        Words.of(price.method()),
+                        Words.of(price.operation()),
+                        plain(price.baseUsd()),
+                        plain(price.usdPerUnitedInch()),
+                        Words.of(price.origin().basis()),
+                        price.origin().source()));
         return table.build();
     }
 
@@ -111,15 +116,17 @@ final class AssumptionViews {
                 .texts("fault", "joint", "what happens", "stands under", "chance that it stands")
                 .numbers("share of water let past")
                 .texts("basis", "source");
-        assumptions.faults().forEach(fault -> table.row(
-                fault.tradeName(),
-                Words.of(fault.joint()),
-                fault.whatHappens(),
-                Words.of(fault.method()),
-                chances(fault),
-                range(fault.admitted()),
-                Words.of(fault.origin().basis()),
-                fault.origin().source()));
+        assumptions
+                .faults()
+                .forEach(fault -> table.row(
+                        fault.tradeName(),
+                        Words.of(fault.joint()),
+                        fault.whatHappens(),
+                        Words.of(fault.method()),
+                        chances(fault),
+                        range(fault.admitted()),
+                        Words.of(fault.origin().basis()),
+                        fault.origin().source()));
         return table.build();
     }
 
@@ -150,13 +157,15 @@ final class AssumptionViews {
                 .texts("region", "role")
                 .numbers("USD an hour", "burden")
                 .texts("basis", "source");
-        assumptions.wages().forEach(wage -> table.row(
-                wage.region(),
-                wage.role(),
-                plain(wage.usdPerHour()),
-                Words.percent(wage.burdenFraction(), 1),
-                Words.of(wage.origin().basis()),
-                wage.origin().source()));
+        assumptions
+                .wages()
+                .forEach(wage -> table.row(
+                        wage.region(),
+                        wage.role(),
+                        plain(wage.usdPerHour()),
+                        Words.percent(wage.burdenFraction(), 1),
+                        Words.of(wage.origin().basis()),
+                        wage.origin().source()));
         return table.build();
     }
 
@@ -170,7 +179,8 @@ final class AssumptionViews {
 
     private static String text(Condition condition) {
         return condition.terms().stream()
-                .map(term -> term.fact().key() + (term.negated() ? " is not " : " is ") + String.join(" or ", term.values()))
+                .map(term ->
+                        term.fact().key() + (term.negated() ? " is not " : " is ") + String.join(" or ", term.values()))
                 .collect(Collectors.joining(" and "));
     }
 

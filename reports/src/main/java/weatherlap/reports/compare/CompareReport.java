@@ -9,7 +9,6 @@ import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.ResultTables;
 import weatherlap.analysis.tables.Segments;
-import weatherlap.charts.Picture;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.Html;
@@ -77,8 +76,7 @@ public record CompareReport(
         HouseViews houses = new HouseViews(years);
         List<Figure> figures = new ReportPictures(results, segments, assumptions.steps(), years)
                 .all().stream().map(Figure::of).toList();
-        TableView.Builder runTable =
-                TableView.of("What the results depend on").texts("name", "value");
+        TableView.Builder runTable = TableView.of("What the results depend on").texts("name", "value");
         run.forEach(runTable::row);
         return new ReportPage(
                 "Full-flange or insert: " + name,

@@ -35,8 +35,9 @@ final class HouseViews {
 
     /** One row a house. */
     TableView summary(Results results) {
-        TableView.Builder table = TableView.of("Each house wholly done by either method; costs over " + horizonYears
-                        + " years with the range of eight draws in ten; every opening is in openings.csv and in report.html")
+        TableView.Builder table = TableView.of(
+                        "Each house wholly done by either method; costs over " + horizonYears
+                                + " years with the range of eight draws in ten; every opening is in openings.csv and in report.html")
                 .texts("house", "label")
                 .numbers("openings", "price, full-flange", "price, insert", "glass lost, full-flange", "insert")
                 .numbers("leak chance, full-flange", "insert", "cost, full-flange", "cost, insert")
@@ -67,8 +68,8 @@ final class HouseViews {
                 + Words.count(house.storeys(), "storey", "storeys") + ", "
                 + Words.count(house.openingCount(), "opening", "openings")
                 + (house.leadSafe() ? "; lead-safe work presumed" : "") + ".";
-        String words = (house.id() + " " + house.label() + " " + Words.of(house.cladding()) + " " + house.yearBuilt() + " "
-                        + house.yearBuilt() / 10 * 10 + "s " + Words.of(result.preferred()))
+        String words = (house.id() + " " + house.label() + " " + Words.of(house.cladding()) + " " + house.yearBuilt()
+                        + " " + house.yearBuilt() / 10 * 10 + "s " + Words.of(result.preferred()))
                 .toLowerCase(Locale.ROOT);
         return new HouseEntry(
                 house.id(),
@@ -113,8 +114,8 @@ final class HouseViews {
     }
 
     private static String score(Summary score) {
-        return Words.percent(score.mean() / 100, 1) + " (" + Words.number(score.p10(), 1) + " to " + Words.number(score.p90(), 1)
-                + ")";
+        return Words.percent(score.mean() / 100, 1) + " (" + Words.number(score.p10(), 1) + " to "
+                + Words.number(score.p90(), 1) + ")";
     }
 
     private static String flags(List<String> flags) {
@@ -131,8 +132,7 @@ final class HouseViews {
                 .texts("largest leak cause, insert", "code flags");
         Map<String, Map<Method, OpeningResult>> openings = new LinkedHashMap<>();
         for (OpeningResult opening : house.openings()) {
-            openings.computeIfAbsent(
-                            opening.elevationId() + " / " + opening.openingId(), key -> new TreeMap<>())
+            openings.computeIfAbsent(opening.elevationId() + " / " + opening.openingId(), key -> new TreeMap<>())
                     .put(opening.method(), opening);
         }
         openings.forEach((name, both) -> {
@@ -149,7 +149,9 @@ final class HouseViews {
                     Words.number(insert.labourMinutes().mean(), 0),
                     Words.percent(full.leakProbability(), 1),
                     Words.percent(insert.leakProbability(), 1),
-                    insert.leakCauses().isEmpty() ? "\u2013" : insert.leakCauses().get(0).tradeName(),
+                    insert.leakCauses().isEmpty()
+                            ? "\u2013"
+                            : insert.leakCauses().get(0).tradeName(),
                     codeFlags(full, insert));
         });
         return table.build();

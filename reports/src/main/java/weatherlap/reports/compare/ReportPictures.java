@@ -65,7 +65,8 @@ final class ReportPictures {
                             Words.of(opening.existingMaterial()) + " " + Words.of(opening.operation()))));
             for (OpeningResult opening : house.openings()) {
                 all.add(opening);
-                kinds.computeIfAbsent(kindOf.get(key(opening.elevationId(), opening.openingId())), k -> new ArrayList<>())
+                kinds.computeIfAbsent(
+                                kindOf.get(key(opening.elevationId(), opening.openingId())), k -> new ArrayList<>())
                         .add(opening);
             }
         }
@@ -97,8 +98,9 @@ final class ReportPictures {
         Map<String, double[]> parts = new LinkedHashMap<>();
         for (HouseResult house : results.houses()) {
             for (Method method : Method.values()) {
-                house.method(method).costParts().forEach((name, usd) ->
-                        parts.computeIfAbsent(name, key -> new double[2])[method.ordinal()] +=
+                house.method(method)
+                        .costParts()
+                        .forEach((name, usd) -> parts.computeIfAbsent(name, key -> new double[2])[method.ordinal()] +=
                                 usd / results.houses().size());
             }
         }
@@ -135,8 +137,9 @@ final class ReportPictures {
         Method rule = cheaper();
         List<HouseResult> apart = results.houses().stream()
                 .filter(house -> house.preferred() != rule)
-                .sorted(Comparator.comparingDouble(house -> house.method(rule.other()).horizonCostUsd().mean()
-                        - house.method(rule).horizonCostUsd().mean()))
+                .sorted(Comparator.comparingDouble(
+                        house -> house.method(rule.other()).horizonCostUsd().mean()
+                                - house.method(rule).horizonCostUsd().mean()))
                 .limit(NAMED)
                 .toList();
         return new CostRisk(
@@ -168,8 +171,10 @@ final class ReportPictures {
         int openings = Math.max(1, segments.whole().openings());
         for (HouseResult house : results.houses()) {
             for (Method method : Method.values()) {
-                house.method(method).labourMinutesByStep().forEach((step, sum) ->
-                        minutes.computeIfAbsent(step, key -> new double[2])[method.ordinal()] += sum / openings);
+                house.method(method)
+                        .labourMinutesByStep()
+                        .forEach((step, sum) -> minutes.computeIfAbsent(step, key -> new double[2])[method.ordinal()] +=
+                                sum / openings);
             }
         }
         return new LabourBySteps(scope + ", means of an opening, shared work spread over them", largest(minutes));

@@ -20,8 +20,9 @@ final class SegmentViews {
     }
 
     private static TableView view(Segmentation segmentation, List<Share> shares, Share whole) {
-        TableView.Builder table = TableView.of("By " + segmentation.title()
-                        + ": means of an opening; cost difference is full-flange less insert, so a minus favours full-flange")
+        TableView.Builder table = TableView.of(
+                        "By " + segmentation.title()
+                                + ": means of an opening; cost difference is full-flange less insert, so a minus favours full-flange")
                 .texts(segmentation.title())
                 .numbers(
                         "houses",

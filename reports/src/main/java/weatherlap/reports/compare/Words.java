@@ -25,7 +25,8 @@ final class Words {
 
     /** Mean with the range of eight draws in ten. */
     static String usd(Summary summary) {
-        return Numbers.usd(summary.mean()) + " (" + Numbers.usd(summary.p10()) + " to " + Numbers.usd(summary.p90()) + ")";
+        return Numbers.usd(summary.mean()) + " (" + Numbers.usd(summary.p10()) + " to " + Numbers.usd(summary.p90())
+                + ")";
     }
 
     static String number(double value, int decimals) {

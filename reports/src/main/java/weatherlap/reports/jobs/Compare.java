@@ -40,7 +40,8 @@ public record Compare(InputPaths paths, OutputRequest output, int threads) {
             report.write(folder);
             for (Map.Entry<String, String> text : inputs.assumptions().texts().entrySet()) {
                 folder.write(
-                        "assumptions/" + text.getKey(), Content.of(text.getValue().getBytes(StandardCharsets.UTF_8)));
+                        "assumptions/" + text.getKey(),
+                        Content.of(text.getValue().getBytes(StandardCharsets.UTF_8)));
             }
             folder.commit(new RunRecord(Version.current(), "compare", settings(inputs), inputs.checksums()));
             report.lines().forEach(messages::result);

@@ -21,6 +21,8 @@ public record InputPaths(
 
     /** All that are named. */
     public List<Path> named() {
-        return Stream.of(portfolio, assumptions, climate).flatMap(Optional::stream).toList();
+        return Stream.of(portfolio, assumptions, climate)
+                .flatMap(Optional::stream)
+                .toList();
     }
 }

@@ -83,8 +83,7 @@ public record Inputs(
 
     /** The assumptions with the changes of the command line; problems of the tables come before those of the changes. */
     static Loaded<AssumptionTables> assumptions(Optional<Path> folder, List<String> changes) {
-        Loaded<AssumptionTables> read = folder
-                .map(AssumptionTables::read)
+        Loaded<AssumptionTables> read = folder.map(AssumptionTables::read)
                 .orElseGet(() -> new Loaded<>(Optional.of(AssumptionTables.bundled()), List.of(), List.of()));
         if (read.value().isEmpty()) {
             return read;
@@ -100,7 +99,9 @@ public record Inputs(
         try {
             if (paths.portfolio().isPresent()) {
                 for (String file : List.of("houses.csv", "elevations.csv", "openings.csv")) {
-                    sums.put("portfolio/" + file, Checksum.of(paths.portfolio().get().resolve(file)));
+                    sums.put(
+                            "portfolio/" + file,
+                            Checksum.of(paths.portfolio().get().resolve(file)));
                 }
             }
             if (paths.climate().isPresent()) {

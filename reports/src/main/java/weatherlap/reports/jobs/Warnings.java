@@ -14,7 +14,8 @@ final class Warnings {
         Map<Problem, List<Problem>> groups = new LinkedHashMap<>();
         for (Problem warning : warnings) {
             groups.computeIfAbsent(
-                            new Problem(warning.file(), 0, warning.column(), warning.message()), key -> new ArrayList<>())
+                            new Problem(warning.file(), 0, warning.column(), warning.message()),
+                            key -> new ArrayList<>())
                     .add(warning);
         }
         return groups.values().stream()

@@ -24,8 +24,7 @@ import weatherlap.reports.output.Version;
 public record WriteAssumptions(OutputRequest output, List<String> changes) {
     /** @throws BadInput for a change that cannot be made */
     public void run(Messages messages) throws IOException {
-        Loaded<AssumptionTables> loaded =
-                Inputs.assumptions(Optional.empty(), changes);
+        Loaded<AssumptionTables> loaded = Inputs.assumptions(Optional.empty(), changes);
         if (loaded.value().isEmpty()) {
             throw new BadInput(loaded.errors().stream().map(Problem::toString).toList());
         }

@@ -27,9 +27,11 @@ public final class Style {
         String filled = css.replace("@fonts", Theme.FONT_STACK);
         Tone[] tones = Tone.values();
         // longer names first: @insert is the beginning of @insert-text
-        java.util.Arrays.sort(tones, java.util.Comparator.comparing(tone -> -tone.name().length()));
+        java.util.Arrays.sort(
+                tones, java.util.Comparator.comparing(tone -> -tone.name().length()));
         for (Tone tone : tones) {
-            filled = filled.replace("@" + tone.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'), tone.hex());
+            filled = filled.replace(
+                    "@" + tone.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'), tone.hex());
         }
         return filled;
     }

@@ -18,7 +18,8 @@ public record TableView(String caption, List<String> heads, List<Boolean> number
         rows = List.copyOf(rows);
         int columns = heads.size();
         if (numbers.size() != columns || rows.stream().anyMatch(row -> row.size() != columns)) {
-            throw new IllegalArgumentException("The table \"" + caption + "\" must have a cell for each heading in each row.");
+            throw new IllegalArgumentException(
+                    "The table \"" + caption + "\" must have a cell for each heading in each row.");
         }
     }
 

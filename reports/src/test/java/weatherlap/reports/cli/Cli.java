@@ -8,7 +8,8 @@ record Cli(int status, String out, String err) {
     static Cli run(Object... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        String[] texts = java.util.Arrays.stream(arguments).map(Object::toString).toArray(String[]::new);
+        String[] texts =
+                java.util.Arrays.stream(arguments).map(Object::toString).toArray(String[]::new);
         int status = Weatherlap.run(texts, new PrintWriter(out, true), new PrintWriter(err, true));
         return new Cli(status, out.toString(), err.toString());
     }

@@ -42,11 +42,21 @@ class CompareCommandTest {
     void writesEverythingThatItPromises() {
         assertThat(report.toFile().list())
                 .containsExactlyInAnyOrder(
-                        "report.html", "report.pdf", "workbook.xlsx", "openings.csv", "elevations.csv", "houses.csv",
-                        "summary.json", "run.json", "assumptions", "charts");
+                        "report.html",
+                        "report.pdf",
+                        "workbook.xlsx",
+                        "openings.csv",
+                        "elevations.csv",
+                        "houses.csv",
+                        "summary.json",
+                        "run.json",
+                        "assumptions",
+                        "charts");
         assertThat(report.resolve("charts")).isDirectoryContaining("glob:**.svg");
         assertThat(report.resolve("assumptions/labour-steps.csv")).exists();
-        assertThat(report.resolve("run.json")).content().contains("\"seed\" : 3", "\"draws\" : 50", "portfolio/houses.csv");
+        assertThat(report.resolve("run.json"))
+                .content()
+                .contains("\"seed\" : 3", "\"draws\" : 50", "portfolio/houses.csv");
     }
 
     @Test
@@ -67,7 +77,10 @@ class CompareCommandTest {
                 .doesNotContainPattern("(?i)(src|href)=\"(https?:|//|file:)");
         String xml = page.replaceFirst("<!DOCTYPE html>", "").replaceAll("(?s)<script>.*?</script>", "");
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
-        assertThat(factory.newDocumentBuilder().parse(new InputSource(new StringReader(xml))).getElementsByTagName("svg").getLength())
+        assertThat(factory.newDocumentBuilder()
+                        .parse(new InputSource(new StringReader(xml)))
+                        .getElementsByTagName("svg")
+                        .getLength())
                 .isEqualTo(6);
     }
 
@@ -77,8 +90,14 @@ class CompareCommandTest {
             String text = new PDFTextStripper().getText(pdf);
             assertThat(text)
                     .containsSubsequence(
-                            "Full-flange or insert", "How sure", "The evidence", "By kind of house and wall",
-                            "House by house", "How it was worked out", "Assumptions", "To repeat this run");
+                            "Full-flange or insert",
+                            "How sure",
+                            "The evidence",
+                            "By kind of house and wall",
+                            "House by house",
+                            "How it was worked out",
+                            "Assumptions",
+                            "To repeat this run");
             assertThat(text.replaceAll("[\\s\u200B]", "")).contains("<script>alert(1)</script>", "L".repeat(200));
             assertThat(pdf.getNumberOfPages()).isBetween(6, 60);
         }
@@ -106,12 +125,18 @@ class CompareCommandTest {
     void everyProblemOfTheInputIsNamedAndNothingIsWritten() throws IOException {
         Path bad = SmallPortfolio.write(folder.resolve("bad"));
         Path openings = bad.resolve("openings.csv");
-        Files.writeString(openings, Files.readString(openings).replace(",36,54,", ",3O,54,").replace(",bath,", ",bth,"));
+        Files.writeString(
+                openings,
+                Files.readString(openings).replace(",36,54,", ",3O,54,").replace(",bath,", ",bth,"));
         Path out = folder.resolve("none");
         Cli cli = Cli.run("compare", bad, "--out", out, "--set", "crew_sise=3");
         assertThat(cli.status()).isEqualTo(2);
         assertThat(cli.err())
-                .contains("openings.csv:2:frame_width_in: \"3O\" is not a number", "openings.csv:5:room:", "\"bath\"", "crew_size")
+                .contains(
+                        "openings.csv:2:frame_width_in: \"3O\" is not a number",
+                        "openings.csv:5:room:",
+                        "\"bath\"",
+                        "crew_size")
                 .doesNotContain("\tat ");
         assertThat(out).doesNotExist();
         assertThat(Cli.run("check", bad).status()).isEqualTo(2);
@@ -134,7 +159,8 @@ class CompareCommandTest {
         String[] cells = row.split(",", 2);
         Files.writeString(steps, Files.readString(steps) + "one_more_step," + cells[1] + "\n");
         Path changed = folder.resolve("changed");
-        Cli cli = Cli.run("compare", portfolio, "--assumptions", assumptions, "--out", changed, "--draws", 50, "--seed", 3);
+        Cli cli = Cli.run(
+                "compare", portfolio, "--assumptions", assumptions, "--out", changed, "--draws", 50, "--seed", 3);
         assertThat(cli.err()).contains("the report is in");
         assertThat(Files.readString(changed.resolve("houses.csv")))
                 .isNotEqualTo(Files.readString(report.resolve("houses.csv")));
@@ -145,8 +171,12 @@ class CompareCommandTest {
     void badOptionsAreBadUsage() {
         assertThat(Cli.run("compare", portfolio, "--threads", 0).status()).isEqualTo(2);
         assertThat(Cli.run("compare", portfolio, "--threads", "x").err()).contains("--threads");
-        assertThat(Cli.run("compare", portfolio, "--draws", "many", "--out", folder.resolve("no")).err()).contains("draws");
-        assertThat(Cli.run("assumptions").err()).startsWith("--out DIR is missing").doesNotContain("\tat ");
+        assertThat(Cli.run("compare", portfolio, "--draws", "many", "--out", folder.resolve("no"))
+                        .err())
+                .contains("draws");
+        assertThat(Cli.run("assumptions").err())
+                .startsWith("--out DIR is missing")
+                .doesNotContain("\tat ");
     }
 
     @Test

@@ -16,16 +16,23 @@ class GenerateCommandTest {
     void theSameSeedGivesTheSameHousesAndTheyAreClean() throws IOException {
         Path one = folder.resolve("one");
         Path two = folder.resolve("two");
-        assertThat(Cli.run("generate", "--houses", 30, "--seed", 7, "--out", one).status()).isZero();
-        assertThat(Cli.run("generate", "--houses", 30, "--seed", 7, "--out", two).status()).isZero();
+        assertThat(Cli.run("generate", "--houses", 30, "--seed", 7, "--out", one)
+                        .status())
+                .isZero();
+        assertThat(Cli.run("generate", "--houses", 30, "--seed", 7, "--out", two)
+                        .status())
+                .isZero();
         for (String file : new String[] {"houses.csv", "elevations.csv", "openings.csv", "run.json"}) {
             assertThat(one.resolve(file)).hasSameBinaryContentAs(two.resolve(file));
         }
         assertThat(Files.readAllLines(one.resolve("houses.csv"))).hasSize(31);
         assertThat(Cli.run("check", one).out()).startsWith("30 houses, ");
         Path other = folder.resolve("other");
-        assertThat(Cli.run("generate", "--houses", 30, "--seed", 8, "--out", other).status()).isZero();
-        assertThat(Files.readString(other.resolve("houses.csv"))).isNotEqualTo(Files.readString(one.resolve("houses.csv")));
+        assertThat(Cli.run("generate", "--houses", 30, "--seed", 8, "--out", other)
+                        .status())
+                .isZero();
+        assertThat(Files.readString(other.resolve("houses.csv")))
+                .isNotEqualTo(Files.readString(one.resolve("houses.csv")));
     }
 
     @Test
@@ -40,8 +47,12 @@ class GenerateCommandTest {
 
     @Test
     void badNumbersAndMixesAreRefused() throws IOException {
-        assertThat(Cli.run("generate", "--houses", 0, "--out", folder.resolve("a")).err()).contains("--houses (0)");
-        assertThat(Cli.run("generate", "--houses", "x", "--out", folder.resolve("a")).status()).isEqualTo(2);
+        assertThat(Cli.run("generate", "--houses", 0, "--out", folder.resolve("a"))
+                        .err())
+                .contains("--houses (0)");
+        assertThat(Cli.run("generate", "--houses", "x", "--out", folder.resolve("a"))
+                        .status())
+                .isEqualTo(2);
         Path mix = Files.writeString(folder.resolve("mix.csv"), "property,share\n");
         Cli cli = Cli.run("generate", "--houses", 1, "--mix", mix, "--out", folder.resolve("a"));
         assertThat(cli.status()).isEqualTo(2);
