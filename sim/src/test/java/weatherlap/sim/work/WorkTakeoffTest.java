@@ -100,6 +100,17 @@ class WorkTakeoffTest {
         assertThat(work.grossProfitPerCrewDayUsd(0.1)).isCloseTo(direct / 0.58 * 0.4, within(1e-9));
     }
 
+    /** The same to the cent, as the table in the module's readme tells it. */
+    @Test
+    void moneyToTheCent() {
+        JobCost cost = work.expectedCost(0.1);
+        assertThat(cost.materialUsd()).isCloseTo(1902.45, within(0.005));
+        assertThat(cost.labourUsd()).isCloseTo(576.875, within(1e-9));
+        assertThat(cost.directUsd()).isCloseTo(2529.33, within(0.005));
+        assertThat(Pricing.of(ASSUMPTIONS.scenario()).priceUsd(cost)).isCloseTo(4360.91, within(0.005));
+        assertThat(work.grossProfitPerCrewDayUsd(0.1)).isCloseTo(1744.36, within(0.005));
+    }
+
     @Test
     void everyTreeMakesItsTotal() {
         checkTree(work.labour());
