@@ -2,7 +2,6 @@ package weatherlap.sim.assumptions;
 
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
@@ -23,32 +22,33 @@ public final class Facts {
     public static Map<Fact, String> of(House house, Elevation elevation, Opening opening) {
         Map<Fact, String> facts = ofElevation(house, elevation);
         facts.put(Fact.STOREY, Integer.toString(house.storeyOf(elevation, opening)));
-        facts.put(Fact.ROOM, word(opening.room()));
-        facts.put(Fact.OPERATION, word(opening.operation()));
-        facts.put(Fact.NEW_OPERATION, word(opening.newOperation()));
+        put(facts, Fact.ROOM, opening.room());
+        put(facts, Fact.OPERATION, opening.operation());
+        put(facts, Fact.NEW_OPERATION, opening.newOperation());
         facts.put(Fact.UNITS, Integer.toString(opening.units()));
-        facts.put(Fact.EXISTING_MATERIAL, word(opening.existingMaterial()));
-        facts.put(Fact.FRAME_CONDITION, word(opening.frameCondition()));
-        facts.put(Fact.INTERIOR_RETURN, word(opening.interiorReturn()));
+        put(facts, Fact.EXISTING_MATERIAL, opening.existingMaterial());
+        put(facts, Fact.FRAME_CONDITION, opening.frameCondition());
+        put(facts, Fact.INTERIOR_RETURN, opening.interiorReturn());
         return Collections.unmodifiableMap(facts);
     }
 
     private static Map<Fact, String> ofElevation(House house, Elevation elevation) {
         Map<Fact, String> facts = ofHouse(house);
-        facts.put(Fact.SIDING_CONDITION, word(elevation.sidingCondition()));
+        put(facts, Fact.SIDING_CONDITION, elevation.sidingCondition());
         return facts;
     }
 
     private static Map<Fact, String> ofHouse(House house) {
         Map<Fact, String> facts = new EnumMap<>(Fact.class);
-        facts.put(Fact.CLADDING, word(house.cladding()));
-        facts.put(Fact.BARRIER, word(house.barrier()));
+        put(facts, Fact.CLADDING, house.cladding());
+        put(facts, Fact.BARRIER, house.barrier());
         facts.put(Fact.STOREYS, Integer.toString(house.storeys()));
         facts.put(Fact.LEAD_SAFE, house.leadSafe() ? "yes" : "no");
         return facts;
     }
 
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
+    /** A fact whose words are the constants of an enum, in their order. */
+    private static void put(Map<Fact, String> facts, Fact fact, Enum<?> constant) {
+        facts.put(fact, fact.allowed().get(constant.ordinal()));
     }
 }

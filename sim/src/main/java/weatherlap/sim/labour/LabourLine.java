@@ -32,8 +32,13 @@ public record LabourLine(LabourStep step, double quantity, List<Amount> factors)
         return quantity * multiplier();
     }
 
+    /** Expected person-minutes: quantity × mean × factors, the value of {@link #amount()}. */
     public double meanMinutes() {
-        return amount().value();
+        double minutes = quantity * step.minutes().mean();
+        for (Amount factor : factors) {
+            minutes *= factor.value();
+        }
+        return minutes;
     }
 
     /** Person-minutes as a tree, down to the row. */

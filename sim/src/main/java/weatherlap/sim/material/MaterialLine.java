@@ -57,6 +57,11 @@ public record MaterialLine(Material item, List<Double> openings, double shared) 
         return Amount.product(item.tradeName(), "USD", List.of(packages, pricePerPackage()));
     }
 
+    /** Expected price of what one opening uses of it, USD: the value of {@link #openingAmount}. */
+    public double openingUsd(int opening) {
+        return inPackages(openings.get(opening)) * item.price().mean();
+    }
+
     /** What one opening uses of it, without the rest of a package. */
     public Amount openingAmount(int opening) {
         return shareOf(openings.get(opening));

@@ -2,8 +2,10 @@ package weatherlap.sim.material;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.assumptions.Method;
@@ -22,31 +24,35 @@ public record MaterialTakeoff(Assumptions assumptions, House house, Method metho
 
     /** @param days working days, for items by the day */
     public List<MaterialLine> lines(int days) {
+        List<List<Map<Fact, String>>> facts = house.elevations().stream()
+                .map(elevation -> elevation.openings().stream()
+                        .map(opening -> Facts.of(house, elevation, opening))
+                        .toList())
+                .toList();
         return assumptions
                 .materials(method)
-                .map(item -> line(item, days))
+                .map(item -> line(item, days, facts))
                 .filter(line -> line.packages() > 0)
                 .toList();
     }
 
-    private MaterialLine line(Material item, int days) {
+    private MaterialLine line(Material item, int days, List<List<Map<Fact, String>>> facts) {
         List<Double> openings = new ArrayList<>();
         double shared = 0;
         for (int e = 0; e < house.elevations().size(); e++) {
             Elevation elevation = house.elevations().get(e);
             ElevationQuantities counted = quantities.elevations().get(e);
             for (int o = 0; o < elevation.openings().size(); o++) {
-                openings.add(atOpening(item, elevation, counted, o));
+                openings.add(atOpening(item, facts.get(e).get(o), counted, o));
             }
             shared += atElevation(item, elevation, counted);
         }
         return new MaterialLine(item, openings, shared + atHouse(item, days));
     }
 
-    private double atOpening(Material item, Elevation elevation, ElevationQuantities counted, int opening) {
+    private static double atOpening(Material item, Map<Fact, String> facts, ElevationQuantities counted, int opening) {
         boolean applies = item.driver().level() == Driver.Level.OPENING
-                && item.appliesWhen()
-                        .holds(Facts.of(house, elevation, elevation.openings().get(opening)));
+                && item.appliesWhen().holds(facts);
         return applies ? counted.at(opening, item.driver()) : 0;
     }
 

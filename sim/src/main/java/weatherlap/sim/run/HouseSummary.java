@@ -1,6 +1,7 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -14,7 +15,6 @@ import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.explain.Amount;
 import weatherlap.sim.geometry.OpeningGeometry;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.FrameCondition;
@@ -30,11 +30,15 @@ final class HouseSummary {
     private final House house;
     private final MethodDraws draws;
     private final Scenario scenario;
+    private final double[] directUsd;
+    private final double[] openingMaterialUsd;
 
     private HouseSummary(House house, MethodDraws draws, Scenario scenario) {
         this.house = house;
         this.draws = draws;
         this.scenario = scenario;
+        directUsd = draws.takeoff().directUsd();
+        openingMaterialUsd = draws.takeoff().work().openingMaterialUsd();
     }
 
     static HouseResult of(House house, Map<Method, MethodDraws> drawn, Assumptions assumptions) {
@@ -77,8 +81,8 @@ final class HouseSummary {
                 geometry.codeFlags(),
                 geometry.order().widthIn(),
                 geometry.order().heightIn(),
-                Summary.of(draws.takeoff().work().openings().get(o).labour().value(), draws.openingMinutes()[o]),
-                Summary.of(draws.takeoff().work().materialOfOpening(o).value(), draws.openingUsd()[o]),
+                Summary.of(draws.takeoff().work().openings().get(o).meanMinutes(), draws.openingMinutes()[o]),
+                Summary.of(openingMaterialUsd[o], draws.openingUsd()[o]),
                 priceUsd(o),
                 opening.exposure(),
                 pastFirstLine(opening.leaks().paths()),
@@ -105,7 +109,7 @@ final class HouseSummary {
     private ElevationResult elevation(int e) {
         Elevation elevation = house.elevations().get(e);
         List<Integer> openings = draws.openingsOf(elevation.id());
-        double minutes = draws.takeoff().work().elevations().get(e).labour().value();
+        double minutes = draws.takeoff().work().elevations().get(e).meanMinutes();
         return new ElevationResult(
                 elevation.id(),
                 draws.takeoff().method(),
@@ -132,9 +136,7 @@ final class HouseSummary {
     }
 
     private double priceUsd(int o) {
-        return draws.takeoff()
-                .priceOfOpening(o, Amount.given("price of the house", draws.priceUsd(), "USD"))
-                .value();
+        return draws.priceUsd() * directUsd[o] / Arrays.stream(directUsd).sum();
     }
 
     private MethodResult method() {

@@ -1,10 +1,10 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
@@ -109,10 +109,7 @@ public record HouseTakeoff(
      * share is spread over them and the shares sum to the price.
      */
     public Amount priceOfOpening(int opening, Amount housePrice) {
-        double all = IntStream.range(0, openings.size())
-                .mapToObj(this::directCost)
-                .mapToDouble(Amount::value)
-                .sum();
+        double all = Arrays.stream(directUsd()).sum();
         Amount own = directCost(opening);
         return Amount.product(
                 "price of the opening",
@@ -124,6 +121,16 @@ public record HouseTakeoff(
                                 own.value() / all,
                                 "",
                                 List.of(own, Amount.given("all openings", all, "USD")))));
+    }
+
+    /** What labour and material at each opening alone cost, USD. */
+    double[] directUsd() {
+        double[] usd = work.openingMaterialUsd();
+        double wage = work.personHour().value();
+        for (int o = 0; o < usd.length; o++) {
+            usd[o] += Units.minutesToHours(work.openings().get(o).meanMinutes()) * wage;
+        }
+        return usd;
     }
 
     private Amount directCost(int opening) {

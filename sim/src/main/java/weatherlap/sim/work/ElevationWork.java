@@ -18,6 +18,17 @@ public record ElevationWork(Elevation elevation, List<LabourLine> lines, List<Op
         openings = List.copyOf(openings);
     }
 
+    /** Mean person-minutes, those of its openings in: the value of {@link #labour()}. */
+    public double meanMinutes() {
+        return Stream.concat(
+                        Stream.of(lines.stream()
+                                .mapToDouble(LabourLine::meanMinutes)
+                                .sum()),
+                        openings.stream().map(OpeningWork::meanMinutes))
+                .mapToDouble(minutes -> minutes)
+                .sum();
+    }
+
     /** Mean person-minutes, those of its openings in. */
     public Amount labour() {
         Stream<Amount> parts = Stream.of(Stream.of(shared()), openings.stream().map(OpeningWork::labour))

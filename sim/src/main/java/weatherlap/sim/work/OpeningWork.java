@@ -17,6 +17,11 @@ public record OpeningWork(Opening opening, List<LabourLine> lines, Amount unit, 
         lines = List.copyOf(lines);
     }
 
+    /** Mean person-minutes, the value of {@link #labour()}. */
+    public double meanMinutes() {
+        return lines.stream().mapToDouble(LabourLine::meanMinutes).sum();
+    }
+
     /** Mean person-minutes. */
     public Amount labour() {
         return Amount.sum(

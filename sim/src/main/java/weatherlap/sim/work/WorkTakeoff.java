@@ -175,6 +175,25 @@ public record WorkTakeoff(
                         assumptions.scenario().amount(Scalar.PERMIT_USD)));
     }
 
+    /** Expected material of each opening, USD: the values of {@link #materialOfOpening}. */
+    public double[] openingMaterialUsd() {
+        List<OpeningWork> all = openings();
+        double[] usd = new double[all.size()];
+        for (int o = 0; o < usd.length; o++) {
+            int opening = o;
+            usd[o] = Stream.concat(
+                            Stream.of(
+                                    all.get(o).unit().value(),
+                                    all.get(o).tipping().value()),
+                            materials.stream()
+                                    .filter(line -> line.openings().get(opening) > 0)
+                                    .map(line -> line.openingUsd(opening)))
+                    .mapToDouble(part -> part)
+                    .sum();
+        }
+        return usd;
+    }
+
     /** Material of one opening, USD: its unit, its tipping and what it uses of the items. */
     public Amount materialOfOpening(int opening) {
         OpeningWork work = openings().get(opening);
