@@ -101,6 +101,8 @@ public enum Scalar {
     DAMAGE_MEDIAN_L_PER_YEAR(
             "L/year", 1e-6, 1e5, "water kept a year at which damage is as likely as not within a year"),
     DAMAGE_SPREAD("", 0.05, 5, "standard deviation of the logarithm of that water"),
+    TAPE_WARM_F("°F", -40, 120, "outside temperature below which tape does not stick well unless it is warmed"),
+    COLD_TAPE_ODDS("", 1, 1000, "times the odds that tape lets go, below that temperature"),
     HOUSE_CORRELATION("fraction", 0, 0.99, "likeness of the laps of one house: intra-class correlation of a fault"),
     INSPECTION_RELIABILITY("fraction", 0.5, 1, "chance that a look at a lap tells right"),
     LOOK_COST_USD("USD", 0, 1e5, "opening up one window before deciding");

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Era;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.FirstLine;
+import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -19,29 +22,48 @@ import weatherlap.sim.house.Opening;
 public final class LeakExplanation {
     private static final String LITRES = "L/year";
 
-    private final LeakModel model;
-    private final LeakDraws run;
+    private final List<LeakPath> paths;
+    private final double[] contribution;
     private final HouseLaps laps;
     private final Opening opening;
+    private final Function<Joint, Amount> water;
 
-    private LeakExplanation(LeakModel model, LeakDraws run, HouseLaps laps, Opening opening) {
-        this.model = model;
-        this.run = run;
+    private LeakExplanation(
+            List<LeakPath> paths,
+            double[] contribution,
+            HouseLaps laps,
+            Opening opening,
+            Function<Joint, Amount> water) {
+        this.paths = paths;
+        this.contribution = contribution;
         this.laps = laps;
         this.opening = opening;
+        this.water = water;
     }
 
-    /** @param run what the model has just been run into */
-    public static LeakExplanation of(LeakModel model, LeakDraws run, HouseLaps laps, Opening opening) {
-        return new LeakExplanation(model, run, laps, opening);
+    /**
+     * @param contribution of each path of the model to the chance of damage, as {@link LeakDraws#contribution} gives it
+     * @param water that arrives at a joint of the opening, L a year
+     */
+    public static LeakExplanation of(
+            LeakModel model, double[] contribution, HouseLaps laps, Opening opening, Function<Joint, Amount> water) {
+        return new LeakExplanation(model.paths(), contribution, laps, opening, water);
     }
 
-    /** The chance of damage within the horizon as the sum of the contributions of its paths. */
+    /** The chance of damage within the horizon as the sum of the contributions of its paths, largest first. */
     public Amount tree() {
-        List<Amount> parts = IntStream.range(0, model.paths().size())
-                .mapToObj(f -> contribution(model.paths().get(f), run.contribution()[f]))
-                .toList();
-        return Amount.sum("leak_probability", "", parts);
+        return Amount.sum(
+                "chance of leak damage within the horizon",
+                "",
+                largestFirst()
+                        .map(f -> contribution(paths.get(f), contribution[f]))
+                        .toList());
+    }
+
+    private Stream<Integer> largestFirst() {
+        return IntStream.range(0, paths.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble((Integer f) -> -contribution[f]));
     }
 
     private Amount contribution(LeakPath path, double value) {
@@ -50,8 +72,7 @@ public final class LeakExplanation {
                 "water let into the wall where the fault stands",
                 LITRES,
                 List.of(
-                        Amount.given(
-                                "water at the " + word(path.fault().joint()), path.arrivingLitresPerYear(), LITRES),
+                        water.apply(path.fault().joint()),
                         firstLine(path),
                         Amount.given(
                                 "mean admitted share",
@@ -73,6 +94,7 @@ public final class LeakExplanation {
 
     private Amount firstLine(LeakPath path) {
         FirstLine line = path.fault().firstLine();
+        String name = "mean share past the first line (" + word(line) + ") over the horizon";
         List<Scalar> scalars =
                 switch (line) {
                     case SEALANT ->
@@ -92,11 +114,13 @@ public final class LeakExplanation {
                     case CLADDING -> List.of(Scalar.CLADDING_PASSES);
                     case NONE -> List.of();
                 };
-        return Amount.formula(
-                "mean share past the first line (" + word(line) + ") over the horizon",
-                path.passesFirstLine(),
-                "",
-                scalars.stream().map(scenario()::amount).toList());
+        return scalars.isEmpty()
+                ? Amount.given(name, path.passesFirstLine(), "")
+                : Amount.formula(
+                        name,
+                        path.passesFirstLine(),
+                        "",
+                        scalars.stream().map(scenario()::amount).toList());
     }
 
     private Amount standing(LeakPath path) {
@@ -117,23 +141,24 @@ public final class LeakExplanation {
             parts.add(Amount.given("likelihood of what was seen here, if not", sight.ifNot(), ""));
         } else {
             parts.add(Amount.given("prior for the workmanship", path.prior(), "", fault.origin()));
+            if (fault.id().equals(LeakTables.TAPE_COLD)) {
+                parts.add(scenario().amount(Scalar.TEMPERATURE_F));
+                parts.add(scenario().amount(Scalar.TAPE_WARM_F));
+                parts.add(scenario().amount(Scalar.COLD_TAPE_ODDS));
+            }
         }
         return Amount.formula("probability that the fault stands", path.probability(), "", parts);
     }
 
     /** The largest contributions in words, largest first; none that contributes nothing. */
     public List<String> causes(int most) {
-        double total = 0;
-        for (int f = 0; f < model.paths().size(); f++) {
-            total += run.contribution()[f];
-        }
-        double sum = total;
-        return IntStream.range(0, model.paths().size())
-                .filter(f -> run.contribution()[f] > 0)
-                .boxed()
-                .sorted(Comparator.comparingDouble((Integer f) -> -run.contribution()[f]))
+        double total = IntStream.range(0, paths.size())
+                .mapToDouble(f -> contribution[f])
+                .sum();
+        return largestFirst()
+                .filter(f -> contribution[f] > 0)
                 .limit(most)
-                .map(f -> inWords(model.paths().get(f), run.contribution()[f] / sum))
+                .map(f -> inWords(paths.get(f), contribution[f] / total))
                 .toList();
     }
 

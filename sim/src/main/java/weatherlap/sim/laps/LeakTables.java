@@ -18,6 +18,9 @@ public final class LeakTables {
     /** The fault that stands by choice, not by chance, where the scenario seals the bottom flange. */
     static final String SEALED_SILL_FLANGE = "sill_flange_sealed";
 
+    /** The fault that cold makes likelier: its odds are multiplied below the temperature that tape needs. */
+    static final String TAPE_COLD = "tape_cold";
+
     private final Assumptions assumptions;
     private final Fragility fragility;
     private final Map<FirstLine, LineOfDefence> lines = new EnumMap<>(FirstLine.class);
@@ -60,7 +63,9 @@ public final class LeakTables {
         }
         boolean chosen = fault.id().equals(SEALED_SILL_FLANGE)
                 && assumptions.scenario().choice(Choice.SILL_FLANGE).equals("sealed");
-        return chosen ? 1 : FaultPrior.given(fault, fault.priorByWorkmanship(), workmanship);
+        double prior = FaultPrior.given(fault, fault.priorByWorkmanship(), workmanship);
+        boolean cold = fault.id().equals(TAPE_COLD) && scalar(Scalar.TEMPERATURE_F) < scalar(Scalar.TAPE_WARM_F);
+        return chosen ? 1 : cold ? FaultPrior.timesOdds(prior, scalar(Scalar.COLD_TAPE_ODDS)) : prior;
     }
 
     public Assumptions assumptions() {

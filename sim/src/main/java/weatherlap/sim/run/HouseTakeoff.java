@@ -31,9 +31,15 @@ import weatherlap.sim.work.WorkTakeoff;
  * @param panelsDown by wall, in table order
  * @param openings in table order over the walls
  * @param work labour and material
+ * @param laps what is believed of the laps of the house, the same under both methods
  */
 public record HouseTakeoff(
-        House house, Method method, List<Integer> panelsDown, List<OpeningTakeoff> openings, WorkTakeoff work) {
+        House house,
+        Method method,
+        List<Integer> panelsDown,
+        List<OpeningTakeoff> openings,
+        WorkTakeoff work,
+        HouseLaps laps) {
     public HouseTakeoff {
         panelsDown = List.copyOf(panelsDown);
         openings = List.copyOf(openings);
@@ -101,7 +107,7 @@ public record HouseTakeoff(
             quantities.add(new ElevationQuantities(panels, counted));
         }
         WorkTakeoff work = WorkTakeoff.of(assumptions, house, method, new HouseQuantities(quantities));
-        return new HouseTakeoff(house, method, panelsDown, openings, work);
+        return new HouseTakeoff(house, method, panelsDown, openings, work, laps);
     }
 
     /**

@@ -1,16 +1,14 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.geometry.Explanation;
-import weatherlap.sim.laps.LeakPath;
+import weatherlap.sim.laps.LeakExplanation;
 import weatherlap.sim.price.JobCost;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 
@@ -25,6 +23,7 @@ import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
  * @param material mean USD at the opening alone
  * @param price share of the house's price, USD
  * @param leak chance of leak damage within the horizon, a fraction; the sum of what each lap fault adds
+ * @param leakCauses the three lap faults that add most, in words, largest first; fewer where fewer add anything
  */
 public record OpeningExplanation(
         Method method,
@@ -35,7 +34,13 @@ public record OpeningExplanation(
         Amount labour,
         Amount material,
         Amount price,
-        Amount leak) {
+        Amount leak,
+        List<String> leakCauses) {
+    private static final int CAUSES = 3;
+
+    public OpeningExplanation {
+        leakCauses = List.copyOf(leakCauses);
+    }
 
     /** In the order in which they are read. */
     public List<Amount> all() {
@@ -45,6 +50,8 @@ public record OpeningExplanation(
     static OpeningExplanation of(MethodDraws draws, int opening, Assumptions assumptions) {
         HouseTakeoff takeoff = draws.takeoff();
         OpeningTakeoff at = takeoff.openings().get(opening);
+        LeakExplanation leak = LeakExplanation.of(
+                at.leaks(), draws.leakContribution()[opening], takeoff.laps(), at.opening(), at.rain()::explain);
         Explanation replaced = Explanation.replaced(at.geometry(), assumptions);
         return new OpeningExplanation(
                 takeoff.method(),
@@ -55,7 +62,8 @@ public record OpeningExplanation(
                 takeoff.work().openings().get(opening).labour(),
                 takeoff.work().materialOfOpening(opening),
                 takeoff.priceOfOpening(opening, housePrice(draws, assumptions.scenario())),
-                leak(at, draws.leakContribution()[opening]));
+                leak.tree(),
+                leak.causes(CAUSES));
     }
 
     private static Amount housePrice(MethodDraws draws, Scenario scenario) {
@@ -75,45 +83,5 @@ public record OpeningExplanation(
                                 Amount.given("crew hours", cost.crewHours(), "h"));
                 });
         return Amount.formula("price of the house: cost / (1 − profit − service)", draws.priceUsd(), "USD", parts);
-    }
-
-    private static Amount leak(OpeningTakeoff at, double[] contribution) {
-        List<Amount> causes = new ArrayList<>();
-        List<LeakPath> paths = at.leaks().paths();
-        for (int f = 0; f < paths.size(); f++) {
-            causes.add(cause(at, paths.get(f), contribution[f]));
-        }
-        causes.sort(Comparator.comparingDouble(Amount::value).reversed());
-        return Amount.sum("chance of leak damage within the horizon", "", causes);
-    }
-
-    private static Amount cause(OpeningTakeoff at, LeakPath path, double contribution) {
-        ThreePoint admitted = path.fault().admitted();
-        return Amount.formula(
-                path.fault().tradeName(),
-                contribution,
-                "",
-                List.of(
-                        Amount.given(
-                                "chance that it stands, before anyone looked",
-                                path.prior(),
-                                "",
-                                path.fault().origin()),
-                        Amount.given("chance that it stands, after what was seen", path.probability(), ""),
-                        Amount.product(
-                                "water past the first line",
-                                "L/year",
-                                List.of(
-                                        at.rain().explain(path.fault().joint()),
-                                        Amount.given(
-                                                "mean share that passes the first line ("
-                                                        + path.fault().firstLine() + ")",
-                                                path.passesFirstLine(),
-                                                ""))),
-                        Amount.given(
-                                "share admitted, mean",
-                                admitted.mean(),
-                                "",
-                                path.fault().origin())));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -51,14 +52,33 @@ public final class Simulator {
 
     /** With a world drawn otherwise, for sweeps over it. */
     public Simulator(Assumptions assumptions, RainClimate climate, Sampling sampling, Streams streams, World world) {
+        this(assumptions, climate, sampling, streams, world, LeakTables.of(assumptions));
+    }
+
+    private Simulator(
+            Assumptions assumptions,
+            RainClimate climate,
+            Sampling sampling,
+            Streams streams,
+            World world,
+            LeakTables leakTables) {
         this.assumptions = assumptions;
         this.climate = climate;
         this.sampling = sampling;
         this.streams = streams;
         this.world = world;
-        leakTables = LeakTables.of(assumptions);
+        this.leakTables = leakTables;
         logAdmitted = LeakCauses.logarithms(world.admitted());
         scratch = ThreadLocal.withInitial(() -> new LeakDraws(world.draws()));
+    }
+
+    /** The same but for the admitted share of one lap fault, which is known; by position of the fault in its table. */
+    public Simulator withAdmitted(int fault, double share) {
+        return new Simulator(assumptions, climate, sampling, streams, world.withAdmitted(fault, share), leakTables);
+    }
+
+    public Assumptions assumptions() {
+        return assumptions;
     }
 
     public int draws() {
@@ -82,6 +102,11 @@ public final class Simulator {
      */
     public OpeningExplanation explain(House house, int opening, Method method) {
         return OpeningExplanation.of(draw(house).get(method), opening, assumptions);
+    }
+
+    /** What it is worth to open up one window of a house before deciding; empty where no look could tell anything new. */
+    public Optional<HouseLook> look(House house) {
+        return HouseLook.of(takeoff(house).get(Method.INSERT), simulate(house), assumptions);
     }
 
     private Map<Method, MethodDraws> draw(House house) {

@@ -1,7 +1,9 @@
 package weatherlap.sim.run;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.LapFault;
@@ -51,6 +53,14 @@ public record World(
 
     public int draws() {
         return repairUsd.length;
+    }
+
+    /** The same with the admitted share of one lap fault known, 0 to 1. */
+    public World withAdmitted(int fault, double share) {
+        double[][] changed = admitted.clone();
+        changed[fault] = new double[draws()];
+        Arrays.fill(changed[fault], Check.fraction("admitted share", share));
+        return new World(stepMinutes, itemPriceUsd, changed, unitPriceFactor, repairUsd);
     }
 
     private static <T> double[][] rows(

@@ -22,7 +22,13 @@ class LeakExplanationTest {
         HouseLaps laps = HouseLaps.of(LapFixtures.house(Barrier.HOUSEWRAP, List.of(opening)), LapFixtures.tables());
         LeakModel model = LeakModel.of(opening, method, LapFixtures.exposure(rain), laps);
         model.run(CAUSES, out);
-        return LeakExplanation.of(model, out, laps, opening);
+        return LeakExplanation.of(
+                model,
+                out.contribution(),
+                laps,
+                opening,
+                joint -> Amount.given(
+                        "water at the " + joint, LapFixtures.exposure(rain).litresPerYear(joint), "L/year"));
     }
 
     @Test

@@ -18,7 +18,7 @@ import weatherlap.sim.house.Opening;
 import weatherlap.sim.rain.OpeningExposure;
 
 /** Risk never falls with more rain, one more fault, more years or a higher admitted share, in any draw. */
-class LeakProperties {
+class LeakPropertyTest {
 
     private static final int DRAWS = 64;
     private static final double ROUNDING = 1e-12;

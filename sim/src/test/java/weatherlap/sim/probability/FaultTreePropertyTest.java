@@ -20,7 +20,7 @@ import weatherlap.sim.probability.FaultTree.Event;
 import weatherlap.sim.probability.FaultTree.Or;
 
 /** The engine against the sum over all states, on random trees that share their events. */
-class FaultTreeProperties {
+class FaultTreePropertyTest {
 
     private static final int EVENTS = 5;
 

@@ -1,0 +1,129 @@
+package weatherlap.sim.run;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.LapFault;
+import weatherlap.sim.assumptions.LapFault.SeenAs;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.MethodScope;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.house.Lap;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.laps.LookValue;
+import weatherlap.sim.laps.LookValue.ByFinding;
+import weatherlap.sim.run.OpeningResult.LeakCause;
+
+/**
+ * What it is worth to open up one window of a house before its method is chosen: the {@link LookValue} of the one existing fault whose
+ * sight is worth most.
+ *
+ * <p>The insert leaves the fault f where it stands, the full flange takes it away. With H the mean horizon cost of the house, N the
+ * openings at which nobody has looked at that lap, p the share of them thought to have the fault, and G what the fault adds to the
+ * damage of one opening, the cost of an insert at one of them is
+ *
+ * <pre>
+ * sound  = H_insert / N − p G        faulty = sound + G        G = mean of c_f / p_f · D / Σ P        USD
+ * </pre>
+ *
+ * c_f: what the fault adds to the chance of damage at an opening, p_f: the chance that it stands there; D: expected damage of the house,
+ * ΣP: the sum of the chances of its openings. To first order in the chance of damage; openings are taken to be alike. A look shows more
+ * than one lap, so the value is a lower bound (judgement).
+ *
+ * @param fault whose sight is worth most
+ * @param openings at which nobody has looked at that lap
+ */
+public record HouseLook(LapFault fault, int openings, LookValue value) {
+
+    static Optional<HouseLook> of(HouseTakeoff insert, HouseResult result, Assumptions assumptions) {
+        return IntStream.range(0, assumptions.faults().size())
+                .filter(f -> assumptions.faults().get(f).method() == MethodScope.INSERT)
+                .mapToObj(f -> of(f, insert, result, assumptions))
+                .flatMap(Optional::stream)
+                .max(Comparator.comparingDouble(look -> look.value().gainUsd()));
+    }
+
+    private static Optional<HouseLook> of(int f, HouseTakeoff insert, HouseResult result, Assumptions assumptions) {
+        LapFault fault = assumptions.faults().get(f);
+        List<Integer> unseen = IntStream.range(0, insert.openings().size())
+                .filter(o -> fault.seenAs()
+                        .map(as -> unknown(as, insert.openings().get(o).opening()))
+                        .orElse(false))
+                .boxed()
+                .toList();
+        double chances = insertResults(result).stream()
+                .mapToDouble(OpeningResult::leakProbability)
+                .sum();
+        double share = insert.laps().quality(f).mean();
+        if (unseen.isEmpty() || chances == 0 || share == 0) {
+            return Optional.empty();
+        }
+        double usdPerChance = result.method(Method.INSERT).expectedDamageUsd() / chances;
+        double added = unseen.stream()
+                        .mapToDouble(o -> addedChance(f, insert, insertResults(result).get(o), o))
+                        .average()
+                        .orElseThrow()
+                * usdPerChance;
+        double sound = mean(result, Method.INSERT) / unseen.size() - share * added;
+        double fullFlange = mean(result, Method.FULL_FLANGE) / unseen.size();
+        return Optional.of(new HouseLook(
+                fault,
+                unseen.size(),
+                LookValue.of(
+                        insert.laps().quality(f),
+                        assumptions.scenario().value(Scalar.INSPECTION_RELIABILITY),
+                        unseen.size(),
+                        new ByFinding(fullFlange, fullFlange),
+                        new ByFinding(sound + added, sound),
+                        assumptions.scenario().value(Scalar.LOOK_COST_USD))));
+    }
+
+    private static boolean unknown(SeenAs as, Opening opening) {
+        return switch (as.joint()) {
+            case HEAD -> opening.headLap() == Lap.UNKNOWN;
+            case JAMB -> opening.jambLap() == Lap.UNKNOWN;
+            case SILL -> opening.sillLap() == Lap.UNKNOWN;
+            case CORNER, FIELD -> false;
+        };
+    }
+
+    private static List<OpeningResult> insertResults(HouseResult result) {
+        return result.openings().stream()
+                .filter(o -> o.method() == Method.INSERT)
+                .toList();
+    }
+
+    /** What the fault adds to the chance of damage at an opening when it stands there. */
+    private static double addedChance(int f, HouseTakeoff insert, OpeningResult opening, int o) {
+        double standing = insert.openings().get(o).leaks().paths().stream()
+                .filter(path -> path.faultIndex() == f)
+                .mapToDouble(path -> path.probability())
+                .sum();
+        String id = insert.laps().tables().assumptions().faults().get(f).id();
+        double adds = opening.leakCauses().stream()
+                .filter(cause -> cause.faultId().equals(id))
+                .mapToDouble(LeakCause::contribution)
+                .sum();
+        return standing == 0 ? 0 : adds / standing;
+    }
+
+    private static double mean(HouseResult result, Method method) {
+        return result.method(method).horizonCostUsd().mean();
+    }
+
+    /** In words, for people. */
+    public String inWords() {
+        return String.format(
+                Locale.ROOT,
+                "Opening up one window before deciding costs about %.0f USD and is expected to save about %.0f USD, most by showing"
+                        + " this: %s. It %s (by judgement).",
+                value.priceUsd(),
+                value.gainUsd(),
+                fault.tradeName().substring(0, 1).toLowerCase(Locale.ROOT)
+                        + fault.tradeName().substring(1),
+                value.netUsd() > 0 ? "pays" : "does not pay");
+    }
+}
