@@ -257,16 +257,82 @@ public final class Schemas {
                             "airfield_index_l_per_m2_year",
                             "airfield index",
                             "L/m² year",
-                            2,
+                            4,
                             "driving rain in open country at 10 m, ISO 15927-3")
                     .number(
                             "ashrae_index_l_per_m2_year",
                             "ASHRAE index",
                             "L/m² year",
-                            2,
+                            4,
                             "rain deposited by ASHRAE 160 with F_E = F_D = 1")
-                    .number("worst_spell_l_per_m2", "worst spell", "L/m²", 2, "largest spell on file, ISO 15927-3")
-                    .number("wet_hours", "wet hours", "h/year", 1, "hours in which rain is driven on the wall")
+                    .number("worst_spell_l_per_m2", "worst spell", "L/m²", 4, "largest spell on file, ISO 15927-3")
+                    .whole("wet_hours", "wet hours", "hours on file in which rain is driven on the wall")
+                    .list());
+
+    /** The leaks of one house. */
+    public static final Schema HOUSE_LEAKS = new Schema(
+            "house-leaks.csv",
+            "Leaks of a house",
+            "One opening and method, by bearing and storey.",
+            Columns.start()
+                    .number(
+                            "bearing_deg",
+                            "bearing",
+                            "°",
+                            0,
+                            "outward normal of the wall, degrees clockwise from north")
+                    .whole("storey", "storey", "that the opening stands in, from 1")
+                    .text("elevation_id", "elevation", "key of the wall within the house")
+                    .text("opening_id", "opening", "key of the opening within the wall")
+                    .text("method", "method", METHOD)
+                    .number(
+                            "driving_rain_l_per_m2_year",
+                            "driving rain",
+                            "L/m² year",
+                            1,
+                            "wind-driven rain that reaches the opening under its eave")
+                    .number(
+                            "shelter_fraction",
+                            "shelter",
+                            "fraction",
+                            3,
+                            "share of the free driving rain that the overhang keeps off")
+                    .number(
+                            "head_l_per_year",
+                            "water at the head",
+                            "L/year",
+                            1,
+                            "driving rain that runs down the wall to the head")
+                    .number("jamb_l_per_year", "water at the jamb", "L/year", 1, "driving rain that reaches both jambs")
+                    .number(
+                            "sill_l_per_year",
+                            "water at the sill",
+                            "L/year",
+                            1,
+                            "driving rain that runs down the glass to the sill")
+                    .number(
+                            "corner_l_per_year",
+                            "water at the corner",
+                            "L/year",
+                            1,
+                            "driving rain that reaches the bottom corners")
+                    .number(
+                            "field_l_per_year",
+                            "water at the field",
+                            "L/year",
+                            1,
+                            "driving rain on the wall around the opening")
+                    .number(
+                            "leak_score",
+                            "leak score",
+                            "0 to 100",
+                            1,
+                            "chance of leak damage within the horizon, percent")
+                    .number("leak_score_p10", "leak score, 10 %", "0 to 100", 1, "one draw in ten is below")
+                    .number("leak_score_p90", "leak score, 90 %", "0 to 100", 1, "nine draws in ten are below")
+                    .optionalText("cause_1", "first cause", "lap fault that adds most, with its share of the score")
+                    .optionalText("cause_2", "second cause", "likewise")
+                    .optionalText("cause_3", "third cause", "likewise")
                     .list());
 
     /** One labour step fitted. */

@@ -68,7 +68,7 @@ public final class LeakExplanation {
 
     private Amount contribution(LeakPath path, double value) {
         Scenario scenario = scenario();
-        Amount water = Amount.product(
+        Amount entering = Amount.product(
                 "water let into the wall where the fault stands",
                 LITRES,
                 List.of(
@@ -85,7 +85,7 @@ public final class LeakExplanation {
                 "",
                 List.of(
                         standing(path),
-                        water,
+                        entering,
                         scenario.amount(Scalar.DRYING_L_PER_YEAR),
                         scenario.amount(Scalar.DAMAGE_MEDIAN_L_PER_YEAR),
                         scenario.amount(Scalar.DAMAGE_SPREAD),

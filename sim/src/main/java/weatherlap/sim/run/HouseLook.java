@@ -63,7 +63,8 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
         }
         double usdPerChance = result.method(Method.INSERT).expectedDamageUsd() / chances;
         double added = unseen.stream()
-                        .mapToDouble(o -> addedChance(f, insert, insertResults(result).get(o), o))
+                        .mapToDouble(o ->
+                                addedChance(f, insert, insertResults(result).get(o), o))
                         .average()
                         .orElseThrow()
                 * usdPerChance;

@@ -1,0 +1,87 @@
+package weatherlap.analysis.leaks;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import weatherlap.analysis.columns.Schemas;
+import weatherlap.analysis.tables.ResultTable;
+import weatherlap.analysis.tables.ResultTables;
+import weatherlap.analysis.tables.TableBuilder;
+import weatherlap.sim.assumptions.Joint;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.OpeningResult;
+import weatherlap.sim.run.OpeningResult.LeakCause;
+
+/** The leaks of one house: opening by opening under both methods, by the bearing of the wall, then by storey. */
+public final class HouseLeakTable {
+    private static final List<Joint> JOINTS = List.of(Joint.HEAD, Joint.JAMB, Joint.SILL, Joint.CORNER, Joint.FIELD);
+    private static final int CAUSES = 3;
+
+    private record Place(double bearingDeg, int storey) {}
+
+    private HouseLeakTable() {}
+
+    public static ResultTable of(HouseResult result) {
+        Map<String, Place> places = places(result.house());
+        Function<OpeningResult, Place> place = opening -> places.get(key(opening.elevationId(), opening.openingId()));
+        TableBuilder table = new TableBuilder(Schemas.HOUSE_LEAKS);
+        result.openings().stream()
+                .sorted(Comparator.comparing(
+                        place, Comparator.comparingDouble(Place::bearingDeg).thenComparingInt(Place::storey)))
+                .forEach(opening -> table.row(cells(place.apply(opening), opening)));
+        return table.build();
+    }
+
+    private static Map<String, Place> places(House house) {
+        return house.elevations().stream()
+                .flatMap(wall -> wall.openings().stream().map(opening -> Map.entry(wall, opening)))
+                .collect(Collectors.toMap(
+                        at -> key(at.getKey().id(), at.getValue().id()),
+                        at -> place(house, at.getKey(), at.getValue())));
+    }
+
+    private static Place place(House house, Elevation wall, Opening opening) {
+        return new Place(wall.bearingDeg(), house.storeyOf(wall, opening));
+    }
+
+    private static String key(String elevation, String opening) {
+        return elevation + "/" + opening;
+    }
+
+    private static Object[] cells(Place place, OpeningResult opening) {
+        List<Object> cells = new java.util.ArrayList<>(List.of(
+                place.bearingDeg(),
+                place.storey(),
+                opening.elevationId(),
+                opening.openingId(),
+                ResultTables.word(opening.method()),
+                opening.exposure().litresPerM2Year(),
+                opening.exposure().shelterFraction()));
+        JOINTS.forEach(joint -> cells.add(opening.exposure().litresPerYear(joint)));
+        cells.add(opening.leakScore().mean());
+        cells.add(opening.leakScore().p10());
+        cells.add(opening.leakScore().p90());
+        for (int c = 0; c < CAUSES; c++) {
+            cells.add(cause(opening, c));
+        }
+        return cells.toArray();
+    }
+
+    private static String cause(OpeningResult opening, int c) {
+        if (c >= opening.leakCauses().size() || opening.leakCauses().get(c).contribution() == 0) {
+            return "";
+        }
+        LeakCause cause = opening.leakCauses().get(c);
+        return String.format(
+                Locale.ROOT,
+                "%s: %.0f %% of the risk",
+                cause.tradeName(),
+                100 * cause.contribution() / opening.leakProbability());
+    }
+}
