@@ -357,23 +357,23 @@ public final class Schemas {
             Columns.start()
                     .text("assumption", "assumption", "name of a scalar, or table and row")
                     .text("outcome", "outcome", "cost_difference or risk_difference")
-                    .number(
+                    .optionalNumber(
                             "first_order",
                             "first order",
                             "fraction",
                             4,
-                            "Sobol' index: share of the variance that knowing it alone removes")
-                    .number("first_order_error", "error", "fraction", 4, "standard error of it")
-                    .number("total", "total", "fraction", 4, "Sobol' index with all interactions")
-                    .number("total_error", "error", "fraction", 4, "standard error of it")
+                            "Sobol' index: share of the variance that knowing it alone removes; empty: not asked by itself")
+                    .optionalNumber("first_order_error", "error", "fraction", 4, "standard error of it")
+                    .optionalNumber("total", "total", "fraction", 4, "Sobol' index with all interactions")
+                    .optionalNumber("total_error", "error", "fraction", 4, "standard error of it")
                     .number(
                             "swing_low",
-                            "at its low end",
+                            "low",
                             "of the outcome",
                             4,
-                            "outcome with the assumption at its low end, the rest as likely")
-                    .number("swing_high", "at its high end", "of the outcome", 4, "likewise at its high end")
-                    .number(
+                            "outcome with the assumption at its 10 % point, the rest at their medians")
+                    .number("swing_high", "high", "of the outcome", 4, "likewise at its 90 % point")
+                    .optionalNumber(
                             "value_of_information_usd",
                             "worth of knowing",
                             "USD",

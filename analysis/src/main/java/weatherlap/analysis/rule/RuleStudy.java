@@ -18,6 +18,9 @@ import weatherlap.sim.random.Streams;
  * @param folds that were held out in turn
  */
 public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores, int folds) {
+    /** Standard errors that an excess must pass to count: one chance in twenty of paying for a question that is worth nothing. */
+    private static final double NOISE = 1.645;
+
     public RuleStudy {
         lengths = List.copyOf(lengths);
         scores = List.copyOf(scores);
@@ -36,7 +39,7 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
     public record Length(
             int most, Rule rule, double regretUsd, double heldOutRegretUsd, double excessUsd, double excessErrorUsd) {
         boolean withinNoise() {
-            return excessUsd <= excessErrorUsd;
+            return excessUsd <= NOISE * excessErrorUsd;
         }
     }
 
@@ -89,7 +92,7 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
         }
         return String.format(
                 Locale.ROOT,
-                "On houses held out, %s saves %.0f USD a house more than %s, give or take %.0f: within the noise, so the shorter is"
+                "On houses held out, %s saves %.0f USD a house more than %s, with a standard error of %.0f: within the noise, so the shorter is"
                         + " preferred.",
                 asked(least.rule),
                 chosen.excessUsd,

@@ -10,11 +10,12 @@
  * </pre>
  *
  * Every tree over the candidate questions is tried, so the rule found has the least regret there is. It is judged on cases that it
- * was not found on (k folds), and gives way to a shorter one whose held-out regret is worse by no more than one standard error of the
- * difference, case by case.
+ * was not found on (k folds), and gives way to a shorter one whose held-out regret is worse by no more than 1.645 standard errors of the
+ * difference, case by case: such a difference comes by chance once in twenty.
  *
  * <p>Where a limit leaves one method only, give the case that method's cost and a difference of 0: every rule then treats it alike.
  *
- * @see "Breiman, Friedman, Olshen, Stone 1984, Classification and Regression Trees, section 3.4.3 (the rule of one standard error)"
+ * @see "Breiman, Friedman, Olshen, Stone 1984, Classification and Regression Trees, section 3.4.3 (a simpler tree within the error of
+ *     the best; their unpaired single error is replaced by a paired test, which is sharper)"
  */
 package weatherlap.analysis.rule;

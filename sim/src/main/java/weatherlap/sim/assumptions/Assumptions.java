@@ -73,4 +73,24 @@ public record Assumptions(
     public Assumptions with(Scenario changed) {
         return new Assumptions(steps, materials, unitPrices, sightlines, faults, wages, changed);
     }
+
+    public Assumptions withSteps(List<LabourStep> changed) {
+        return new Assumptions(changed, materials, unitPrices, sightlines, faults, wages, scenario);
+    }
+
+    public Assumptions withMaterials(List<Material> changed) {
+        return new Assumptions(steps, changed, unitPrices, sightlines, faults, wages, scenario);
+    }
+
+    public Assumptions withUnitPrices(List<UnitPrice> changed) {
+        return new Assumptions(steps, materials, changed, sightlines, faults, wages, scenario);
+    }
+
+    public Assumptions withFaults(List<LapFault> changed) {
+        return new Assumptions(steps, materials, unitPrices, sightlines, changed, wages, scenario);
+    }
+
+    public Assumptions withWages(List<Wage> changed) {
+        return new Assumptions(steps, materials, unitPrices, sightlines, faults, changed, scenario);
+    }
 }

@@ -27,4 +27,10 @@ public record LabourStep(
         Check.notNegative("low minutes", minutes.low());
         Check.within("people", people, 1, 4);
     }
+
+    /** The same at another time. */
+    public LabourStep withMinutes(ThreePoint changed) {
+        return new LabourStep(
+                id, method, tradeName, driver, changed, appliesWhen, coldSensitive, heightSensitive, people, origin);
+    }
 }

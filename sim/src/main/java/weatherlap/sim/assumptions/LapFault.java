@@ -47,6 +47,25 @@ public record LapFault(
         priorByWorkmanship = Map.copyOf(priorByWorkmanship);
     }
 
+    /** The same letting another share past. */
+    public LapFault withAdmitted(ThreePoint changed) {
+        return new LapFault(
+                id,
+                joint,
+                tradeName,
+                whatHappens,
+                method,
+                kind,
+                priorByBarrier,
+                oddsByEra,
+                priorByWorkmanship,
+                firstLine,
+                changed,
+                seenAs,
+                stainOdds,
+                origin);
+    }
+
     /** The reading of a lap that shows a fault. */
     public record SeenAs(Joint joint, weatherlap.sim.house.Lap lap) {}
 }

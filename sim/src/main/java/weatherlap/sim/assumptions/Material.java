@@ -31,4 +31,20 @@ public record Material(
         Check.positive("package size", packageSize);
         Check.notNegative("low price", price.low());
     }
+
+    /** The same at another price. */
+    public Material withPrice(ThreePoint changed) {
+        return new Material(
+                id,
+                method,
+                tradeName,
+                driver,
+                quantityPerDriver,
+                unit,
+                wasteFraction,
+                packageSize,
+                changed,
+                appliesWhen,
+                origin);
+    }
 }

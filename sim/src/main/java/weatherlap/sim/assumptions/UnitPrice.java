@@ -10,4 +10,14 @@ public record UnitPrice(Method method, Operation operation, double baseUsd, doub
         Check.notNegative("base price", baseUsd);
         Check.notNegative("price per united inch", usdPerUnitedInch);
     }
+
+    /** The same at a multiple of the price. */
+    public UnitPrice times(double factor) {
+        return new UnitPrice(method, operation, baseUsd * factor, usdPerUnitedInch * factor, origin);
+    }
+
+    /** The same at another base price. */
+    public UnitPrice withBaseUsd(double changed) {
+        return new UnitPrice(method, operation, changed, usdPerUnitedInch, origin);
+    }
 }

@@ -21,4 +21,9 @@ public record Wage(String region, String role, double usdPerHour, double burdenF
     public double burdenedUsdPerHour() {
         return usdPerHour * (1 + burdenFraction);
     }
+
+    /** The same at another wage. */
+    public Wage withUsdPerHour(double changed) {
+        return new Wage(region, role, changed, burdenFraction, origin);
+    }
 }

@@ -1,0 +1,75 @@
+package weatherlap.analysis.breakeven;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import weatherlap.analysis.breakeven.BreakEven.Crossing;
+import weatherlap.analysis.columns.Schemas;
+import weatherlap.analysis.tables.ResultTable;
+import weatherlap.analysis.tables.ResultTables;
+import weatherlap.analysis.tables.TableBuilder;
+import weatherlap.sim.assumptions.Method;
+
+/** {@code breakeven.csv} and what it says. */
+public final class BreakEvenTable {
+    private BreakEvenTable() {}
+
+    /** One row a crossing; one without a value for a name that has none. */
+    public static ResultTable of(List<BreakEven> found) {
+        TableBuilder table = new TableBuilder(Schemas.BREAKEVEN);
+        for (BreakEven one : found) {
+            if (one.crossings().isEmpty()) {
+                String method = ResultTables.word(one.preferredAtLow());
+                OptionalDouble none = OptionalDouble.empty();
+                table.row(one.name(), method, method, none, none, none);
+            }
+            for (Crossing crossing : one.crossings()) {
+                table.row(
+                        one.name(),
+                        ResultTables.word(crossing.preferredBelow()),
+                        ResultTables.word(crossing.preferredAbove()),
+                        OptionalDouble.of(crossing.value()),
+                        OptionalDouble.of(crossing.low90()),
+                        OptionalDouble.of(crossing.high90()));
+            }
+        }
+        return table.build();
+    }
+
+    /** @param unit of the value; may be empty */
+    public static List<String> words(BreakEven found, String unit) {
+        if (found.crossings().isEmpty()) {
+            return List.of(String.format(
+                    Locale.ROOT,
+                    "%s: no crossing from %s to %s: %s is preferred all over.",
+                    found.name(),
+                    number(found.low(), unit),
+                    number(found.high(), unit),
+                    words(found.preferredAtLow())));
+        }
+        return found.crossings().stream()
+                .map(c -> String.format(
+                        Locale.ROOT,
+                        "%s: below %s %s is preferred, above it %s (90 %% interval of the sampling %s to %s; looked from %s to %s).",
+                        found.name(),
+                        number(c.value(), unit),
+                        words(c.preferredBelow()),
+                        words(c.preferredAbove()),
+                        number(c.low90(), unit),
+                        number(c.high90(), unit),
+                        number(found.low(), unit),
+                        number(found.high(), unit)))
+                .toList();
+    }
+
+    private static String words(Method method) {
+        return switch (method) {
+            case FULL_FLANGE -> "full-flange";
+            case INSERT -> "insert";
+        };
+    }
+
+    private static String number(double value, String unit) {
+        return String.format(Locale.ROOT, "%.4g", value) + (unit.isEmpty() ? "" : " " + unit);
+    }
+}

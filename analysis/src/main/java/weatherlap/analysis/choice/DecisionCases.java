@@ -1,0 +1,38 @@
+package weatherlap.analysis.choice;
+
+import java.util.Arrays;
+import java.util.List;
+import weatherlap.analysis.rule.Cases;
+import weatherlap.sim.assumptions.Method;
+
+/** Choices as cases for the search of a rule. */
+public final class DecisionCases {
+    private DecisionCases() {}
+
+    /**
+     * One case a house: the plan of the insert wherever a limit lets it against that of the full flange. Where limits make a plan mixed,
+     * the draws of the whole house are moved to the mean difference of the plans; where they leave one plan, the difference is 0 in
+     * every draw.
+     */
+    public static Cases of(List<HouseChoice> choices) {
+        double[] insertUsd = choices.stream()
+                .mapToDouble(c -> c.wherever().get(Method.INSERT).horizonCostUsd())
+                .toArray();
+        double[][] differences =
+                choices.stream().map(DecisionCases::differenceUsd).toArray(double[][]::new);
+        return Cases.apart(
+                HouseFacts.of(choices.stream().map(c -> c.result().house()).toList()), insertUsd, differences);
+    }
+
+    private static double[] differenceUsd(HouseChoice choice) {
+        double[] draws = choice.result().horizonDifferenceUsd();
+        double mean = Arrays.stream(draws).average().orElseThrow();
+        boolean onePlan = choice.wherever()
+                .get(Method.INSERT)
+                .byElevation()
+                .equals(choice.wherever().get(Method.FULL_FLANGE).byElevation());
+        return Arrays.stream(draws)
+                .map(d -> onePlan ? 0 : d - mean + choice.differenceUsd())
+                .toArray();
+    }
+}

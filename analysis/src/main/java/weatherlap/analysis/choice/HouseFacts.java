@@ -1,0 +1,100 @@
+package weatherlap.analysis.choice;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import weatherlap.analysis.rule.Fact;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.FrameCondition;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Opening;
+
+/** What a measurer sees of a house from the street and at its windows, as facts to ask about. */
+public final class HouseFacts {
+    private static final double OVERHANG_STEP_IN = 6;
+    private static final double DECADE_YEARS = 10;
+
+    private HouseFacts() {}
+
+    /** One column a fact, one row a house. */
+    public static List<Fact> of(List<House> houses) {
+        return List.of(
+                Fact.Number.byStep(
+                        "storeys",
+                        "Has the house fewer than %s storeys?",
+                        numbers(houses, h -> (double) h.storeys()),
+                        1),
+                Fact.Number.byStep(
+                        "overhang_in",
+                        "Is the shortest overhang over a window under %s in.?",
+                        numbers(houses, HouseFacts::shortestOverhangIn),
+                        OVERHANG_STEP_IN),
+                Fact.Number.byStep(
+                        "year_built",
+                        "Was the house built before %s?",
+                        numbers(houses, h -> (double) h.yearBuilt()),
+                        DECADE_YEARS),
+                new Fact.Word("barrier", "Is the weather barrier %s?", words(houses, h -> word(h.barrier()))),
+                new Fact.Word("cladding", "Is the cladding %s?", words(houses, h -> word(h.cladding()))),
+                new Fact.Word("frame_condition", "Is the worst frame %s?", words(houses, h -> word(worstFrame(h)))),
+                new Fact.Word(
+                        "frame_material",
+                        "Are most frames %s?",
+                        words(houses, h -> most(h.openings().map(o -> word(o.existingMaterial()))))),
+                new Fact.Word(
+                        "window_side",
+                        "Do most windows face %s?",
+                        words(
+                                houses,
+                                h -> most(walls(h).flatMap(
+                                                e -> e.openings().stream().map(o -> side(e.bearingDeg())))))));
+    }
+
+    /** Over the walls with openings, in.; 0 where there are none. */
+    public static double shortestOverhangIn(House house) {
+        return walls(house).mapToDouble(Elevation::overhangIn).min().orElse(0);
+    }
+
+    /** The worst there is; what is not known is worse than sound and better than worn. */
+    static FrameCondition worstFrame(House house) {
+        List<FrameCondition> order =
+                List.of(FrameCondition.SOUND, FrameCondition.UNKNOWN, FrameCondition.WORN, FrameCondition.ROTTEN);
+        return house.openings()
+                .map(Opening::frameCondition)
+                .max(Comparator.comparingInt(order::indexOf))
+                .orElse(FrameCondition.UNKNOWN);
+    }
+
+    /** Quarter of the compass about north, east, south, west. */
+    static String side(double bearingDeg) {
+        return List.of("north", "east", "south", "west").get((int) Math.floor((bearingDeg + 45) % 360 / 90));
+    }
+
+    private static Stream<Elevation> walls(House house) {
+        return house.elevations().stream().filter(e -> !e.openings().isEmpty());
+    }
+
+    /** The word seen most, the first of equals in the alphabet. */
+    private static String most(Stream<String> words) {
+        List<String> all = words.sorted().toList();
+        return all.stream()
+                .max(Comparator.comparingLong(
+                                (String w) -> all.stream().filter(w::equals).count())
+                        .thenComparing(Comparator.reverseOrder()))
+                .orElse("unknown");
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static List<Double> numbers(List<House> houses, Function<House, Double> value) {
+        return houses.stream().map(value).toList();
+    }
+
+    private static List<String> words(List<House> houses, Function<House, String> value) {
+        return houses.stream().map(value).toList();
+    }
+}

@@ -1,0 +1,19 @@
+package weatherlap.analysis.choice;
+
+/** Why a method is closed. */
+public enum Limit {
+    ESCAPE_LOST("an escape opening would be lost"),
+    ROTTEN_FRAME("a rotten frame cannot keep an insert"),
+    NO_UNIT_FITS("no unit fits the opening"),
+    RISK_LIMIT("the chance of leak damage is over the limit");
+
+    private final String words;
+
+    Limit(String words) {
+        this.words = words;
+    }
+
+    public String words() {
+        return words;
+    }
+}

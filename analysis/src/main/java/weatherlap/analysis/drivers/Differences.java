@@ -1,0 +1,32 @@
+package weatherlap.analysis.drivers;
+
+import weatherlap.sim.assumptions.Assumptions;
+
+/**
+ * Full flange less insert, house by house, means over what varies by luck.
+ *
+ * @param costUsd horizon cost, USD
+ * @param risk chance of leak damage in the house, −1 to 1
+ */
+@SuppressWarnings("ArrayRecordComponent") // one column a house, handed on at once
+public record Differences(double[] costUsd, double[] risk) {
+
+    /** Works the differences of a fixed set of houses out anew from assumptions that hold no range any more. */
+    @FunctionalInterface
+    public interface Model {
+        Differences at(Assumptions known);
+    }
+
+    /** The mean over the houses of each outcome. */
+    double[] means() {
+        return new double[] {mean(costUsd), mean(risk)};
+    }
+
+    private static double mean(double[] values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value;
+        }
+        return sum / values.length;
+    }
+}

@@ -1,0 +1,94 @@
+package weatherlap.analysis.drivers;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import weatherlap.analysis.sensitivity.PartialInformation;
+import weatherlap.analysis.sensitivity.PartialInformation.Worth;
+import weatherlap.sim.random.Sampling;
+import weatherlap.sim.random.Streams;
+
+/**
+ * What a better value of each row is worth, when every house's method is chosen by it: EVPPI, mean USD a house.
+ *
+ * @param worths in the order of the factors
+ * @param nothingUsd worth that {@value #DUMMIES} columns of noise seem to have, the largest: a row below it cannot be told from noise
+ * @param everythingUsd worth of knowing every row at once
+ */
+public record InformationStudy(List<Worth> worths, double nothingUsd, double everythingUsd) {
+    private static final int DUMMIES = 40;
+
+    public InformationStudy {
+        worths = List.copyOf(worths);
+    }
+
+    static InformationStudy of(RangedModel model, int points, Streams streams) {
+        int factors = model.factors().size();
+        double[][] columns = new double[factors][];
+        for (int f = 0; f < factors; f++) {
+            columns[f] = Sampling.STRATIFIED.uniforms(
+                    points,
+                    streams.world("information " + model.factors().get(f).name()));
+        }
+        double[][] rows = new double[points][factors];
+        for (int i = 0; i < points; i++) {
+            for (int f = 0; f < factors; f++) {
+                rows[i][f] = columns[f][i];
+            }
+        }
+        double[][] differences = byHouse(model.differences(rows));
+        List<Worth> worths = IntStream.range(0, factors)
+                .mapToObj(f -> aHouse(
+                        PartialInformation.on(Arrays.stream(columns[f])
+                                .map(u -> model.value(f, u))
+                                .toArray()),
+                        differences))
+                .toList();
+        double nothing = IntStream.range(0, DUMMIES)
+                .mapToDouble(k -> aHouse(
+                                PartialInformation.on(
+                                        Sampling.STRATIFIED.uniforms(points, streams.world("noise " + k))),
+                                differences)
+                        .value())
+                .max()
+                .orElseThrow();
+        return new InformationStudy(worths, nothing, everything(differences));
+    }
+
+    /** Factors whose worth stands out of the noise, the most first, at most so many; positions. */
+    public List<Integer> worthMeasuring(int most) {
+        return IntStream.range(0, worths.size())
+                .boxed()
+                .filter(f -> worths.get(f).value() > nothingUsd)
+                .sorted(Comparator.comparingDouble(f -> -worths.get(f).value()))
+                .limit(most)
+                .toList();
+    }
+
+    private static Worth aHouse(PartialInformation known, double[][] differences) {
+        Worth all = known.worth(differences);
+        return new Worth(all.value() / differences.length, all.error() / differences.length);
+    }
+
+    private static double everything(double[][] differences) {
+        double sum = 0;
+        for (double[] house : differences) {
+            double mean = Arrays.stream(house).average().orElseThrow();
+            double informed =
+                    Arrays.stream(house).map(d -> Math.min(d, 0)).average().orElseThrow();
+            sum += Math.min(mean, 0) - informed;
+        }
+        return sum / differences.length;
+    }
+
+    private static double[][] byHouse(Differences[] points) {
+        double[][] houses = new double[points[0].costUsd().length][points.length];
+        for (int i = 0; i < points.length; i++) {
+            for (int h = 0; h < houses.length; h++) {
+                houses[h][i] = points[i].costUsd()[h];
+            }
+        }
+        return houses;
+    }
+}

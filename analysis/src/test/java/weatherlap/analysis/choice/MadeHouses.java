@@ -1,0 +1,154 @@
+package weatherlap.analysis.choice;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import weatherlap.sim.assumptions.Joint;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.house.Barrier;
+import weatherlap.sim.house.Cladding;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.FrameCondition;
+import weatherlap.sim.house.FrameMaterial;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.InteriorReturn;
+import weatherlap.sim.house.Lap;
+import weatherlap.sim.house.LeadTest;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.house.Operation;
+import weatherlap.sim.house.Room;
+import weatherlap.sim.house.SidingCondition;
+import weatherlap.sim.house.Sighting;
+import weatherlap.sim.house.Terrain;
+import weatherlap.sim.rain.OpeningExposure;
+import weatherlap.sim.run.ElevationResult;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.MethodResult;
+import weatherlap.sim.run.OpeningResult;
+import weatherlap.sim.run.Summary;
+
+/** Houses with one window a wall whose costs are written down, not simulated. All invented. */
+final class MadeHouses {
+    private MadeHouses() {}
+
+    /**
+     * One wall.
+     *
+     * @param flangeUsd horizon cost with the full flange
+     * @param insertUsd likewise with the insert
+     * @param flags of the insert's code checks
+     */
+    record Wall(double overhangIn, double flangeUsd, double insertUsd, FrameCondition frame, List<String> flags) {
+        static Wall sound(double overhangIn, double flangeUsd, double insertUsd) {
+            return new Wall(overhangIn, flangeUsd, insertUsd, FrameCondition.SOUND, List.of());
+        }
+    }
+
+    /** What a method does to a house beside its cost. */
+    record Terms(double leakPercent, double grossProfitUsd) {}
+
+    /** A house of one storey whose draws are the mean difference − 10 and + 10. */
+    static HouseResult house(String id, Terms flange, Terms insert, Wall... walls) {
+        List<Elevation> elevations = new ArrayList<>();
+        List<ElevationResult> wallResults = new ArrayList<>();
+        List<OpeningResult> openings = new ArrayList<>();
+        Map<Method, Double> cost = new EnumMap<>(Method.class);
+        for (int w = 0; w < walls.length; w++) {
+            String wall = "w" + w;
+            elevations.add(elevation(wall, 90 * w, walls[w]));
+            for (Method method : Method.values()) {
+                double usd = method == Method.FULL_FLANGE ? walls[w].flangeUsd : walls[w].insertUsd;
+                cost.merge(method, usd, Double::sum);
+                wallResults.add(new ElevationResult(wall, method, 1, 0, 100, 0, 60, usd));
+                openings.add(opening(wall, method, method == Method.INSERT ? walls[w].flags : List.of()));
+            }
+        }
+        Map<Method, MethodResult> methods = new EnumMap<>(Method.class);
+        methods.put(Method.FULL_FLANGE, method(Method.FULL_FLANGE, flange, cost.get(Method.FULL_FLANGE)));
+        methods.put(Method.INSERT, method(Method.INSERT, insert, cost.get(Method.INSERT)));
+        double difference = cost.get(Method.FULL_FLANGE) - cost.get(Method.INSERT);
+        House house = new House(
+                id,
+                id,
+                1975,
+                Terrain.SUBURBAN,
+                Cladding.VINYL_SIDING,
+                Barrier.HOUSEWRAP,
+                1,
+                Optional.empty(),
+                LeadTest.NEGATIVE,
+                elevations);
+        return new HouseResult(house, methods, new double[] {difference - 10, difference + 10}, wallResults, openings);
+    }
+
+    private static Elevation elevation(String id, double bearingDeg, Wall wall) {
+        Opening opening = new Opening(
+                "o",
+                Room.BEDROOM,
+                Operation.DOUBLE_HUNG,
+                Operation.DOUBLE_HUNG,
+                1,
+                36,
+                54,
+                60,
+                36,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                FrameMaterial.WOOD,
+                wall.frame,
+                InteriorReturn.DRYWALL,
+                1,
+                OptionalDouble.empty(),
+                Lap.UNKNOWN,
+                Lap.UNKNOWN,
+                Lap.UNKNOWN,
+                Sighting.UNKNOWN,
+                Optional.empty());
+        return new Elevation(
+                id,
+                bearingDeg,
+                24,
+                9,
+                wall.overhangIn,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                SidingCondition.SOUND,
+                OptionalDouble.empty(),
+                List.of(opening));
+    }
+
+    private static OpeningResult opening(String wall, Method method, List<String> flags) {
+        Summary none = new Summary(0, 0, 0, 0);
+        OpeningExposure dry = new OpeningExposure(0, 0, 0, Map.of(Joint.HEAD, 0.0), 0, 0);
+        return new OpeningResult(
+                wall, "o", method, 10, 9, 30, 24, 5, flags, 35, 53, none, none, 100, dry, 0, none, List.of());
+    }
+
+    private static MethodResult method(Method method, Terms terms, double horizonUsd) {
+        Summary none = new Summary(0, 0, 0, 0);
+        double[] leak = {terms.leakPercent};
+        double[] horizon = {horizonUsd};
+        return new MethodResult(
+                method,
+                20,
+                18,
+                none,
+                Map.of(),
+                1,
+                none,
+                1000,
+                none,
+                Map.of(),
+                terms.grossProfitUsd,
+                0,
+                Summary.of(leak),
+                0,
+                0,
+                Summary.of(Arrays.stream(horizon).sum(), horizon),
+                List.of());
+    }
+}

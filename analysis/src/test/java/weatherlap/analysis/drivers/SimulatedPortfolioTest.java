@@ -1,0 +1,158 @@
+package weatherlap.analysis.drivers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDateTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import weatherlap.analysis.breakeven.BreakEven;
+import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.house.Barrier;
+import weatherlap.sim.house.Cladding;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.FrameCondition;
+import weatherlap.sim.house.FrameMaterial;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.InteriorReturn;
+import weatherlap.sim.house.Lap;
+import weatherlap.sim.house.LeadTest;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.house.Operation;
+import weatherlap.sim.house.Room;
+import weatherlap.sim.house.SidingCondition;
+import weatherlap.sim.house.Sighting;
+import weatherlap.sim.house.Terrain;
+import weatherlap.sim.rain.HourlyWeather;
+import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.random.Streams;
+
+/** The whole simulation behind the drivers and the break-even. The house and its weather are invented. */
+class SimulatedPortfolioTest {
+    private static final Assumptions BUNDLED = AssumptionTables.bundled().assumptions();
+    private static final RainClimate CLIMATE = RainClimate.of(weather(), BUNDLED.scenario());
+
+    private final SimulatedPortfolio portfolio = new SimulatedPortfolio(List.of(house()), s -> CLIMATE, 40, 3);
+
+    @Test
+    void breakEvenOfTheWorthOfGlassIsWhereALineThroughTwoRunsCrossesZero() {
+        // The horizon cost is linear in the worth of a square foot of glass: D(v) = D(0) + v (D(10) − D(0))/10.
+        Factor glass = Factors.named(BUNDLED, Scalar.GLASS_VALUE_USD_PER_FT2_YEAR.key())
+                .orElseThrow();
+        double atNothing = mean(glass.set(BUNDLED, 0));
+        double atTen = mean(glass.set(BUNDLED, 10));
+        double byHand = -atNothing / (atTen - atNothing) * 10;
+        // The insert shows less glass, so the difference falls. The crossing is off the sensible range where damage
+        // decides alone.
+        assertThat(atTen).isLessThan(atNothing);
+        double shift = 300 - atNothing;
+        BreakEven found = BreakEven.over(
+                glass.name(),
+                0,
+                1000,
+                v -> Arrays.stream(portfolio.differenceUsd(glass.set(BUNDLED, v)))
+                        .map(d -> d + shift)
+                        .toArray(),
+                new BreakEven.Effort(2, 50, new Streams(1)));
+        assertThat(found.crossings()).hasSize(1);
+        assertThat(found.crossings().get(0).value()).isCloseTo(byHand + shift / (atNothing - atTen) * 10, within(0.01));
+    }
+
+    @Test
+    void dearerRepairsFavourTheMethodThatLeaksLess() {
+        Factor repair = Factors.named(BUNDLED, Scalar.REPAIR_COST_USD.key()).orElseThrow();
+        Differences cheap = portfolio.at(repair.set(BUNDLED, 100));
+        Differences dear = portfolio.at(repair.set(BUNDLED, 10_000));
+        assertThat(dear.risk()[0]).isEqualTo(cheap.risk()[0]).isNotZero();
+        assertThat(Math.signum(dear.costUsd()[0] - cheap.costUsd()[0])).isEqualTo(Math.signum(cheap.risk()[0]));
+    }
+
+    @Test
+    void dearerLabourShiftsThePriceAndNotTheRisk() {
+        Factor wage = Factors.all(BUNDLED).stream()
+                .filter(f -> f.table().equals("wages") && f.name().contains("carpenter"))
+                .findFirst()
+                .orElseThrow();
+        Differences now = portfolio.at(BUNDLED);
+        Differences dear = portfolio.at(wage.set(BUNDLED, 3 * wage.range().likely()));
+        assertThat(dear.risk()[0]).isEqualTo(now.risk()[0]);
+        assertThat(dear.costUsd()[0]).isGreaterThan(now.costUsd()[0]);
+    }
+
+    @Test
+    void sampleStepsEvenlyThroughTheList() {
+        List<House> ten = IntStream.range(0, 10).mapToObj(i -> house()).toList();
+        assertThat(SimulatedPortfolio.sample(ten, 4)).containsExactly(ten.get(0), ten.get(2), ten.get(5), ten.get(7));
+        assertThat(SimulatedPortfolio.sample(ten, 40)).hasSize(10);
+    }
+
+    private double mean(Assumptions assumptions) {
+        return Arrays.stream(portfolio.differenceUsd(assumptions)).average().orElseThrow();
+    }
+
+    private static HourlyWeather weather() {
+        int hours = 365 * 24;
+        double[] rain = new double[hours];
+        double[] wind = new double[hours];
+        double[] from = new double[hours];
+        for (int t = 0; t < hours; t++) {
+            rain[t] = t % 12 == 0 ? 1 + t % 5 : 0;
+            wind[t] = 3 + t % 7;
+            from[t] = t % 360;
+        }
+        return new HourlyWeather("invented", LocalDateTime.of(2001, 1, 1, 0, 0), from, wind, rain, new double[hours]);
+    }
+
+    private static House house() {
+        Opening opening = new Opening(
+                "o",
+                Room.LIVING,
+                Operation.DOUBLE_HUNG,
+                Operation.DOUBLE_HUNG,
+                1,
+                36,
+                54,
+                60,
+                36,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                FrameMaterial.ALUMINUM,
+                FrameCondition.SOUND,
+                InteriorReturn.DRYWALL,
+                1,
+                OptionalDouble.empty(),
+                Lap.UNKNOWN,
+                Lap.UNKNOWN,
+                Lap.UNKNOWN,
+                Sighting.UNKNOWN,
+                Optional.empty());
+        Elevation wall = new Elevation(
+                "w",
+                90,
+                24,
+                9,
+                6,
+                OptionalDouble.of(8),
+                OptionalDouble.of(144),
+                SidingCondition.SOUND,
+                OptionalDouble.empty(),
+                List.of(opening));
+        return new House(
+                "h",
+                "h",
+                1985,
+                Terrain.SUBURBAN,
+                Cladding.VINYL_SIDING,
+                Barrier.BUILDING_PAPER,
+                1,
+                Optional.empty(),
+                LeadTest.NEGATIVE,
+                List.of(wall));
+    }
+}
