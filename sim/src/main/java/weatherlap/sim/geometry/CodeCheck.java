@@ -1,13 +1,13 @@
 package weatherlap.sim.geometry;
 
-import weatherlap.sim.Check;
+import java.util.function.Supplier;
 
 /**
  * One rule held against one unit.
  *
- * @param finding the numbers, as a sentence without its section
+ * @param words the finding, put into words only where someone reads it: most checks of a run are counted and never read
  */
-public record CodeCheck(CodeRule rule, Verdict verdict, String finding) {
+public record CodeCheck(CodeRule rule, Verdict verdict, Supplier<String> words) {
     /** What the numbers say, best first. Never a ruling. */
     public enum Verdict {
         PASSES,
@@ -16,7 +16,8 @@ public record CodeCheck(CodeRule rule, Verdict verdict, String finding) {
         FAILS
     }
 
-    public CodeCheck {
-        Check.text("finding", finding);
+    /** The numbers, as a sentence without its section. */
+    public String finding() {
+        return words.get();
     }
 }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Room;
@@ -68,7 +70,7 @@ public final class ResidentialCode {
     public static CodeCheck escape(double widthIn, double heightIn, boolean atGrade, OptionalDouble sillOverFloorIn) {
         double areaFt2 = new Rect(0, 0, widthIn, heightIn).areaFt2();
         double neededFt2 = atGrade ? ESCAPE_AT_GRADE_FT2 : ESCAPE_FT2;
-        List<String> shortfalls = new ArrayList<>();
+        List<Supplier<String>> shortfalls = new ArrayList<>();
         if (areaFt2 < neededFt2 - NOISE) {
             shortfalls.add(text("area %.2f of %.1f ft²", areaFt2, neededFt2));
         }
@@ -82,19 +84,22 @@ public final class ResidentialCode {
             shortfalls.add(
                     text("sill %.1f in. over the floor, %.0f allowed", sillOverFloorIn.getAsDouble(), ESCAPE_SILL_IN));
         }
-        String measures = text("net clear opening %.1f × %.1f in., %.2f ft²", widthIn, heightIn, areaFt2);
+        Supplier<String> measures = text("net clear opening %.1f × %.1f in., %.2f ft²", widthIn, heightIn, areaFt2);
         if (!shortfalls.isEmpty()) {
             return new CodeCheck(
                     CodeRule.ESCAPE,
                     FAILS,
-                    "too small for escape: " + String.join("; ", shortfalls) + " (" + measures + ")");
+                    () -> "too small for escape: "
+                            + shortfalls.stream().map(Supplier::get).collect(Collectors.joining("; ")) + " ("
+                            + measures.get() + ")");
         }
         return sillOverFloorIn.isPresent()
-                ? new CodeCheck(CodeRule.ESCAPE, PASSES, "large enough for escape: " + measures)
+                ? new CodeCheck(CodeRule.ESCAPE, PASSES, () -> "large enough for escape: " + measures.get())
                 : new CodeCheck(
                         CodeRule.ESCAPE,
                         OPEN,
-                        "large enough for escape if its sill is low enough, which was not measured: " + measures);
+                        () -> "large enough for escape if its sill is low enough, which was not measured: "
+                                + measures.get());
     }
 
     private static Optional<CodeCheck> escape(Opening opening, Unit unit) {
@@ -120,13 +125,13 @@ public final class ResidentialCode {
             return Optional.empty();
         }
         double share = areaFt2 / floorFt2.getAsDouble();
-        String numbers = text(
+        Supplier<String> numbers = text(
                 "%s %.2f ft², %.1f %% of the floor (%.0f %% asked of the room's windows together)",
                 what, areaFt2, 100 * share, 100 * needed);
         return Optional.of(
                 share >= needed - NOISE
                         ? new CodeCheck(rule, PASSES, numbers)
-                        : new CodeCheck(rule, OPEN, numbers + ": other windows must make it up"));
+                        : new CodeCheck(rule, OPEN, () -> numbers.get() + ": other windows must make it up"));
     }
 
     private static Optional<CodeCheck> safetyGlazing(Unit unit) {
@@ -146,7 +151,7 @@ public final class ResidentialCode {
                 .or(() -> Optional.of(new CodeCheck(
                         CodeRule.SAFETY_GLAZING,
                         PASSES,
-                        "no lite is large and low enough to need safety glazing by this rule")));
+                        () -> "no lite is large and low enough to need safety glazing by this rule")));
     }
 
     /** The three measures of R308.4.3; the fourth, a walking surface within 36 in., is presumed. */
@@ -159,17 +164,18 @@ public final class ResidentialCode {
             return Optional.empty();
         }
         if (!unit.clear().opens()) {
-            return Optional.of(new CodeCheck(CodeRule.FALL, PASSES, "does not open"));
+            return Optional.of(new CodeCheck(CodeRule.FALL, PASSES, () -> "does not open"));
         }
         double overFloorIn = unit.clear().rect().bottomIn() - unit.floorIn().getAsDouble();
         double overGradeIn = opening.sillHeightIn() + unit.clear().rect().bottomIn();
-        String numbers = text("opens %.0f in. over the floor, %.0f in. over grade", overFloorIn, overGradeIn);
+        Supplier<String> numbers = text("opens %.0f in. over the floor, %.0f in. over grade", overFloorIn, overGradeIn);
         return Optional.of(
                 overGradeIn > 72 && overFloorIn < 24
                         ? new CodeCheck(
                                 CodeRule.FALL,
                                 OPEN,
-                                numbers + ": it may let no 4 in. sphere pass, or needs a guard or opening limiter")
+                                () -> numbers.get()
+                                        + ": it may let no 4 in. sphere pass, or needs a guard or opening limiter")
                         : new CodeCheck(CodeRule.FALL, PASSES, numbers));
     }
 
@@ -184,7 +190,7 @@ public final class ResidentialCode {
         return before.flatMap(b -> after.map(a -> new CodeChange(b, a)));
     }
 
-    private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
+    private static Supplier<String> text(String format, Object... values) {
+        return () -> String.format(Locale.ROOT, format, values);
     }
 }

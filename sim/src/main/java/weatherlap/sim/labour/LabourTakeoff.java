@@ -20,7 +20,10 @@ import weatherlap.sim.quantity.ElevationQuantities;
  * The steps of one house by one method, at the openings and shared. Lines of quantity zero are left out; the others stand in the
  * order of the table.
  */
-public record LabourTakeoff(Assumptions assumptions, House house, Method method) {
+public record LabourTakeoff(Assumptions assumptions, House house, Method method, Pace pace) {
+    public LabourTakeoff(Assumptions assumptions, House house, Method method) {
+        this(assumptions, house, method, new Pace(assumptions.scenario(), house.openingCount(), house.leadSafe()));
+    }
 
     /** Lines that belong to one opening alone. */
     public List<LabourLine> ofOpening(Elevation elevation, ElevationQuantities quantities, int opening) {
@@ -28,8 +31,10 @@ public record LabourTakeoff(Assumptions assumptions, House house, Method method)
                 Facts.of(house, elevation, elevation.openings().get(opening));
         int storey = house.storeyOf(elevation, elevation.openings().get(opening));
         return lines(
-                Driver.Level.OPENING, facts, step -> quantities.at(opening, step.driver()), step -> pace().atOpening(
-                                step, storey));
+                Driver.Level.OPENING,
+                facts,
+                step -> quantities.at(opening, step.driver()),
+                step -> pace.atOpening(step, storey));
     }
 
     /** Lines that the openings of a wall share; none where it has no opening. */
@@ -44,7 +49,7 @@ public record LabourTakeoff(Assumptions assumptions, House house, Method method)
                 Driver.Level.ELEVATION,
                 Facts.of(house, elevation),
                 step -> step.driver() == Driver.ELEVATION ? 1 : quantities.panelsDown(),
-                step -> pace().atElevation(step, storeys));
+                step -> pace.atElevation(step, storeys));
     }
 
     /** Lines once a house. */
@@ -58,12 +63,7 @@ public record LabourTakeoff(Assumptions assumptions, House house, Method method)
     }
 
     private List<LabourLine> ofHouse(Driver driver, int count) {
-        return lines(
-                Driver.Level.HOUSE, Facts.of(house), step -> step.driver() == driver ? count : 0, pace()::anywhere);
-    }
-
-    private Pace pace() {
-        return new Pace(assumptions.scenario(), house.openingCount(), house.leadSafe());
+        return lines(Driver.Level.HOUSE, Facts.of(house), step -> step.driver() == driver ? count : 0, pace::anywhere);
     }
 
     private List<LabourLine> lines(

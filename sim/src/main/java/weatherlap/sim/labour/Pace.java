@@ -20,11 +20,25 @@ import weatherlap.sim.explain.Amount;
  *   <li>lead-safe: on the steps of an opening where lead-safe work is presumed, but for steps that are there for its sake;
  *   <li>short-handed: a step of more people than the crew has needs help, which is paid for as long as the crew: people ÷ crew.
  * </ul>
- *
- * @param openings in the house
- * @param leadSafe whether lead-safe work is presumed
  */
-public record Pace(Scenario scenario, int openings, boolean leadSafe) {
+public final class Pace {
+    private final Scenario scenario;
+    private final int openings;
+    private final boolean leadSafe;
+    private final Amount cold;
+    private final Amount learning;
+
+    /**
+     * @param openings in the house
+     * @param leadSafe whether lead-safe work is presumed
+     */
+    public Pace(Scenario scenario, int openings, boolean leadSafe) {
+        this.scenario = scenario;
+        this.openings = openings;
+        this.leadSafe = leadSafe;
+        cold = cold();
+        learning = learning();
+    }
 
     /** Factors of a step at an opening. */
     public List<Amount> atOpening(LabourStep step, int storey) {
@@ -33,7 +47,7 @@ public record Pace(Scenario scenario, int openings, boolean leadSafe) {
             factors.add(height(storey));
         }
         if (openings > 1 && scenario.value(Scalar.LEARNING_SLOPE) < 1) {
-            factors.add(learning());
+            factors.add(learning);
         }
         if (leadSafe && step.appliesWhen().terms().stream().noneMatch(term -> term.fact() == Fact.LEAD_SAFE)) {
             factors.add(scenario.amount(Scalar.LEAD_SAFE_FACTOR));
@@ -56,7 +70,7 @@ public record Pace(Scenario scenario, int openings, boolean leadSafe) {
     public List<Amount> anywhere(LabourStep step) {
         List<Amount> factors = new ArrayList<>();
         if (step.coldSensitive()) {
-            factors.add(cold());
+            factors.add(cold);
         }
         int crew = scenario.whole(Scalar.CREW_SIZE);
         if (step.people() > crew) {

@@ -142,7 +142,7 @@ final class HouseSummary {
     private MethodResult method() {
         List<Integer> all =
                 IntStream.range(0, draws.takeoff().openings().size()).boxed().toList();
-        double exactMinutes = draws.takeoff().work().labour().value();
+        double exactMinutes = draws.takeoff().work().meanMinutes();
         JobCost expected = draws.expected();
         return new MethodResult(
                 draws.takeoff().method(),

@@ -116,6 +116,14 @@ public record WorkTakeoff(
         return elevations.stream().flatMap(e -> e.openings().stream()).toList();
     }
 
+    /** Mean person-minutes of the house, travel in: the value of {@link #labour()}. */
+    public double meanMinutes() {
+        return elevations.stream().mapToDouble(ElevationWork::meanMinutes).sum()
+                + mean(jobLines)
+                + mean(dayLines)
+                + travel().value();
+    }
+
     /** Mean person-minutes of the house, travel in. */
     public Amount labour() {
         Stream<Amount> walls = elevations.stream().map(ElevationWork::labour);
@@ -232,7 +240,7 @@ public record WorkTakeoff(
     public JobCost expectedCost(double callbacks) {
         Check.notNegative("callbacks", callbacks);
         Scenario scenario = assumptions.scenario();
-        double personHours = Units.minutesToHours(labour().value());
+        double personHours = Units.minutesToHours(meanMinutes());
         return new JobCost(
                 personHours * personHour().value(),
                 material().value(),
