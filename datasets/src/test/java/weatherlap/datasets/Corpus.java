@@ -32,59 +32,106 @@ import weatherlap.datasets.table.Problem;
  * FILE := text                       the whole file
  * FILE bytes EFBBBF                  bytes before everything else in the file
  * FILE delete | folder | link        no file; a folder of its name; a link to a file outside
+ * FILE dangling | loop               a link that leads nowhere; a link to itself
+ * FILE swap x -> y                   every x in the file made y
  * > message                          an error
  * ? message                          a warning
  * </pre>
  *
  * In texts {@code \n}, {@code \r}, {@code \t}, {@code \0} and {@code \}{@code uXXXX} stand for characters and {@code {x*30}} for thirty x. Lines of
- * {@code scenario.toml} are written {@code #} in messages.
+ * {@code scenario.toml} are written {@code #} in messages, folders {@code ...}.
  */
 public final class Corpus {
-    private static final Pattern EDIT =
-            Pattern.compile("(\\S+?\\.\\w+)(?::(\\d+))?(?::(\\w+))? (=|\\+|:=|bytes|delete|folder|link) ?(.*)");
+    private static final Pattern EDIT = Pattern.compile(
+            "(\\S+?\\.\\w+)(?::(\\d+))?(?::(\\w+))? (=|\\+|:=|bytes|swap|delete|folder|link|dangling|loop) ?(.*)");
     private static final Pattern REPEAT = Pattern.compile("\\{(.)\\*(\\d+)}");
+
+    /** Portfolios: {@code corpus/portfolio.txt} and, held against assumptions, {@code corpus/fit.txt}. */
+    public static final Corpus PORTFOLIO = new Corpus(Map.of(
+            "houses.csv", "portfolio/houses.csv",
+            "elevations.csv", "portfolio/elevations.csv",
+            "openings.csv", "portfolio/openings.csv"));
+
+    /** Assumption folders: {@code corpus/assumptions.txt}. */
+    public static final Corpus ASSUMPTIONS = new Corpus(Map.of(
+            "labour-steps.csv", "tables/labour-steps.csv",
+            "materials.csv", "tables/materials.csv",
+            "units.csv", "tables/units.csv",
+            "sightlines.csv", "tables/sightlines.csv",
+            "lap-faults.csv", "tables/lap-faults.csv",
+            "wages.csv", "tables/wages.csv",
+            "scenario.toml", "assumptions/scenario.toml"));
+
+    /** Weather files: {@code corpus/climate.txt}. */
+    public static final Corpus CLIMATE = new Corpus(Map.of("climate.csv", "climate/climate.csv"));
+
+    /** Job records: {@code corpus/jobs.txt}. */
+    public static final Corpus JOBS = new Corpus(Map.of("jobs.csv", "jobs/jobs.csv"));
+
+    /** Mixes: {@code corpus/mix.txt}. */
+    public static final Corpus MIX = new Corpus(Map.of("mix.csv", "generator/mix.csv"));
 
     private final Map<String, String> goodFiles;
 
     /** @param goodFiles resource by file name: a folder that loads without a problem */
-    public Corpus(Map<String, String> goodFiles) {
+    private Corpus(Map<String, String> goodFiles) {
         this.goodFiles = goodFiles;
+    }
+
+    /** One case: its folder is written by {@link #writeTo}. */
+    public record Case(String name, List<String> edits, List<String> errors, List<String> warnings, Corpus corpus) {
+        static Case of(String block, Corpus corpus) {
+            List<String> lines = block.lines().filter(line -> !line.isBlank()).toList();
+            List<String> edits = lines.subList(1, lines.size()).stream()
+                    .filter(line -> !line.startsWith("> ") && !line.startsWith("? "))
+                    .toList();
+            return new Case(lines.get(0), edits, marked(lines, "> "), marked(lines, "? "), corpus);
+        }
+
+        private static List<String> marked(List<String> lines, String mark) {
+            return lines.stream()
+                    .filter(line -> line.startsWith(mark))
+                    .map(line -> line.substring(2))
+                    .toList();
+        }
+
+        public void writeTo(Path folder) throws IOException {
+            corpus.writeGood(folder);
+            for (String line : edits) {
+                edit(folder, line);
+            }
+        }
+    }
+
+    /** Every case of a resource. */
+    public List<Case> cases(String resource) {
+        return Arrays.stream(resource(resource).split("(?m)^## "))
+                .skip(1)
+                .map(block -> Case.of(block, this))
+                .toList();
     }
 
     /** One test for each case of a resource. */
     public Stream<DynamicTest> tests(String cases, Path temporary, Function<Path, Loaded<?>> read) {
-        List<String> blocks =
-                Arrays.stream(resource(cases).split("(?m)^## ")).skip(1).toList();
-        return blocks.stream().map(block -> {
-            List<String> lines = block.lines().filter(line -> !line.isBlank()).toList();
-            Path folder = temporary.resolve("case-" + blocks.indexOf(block));
-            return DynamicTest.dynamicTest(lines.get(0), () -> run(lines, folder, read));
-        });
+        List<Case> all = cases(cases);
+        return all.stream()
+                .map(each -> DynamicTest.dynamicTest(
+                        each.name(), () -> run(each, temporary.resolve("case-" + all.indexOf(each)), read)));
     }
 
-    private void run(List<String> lines, Path folder, Function<Path, Loaded<?>> read) throws IOException {
-        writeGood(folder);
-        List<String> errors = new ArrayList<>();
-        List<String> warnings = new ArrayList<>();
-        for (String line : lines.subList(1, lines.size())) {
-            if (line.startsWith("> ")) {
-                errors.add(line.substring(2));
-            } else if (line.startsWith("? ")) {
-                warnings.add(line.substring(2));
-            } else {
-                edit(folder, line);
-            }
-        }
+    private static void run(Case each, Path folder, Function<Path, Loaded<?>> read) throws IOException {
+        each.writeTo(folder);
         Loaded<?> loaded = read.apply(folder);
         assertThat(loaded.errors().stream().map(Problem::toString).map(message -> neutral(message, folder)))
-                .containsExactlyElementsOf(errors);
-        assertThat(loaded.warnings().stream().map(Problem::toString)).containsExactlyElementsOf(warnings);
-        assertThat(errors.isEmpty() && warnings.isEmpty())
+                .containsExactlyElementsOf(each.errors());
+        assertThat(loaded.warnings().stream().map(Problem::toString)).containsExactlyElementsOf(each.warnings());
+        assertThat(each.errors().isEmpty() && each.warnings().isEmpty())
                 .as("a case expects something")
                 .isFalse();
     }
 
-    private static String neutral(String message, Path folder) {
+    /** A message without what differs from machine to machine. */
+    public static String neutral(String message, Path folder) {
         return message.replaceAll("from the folder \"[^\"]*\"", "from the folder \"...\"")
                 .replace(folder.toString(), "...")
                 .replaceAll("^scenario.toml:\\d+", "scenario.toml:#");
@@ -108,6 +155,7 @@ public final class Corpus {
             case "+" -> Files.writeString(file, Files.readString(file) + text + "\n");
             case ":=" -> Files.writeString(file, text);
             case "bytes" -> prepend(file, HexFormat.of().parseHex(text));
+            case "swap" -> swap(file, text.split(" -> ", -1));
             default -> replaceFile(folder, file, edit.group(4));
         }
     }
@@ -126,6 +174,12 @@ public final class Corpus {
         Files.writeString(file, String.join("\n", lines) + "\n");
     }
 
+    private static void swap(Path file, String[] sides) throws IOException {
+        String before = Files.readString(file);
+        assertThat(before).contains(sides[0]);
+        Files.writeString(file, before.replace(sides[0], sides[1]));
+    }
+
     private static void prepend(Path file, byte[] start) throws IOException {
         byte[] rest = Files.readAllBytes(file);
         byte[] all = Arrays.copyOf(start, start.length + rest.length);
@@ -140,6 +194,8 @@ public final class Corpus {
         switch (by) {
             case "folder" -> Files.createDirectory(file);
             case "link" -> Files.createSymbolicLink(file, outside);
+            case "dangling" -> Files.createSymbolicLink(file, folder.resolve("nowhere"));
+            case "loop" -> Files.createSymbolicLink(file, file);
             default -> assertThat(by).isEqualTo("delete");
         }
     }

@@ -62,7 +62,7 @@ record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
         }
         double value = number.doubleValue();
         if (!(value >= scalar.low() && value <= scalar.high())) {
-            error(key + " " + number.asText() + " is out of range (" + expected(scalar) + ")");
+            error(key + " " + type(scalar).fault(number.asText()));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(value);

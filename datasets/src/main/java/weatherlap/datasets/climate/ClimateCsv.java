@@ -18,7 +18,6 @@ public final class ClimateCsv {
     static final String RAIN = "rain_mm";
     static final String TEMPERATURE = "temperature_c";
 
-    private static final double ANY = 1e9;
     private static final DateTimeFormatter FORMAT = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
 
     private ClimateCsv() {}
@@ -30,13 +29,13 @@ public final class ClimateCsv {
                 "hourly weather at one place",
                 List.of(
                         Column.text(TIME, "beginning of the hour, ISO 8601; with or without an offset from UTC"),
-                        Column.number(FROM, "degrees", -ANY, ANY, "bearing the wind blows from; empty where calm")
+                        Column.anyNumber(FROM, "degrees", "bearing the wind blows from; empty where calm")
                                 .optional(),
-                        Column.number(SPEED, "m/s", -ANY, ANY, "mean wind at 10 m in open country; 0: calm")
+                        Column.anyNumber(SPEED, "m/s", "mean wind at 10 m in open country; 0: calm")
                                 .optional(),
-                        Column.number(RAIN, "mm", -ANY, ANY, "rain in that hour")
+                        Column.anyNumber(RAIN, "mm", "rain in that hour")
                                 .optional(),
-                        Column.number(TEMPERATURE, "°C", -ANY, ANY, "air").optional()),
+                        Column.anyNumber(TEMPERATURE, "°C", "air").optional()),
                 List.of());
     }
 

@@ -1,10 +1,11 @@
 package weatherlap.datasets.climate;
 
+import java.io.EOFException;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Source;
@@ -18,12 +19,18 @@ public final class ClimateReader {
 
     /** A file on disk. */
     public static Loaded<Climate> read(Path file) {
-        return read(new Source(file.getFileName().toString(), () -> Files.newInputStream(file)));
+        Problems problems = new Problems();
+        return Folder.file(file, problems)
+                .map(source -> read(source, problems))
+                .orElseGet(() -> Loaded.of(Optional.empty(), problems));
     }
 
     public static Loaded<Climate> read(Source packed) {
+        return read(packed, new Problems());
+    }
+
+    private static Loaded<Climate> read(Source packed, Problems problems) {
         Source source = TextLines.unpacked(packed);
-        Problems problems = new Problems();
         Optional<Climate> climate = Optional.empty();
         try {
             String first = TextLines.first(source);
@@ -35,6 +42,8 @@ public final class ClimateReader {
                         source.name(),
                         first.isEmpty() ? "is empty" : "is no weather file known here (expected: " + expected() + ")");
             }
+        } catch (EOFException e) {
+            problems.error(source.name(), "cannot be read: it is cut short");
         } catch (IOException e) {
             problems.error(source.name(), "cannot be read: " + e.getMessage());
         }

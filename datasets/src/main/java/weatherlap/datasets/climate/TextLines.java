@@ -1,6 +1,7 @@
 package weatherlap.datasets.climate;
 
 import java.io.BufferedReader;
+import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -31,7 +32,37 @@ final class TextLines {
         byte[] start = pushback.readNBytes(2);
         pushback.unread(start);
         boolean packed = start.length == 2 && (start[0] & 0xFF) == GZIP_FIRST && (start[1] & 0xFF) == GZIP_SECOND;
-        return packed ? new GZIPInputStream(pushback) : pushback;
+        return new Bounded(packed ? new GZIPInputStream(pushback) : pushback);
+    }
+
+    /** Ends a stream that holds more than any weather file, such as a few packed kilobytes that unpack without end. */
+    private static final class Bounded extends FilterInputStream {
+        private long left = MOST_CHARACTERS;
+
+        Bounded(InputStream in) {
+            super(in);
+        }
+
+        @Override
+        public int read() throws IOException {
+            int b = in.read();
+            count(b < 0 ? 0 : 1);
+            return b;
+        }
+
+        @Override
+        public int read(byte[] buffer, int offset, int length) throws IOException {
+            int n = in.read(buffer, offset, length);
+            count(Math.max(0, n));
+            return n;
+        }
+
+        private void count(int read) throws IOException {
+            left -= read;
+            if (left < 0) {
+                throw new IOException("it is longer than " + MOST_CHARACTERS + " characters");
+            }
+        }
     }
 
     /** The first line that is not blank; empty where there is none. */
@@ -50,13 +81,8 @@ final class TextLines {
 
     static List<String> all(Source source) throws IOException {
         List<String> all = new ArrayList<>();
-        long characters = 0;
         try (BufferedReader lines = reader(source)) {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                characters += line.length() + 1L;
-                if (characters > MOST_CHARACTERS) {
-                    throw new IOException("it is longer than " + MOST_CHARACTERS + " characters");
-                }
                 all.add(all.isEmpty() ? withoutMark(line) : line);
             }
         }

@@ -82,10 +82,7 @@ public final class Mix {
     /** The mix of a file, or every problem in it. */
     public static Loaded<Mix> read(Path file) {
         Problems problems = new Problems();
-        Path folder = file.toAbsolutePath().getParent();
-        Optional<Mix> mix = Folder.of(folder)
-                .find(file.getFileName().toString(), problems)
-                .flatMap(source -> read(source, problems));
+        Optional<Mix> mix = Folder.file(file, problems).flatMap(source -> read(source, problems));
         return Loaded.of(mix, problems);
     }
 
@@ -158,7 +155,7 @@ public final class Mix {
                             SCHEMA.file(),
                             0,
                             property.key(),
-                            "the shares" + given + " add up to " + CsvText.cell(group.sum()) + " instead of 1");
+                            "the shares" + given + " add up to " + CsvText.cell(Math.rint(group.sum() * 1e6) / 1e6) + " instead of 1");
                 }
             }
             if (property.isDrawn() && !isCovered(all, groups)) {

@@ -33,10 +33,7 @@ public final class JobReader {
     /** The records of a file in its order, or every problem in it. */
     public static Loaded<List<JobRecord>> read(Path file, Assumptions assumptions) {
         JobReader reader = new JobReader(assumptions);
-        Path whole = file.toAbsolutePath();
-        Optional<Source> source =
-                Folder.of(whole.getParent()).find(whole.getFileName().toString(), reader.problems);
-        return reader.read(source);
+        return reader.read(Folder.file(file, reader.problems));
     }
 
     public static Loaded<List<JobRecord>> read(Source source, Assumptions assumptions) {

@@ -23,11 +23,16 @@ import weatherlap.sim.house.Terrain;
 /** Puts one house together from its rows and reports what does not go together. */
 final class HouseMaker {
     private final int thisYear;
+    private final Optional<FitCheck> fit;
     private final Problems problems;
 
-    /** @param thisYear no house is built after it */
-    HouseMaker(int thisYear, Problems problems) {
+    /**
+     * @param thisYear no house is built after it
+     * @param fit empty: without assumptions to hold it against
+     */
+    HouseMaker(int thisYear, Optional<FitCheck> fit, Problems problems) {
         this.thisYear = thisYear;
+        this.fit = fit;
         this.problems = problems;
     }
 
@@ -35,6 +40,7 @@ final class HouseMaker {
     Optional<House> make(HouseRows rows) {
         int before = problems.errorCount();
         checkYear(rows.house());
+        fit.ifPresent(check -> check.checkRegion(rows.house(), problems));
         List<Elevation> elevations = elevations(rows);
         if (rows.elevations().isEmpty()) {
             rows.house().error(problems, "house_id", "this house has no row in elevations.csv");
@@ -53,7 +59,8 @@ final class HouseMaker {
             house.error(
                     problems,
                     "year_built",
-                    Quoted.of(house.text("year_built")) + " lies in the future (1700 to " + thisYear + ")");
+                    Quoted.of(house.text("year_built")) + " lies in the future (1700 to " + thisYear + "); the nearest is "
+                            + thisYear);
         }
     }
 
@@ -89,9 +96,7 @@ final class HouseMaker {
     }
 
     private Elevation elevation(Row row, List<Row> openings) {
-        List<Opening> made = openings.stream()
-                .map(opening -> OpeningMaker.make(opening, problems))
-                .toList();
+        List<Opening> made = openings.stream().map(this::opening).toList();
         return new Elevation(
                 row.text("elevation_id"),
                 row.number("bearing_deg"),
@@ -103,6 +108,12 @@ final class HouseMaker {
                 row.word("siding_condition", SidingCondition.class, SidingCondition.UNKNOWN),
                 row.optionalNumber("obstruction_m"),
                 made);
+    }
+
+    private Opening opening(Row row) {
+        Opening opening = OpeningMaker.make(row, problems);
+        fit.ifPresent(check -> check.checkUnits(row, opening, problems));
+        return opening;
     }
 
     private static House house(Row row, List<Elevation> elevations) {

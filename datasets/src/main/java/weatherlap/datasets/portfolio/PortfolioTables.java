@@ -36,7 +36,7 @@ public final class PortfolioTables {
             List.of(
                     key("house_id", "key"),
                     text("label", "what people call it; shown on sheets"),
-                    whole("year_built", 1700, 2200, "calendar year, not after this year"),
+                    whole("year_built", 1700, 9999, "calendar year, not after this year"),
                     word("terrain", Terrain.class, "upwind roughness, as in ISO 15927-3"),
                     word("cladding", Cladding.class, "what covers the walls outside"),
                     word("barrier", Barrier.class, "weather-resistive barrier behind the cladding"),

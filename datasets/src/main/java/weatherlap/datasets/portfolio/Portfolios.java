@@ -18,6 +18,7 @@ import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
 import weatherlap.datasets.table.TextTable;
+import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Portfolio;
 
@@ -30,8 +31,17 @@ public final class Portfolios {
         return read(Folder.of(folder), Year.now(ZoneOffset.UTC).getValue());
     }
 
+    /** The same, held against assumptions too: regions have wages, units fit into their openings and show glass. */
+    public static Loaded<Portfolio> read(Path folder, Assumptions assumptions) {
+        return read(Folder.of(folder), Year.now(ZoneOffset.UTC).getValue(), Optional.of(new FitCheck(assumptions)));
+    }
+
     /** @param thisYear no house is built after it */
     public static Loaded<Portfolio> read(Folder folder, int thisYear) {
+        return read(folder, thisYear, Optional.empty());
+    }
+
+    private static Loaded<Portfolio> read(Folder folder, int thisYear, Optional<FitCheck> fit) {
         Problems problems = new Problems();
         Optional<TextTable> houses = folder.table(PortfolioTables.HOUSES, problems);
         Optional<TextTable> elevations = folder.table(PortfolioTables.ELEVATIONS, problems);
@@ -41,18 +51,18 @@ public final class Portfolios {
         }
         checkKeys(houses.get(), elevations.get(), openings.get(), problems);
         return Loaded.of(
-                Optional.of(new Portfolio(houses(houses.get(), elevations.get(), openings.get(), thisYear, problems))),
+                Optional.of(new Portfolio(houses(
+                        houses.get(), elevations.get(), openings.get(), new HouseMaker(thisYear, fit, problems)))),
                 problems);
     }
 
     private static List<House> houses(
-            TextTable houses, TextTable elevations, TextTable openings, int thisYear, Problems problems) {
+            TextTable houses, TextTable elevations, TextTable openings, HouseMaker maker) {
         Function<String, List<Row>> walls = elevations.rowsBy("house_id");
         Function<String, List<Row>> windows = openings.rowsBy("house_id");
-        HouseMaker maker = new HouseMaker(thisYear, problems);
         List<House> made = new ArrayList<>();
         Set<String> seen = new HashSet<>();
-        houses.rows().filter(row -> seen.add(row.text("house_id"))).forEach(row -> {
+        houses.rows().filter(row -> row.has("house_id") && seen.add(row.text("house_id"))).forEach(row -> {
             String id = row.text("house_id");
             maker.make(new HouseRows(row, walls.apply(id), windows.apply(id))).ifPresent(made::add);
         });
@@ -81,8 +91,8 @@ public final class Portfolios {
     /** Whether the house that a row names is there; an empty name is reported elsewhere. */
     private static boolean checkHouse(Row row, Map<String, Integer> houses, Problems problems) {
         String id = row.text("house_id");
-        if (id.isEmpty() || houses.containsKey(id)) {
-            return !id.isEmpty();
+        if (id.isEmpty() || houses.isEmpty() || houses.containsKey(id)) {
+            return houses.containsKey(id);
         }
         String hint = houses.size() <= 1000 ? Nearest.hint(id, houses.keySet()) : "";
         row.error(problems, "house_id", Quoted.of(id) + " is not in houses.csv" + hint);
@@ -99,7 +109,9 @@ public final class Portfolios {
 
     private static Map<String, Integer> lines(TextTable table, Function<Row, String> key) {
         Map<String, Integer> lines = new HashMap<>();
-        table.rows().forEach(row -> lines.putIfAbsent(key.apply(row), row.line()));
+        table.rows()
+                .filter(row -> row.has("house_id"))
+                .forEach(row -> lines.putIfAbsent(key.apply(row), row.line()));
         return lines;
     }
 }

@@ -51,8 +51,20 @@ public sealed interface CellType {
         private static final Pattern GROUPED = Pattern.compile("[+-]?\\d{1,3}([,' \u00a0\u202f]\\d{3})+(\\.\\d*)?");
         private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
 
+        /** Any number that a machine can hold. */
+        static Number any(String unit) {
+            return new Number(unit, -Double.MAX_VALUE, false, Double.MAX_VALUE, false);
+        }
+
+        private boolean isAny() {
+            return high == Double.MAX_VALUE;
+        }
+
         @Override
         public String expected() {
+            if (isAny()) {
+                return unit;
+            }
             String range = (aboveLow ? "above " : "")
                     + show(low)
                     + (belowHigh ? " to below " : aboveLow ? ", at most " : " to ")
@@ -67,7 +79,13 @@ public sealed interface CellType {
             }
             double value = Double.parseDouble(cell);
             boolean inside = (aboveLow ? value > low : value >= low) && (belowHigh ? value < high : value <= high);
-            return inside ? "" : Quoted.of(cell) + " is out of range (" + expected() + ")";
+            return inside ? "" : Quoted.of(cell) + " is out of range (" + expected() + ")" + nearest(value);
+        }
+
+        /** The bound that was passed, where it may be reached. */
+        private String nearest(double value) {
+            boolean tooLow = value <= low;
+            return isAny() || (tooLow ? aboveLow : belowHigh) ? "" : "; the nearest is " + show(tooLow ? low : high);
         }
 
         /** Short and of digits alone, as most cells are: spares the pattern. */
@@ -102,7 +120,10 @@ public sealed interface CellType {
                 return Quoted.of(cell) + " is not a whole number (" + expected() + ")";
             }
             long value = Long.parseLong(cell);
-            return value >= low && value <= high ? "" : Quoted.of(cell) + " is out of range (" + expected() + ")";
+            return value >= low && value <= high
+                    ? ""
+                    : Quoted.of(cell) + " is out of range (" + expected() + "); the nearest is "
+                            + (value < low ? low : high);
         }
     }
 

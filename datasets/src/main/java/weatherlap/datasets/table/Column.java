@@ -24,6 +24,11 @@ public record Column(String name, CellType type, boolean mayBeEmpty, String mean
         return new Column(name, new CellType.Number(unit, low, false, high, false), false, meaning);
     }
 
+    /** A number of any size, for a reader that looks at it later. */
+    public static Column anyNumber(String name, String unit, String meaning) {
+        return new Column(name, CellType.Number.any(unit), false, meaning);
+    }
+
     /** A number above zero. */
     public static Column positive(String name, String unit, double high, String meaning) {
         return new Column(name, new CellType.Number(unit, 0, true, high, false), false, meaning);

@@ -40,8 +40,10 @@ public final class CsvRows implements Iterator<Row>, AutoCloseable {
         CsvParser parser = new CsvParser(settings());
         try {
             parser.beginParsing(PlainText.of(source.bytes().open()));
+            int line = line(parser);
             String[] names = parser.parseNext();
             while (names != null && isBlank(names)) {
+                line = line(parser);
                 names = parser.parseNext();
             }
             if (names == null) {
@@ -50,7 +52,7 @@ public final class CsvRows implements Iterator<Row>, AutoCloseable {
                 parser.stopParsing();
                 return Optional.empty();
             }
-            return Header.of(names, line(parser) - 1, schema, problems)
+            return Header.of(names, line, schema, problems)
                     .map(header -> new CsvRows(schema, problems, parser, header));
         } catch (IOException | TextParsingException | UncheckedIOException | IllegalStateException e) {
             report(schema, problems, 1, e);

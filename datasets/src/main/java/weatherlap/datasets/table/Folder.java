@@ -31,12 +31,27 @@ public sealed interface Folder {
         return new Bundled(anchor, path + "/");
     }
 
+    /** A file that the user names by itself, wherever its links lead; empty where it must not be read, which is reported. */
+    static Optional<Source> file(Path path, Problems problems) {
+        Path whole = path.toAbsolutePath().normalize();
+        String name = whole.getFileName() == null ? whole.toString() : whole.getFileName().toString();
+        String fault = OnDisk.fault(whole, whole.getParent() == null ? whole : whole.getParent());
+        if (!fault.isEmpty()) {
+            problems.error(name, fault);
+            return Optional.empty();
+        }
+        return Optional.of(new Source(name, () -> Files.newInputStream(whole)));
+    }
+
     /** A folder on disk. Links are followed only within it. */
     record OnDisk(Path path) implements Folder {
         @Override
         public Optional<Source> find(String file, Problems problems) {
             Path wanted = path.resolve(file);
-            String fault = fault(wanted);
+            String fault = fault(wanted, path);
+            if (fault.isEmpty() && leadsOut(wanted)) {
+                fault = "is a link that leads out of its folder";
+            }
             if (!fault.isEmpty()) {
                 problems.error(file, fault);
                 return Optional.empty();
@@ -44,34 +59,40 @@ public sealed interface Folder {
             return Optional.of(new Source(file, () -> Files.newInputStream(wanted)));
         }
 
-        private String fault(Path wanted) {
+        private boolean leadsOut(Path wanted) {
             try {
-                if (!Files.isDirectory(path)) {
-                    return "there is no folder " + Quoted.of(path.toString());
-                }
-                if (Files.isDirectory(wanted)) {
-                    return "is a folder; a file is expected";
-                }
-                if (!Files.exists(wanted)) {
-                    return "is missing from the folder " + Quoted.of(path.toString()) + nearest(wanted);
-                }
-                if (!wanted.toRealPath().startsWith(path.toRealPath())) {
-                    return "is a link that leads out of its folder";
-                }
-                return !Files.isRegularFile(wanted)
-                        ? "is not a regular file"
-                        : Files.isReadable(wanted) ? "" : "may not be read (see its permissions)";
+                return !wanted.toRealPath().startsWith(path.toRealPath());
             } catch (IOException e) {
-                return "cannot be read: " + e.getMessage();
+                return true;
             }
         }
 
-        private String nearest(Path wanted) throws IOException {
-            try (Stream<Path> files = Files.list(path)) {
+        private static String fault(Path wanted, Path folder) {
+            if (!Files.isDirectory(folder)) {
+                return "there is no folder " + Quoted.of(folder.toString());
+            }
+            if (Files.isDirectory(wanted)) {
+                return "is a folder; a file is expected";
+            }
+            if (Files.isSymbolicLink(wanted) && !Files.exists(wanted)) {
+                return "is a link that leads nowhere";
+            }
+            if (!Files.exists(wanted)) {
+                return "is missing from the folder " + Quoted.of(folder.toString()) + nearest(wanted, folder);
+            }
+            return !Files.isRegularFile(wanted)
+                    ? "is not a regular file"
+                    : Files.isReadable(wanted) ? "" : "may not be read (see its permissions)";
+        }
+
+        private static String nearest(Path wanted, Path folder) {
+            try (Stream<Path> files = Files.list(folder)) {
                 List<String> names = files.limit(1000)
                         .map(file -> file.getFileName().toString())
                         .toList();
                 return Nearest.hint(wanted.getFileName().toString(), names);
+            } catch (IOException e) {
+                return "";
             }
         }
     }

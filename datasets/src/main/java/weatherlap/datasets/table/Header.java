@@ -23,8 +23,14 @@ final class Header {
 
     /** Reads a header row and reports what is wrong with it; empty where no column is known at all. */
     static Optional<Header> of(String[] cells, int line, Schema schema, Problems problems) {
+        for (String cell : cells) {
+            if (Quotes.content(cell).isEmpty()) {
+                problems.error(schema.file(), line, "", "has a stray quote: " + Quoted.of(cell));
+                return Optional.empty();
+            }
+        }
         List<String> names = Arrays.stream(cells)
-                .map(cell -> Quotes.content(cell).orElse(cell).strip())
+                .map(cell -> Quotes.content(cell).orElseThrow().strip())
                 .toList();
         List<String> known = schema.names();
         if (names.stream().noneMatch(known::contains)) {

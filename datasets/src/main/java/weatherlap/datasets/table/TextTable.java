@@ -127,10 +127,12 @@ public final class TextTable {
     }
 
     private void checkKey(Row row, Map<String, Integer> lines, Map<String, String> spellings, Problems problems) {
-        List<String> parts = schema.key().stream().map(row::text).toList();
-        if (parts.contains("")) {
+        boolean whole = schema.columns().stream()
+                .allMatch(column -> column.mayBeEmpty() || !schema.key().contains(column.name()) || row.has(column.name()));
+        if (!whole) {
             return;
         }
+        List<String> parts = schema.key().stream().map(row::text).toList();
         String key = String.join("/", parts);
         String folded = key.toLowerCase(Locale.ROOT);
         Integer earlier = lines.putIfAbsent(folded, row.line());

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -19,22 +18,17 @@ import weatherlap.sim.house.Portfolio;
 class PortfolioCorpusTest {
     private static final int THIS_YEAR = 2026;
 
-    private final Corpus corpus = new Corpus(Map.of(
-            "houses.csv", "portfolio/houses.csv",
-            "elevations.csv", "portfolio/elevations.csv",
-            "openings.csv", "portfolio/openings.csv"));
-
     @TempDir
     Path temporary;
 
     @TestFactory
     Stream<DynamicTest> badPortfolios() {
-        return corpus.tests("corpus/portfolio.txt", temporary, PortfolioCorpusTest::read);
+        return Corpus.PORTFOLIO.tests("corpus/portfolio.txt", temporary, PortfolioCorpusTest::read);
     }
 
     @Test
     void theGoodPortfolioHasNoProblem() throws IOException {
-        corpus.writeGood(temporary);
+        Corpus.PORTFOLIO.writeGood(temporary);
         Loaded<Portfolio> loaded = read(temporary);
         assertThat(loaded.errors()).isEmpty();
         assertThat(loaded.warnings()).isEmpty();

@@ -49,9 +49,10 @@ public record Inputs(
      */
     public static Inputs read(InputPaths paths) {
         Reader reader = new Reader();
+        Loaded<AssumptionTables> tables = assumptions(paths.assumptions(), paths.changes());
         Optional<Portfolio> portfolio =
-                reader.take(paths.portfolio().map(Portfolios::read).orElseGet(Inputs::demo));
-        Optional<AssumptionTables> assumptions = reader.take(assumptions(paths.assumptions(), paths.changes()));
+                reader.take(paths.portfolio().map(path -> portfolio(path, tables)).orElseGet(Inputs::demo));
+        Optional<AssumptionTables> assumptions = reader.take(tables);
         Optional<Climate> read = paths.climate().map(ClimateReader::read).flatMap(reader::take);
         reader.throwProblems();
         String name = paths.portfolio()
@@ -75,6 +76,13 @@ public record Inputs(
                 Sampling.STRATIFIED,
                 scenario.whole(Scalar.DRAWS),
                 (long) scenario.value(Scalar.SEED));
+    }
+
+    /** Held against the assumptions where those are sound. */
+    private static Loaded<Portfolio> portfolio(Path folder, Loaded<AssumptionTables> tables) {
+        return tables.value()
+                .map(read -> Portfolios.read(folder, read.assumptions()))
+                .orElseGet(() -> Portfolios.read(folder));
     }
 
     private static Loaded<Portfolio> demo() {

@@ -1,0 +1,63 @@
+package weatherlap.datasets.portfolio;
+
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import weatherlap.datasets.table.CsvText;
+import weatherlap.datasets.table.Nearest;
+import weatherlap.datasets.table.Problems;
+import weatherlap.datasets.table.Quoted;
+import weatherlap.datasets.table.Row;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Wage;
+import weatherlap.sim.geometry.Glass;
+import weatherlap.sim.geometry.OrderSize;
+import weatherlap.sim.house.Opening;
+
+/** Whether a portfolio and the assumptions go together: a region has wages, every unit fits into its opening and shows glass. */
+final class FitCheck {
+    private final Assumptions assumptions;
+    private final Set<String> regions = new HashSet<>();
+
+    FitCheck(Assumptions assumptions) {
+        this.assumptions = assumptions;
+        assumptions.wages().stream().map(Wage::region).forEach(regions::add);
+    }
+
+    void checkRegion(Row house, Problems problems) {
+        String region = house.text("region");
+        if (!region.isEmpty() && !regions.contains(region)) {
+            String known = String.join(", ", new TreeSet<>(regions));
+            house.error(
+                    problems,
+                    "region",
+                    Quoted.of(region) + " is not a region of wages.csv (" + known + ")" + Nearest.hint(region, regions));
+        }
+    }
+
+    void checkUnits(Row row, Opening opening, Problems problems) {
+        if (Glass.existing(opening, assumptions).glassIn2() <= 0) {
+            row.error(problems, "frame_width_in", "an existing unit of " + size(opening) + " shows no glass");
+            return;
+        }
+        for (Method method : Method.values()) {
+            String word = method.name().toLowerCase(Locale.ROOT);
+            OrderSize order = OrderSize.of(opening, method, assumptions);
+            if (!order.fits()) {
+                row.error(problems, "frame_width_in", "no unit of the method " + word + " fits into " + size(opening));
+            } else if (Glass.replaced(opening, order, assumptions).glassIn2() <= 0) {
+                row.error(
+                        problems,
+                        "frame_width_in",
+                        "a unit of the method " + word + " shows no glass in " + size(opening));
+            }
+        }
+    }
+
+    private static String size(Opening opening) {
+        return CsvText.cell(opening.frameWidthIn()) + " x " + CsvText.cell(opening.frameHeightIn()) + " inches"
+                + (opening.units() > 1 ? " with " + opening.units() + " units" : "");
+    }
+}
