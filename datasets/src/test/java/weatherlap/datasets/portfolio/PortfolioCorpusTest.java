@@ -10,8 +10,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import weatherlap.datasets.Corpus;
+import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
+import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.Portfolio;
 
 /** Every problem of a portfolio is found at once, and named by file, row and column. */
@@ -24,6 +26,12 @@ class PortfolioCorpusTest {
     @TestFactory
     Stream<DynamicTest> badPortfolios() {
         return Corpus.PORTFOLIO.tests("corpus/portfolio.txt", temporary, PortfolioCorpusTest::read);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> portfoliosThatDoNotFitTheAssumptions() {
+        Assumptions bundled = AssumptionTables.bundled().assumptions();
+        return Corpus.PORTFOLIO.tests("corpus/fit.txt", temporary, folder -> Portfolios.read(folder, bundled));
     }
 
     @Test
