@@ -33,8 +33,7 @@ public final class ClimateCsv {
                                 .optional(),
                         Column.anyNumber(SPEED, "m/s", "mean wind at 10 m in open country; 0: calm")
                                 .optional(),
-                        Column.anyNumber(RAIN, "mm", "rain in that hour")
-                                .optional(),
+                        Column.anyNumber(RAIN, "mm", "rain in that hour").optional(),
                         Column.anyNumber(TEMPERATURE, "°C", "air").optional()),
                 List.of());
     }

@@ -155,7 +155,8 @@ public final class Mix {
                             SCHEMA.file(),
                             0,
                             property.key(),
-                            "the shares" + given + " add up to " + CsvText.cell(Math.rint(group.sum() * 1e6) / 1e6) + " instead of 1");
+                            "the shares" + given + " add up to " + CsvText.cell(Math.rint(group.sum() * 1e6) / 1e6)
+                                    + " instead of 1");
                 }
             }
             if (property.isDrawn() && !isCovered(all, groups)) {

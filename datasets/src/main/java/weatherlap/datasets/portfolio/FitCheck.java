@@ -33,7 +33,8 @@ final class FitCheck {
             house.error(
                     problems,
                     "region",
-                    Quoted.of(region) + " is not a region of wages.csv (" + known + ")" + Nearest.hint(region, regions));
+                    Quoted.of(region) + " is not a region of wages.csv (" + known + ")"
+                            + Nearest.hint(region, regions));
         }
     }
 

@@ -59,8 +59,8 @@ final class HouseMaker {
             house.error(
                     problems,
                     "year_built",
-                    Quoted.of(house.text("year_built")) + " lies in the future (1700 to " + thisYear + "); the nearest is "
-                            + thisYear);
+                    Quoted.of(house.text("year_built")) + " lies in the future (1700 to " + thisYear
+                            + "); the nearest is " + thisYear);
         }
     }
 

@@ -56,16 +56,18 @@ public final class Portfolios {
                 problems);
     }
 
-    private static List<House> houses(
-            TextTable houses, TextTable elevations, TextTable openings, HouseMaker maker) {
+    private static List<House> houses(TextTable houses, TextTable elevations, TextTable openings, HouseMaker maker) {
         Function<String, List<Row>> walls = elevations.rowsBy("house_id");
         Function<String, List<Row>> windows = openings.rowsBy("house_id");
         List<House> made = new ArrayList<>();
         Set<String> seen = new HashSet<>();
-        houses.rows().filter(row -> row.has("house_id") && seen.add(row.text("house_id"))).forEach(row -> {
-            String id = row.text("house_id");
-            maker.make(new HouseRows(row, walls.apply(id), windows.apply(id))).ifPresent(made::add);
-        });
+        houses.rows()
+                .filter(row -> row.has("house_id") && seen.add(row.text("house_id")))
+                .forEach(row -> {
+                    String id = row.text("house_id");
+                    maker.make(new HouseRows(row, walls.apply(id), windows.apply(id)))
+                            .ifPresent(made::add);
+                });
         return made;
     }
 
@@ -109,9 +111,7 @@ public final class Portfolios {
 
     private static Map<String, Integer> lines(TextTable table, Function<Row, String> key) {
         Map<String, Integer> lines = new HashMap<>();
-        table.rows()
-                .filter(row -> row.has("house_id"))
-                .forEach(row -> lines.putIfAbsent(key.apply(row), row.line()));
+        table.rows().filter(row -> row.has("house_id")).forEach(row -> lines.putIfAbsent(key.apply(row), row.line()));
         return lines;
     }
 }

@@ -34,7 +34,9 @@ public sealed interface Folder {
     /** A file that the user names by itself, wherever its links lead; empty where it must not be read, which is reported. */
     static Optional<Source> file(Path path, Problems problems) {
         Path whole = path.toAbsolutePath().normalize();
-        String name = whole.getFileName() == null ? whole.toString() : whole.getFileName().toString();
+        String name = whole.getFileName() == null
+                ? whole.toString()
+                : whole.getFileName().toString();
         String fault = OnDisk.fault(whole, whole.getParent() == null ? whole : whole.getParent());
         if (!fault.isEmpty()) {
             problems.error(name, fault);

@@ -128,7 +128,8 @@ public final class TextTable {
 
     private void checkKey(Row row, Map<String, Integer> lines, Map<String, String> spellings, Problems problems) {
         boolean whole = schema.columns().stream()
-                .allMatch(column -> column.mayBeEmpty() || !schema.key().contains(column.name()) || row.has(column.name()));
+                .allMatch(column ->
+                        column.mayBeEmpty() || !schema.key().contains(column.name()) || row.has(column.name()));
         if (!whole) {
             return;
         }

@@ -43,7 +43,8 @@ class ScenarioTextTest {
     void aValueThatIsNoNumberInRangeIsRefused() {
         assertThat(errors("value = 5100", "[repair")).isEmpty();
         assertThat(error("crew_size", "value = 2", "value = 99"))
-                .matches("scenario.toml:\\d+:crew_size: value \"99\" is out of range \\(people, 1 to 8\\); the nearest is 8");
+                .matches(
+                        "scenario.toml:\\d+:crew_size: value \"99\" is out of range \\(people, 1 to 8\\); the nearest is 8");
         assertThat(error("crew_size", "value = 2", "value = nan"))
                 .matches("scenario.toml:\\d+:crew_size: value \"NaN\" is not a number \\(people, 1 to 8\\)");
         assertThat(error("crew_size", "value = 2", "value = inf"))

@@ -50,8 +50,8 @@ public record Inputs(
     public static Inputs read(InputPaths paths) {
         Reader reader = new Reader();
         Loaded<AssumptionTables> tables = assumptions(paths.assumptions(), paths.changes());
-        Optional<Portfolio> portfolio =
-                reader.take(paths.portfolio().map(path -> portfolio(path, tables)).orElseGet(Inputs::demo));
+        Optional<Portfolio> portfolio = reader.take(
+                paths.portfolio().map(path -> portfolio(path, tables)).orElseGet(Inputs::demo));
         Optional<AssumptionTables> assumptions = reader.take(tables);
         Optional<Climate> read = paths.climate().map(ClimateReader::read).flatMap(reader::take);
         reader.throwProblems();

@@ -120,19 +120,21 @@ class BadInputTest {
 
     private static Stream<DynamicTest> tests(
             String kind, List<Corpus.Case> cases, Function<Path, List<Object>> arguments) {
-        return cases.stream().map(each -> DynamicTest.dynamicTest(each.name(), () -> {
-            Path folder = folder(kind, each);
-            if (each.errors().isEmpty()) {
-                warned(each, folder, arguments);
-                return;
-            }
-            refused(each, folder, path -> command("compare", arguments.apply(path)));
-            if (cases.indexOf(each) % 5 == 0) {
-                Cli check = Cli.run(command("check", arguments.apply(folder)).toArray());
-                assertThat(lines(check.err(), folder)).containsExactlyElementsOf(each.errors());
-                assertThat(check.status()).isEqualTo(2);
-            }
-        }));
+        return cases.stream()
+                .map(each -> DynamicTest.dynamicTest(each.name(), () -> {
+                    Path folder = folder(kind, each);
+                    if (each.errors().isEmpty()) {
+                        warned(each, folder, arguments);
+                        return;
+                    }
+                    refused(each, folder, path -> command("compare", arguments.apply(path)));
+                    if (cases.indexOf(each) % 5 == 0) {
+                        Cli check = Cli.run(
+                                command("check", arguments.apply(folder)).toArray());
+                        assertThat(lines(check.err(), folder)).containsExactlyElementsOf(each.errors());
+                        assertThat(check.status()).isEqualTo(2);
+                    }
+                }));
     }
 
     private static void refused(Corpus.Case each, Path folder, Function<Path, List<Object>> arguments)
@@ -177,8 +179,10 @@ class BadInputTest {
     }
 
     private static Path bad(List<Corpus.Case> cases, String name) throws IOException {
-        Corpus.Case wanted =
-                cases.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow();
+        Corpus.Case wanted = cases.stream()
+                .filter(each -> each.name().equals(name))
+                .findFirst()
+                .orElseThrow();
         Path folder = folder("once", wanted);
         wanted.writeTo(folder);
         return folder;
