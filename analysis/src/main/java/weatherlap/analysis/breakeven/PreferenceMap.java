@@ -13,13 +13,20 @@ import weatherlap.sim.assumptions.Method;
  * @param upName assumption from row to row
  * @param up its values, rising
  * @param differenceUsd full flange less insert, mean over the draws, one row a value of {@code up}
+ * @param flangeCheaper share of the draws in which the full flange costs less, likewise
  */
 public record PreferenceMap(
-        String acrossName, List<Double> across, String upName, List<Double> up, List<List<Double>> differenceUsd) {
+        String acrossName,
+        List<Double> across,
+        String upName,
+        List<Double> up,
+        List<List<Double>> differenceUsd,
+        List<List<Double>> flangeCheaper) {
     public PreferenceMap {
         across = List.copyOf(across);
         up = List.copyOf(up);
         differenceUsd = differenceUsd.stream().map(List::copyOf).toList();
+        flangeCheaper = flangeCheaper.stream().map(List::copyOf).toList();
     }
 
     /** The difference as a function of both, with the same draws everywhere. */
@@ -31,13 +38,19 @@ public record PreferenceMap(
 
     public static PreferenceMap over(
             String acrossName, List<Double> across, String upName, List<Double> up, DifferenceAtBoth difference) {
-        List<List<Double>> rows = new ArrayList<>();
+        List<List<Double>> means = new ArrayList<>();
+        List<List<Double>> shares = new ArrayList<>();
         for (double y : up) {
-            rows.add(across.stream()
-                    .map(x -> Arrays.stream(difference.draws(x, y)).average().orElseThrow())
+            List<double[]> row =
+                    across.stream().map(x -> difference.draws(x, y)).toList();
+            means.add(row.stream()
+                    .map(draws -> Arrays.stream(draws).average().orElseThrow())
+                    .toList());
+            shares.add(row.stream()
+                    .map(draws -> Arrays.stream(draws).filter(d -> d < 0).count() / (double) draws.length)
                     .toList());
         }
-        return new PreferenceMap(acrossName, across, upName, up, rows);
+        return new PreferenceMap(acrossName, across, upName, up, means, shares);
     }
 
     /** The method preferred at a cell. */

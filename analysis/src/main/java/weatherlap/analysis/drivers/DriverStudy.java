@@ -1,6 +1,7 @@
 package weatherlap.analysis.drivers;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -22,6 +23,7 @@ import weatherlap.sim.assumptions.Assumptions;
  *
  * @param factors all rows with a range
  * @param rows by outcome, tables first, then single rows, each from the widest swing to the narrowest
+ * @param middle by outcome, with every row at its median
  * @param indices by outcome, with mean and variance
  * @param information worth of knowing single rows, by the order of the factors
  * @param effort what was run
@@ -29,6 +31,7 @@ import weatherlap.sim.assumptions.Assumptions;
 public record DriverStudy(
         List<Factor> factors,
         List<DriverRow> rows,
+        List<Double> middle,
         List<SobolIndices> indices,
         InformationStudy information,
         Effort effort) {
@@ -38,6 +41,7 @@ public record DriverStudy(
     public DriverStudy {
         factors = List.copyOf(factors);
         rows = List.copyOf(rows);
+        middle = List.copyOf(middle);
         indices = List.copyOf(indices);
     }
 
@@ -75,7 +79,26 @@ public record DriverStudy(
             rows.addAll(rows(tableSwings.get(o), true, outcome, indices.get(o), information));
             rows.addAll(rows(swings.get(o), false, outcome, indices.get(o), information));
         }
-        return new DriverStudy(factors, rows, indices, information, effort);
+        return new DriverStudy(factors, rows, middle(model), indices, information, effort);
+    }
+
+    /** How often a study runs the model. */
+    public static int runs(Assumptions base, Effort effort) {
+        List<Factor> factors = Factors.ranged(base);
+        int tables = tables(factors).size();
+        int asked = tables + Math.min(effort.singly(), factors.size());
+        return 2 * (tables + factors.size())
+                + effort.design().points() * effort.design().replicates() * (asked + 2)
+                + effort.informationPoints()
+                + 1;
+    }
+
+    private static List<Double> middle(RangedModel model) {
+        double[] medians = new double[model.factors().size()];
+        Arrays.fill(medians, 0.5);
+        return Arrays.stream(model.outcomes(new double[][] {medians}))
+                .map(outcome -> outcome[0])
+                .toList();
     }
 
     private static List<DriverRow> rows(

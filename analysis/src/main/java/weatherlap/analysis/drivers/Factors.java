@@ -26,6 +26,7 @@ public final class Factors {
     private static final Set<Scalar> OF_A_RANGE =
             Set.of(Scalar.REPAIR_COST_LOW_USD, Scalar.REPAIR_COST_HIGH_USD, Scalar.UNIT_PRICE_SPREAD);
 
+    private static final double CORRELATION_STEP = 0.01;
     private static final double MOST_MINUTES = 1e5;
     private static final double MOST_USD = 1e6;
     private static final double MOST_TIMES = 100;
@@ -165,7 +166,14 @@ public final class Factors {
                 range,
                 scalar.low(),
                 scalar.high(),
-                (all, value) -> all.with(all.scenario().with(scalar, value)));
+                (all, value) -> all.with(all.scenario().with(scalar, settled(scalar, value))));
+    }
+
+    /** The likeness of a house's laps goes in steps, so that the tables that hang on it alone serve many points. */
+    private static double settled(Scalar scalar, double value) {
+        return scalar == Scalar.HOUSE_CORRELATION
+                ? Math.max(CORRELATION_STEP, Math.round(value / CORRELATION_STEP) * CORRELATION_STEP)
+                : value;
     }
 
     private static Factor repairCost(Scenario scenario) {

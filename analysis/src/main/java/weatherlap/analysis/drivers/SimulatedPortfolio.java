@@ -52,19 +52,35 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
         return new Differences(cost, risk);
     }
 
-    /** Cost difference by draw, mean over the houses, USD. */
-    public double[] differenceUsd(Assumptions assumptions) {
+    /**
+     * Horizon costs, means over the houses.
+     *
+     * @param fullFlangeUsd mean over the draws, USD
+     * @param insertUsd likewise
+     * @param differenceUsd full flange less insert by draw, USD
+     */
+    @SuppressWarnings("ArrayRecordComponent") // draws
+    public record Costs(double fullFlangeUsd, double insertUsd, double[] differenceUsd) {}
+
+    /** What the houses cost under assumptions, ranges and all. */
+    public Costs costs(Assumptions assumptions) {
         Simulator simulator = simulator(assumptions);
-        double[][] byHouse = houses.parallelStream()
-                .map(house -> simulator.simulate(house).horizonDifferenceUsd())
-                .toArray(double[][]::new);
-        double[] mean = new double[draws];
-        for (double[] house : byHouse) {
+        List<HouseResult> results =
+                houses.parallelStream().map(simulator::simulate).toList();
+        double[] difference = new double[draws];
+        for (HouseResult house : results) {
             for (int d = 0; d < draws; d++) {
-                mean[d] += house[d] / byHouse.length;
+                difference[d] += house.horizonDifferenceUsd()[d] / results.size();
             }
         }
-        return mean;
+        return new Costs(mean(results, Method.FULL_FLANGE), mean(results, Method.INSERT), difference);
+    }
+
+    private static double mean(List<HouseResult> results, Method method) {
+        return results.stream()
+                .mapToDouble(house -> house.method(method).horizonCostUsd().mean())
+                .average()
+                .orElseThrow();
     }
 
     private Simulator simulator(Assumptions assumptions) {

@@ -107,6 +107,7 @@ class BreakEvenTest {
         assertThat(map.crossings(2)).isEmpty();
         assertThat(map.preferred(0, 0)).isEqualTo(Method.FULL_FLANGE);
         assertThat(map.preferred(2, 0)).isEqualTo(Method.INSERT);
+        assertThat(map.flangeCheaper().get(0)).containsExactly(1.0, 1.0, 0.0);
     }
 
     @Test

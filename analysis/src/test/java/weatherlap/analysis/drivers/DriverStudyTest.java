@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -34,13 +35,20 @@ class DriverStudyTest {
     private static final double ITEM_SD = Math.sqrt(ITEM.range().variance());
     private static final double GLASS_SD = Math.sqrt(GLASS.range().variance());
 
+    private static final AtomicInteger RUNS = new AtomicInteger();
+
     private static DriverStudy study;
 
     /** Not in a static initialiser: the points are worked out by other threads, which would wait for it. */
     @BeforeAll
     static void run() {
         study = DriverStudy.of(
-                FEW, DriverStudyTest::made, new DriverStudy.Effort(new Design(128, 4, new Streams(1)), 3, 400));
+                FEW, DriverStudyTest::counted, new DriverStudy.Effort(new Design(128, 4, new Streams(1)), 3, 400));
+    }
+
+    private static Differences counted(Assumptions known) {
+        RUNS.incrementAndGet();
+        return made(known);
     }
 
     /** Standardised rows with weights 3 (step), 4 (glass) in the cost of two houses, and 1 (item) in the risk. */
@@ -89,6 +97,11 @@ class DriverStudyTest {
         assertThat(information.worths().get(names.indexOf(GLASS.name())).value())
                 .isBetween(0.6, information.everythingUsd());
         assertThat(DriverWords.of(study)).anyMatch(line -> line.startsWith("Measure next, 1: " + GLASS.name()));
+    }
+
+    @Test
+    void runsAreCountedBeforehand() {
+        assertThat(RUNS).hasValue(DriverStudy.runs(FEW, study.effort()));
     }
 
     @Test

@@ -56,7 +56,7 @@ class SimulatedPortfolioTest {
                 glass.name(),
                 0,
                 1000,
-                v -> Arrays.stream(portfolio.differenceUsd(glass.set(BUNDLED, v)))
+                v -> Arrays.stream(portfolio.costs(glass.set(BUNDLED, v)).differenceUsd())
                         .map(d -> d + shift)
                         .toArray(),
                 new BreakEven.Effort(2, 50, new Streams(1)));
@@ -92,8 +92,16 @@ class SimulatedPortfolioTest {
         assertThat(SimulatedPortfolio.sample(ten, 40)).hasSize(10);
     }
 
+    @Test
+    void costsOfTheMethodsDifferByTheMeanDifference() {
+        SimulatedPortfolio.Costs costs = portfolio.costs(BUNDLED);
+        assertThat(costs.fullFlangeUsd() - costs.insertUsd()).isCloseTo(mean(BUNDLED), within(1e-6));
+    }
+
     private double mean(Assumptions assumptions) {
-        return Arrays.stream(portfolio.differenceUsd(assumptions)).average().orElseThrow();
+        return Arrays.stream(portfolio.costs(assumptions).differenceUsd())
+                .average()
+                .orElseThrow();
     }
 
     private static HourlyWeather weather() {

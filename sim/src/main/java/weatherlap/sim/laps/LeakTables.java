@@ -46,7 +46,7 @@ public final class LeakTables {
             tables.put(first, new LeakTable(line, fragility, horizon, warranty, rate));
         }
         double correlation = scenario.value(Scalar.HOUSE_CORRELATION);
-        strata = new QualityStrata(SharedQuality.of(0.5, correlation).weight());
+        strata = QualityStrata.at(SharedQuality.of(0.5, correlation).weight());
         Workmanship workmanship = scenario.choice(Choice.WORKMANSHIP, Workmanship.class);
         crew = assumptions.faults().stream()
                 .map(fault -> SharedQuality.of(crewPrior(fault, workmanship), correlation))

@@ -1,6 +1,8 @@
 package weatherlap.sim.laps;
 
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.math3.special.Beta;
@@ -25,10 +27,26 @@ final class QualityStrata {
     private static final int POINTS = 768;
     private static final double LARGEST_LOGIT = 24;
 
+    /** Weights whose tables are kept for later runs: sweeps of other assumptions come back to the same one. */
+    private static final int KEPT = 64;
+
+    private static final Map<Double, QualityStrata> SHARED =
+            Collections.synchronizedMap(new LinkedHashMap<>(KEPT, 0.75f, true) {
+                @Override
+                protected boolean removeEldestEntry(Map.Entry<Double, QualityStrata> eldest) {
+                    return size() > KEPT;
+                }
+            });
+
     private record Cell(int meanNode, int weightNode) {}
 
     private final double referenceWeight;
     private final Map<Cell, double[]> tables = new ConcurrentHashMap<>();
+
+    /** The tables of a weight, made when they are first asked for. */
+    static QualityStrata at(double referenceWeight) {
+        return SHARED.computeIfAbsent(referenceWeight, QualityStrata::new);
+    }
 
     /** @param referenceWeight a weight at which the grid is exact */
     QualityStrata(double referenceWeight) {

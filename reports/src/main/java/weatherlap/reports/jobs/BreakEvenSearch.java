@@ -1,0 +1,200 @@
+package weatherlap.reports.jobs;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import weatherlap.analysis.breakeven.BreakEven;
+import weatherlap.analysis.breakeven.BreakEven.Crossing;
+import weatherlap.analysis.breakeven.BreakEvenTable;
+import weatherlap.analysis.breakeven.PreferenceMap;
+import weatherlap.analysis.drivers.Factor;
+import weatherlap.analysis.drivers.Factors;
+import weatherlap.analysis.drivers.SimulatedPortfolio;
+import weatherlap.analysis.drivers.SimulatedPortfolio.Costs;
+import weatherlap.charts.BreakEvenMap;
+import weatherlap.charts.Pair;
+import weatherlap.charts.Picture;
+import weatherlap.charts.Spread;
+import weatherlap.datasets.table.Nearest;
+import weatherlap.reports.output.Csv;
+import weatherlap.reports.output.OutputFolder;
+import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.output.RunRecord;
+import weatherlap.reports.output.Version;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.house.House;
+import weatherlap.sim.random.Streams;
+
+/**
+ * Finds where the preferred method changes.
+ *
+ * @param names one or two; two give a map as well
+ * @param from low end of the first name's range; empty: half its likely value or its own low
+ * @param to high end, likewise
+ * @param houses of the portfolio to simulate, at most
+ */
+public record BreakEvenSearch(
+        InputPaths paths,
+        OutputRequest output,
+        List<String> names,
+        OptionalDouble from,
+        OptionalDouble to,
+        int houses) {
+    private static final int STEPS = 12;
+    private static final int RESAMPLES = 1000;
+    private static final int MAP_CELLS = 9;
+
+    /** @throws BadInput with every problem of the tables or an unknown name, before anything is simulated or written */
+    public void run(Messages messages) throws IOException {
+        Inputs inputs = Inputs.read(paths);
+        if (inputs.portfolio().houses().isEmpty()) {
+            throw new BadInput(List.of("houses.csv: holds no house; there is nothing to compare"));
+        }
+        Assumptions base = inputs.assumptions().assumptions();
+        List<Factor> factors = factors(base);
+        inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
+        List<House> simulated = SimulatedPortfolio.sample(inputs.portfolio().houses(), houses);
+        SimulatedPortfolio portfolio = new SimulatedPortfolio(
+                simulated,
+                new ClimateMemo(inputs.climate()),
+                base.scenario().whole(Scalar.DRAWS),
+                Drivers.seed(inputs));
+        String scope = simulated.size() + " of " + inputs.portfolio().houses().size() + " houses";
+        try (OutputFolder folder = output.open(paths.named())) {
+            List<BreakEven> found = new ArrayList<>();
+            for (Factor factor : factors) {
+                found.add(search(factor, base, portfolio, scope, folder, Drivers.seed(inputs)));
+            }
+            folder.write("breakeven.csv", Csv.of(BreakEvenTable.of(found)));
+            if (factors.size() == 2) {
+                Drivers.write(folder, "map", map(factors, base, portfolio, scope));
+            }
+            folder.commit(
+                    new RunRecord(Version.current(), "breakeven", settings(inputs, simulated), inputs.checksums()));
+            messages.result("Where the preferred method changes, over " + scope + ":");
+            for (int i = 0; i < found.size(); i++) {
+                BreakEvenTable.words(found.get(i), factors.get(i).unit()).forEach(messages::result);
+            }
+        }
+        messages.note("the break-even is in " + output.folder());
+    }
+
+    private List<Factor> factors(Assumptions base) {
+        List<String> known = Factors.all(base).stream().map(Factor::name).toList();
+        List<String> problems = new ArrayList<>();
+        List<Factor> factors = new ArrayList<>();
+        for (String name : names) {
+            Optional<Factor> factor = Factors.named(base, name);
+            factor.ifPresentOrElse(
+                    factors::add,
+                    () -> problems.add(
+                            "--vary: \"" + name + "\" is neither a scalar nor table/row" + Nearest.hint(name, known)));
+        }
+        if (problems.isEmpty()) {
+            Factor.Span span = span(factors.get(0));
+            if (!(span.low() < span.high())
+                    || span.low() < factors.get(0).lowest()
+                    || span.high() > factors.get(0).highest()) {
+                problems.add("the range of " + names.get(0) + " (" + span.low() + " to " + span.high()
+                        + ") must rise and stay from " + factors.get(0).lowest() + " to "
+                        + factors.get(0).highest());
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new BadInput(problems);
+        }
+        return factors;
+    }
+
+    private Factor.Span span(Factor factor) {
+        if (!factor.name().equals(names.get(0))) {
+            return factor.search();
+        }
+        return new Factor.Span(
+                from.orElse(factor.search().low()), to.orElse(factor.search().high()));
+    }
+
+    private BreakEven search(
+            Factor factor, Assumptions base, SimulatedPortfolio portfolio, String scope, OutputFolder folder, long seed)
+            throws IOException {
+        Map<Double, Costs> seen = Collections.synchronizedMap(new TreeMap<>());
+        Factor.Span span = span(factor);
+        BreakEven found = BreakEven.over(
+                factor.name(),
+                span.low(),
+                span.high(),
+                value -> seen.computeIfAbsent(value, v -> portfolio.costs(factor.set(base, v)))
+                        .differenceUsd(),
+                new BreakEven.Effort(STEPS, RESAMPLES, new Streams(seed)));
+        Optional<Spread> crossing = found.crossings().stream().findFirst().map(BreakEvenSearch::spread);
+        Picture picture = new weatherlap.charts.BreakEven(
+                scope,
+                factor.name(),
+                factor.unit(),
+                "cost over " + base.scenario().whole(Scalar.HORIZON_YEARS) + " years",
+                seen.entrySet().stream()
+                        .map(e -> new weatherlap.charts.BreakEven.Point(
+                                e.getKey(),
+                                new Pair<>(
+                                        e.getValue().fullFlangeUsd(),
+                                        e.getValue().insertUsd())))
+                        .toList(),
+                crossing);
+        Drivers.write(folder, factor.name().replace('/', '-'), picture);
+        return found;
+    }
+
+    private static Spread spread(Crossing crossing) {
+        return new Spread(
+                Math.min(crossing.low90(), crossing.value()),
+                crossing.value(),
+                Math.max(crossing.high90(), crossing.value()));
+    }
+
+    private BreakEvenMap map(List<Factor> factors, Assumptions base, SimulatedPortfolio portfolio, String scope) {
+        Factor across = factors.get(0);
+        Factor up = factors.get(1);
+        PreferenceMap map =
+                PreferenceMap.over(across.name(), values(span(across)), up.name(), values(span(up)), (x, y) -> portfolio
+                        .costs(up.set(across.set(base, x), y))
+                        .differenceUsd());
+        return new BreakEvenMap(
+                scope,
+                named(across),
+                named(up),
+                map.across().stream().map(v -> Drivers.shown(v, "")).toList(),
+                map.up().stream().map(v -> Drivers.shown(v, "")).toList(),
+                map.flangeCheaper());
+    }
+
+    private static String named(Factor factor) {
+        return factor.name() + (factor.unit().isEmpty() ? "" : ", " + factor.unit());
+    }
+
+    private static List<Double> values(Factor.Span span) {
+        return IntStream.range(0, MAP_CELLS)
+                .mapToObj(i -> span.low() + (span.high() - span.low()) * i / (MAP_CELLS - 1))
+                .toList();
+    }
+
+    private Map<String, Object> settings(Inputs inputs, List<House> simulated) {
+        Map<String, Object> settings = new LinkedHashMap<>();
+        settings.put("portfolio", inputs.name());
+        settings.put("climate", inputs.climate().name());
+        settings.put("seed", Drivers.seed(inputs));
+        settings.put("draws", inputs.assumptions().assumptions().scenario().whole(Scalar.DRAWS));
+        settings.put("houses", simulated.size());
+        settings.put("vary", names);
+        from.ifPresent(low -> settings.put("from", low));
+        to.ifPresent(high -> settings.put("to", high));
+        return settings;
+    }
+}

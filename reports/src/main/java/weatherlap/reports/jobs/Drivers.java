@@ -1,0 +1,167 @@
+package weatherlap.reports.jobs;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import weatherlap.analysis.drivers.Differences;
+import weatherlap.analysis.drivers.DriverRow;
+import weatherlap.analysis.drivers.DriverStudy;
+import weatherlap.analysis.drivers.DriverTable;
+import weatherlap.analysis.drivers.DriverWords;
+import weatherlap.analysis.drivers.Factor;
+import weatherlap.analysis.drivers.Factors;
+import weatherlap.analysis.drivers.Outcome;
+import weatherlap.analysis.drivers.SimulatedPortfolio;
+import weatherlap.analysis.sensitivity.SobolIndices.Design;
+import weatherlap.analysis.sensitivity.SobolIndices.Index;
+import weatherlap.charts.DriverIndices;
+import weatherlap.charts.Picture;
+import weatherlap.charts.Swings;
+import weatherlap.reports.output.Content;
+import weatherlap.reports.output.Csv;
+import weatherlap.reports.output.OutputFolder;
+import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.output.RunRecord;
+import weatherlap.reports.output.Version;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.house.House;
+import weatherlap.sim.random.PertQuantile;
+import weatherlap.sim.random.Streams;
+
+/**
+ * Ranks the assumptions by what they do to the answer.
+ *
+ * @param effort how much to run
+ */
+public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
+    private static final int SHOWN_SWINGS = 20;
+
+    /**
+     * @param houses of the portfolio to simulate, at most
+     * @param draws a house, for what varies by luck
+     * @param points of each sequence
+     * @param replicates sequences
+     * @param singly rows that get indices by themselves
+     * @param information points for the worth of knowing a row
+     */
+    public record Effort(int houses, int draws, int points, int replicates, int singly, int information) {}
+
+    /** @throws BadInput with every problem of the tables, before anything is simulated or written */
+    public void run(Messages messages) throws IOException {
+        Inputs inputs = Inputs.read(paths);
+        if (inputs.portfolio().houses().isEmpty()) {
+            throw new BadInput(List.of("houses.csv: holds no house; there is nothing to compare"));
+        }
+        inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
+        Assumptions base = inputs.assumptions().assumptions();
+        List<House> houses = SimulatedPortfolio.sample(inputs.portfolio().houses(), effort.houses);
+        try (OutputFolder folder = output.open(paths.named())) {
+            DriverStudy study = study(base, houses, inputs, messages);
+            folder.write("drivers.csv", Csv.of(DriverTable.of(study)));
+            String scope = houses.size() + " of " + inputs.portfolio().houses().size() + " houses";
+            for (Outcome outcome : Outcome.values()) {
+                write(folder, outcome.key() + "-indices", indices(study, outcome, scope));
+            }
+            write(folder, "cost_difference-swings", swings(study, base, scope));
+            folder.commit(new RunRecord(Version.current(), "drivers", settings(inputs, houses), inputs.checksums()));
+            messages.result("Drivers of the difference, full-flange less insert, over " + scope + ".");
+            DriverWords.of(study).forEach(messages::result);
+        }
+        messages.note("the drivers are in " + output.folder());
+    }
+
+    private DriverStudy study(Assumptions base, List<House> houses, Inputs inputs, Messages messages) {
+        SimulatedPortfolio portfolio =
+                new SimulatedPortfolio(houses, new ClimateMemo(inputs.climate()), effort.draws, seed(inputs));
+        DriverStudy.Effort asked = new DriverStudy.Effort(
+                new Design(effort.points, effort.replicates, new Streams(seed(inputs))),
+                effort.singly,
+                effort.information);
+        try (Messages.Progress progress = messages.progress("runs", DriverStudy.runs(base, asked))) {
+            Differences.Model counted = known -> {
+                Differences differences = portfolio.at(known);
+                progress.step();
+                return differences;
+            };
+            return DriverStudy.of(base, counted, asked);
+        }
+    }
+
+    private static DriverIndices indices(DriverStudy study, Outcome outcome, String scope) {
+        return new DriverIndices(
+                scope,
+                outcome == Outcome.COST_DIFFERENCE ? "the cost difference" : "the risk difference",
+                study.rows().stream()
+                        .filter(row -> row.outcome() == outcome && row.indices().isPresent())
+                        .map(row -> {
+                            Index index = row.indices().orElseThrow();
+                            return new DriverIndices.Driver(
+                                    (row.group() ? "all of " : "") + row.assumption(),
+                                    index.firstOrder(),
+                                    index.firstOrderError(),
+                                    index.total(),
+                                    index.totalError());
+                        })
+                        .toList());
+    }
+
+    private static Swings swings(DriverStudy study, Assumptions base, String scope) {
+        List<Swings.Swing> widest = study.rows().stream()
+                .filter(row -> row.outcome() == Outcome.COST_DIFFERENCE && !row.group())
+                .sorted(Comparator.comparingDouble(
+                        (DriverRow row) -> -row.swing().width()))
+                .limit(SHOWN_SWINGS)
+                .map(row -> swing(row, Factors.named(base, row.assumption()).orElseThrow()))
+                .toList();
+        return new Swings(
+                scope,
+                "cost over " + base.scenario().whole(Scalar.HORIZON_YEARS) + " years",
+                study.middle().get(Outcome.COST_DIFFERENCE.ordinal()),
+                widest);
+    }
+
+    private static Swings.Swing swing(DriverRow row, Factor factor) {
+        double[] ends = PertQuantile.draws(factor.range(), new double[] {DriverStudy.TAIL, 1 - DriverStudy.TAIL});
+        return new Swings.Swing(
+                row.assumption(),
+                shown(ends[0], factor.unit()),
+                shown(ends[1], factor.unit()),
+                row.swing().low(),
+                row.swing().high());
+    }
+
+    static String shown(double value, String unit) {
+        return String.format(Locale.ROOT, "%.3g", value)
+                + (unit.isEmpty() || unit.equals("fraction") ? "" : " " + unit);
+    }
+
+    static void write(OutputFolder folder, String name, Picture picture) throws IOException {
+        folder.write(
+                "charts/" + name + ".svg",
+                Content.of(("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + picture.svg() + "\n")
+                        .getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private Map<String, Object> settings(Inputs inputs, List<House> houses) {
+        Map<String, Object> settings = new LinkedHashMap<>();
+        settings.put("portfolio", inputs.name());
+        settings.put("climate", inputs.climate().name());
+        settings.put("seed", seed(inputs));
+        settings.put("houses", houses.size());
+        settings.put("draws", effort.draws);
+        settings.put("points", effort.points);
+        settings.put("replicates", effort.replicates);
+        settings.put("singly", effort.singly);
+        settings.put("information_points", effort.information);
+        return settings;
+    }
+
+    static long seed(Inputs inputs) {
+        return (long) inputs.assumptions().assumptions().scenario().value(Scalar.SEED);
+    }
+}

@@ -1,0 +1,100 @@
+package weatherlap.reports.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands that ask what the answer hangs on. */
+class DecisionCommandsTest {
+    @TempDir
+    private static Path folder;
+
+    private static Path portfolio;
+
+    @BeforeAll
+    static void write() throws IOException {
+        portfolio = SmallPortfolio.write(folder.resolve("houses"));
+    }
+
+    @Test
+    void driversRankEveryRowWithARange() throws IOException {
+        Path out = folder.resolve("drivers");
+        Cli cli = Cli.run(
+                "drivers",
+                portfolio,
+                "--out",
+                out,
+                "--houses",
+                1,
+                "--draws",
+                4,
+                "--points",
+                2,
+                "--replicates",
+                2,
+                "--rows",
+                2,
+                "--information",
+                50,
+                "--quiet");
+        assertThat(cli.err()).isEmpty();
+        assertThat(cli.status()).isZero();
+        assertThat(cli.out()).contains("1 of 2 houses", "by table", "worth", "Janon");
+        List<String> rows = Files.readAllLines(out.resolve("drivers.csv"));
+        assertThat(rows).hasSizeGreaterThan(200).anyMatch(row -> row.startsWith("scenario,cost_difference,"));
+        assertThat(out.resolve("charts").toFile().list())
+                .containsExactlyInAnyOrder(
+                        "cost_difference-indices.svg", "risk_difference-indices.svg", "cost_difference-swings.svg");
+        assertThat(out.resolve("run.json")).content().contains("\"points\" : 2", "\"houses\" : 1");
+    }
+
+    @Test
+    void breakEvenOfTwoNamesGivesATableAPictureEachAndAMap() throws IOException {
+        Path out = folder.resolve("breakeven");
+        Cli cli = Cli.run(
+                "breakeven",
+                portfolio,
+                "--vary",
+                "repair_cost_usd",
+                "--vary",
+                "gross_margin",
+                "--from",
+                0,
+                "--to",
+                50_000,
+                "--set",
+                "draws=20",
+                "--out",
+                out,
+                "--quiet");
+        assertThat(cli.err()).isEmpty();
+        assertThat(cli.status()).isZero();
+        assertThat(cli.out()).contains("repair_cost_usd", "gross_margin");
+        assertThat(Files.readAllLines(out.resolve("breakeven.csv")))
+                .hasSizeGreaterThanOrEqualTo(3)
+                .first()
+                .isEqualTo("name,preferred_below,preferred_above,value,low_90,high_90");
+        assertThat(out.resolve("charts").toFile().list())
+                .containsExactlyInAnyOrder("repair_cost_usd.svg", "gross_margin.svg", "map.svg");
+    }
+
+    @Test
+    void unknownNamesAndRangesThatFallAreRefused() {
+        Path out = folder.resolve("none");
+        Cli cli = Cli.run("breakeven", portfolio, "--vary", "repair_cost", "--out", out);
+        assertThat(cli.status()).isEqualTo(2);
+        assertThat(cli.err()).contains("repair_cost_usd");
+        assertThat(Cli.run("breakeven", portfolio, "--vary", "repair_cost_usd", "--from", 9, "--to", 2, "--out", out)
+                        .status())
+                .isEqualTo(2);
+        assertThat(Cli.run("drivers", portfolio, "--points", 1, "--out", out).err())
+                .contains("--points (1)");
+        assertThat(out).doesNotExist();
+    }
+}
