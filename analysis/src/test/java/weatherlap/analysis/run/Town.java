@@ -51,7 +51,12 @@ final class Town {
 
     /** One storey, the windows right under a porch of eight feet on every side. */
     static House porch(String id, Lap laps) {
-        House deep = house(id, laps, 96, 96);
+        return low(id, laps, 96);
+    }
+
+    /** One storey, one window a wall, right under the eave. */
+    static House low(String id, Lap laps, double overhangIn) {
+        House deep = house(id, laps, overhangIn, overhangIn);
         List<Elevation> walls = deep.elevations().stream()
                 .map(e -> new Elevation(
                         e.id(),

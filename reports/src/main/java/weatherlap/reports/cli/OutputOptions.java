@@ -1,6 +1,7 @@
 package weatherlap.reports.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -32,5 +33,10 @@ final class OutputOptions {
     /** The folder, or one of that name where the user names none. */
     OutputRequest requestOr(String name) {
         return new OutputRequest(folder == null ? Path.of(name) : folder, force);
+    }
+
+    /** The folder, where the user names one. */
+    Optional<OutputRequest> requestIfNamed() {
+        return folder == null ? Optional.empty() : Optional.of(new OutputRequest(folder, force));
     }
 }

@@ -22,6 +22,7 @@ import weatherlap.reports.output.Version;
             CompareCommand.class,
             DriversCommand.class,
             BreakevenCommand.class,
+            ExposureCommand.class,
             AssumptionsCommand.class
         },
         footer = {"", "Example:", "  weatherlap compare --out report"},

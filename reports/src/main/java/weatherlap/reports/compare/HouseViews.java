@@ -11,6 +11,7 @@ import weatherlap.reports.page.HouseEntry;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.House;
+import weatherlap.sim.laps.LeakExplanation;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.OpeningResult;
@@ -67,7 +68,10 @@ final class HouseViews {
         String facts = Words.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
                 + Words.count(house.storeys(), "storey", "storeys") + ", "
                 + Words.count(house.openingCount(), "opening", "openings")
-                + (house.leadSafe() ? "; lead-safe work presumed" : "") + ".";
+                + (house.leadSafe() ? "; lead-safe work presumed" : "") + ". "
+                + LeakExplanation.verdict(
+                        result.method(Method.FULL_FLANGE).leakProbability(),
+                        result.method(Method.INSERT).leakProbability());
         String words = (house.id() + " " + house.label() + " " + Words.of(house.cladding()) + " " + house.yearBuilt()
                         + " " + house.yearBuilt() / 10 * 10 + "s " + Words.of(result.preferred()))
                 .toLowerCase(Locale.ROOT);

@@ -21,6 +21,7 @@ import weatherlap.sim.house.Opening;
 /** Why an opening leaks: the chance of damage as a sum over its paths, each down to its row, and the largest of them in words. */
 public final class LeakExplanation {
     private static final String LITRES = "L/year";
+    private static final double NEGLIGIBLE = 0.01;
 
     private final List<LeakPath> paths;
     private final double[] contribution;
@@ -176,6 +177,11 @@ public final class LeakExplanation {
                 path.pastFirstLineLitresPerYear(),
                 word(path.fault().firstLine()),
                 100 * path.probability());
+    }
+
+    /** The two methods side by side, in words; chances that differ by a point or less are nearly as good (judgement). */
+    public static String verdict(double fullFlange, double insert) {
+        return verdict(fullFlange, insert, NEGLIGIBLE);
     }
 
     /**

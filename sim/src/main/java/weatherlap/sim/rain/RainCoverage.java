@@ -13,8 +13,10 @@ import java.util.stream.IntStream;
  * @param calmHours hours with a speed of zero: they drive no rain
  * @param wetHours hours of rain, over the dry limit
  * @param wetHoursWithoutWind of them, left out because direction or speed is unknown
+ * @param calmWetHours of them, calm
  * @param rainMm in all
  * @param rainWithoutWindMm of it, in the hours left out
+ * @param calmRainMm of it, in calm hours
  * @param meanWindMetresPerSecond of the hours with a speed
  */
 public record RainCoverage(
@@ -25,8 +27,10 @@ public record RainCoverage(
         int calmHours,
         int wetHours,
         int wetHoursWithoutWind,
+        int calmWetHours,
         double rainMm,
         double rainWithoutWindMm,
+        double calmRainMm,
         double meanWindMetresPerSecond) {
 
     static RainCoverage of(HourlyWeather weather, double groundLimitMm, double years) {
@@ -35,19 +39,19 @@ public record RainCoverage(
         double[] from = weather.windFromDeg();
         IntPredicate wet = t -> rain[t] > 0 && rain[t] >= groundLimitMm;
         IntPredicate windless = t -> Double.isNaN(speed[t]) || (speed[t] > 0 && Double.isNaN(from[t]));
+        IntPredicate calm = t -> speed[t] == 0;
         return new RainCoverage(
                 weather.hours(),
                 years,
                 count(weather, t -> Double.isNaN(rain[t])),
                 count(weather, windless),
-                count(weather, t -> speed[t] == 0),
+                count(weather, calm),
                 count(weather, wet),
                 count(weather, wet.and(windless)),
-                hours(weather).filter(wet).mapToDouble(t -> rain[t]).sum(),
-                hours(weather)
-                        .filter(wet.and(windless))
-                        .mapToDouble(t -> rain[t])
-                        .sum(),
+                count(weather, wet.and(calm)),
+                rainMm(weather, wet),
+                rainMm(weather, wet.and(windless)),
+                rainMm(weather, wet.and(calm)),
                 hours(weather)
                         .mapToDouble(t -> speed[t])
                         .filter(v -> !Double.isNaN(v))
@@ -59,6 +63,10 @@ public record RainCoverage(
         return IntStream.range(0, weather.hours());
     }
 
+    private static double rainMm(HourlyWeather weather, IntPredicate test) {
+        return hours(weather).filter(test).mapToDouble(t -> weather.rainMm()[t]).sum();
+    }
+
     private static int count(HourlyWeather weather, IntPredicate test) {
         return (int) hours(weather).filter(test).count();
     }
@@ -66,5 +74,10 @@ public record RainCoverage(
     /** Share of the rain that was left out for want of a wind, 0 to 1. */
     public double rainLeftOut() {
         return rainMm == 0 ? 0 : rainWithoutWindMm / rainMm;
+    }
+
+    /** Share of the rain that fell in calm hours and is driven on no wall, 0 to 1. */
+    public double calmRain() {
+        return rainMm == 0 ? 0 : calmRainMm / rainMm;
     }
 }

@@ -104,9 +104,9 @@ public final class Simulator {
         return OpeningExplanation.of(draw(house).get(method), opening, assumptions);
     }
 
-    /** What it is worth to open up one window of a house before deciding; empty where no look could tell anything new. */
-    public Optional<HouseLook> look(House house) {
-        return HouseLook.of(takeoff(house).get(Method.INSERT), simulate(house), assumptions);
+    /** What it is worth to open up one window of a house before deciding, from its result here; empty where no look could tell anything new. */
+    public Optional<HouseLook> look(HouseResult result) {
+        return HouseLook.of(takeoff(result.house()).get(Method.INSERT), result, assumptions);
     }
 
     private Map<Method, MethodDraws> draw(House house) {

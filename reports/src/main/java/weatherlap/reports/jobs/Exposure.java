@@ -1,0 +1,98 @@
+package weatherlap.reports.jobs;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import weatherlap.analysis.exposure.ExposureTable;
+import weatherlap.analysis.exposure.RankWords;
+import weatherlap.analysis.tables.ResultTable;
+import weatherlap.charts.ExposureRose;
+import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.climate.Climate;
+import weatherlap.datasets.climate.ClimateReader;
+import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.table.Problem;
+import weatherlap.reports.output.Checksum;
+import weatherlap.reports.output.Content;
+import weatherlap.reports.output.Csv;
+import weatherlap.reports.output.OutputFolder;
+import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.output.RunRecord;
+import weatherlap.reports.output.Version;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.rain.DrivingRainRose;
+import weatherlap.sim.rain.RainClimate;
+
+/**
+ * Driving rain by bearing from a file of hourly weather.
+ *
+ * @param climate file
+ * @param changes of scalars, each NAME=VALUE: the dry limit, the end of a spell
+ * @param output where the table and the picture go; empty: nowhere
+ */
+public record Exposure(Path climate, List<String> changes, Optional<OutputRequest> output) {
+    private static final int STEP_DEG = 5;
+
+    /** @throws BadInput with every problem of the file and the changes */
+    public void run(Messages messages) throws IOException {
+        Loaded<AssumptionTables> tables = Inputs.assumptions(Optional.empty(), changes);
+        Loaded<Climate> read = ClimateReader.read(climate);
+        if (tables.value().isEmpty() || read.value().isEmpty()) {
+            throw new BadInput(java.util.stream.Stream.concat(tables.errors().stream(), read.errors().stream())
+                    .map(Problem::toString)
+                    .toList());
+        }
+        Climate weather = read.value().orElseThrow();
+        Scenario scenario = tables.value().orElseThrow().assumptions().scenario();
+        RainClimate rain = RainClimate.of(weather.weather(), scenario);
+        DrivingRainRose rose = DrivingRainRose.of(rain, STEP_DEG);
+        Warnings.grouped(read.warnings()).forEach(warning -> messages.note("warning: " + warning));
+        ExposureText text = new ExposureText(weather.report(), rain.coverage());
+        if (output.isPresent()) {
+            write(output.get(), rose, text.years(), scenario);
+        }
+        text.facts().forEach(messages::note);
+        ExposureText.table(rose).forEach(messages::result);
+        messages.result(RankWords.of(rose));
+        output.ifPresent(out -> messages.note("exposure.csv and exposure.svg are in " + out.folder()));
+    }
+
+    private void write(OutputRequest request, DrivingRainRose rose, String years, Scenario scenario)
+            throws IOException {
+        try (OutputFolder folder = request.open(List.of(climate))) {
+            ResultTable table = ExposureTable.of(rose);
+            folder.write(table.schema().file(), Csv.of(table));
+            folder.write("exposure.svg", svg(picture(rose, years)));
+            Map<String, Object> settings = new LinkedHashMap<>();
+            settings.put("ground_limit_mm", scenario.value(Scalar.GROUND_LIMIT_MM));
+            settings.put("spell_dry_hours", scenario.value(Scalar.SPELL_DRY_HOURS));
+            folder.commit(new RunRecord(
+                    Version.current(),
+                    "exposure",
+                    settings,
+                    new TreeMap<>(Map.of("climate/" + climate.getFileName(), Checksum.of(climate)))));
+        }
+    }
+
+    private ExposureRose picture(DrivingRainRose rose, String years) {
+        return new ExposureRose(
+                climate.getFileName() + ", " + years,
+                "ISO 15927-3 airfield index",
+                "ASHRAE 160 load",
+                rose.rows().stream()
+                        .map(row -> new ExposureRose.Ray(
+                                row.bearingDeg(), row.isoLitresPerM2Year(), row.ashraeLitresPerM2Year()))
+                        .toList());
+    }
+
+    private static Content svg(ExposureRose picture) {
+        return Content.of(("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + picture.svg() + "\n")
+                .getBytes(StandardCharsets.UTF_8));
+    }
+}

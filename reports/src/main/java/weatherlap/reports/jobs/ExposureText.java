@@ -1,0 +1,77 @@
+package weatherlap.reports.jobs;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import weatherlap.datasets.climate.ClimateReport;
+import weatherlap.sim.rain.DrivingRainRose;
+import weatherlap.sim.rain.RainCoverage;
+
+/** What a file of weather holds, lacks and shows, as lines for people. */
+record ExposureText(ClimateReport report, RainCoverage coverage) {
+    private static final double SHOWN_EVERY_DEG = 45;
+
+    /** The calendar years on file. */
+    String years() {
+        List<Integer> years = report.calendarYears();
+        int first = years.get(0);
+        int last = years.get(years.size() - 1);
+        return first == last ? Integer.toString(first) : first + " to " + last;
+    }
+
+    /** What the file holds and lacks, and what was made of that. */
+    List<String> facts() {
+        List<String> lines = new ArrayList<>();
+        lines.add(text(
+                "%s, %s: %d rows, %s to %s; calendar years %s, taken as %.2f years",
+                report.file(),
+                report.format().label(),
+                report.rows(),
+                report.firstHour(),
+                report.lastHour(),
+                years(),
+                coverage.years()));
+        lines.add(text(
+                "hours: %d, of which %d without a row, %d without rain, %d without wind or its direction, %d calm",
+                report.hours(),
+                report.hoursWithoutRow(),
+                report.rainMissingHours(),
+                report.windMissingHours(),
+                report.calmHours()));
+        lines.add(text(
+                "rain: %.1f mm in %d wet hours; %d of them lack a wind and are left out, with %.1f mm, %.1f %% of the rain",
+                coverage.rainMm(),
+                coverage.wetHours(),
+                coverage.wetHoursWithoutWind(),
+                coverage.rainWithoutWindMm(),
+                100 * coverage.rainLeftOut()));
+        lines.add(text(
+                "calm wet hours: %d, with %.1f %% of the rain", coverage.calmWetHours(), 100 * coverage.calmRain()));
+        lines.add(text(
+                "faults: %d repeated rows, %d rows out of order, %d readings that cannot be",
+                report.repeatedRows(), report.rowsOutOfOrder(), report.absurdValues()));
+        lines.addAll(report.treatment());
+        return lines;
+    }
+
+    /** Eight bearings, with a heading. */
+    static List<String> table(DrivingRainRose rose) {
+        List<String> lines = new ArrayList<>();
+        lines.add("wall faces  ISO 15927-3  ASHRAE 160  worst spell  wet hours");
+        lines.add("   degrees    L/m2 year   L/m2 year         L/m2          h");
+        rose.rows().stream()
+                .filter(row -> row.bearingDeg() % SHOWN_EVERY_DEG == 0)
+                .forEach(row -> lines.add(text(
+                        "%10.0f  %11.1f  %10.1f  %11.1f  %9d",
+                        row.bearingDeg(),
+                        row.isoLitresPerM2Year(),
+                        row.ashraeLitresPerM2Year(),
+                        row.worstSpellLitresPerM2(),
+                        row.wetHours())));
+        return lines;
+    }
+
+    private static String text(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
+}
