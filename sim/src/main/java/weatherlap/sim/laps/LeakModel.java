@@ -25,7 +25,8 @@ import weatherlap.sim.rain.OpeningExposure;
  * differ only where several paths are all but certain, and cost a logarithm a path and draw.)
  *
  * <p>Approximations: each path wets its own place, so that each has its own drying; the seal before several faults of one opening is
- * taken to fail for each by itself, which overstates P by less than 0.02 (held by a test).
+ * taken to fail for each by itself, which overstates P by less than 0.02 (held by a test); ω is the mean weather of the whole horizon, so
+ * that a longer one, which varies less, can lower P of an opening that is all but dry, by less than 0.0001 (held by a test).
  */
 public final class LeakModel {
     private static final int COLUMNS = LeakTable.COLUMNS;
