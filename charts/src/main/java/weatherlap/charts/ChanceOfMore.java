@@ -2,9 +2,12 @@ package weatherlap.charts;
 
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
@@ -19,14 +22,22 @@ import weatherlap.sim.Check;
  * @param scope which house, for the line under the title
  * @param total which total: cost of the job, without its unit
  * @param usd simulated totals, USD, in any order
+ * @param priceUsd what the family is asked, where the chance of more is that of a loss
  */
-public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd) implements Picture {
+public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, Optional<Pair<Double>> priceUsd)
+        implements Picture {
 
     private static final int POINTS = 120;
+    private static final double SAFE = 0.95;
 
     public ChanceOfMore {
         Check.text("total", total);
         usd = new Pair<>(sorted(usd.fullFlange()), sorted(usd.insert()));
+    }
+
+    /** Without prices. */
+    public ChanceOfMore(String scope, String total, Pair<List<Double>> usd) {
+        this(scope, total, usd, Optional.empty());
     }
 
     private static List<Double> sorted(List<Double> usd) {
@@ -58,7 +69,35 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd) i
         return isEmpty()
                 ? "There are no simulated totals to show."
                 : Words.sentence(Words.clean(total)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
-                        + sentence(MethodStyle.INSERT) + ".";
+                        + sentence(MethodStyle.INSERT) + "."
+                        + priceUsd.map(this::losses).orElse("");
+    }
+
+    private String losses(Pair<Double> price) {
+        return " At the price quoted the chance of a loss is "
+                + both(m -> Numbers.percent(over(m, price.of(m)), 1) + " (" + m.label() + ", "
+                        + Numbers.usd(price.of(m)) + ")")
+                + "; the price that would lose money in one draw of twenty is "
+                + both(m -> Numbers.usd(quantile(m, SAFE)))
+                + ". Prices are made from the mean cost, so the margin aimed at is missed in "
+                + both(m -> Numbers.percent(over(m, mean(m)), 0))
+                + " of the draws; one draw in ten leaves less than "
+                + both(m -> Numbers.percent(1 - quantile(m, 0.9) / price.of(m), 0))
+                + " of the price.";
+    }
+
+    private static String both(Function<MethodStyle, String> text) {
+        return text.apply(MethodStyle.FULL_FLANGE) + " and " + text.apply(MethodStyle.INSERT);
+    }
+
+    private double mean(MethodStyle method) {
+        return usd.of(method).stream().mapToDouble(v -> v).average().orElseThrow();
+    }
+
+    /** Share of the totals above an amount. */
+    double over(MethodStyle method, double amountUsd) {
+        List<Double> all = usd.of(method);
+        return all.stream().filter(total -> total > amountUsd).count() / (double) all.size();
     }
 
     private String sentence(MethodStyle method) {
@@ -91,8 +130,12 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd) i
                 Words.axis(total, ", USD"),
                 Axes.Format.USD,
                 false,
-                Arrays.stream(MethodStyle.values())
-                        .flatMapToDouble(m -> DoubleStream.of(quantile(m, 0), quantile(m, 1))));
+                Arrays.stream(MethodStyle.values()).flatMapToDouble(m -> {
+                    double least = quantile(m, 0);
+                    double most = quantile(m, 1);
+                    return DoubleStream.of(
+                            least, most, priceUsd.map(p -> p.of(m)).orElse(most));
+                }));
     }
 
     /** From (least total, 1) to (greatest total, 0). */
@@ -117,6 +160,7 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd) i
         NumberAxis chance = Axes.value(null, Axes.Format.PERCENT, true, DoubleStream.of(1));
         XYPlot plot = Rows.upright(new XYPlot(data, axis(), chance, renderer));
         plot.addAnnotation(((Layer) this::labels).annotation());
+        priceUsd.ifPresent(price -> plot.addAnnotation(((Layer) (g, s) -> prices(g, s, price)).annotation()));
         return plot;
     }
 
@@ -136,6 +180,23 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd) i
                 double x = left ? point.getX() - 10 - width : point.getX() + 10;
                 Words.draw(g, text, Theme.STRONG, method.text(), x, point.getY() + (lower ? 12 : -4), 0);
             }
+        }
+    }
+
+    /** A mark at each method's price, with the chance that the job costs more. */
+    private void prices(Graphics2D g, Scales s, Pair<Double> price) {
+        for (MethodStyle method : MethodStyle.values()) {
+            double x = s.xPx(price.of(method));
+            double bottom = s.area().getMaxY();
+            double top = bottom - (method == MethodStyle.INSERT ? 62 : 92);
+            g.setPaint(method.color());
+            g.setStroke(Theme.THIN);
+            g.draw(new Line2D.Double(x, top, x, bottom));
+            String text = "price " + Numbers.usd(price.of(method)) + ", loss "
+                    + Numbers.percent(over(method, price.of(method)), 1);
+            // the curve falls to the right: what stands right of the line is free
+            boolean left = x + 6 + Words.width(text, Theme.SMALL) > widthPx();
+            Words.draw(g, text, Theme.SMALL, method.text(), left ? x - 6 : x + 6, top + 8, left ? 1 : 0);
         }
     }
 

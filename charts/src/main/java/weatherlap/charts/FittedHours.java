@@ -3,8 +3,11 @@ package weatherlap.charts;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
@@ -21,8 +24,17 @@ import weatherlap.sim.Check;
  */
 public record FittedHours(String scope, List<Job> jobs) implements Picture {
 
-    /** A job's method, its fitted and its actual person-hours. */
-    public record Job(MethodStyle method, double fittedHours, double actualHours) {
+    /**
+     * A job's method, its fitted and its actual person-hours.
+     *
+     * @param setAside its key where the fit left it out as too far from the others, which is then shown
+     */
+    public record Job(MethodStyle method, double fittedHours, double actualHours, Optional<String> setAside) {
+        /** A job that the fit was made from. */
+        public Job(MethodStyle method, double fittedHours, double actualHours) {
+            this(method, fittedHours, actualHours, Optional.empty());
+        }
+
         public Job {
             Check.notNegative("fitted hours", fittedHours);
             Check.notNegative("actual hours", actualHours);
@@ -30,6 +42,8 @@ public record FittedHours(String scope, List<Job> jobs) implements Picture {
     }
 
     private static final double WITHIN = 0.2;
+    /** Jobs set aside that are named. */
+    private static final int NAMED = 6;
 
     public FittedHours {
         jobs = List.copyOf(jobs);
@@ -65,7 +79,16 @@ public record FittedHours(String scope, List<Job> jobs) implements Picture {
         return "Of " + Words.count(jobs.size(), "job", "jobs") + ", " + Numbers.plain(near, 0) + " ("
                 + Numbers.percent(near / (double) jobs.size(), 0) + ") took within "
                 + Numbers.percent(WITHIN, 0) + " of the fitted hours; on average they took "
-                + Numbers.signed(bias, 1) + " person-hours against the fit.";
+                + Numbers.signed(bias, 1) + " person-hours against the fit."
+                + (setAside().isEmpty()
+                        ? ""
+                        : " Set aside: "
+                                + Words.count(setAside().size(), "job", "jobs")
+                                + ", ringed and named where there is room.");
+    }
+
+    private List<Job> setAside() {
+        return jobs.stream().filter(job -> job.setAside().isPresent()).toList();
     }
 
     @Override
@@ -117,8 +140,31 @@ public record FittedHours(String scope, List<Job> jobs) implements Picture {
             renderer.setSeriesOutlineStroke(index, Theme.HAIRLINE);
         }
         XYPlot plot = Rows.upright(new XYPlot(data, axis("fitted person-hours"), axis(null), renderer));
+        plot.addAnnotation(((Layer) this::rings).annotation());
         renderer.addAnnotation(((Layer) FittedHours::equal).annotation(), org.jfree.chart.ui.Layer.BACKGROUND);
         return plot;
+    }
+
+    /** Jobs that were set aside; the first few by name, those that took most hours first. */
+    private void rings(Graphics2D g, Scales s) {
+        List<Job> all = setAside().stream()
+                .sorted(Comparator.comparingDouble(Job::actualHours).reversed())
+                .toList();
+        for (int i = 0; i < all.size(); i++) {
+            Job job = all.get(i);
+            double x = s.xPx(job.fittedHours());
+            double y = s.yPx(job.actualHours());
+            g.setPaint(Tone.INK.color());
+            g.setStroke(Theme.THIN);
+            g.draw(new Ellipse2D.Double(x - 8, y - 8, 16, 16));
+            if (i < NAMED) {
+                String name = Words.fit(job.setAside().orElseThrow(), Theme.SMALL, 120);
+                // the corners away from the line are free
+                boolean left = job.actualHours() > job.fittedHours()
+                        && x - 12 - Words.width(name, Theme.SMALL) > s.area().getMinX();
+                Words.draw(g, name, Theme.SMALL, Tone.INK, left ? x - 12 : x + 12, y + 4, left ? 1 : 0);
+            }
+        }
     }
 
     /** The line on which fitted and actual hours are equal, named at its upper end. */

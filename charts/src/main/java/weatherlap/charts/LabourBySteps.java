@@ -3,8 +3,10 @@ package weatherlap.charts;
 import java.awt.Graphics2D;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
 import weatherlap.sim.Check;
 
@@ -13,8 +15,9 @@ import weatherlap.sim.Check;
  *
  * @param scope what is counted, for the line under the title
  * @param steps in the order of the work
+ * @param others the steps that are not shown one by one, together; the last bar
  */
-public record LabourBySteps(String scope, List<Step> steps) implements Picture {
+public record LabourBySteps(String scope, List<Step> steps, Optional<Step> others) implements Picture {
 
     /**
      * A step of the work.
@@ -28,6 +31,11 @@ public record LabourBySteps(String scope, List<Step> steps) implements Picture {
             Check.notNegative("full-flange minutes", minutes.fullFlange());
             Check.notNegative("insert minutes", minutes.insert());
         }
+    }
+
+    /** With every step shown. */
+    public LabourBySteps(String scope, List<Step> steps) {
+        this(scope, steps, Optional.empty());
     }
 
     public LabourBySteps {
@@ -46,7 +54,7 @@ public record LabourBySteps(String scope, List<Step> steps) implements Picture {
 
     @Override
     public int heightPx() {
-        return Frame.HEAD_PX + 36 * Math.max(2, steps.size()) + 44;
+        return Frame.HEAD_PX + 36 * Math.max(2, bars().size()) + 44;
     }
 
     @Override
@@ -60,8 +68,12 @@ public record LabourBySteps(String scope, List<Step> steps) implements Picture {
                 + " for the insert.";
     }
 
+    private List<Step> bars() {
+        return Stream.concat(steps.stream(), others.stream()).toList();
+    }
+
     private double total(MethodStyle method) {
-        return steps.stream().mapToDouble(minutesOf(method)).sum();
+        return bars().stream().mapToDouble(minutesOf(method)).sum();
     }
 
     private static ToDoubleFunction<Step> minutesOf(MethodStyle method) {
@@ -86,7 +98,7 @@ public record LabourBySteps(String scope, List<Step> steps) implements Picture {
             Frame.empty(g, this);
             return;
         }
-        List<PairRows.Amounts> rows = steps.stream()
+        List<PairRows.Amounts> rows = bars().stream()
                 .map(step -> new PairRows.Amounts(step.label(), step.minutes()))
                 .toList();
         Frame.body(g, this, PairRows.bars(rows, axis(), v -> v > 0 ? minutes(v) : "\u2013"));
@@ -97,7 +109,7 @@ public record LabourBySteps(String scope, List<Step> steps) implements Picture {
                 "person-minutes per window",
                 Axes.Format.PLAIN,
                 true,
-                steps.stream()
+                bars().stream()
                         .flatMapToDouble(step -> DoubleStream.of(
                                 step.minutes().fullFlange(), step.minutes().insert())));
     }

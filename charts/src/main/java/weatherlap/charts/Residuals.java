@@ -21,6 +21,9 @@ import weatherlap.sim.Check;
  */
 public record Residuals(String scope, List<Factor> factors) implements Picture {
 
+    /** Jobs that make a median worth naming. */
+    private static final int ENOUGH = 5;
+
     /** A heading and its levels. */
     public record Factor(String heading, List<Level> levels) {
         public Factor {
@@ -75,12 +78,31 @@ public record Residuals(String scope, List<Factor> factors) implements Picture {
         if (levels().isEmpty()) {
             return "There are no residuals to show.";
         }
-        Level farthest = levels().stream()
-                .max(Comparator.comparingDouble(level -> Math.abs(level.median())))
+        Standing farthest = farthest();
+        return "Farthest from the fit stands " + Words.clean(farthest.heading()) + " "
+                + Words.clean(farthest.level().label()) + " ("
+                + Words.count(farthest.level().residuals().size(), "job", "jobs") + "), with a median of "
+                + Numbers.signed(farthest.level().median() * 100, 0) + "\u202f% of the fitted hours.";
+    }
+
+    private record Standing(String heading, Level level) {
+        boolean hasEnough() {
+            return level.residuals().size() >= ENOUGH;
+        }
+    }
+
+    /** The level whose median stands farthest from the fit, of those with enough jobs where there are any. */
+    private Standing farthest() {
+        List<Standing> all = factors.stream()
+                .flatMap(factor -> factor.levels().stream().map(level -> new Standing(factor.heading(), level)))
+                .filter(standing -> !standing.level().residuals().isEmpty())
+                .toList();
+        boolean some = all.stream().anyMatch(Standing::hasEnough);
+        return all.stream()
+                .filter(standing -> !some || standing.hasEnough())
+                .max(Comparator.comparingDouble(
+                        standing -> Math.abs(standing.level().median())))
                 .orElseThrow();
-        return "Farthest from the fit are the jobs of " + Words.clean(farthest.label()) + " ("
-                + Numbers.plain(farthest.residuals().size(), 0) + "), with a median of "
-                + Numbers.signed(farthest.median() * 100, 0) + "\u202f% of the fitted hours.";
     }
 
     private List<Grouped.Group> rows() {

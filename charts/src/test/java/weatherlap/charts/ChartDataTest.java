@@ -145,7 +145,34 @@ class ChartDataTest {
         assertThat(series.getX(series.getItemCount() - 1)).isEqualTo(50.0);
         assertThat(series.getY(series.getItemCount() - 1)).isEqualTo(0.0);
         assertThat(chart.quantile(MethodStyle.FULL_FLANGE, 0.9)).isCloseTo(46, Offset.offset(1e-9));
-        assertThat(chart.message()).contains("one chance in ten to exceed $46");
+        assertThat(chart.message()).contains("one chance in ten to exceed $46").doesNotContain("loss");
+    }
+
+    /** By hand: of 10, 20, 30, 40, 50 one in five is above 45 and their mean is 30; the 90 % point is 46, the 95 % point 48. */
+    @Test
+    void atItsPriceTheChanceOfMoreIsThatOfALoss() {
+        ChanceOfMore chart = new ChanceOfMore(
+                "one house",
+                "cost",
+                new Pair<>(List.of(30.0, 10.0, 20.0, 50.0, 40.0), List.of(1.0, 2.0, 3.0, 4.0, 5.0)),
+                Optional.of(new Pair<>(45.0, 10.0)));
+        assertThat(chart.message().replace(SPACE, " "))
+                .contains("the chance of a loss is 20.0 % (full-flange, $45) and 0.0 % (insert, $10)")
+                .contains("one draw of twenty is $48 and $5")
+                .contains("missed in 40 % and 40 % of the draws")
+                .contains("less than \u22122 % and 54 % of the price");
+        assertThat(chart.axis().getUpperBound()).isGreaterThanOrEqualTo(50);
+    }
+
+    @Test
+    void jobsSetAsideAreCounted() {
+        FittedHours chart = new FittedHours(
+                "",
+                List.of(
+                        new FittedHours.Job(MethodStyle.INSERT, 10, 12),
+                        new FittedHours.Job(MethodStyle.INSERT, 10, 40, Optional.of("job-7"))));
+        assertThat(chart.message()).endsWith("Set aside: 1 job, ringed and named where there is room.");
+        assertThat(chart.svg()).contains("job-7");
     }
 
     @Test
@@ -290,6 +317,18 @@ class ChartDataTest {
                                 new Residuals.Level("A", List.of(0.1, -0.1)),
                                 new Residuals.Level("B", List.of(-0.3, -0.2, 0.5))))));
 
-        assertThat(chart.message()).contains("jobs of B (3), with a median of \u221220");
+        assertThat(chart.message()).contains("stands crew B (3 jobs), with a median of \u221220");
+    }
+
+    /** The steps that are not shown count in the totals and are never called the longest. */
+    @Test
+    void otherStepsCountButAreNotTheLongest() {
+        LabourBySteps chart = new LabourBySteps(
+                "",
+                List.of(new LabourBySteps.Step("Set the unit", new Pair<>(30.0, 24.0))),
+                Optional.of(new LabourBySteps.Step("all other steps", new Pair<>(200.0, 100.0))));
+        assertThat(chart.message())
+                .contains("230 person-minutes full-flange and 124 as an insert", "Set the unit (30)")
+                .doesNotContain("all other");
     }
 }

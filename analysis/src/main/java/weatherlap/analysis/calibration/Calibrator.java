@@ -31,6 +31,10 @@ public final class Calibrator {
     /** With fewer jobs their spread is too uncertain to call any of them an outlier, or to hold any out. */
     private static final int ENOUGH_JOBS = 8;
 
+    private static final String FITTED = "the shop's own records of ";
+    private static final String BEFORE = "; before: ";
+    private static final int LONGEST_BEFORE = 850;
+
     private final Assumptions assumptions;
     private final CalibrationOptions options;
     private final JobTable table;
@@ -243,14 +247,27 @@ public final class Calibrator {
     }
 
     private static Origin fittedOrigin(LabourStep step, int jobs) {
-        String before = step.origin().source().isEmpty()
-                ? ""
-                : "; before: " + step.origin().source();
         return new Origin(
                 step.origin().table(),
                 step.origin().row(),
                 Basis.DATASET,
-                "the shop's own records of " + jobs + " jobs, shrunk towards the table" + before);
+                FITTED + jobs + " jobs, shrunk towards the table"
+                        + before(step.origin().source()));
+    }
+
+    /** What a row rested on before it was ever fitted, in so many characters that a table takes the cell. */
+    private static String before(String source) {
+        if (source.startsWith(FITTED)) {
+            int at = source.indexOf(BEFORE);
+            return at < 0 ? "" : source.substring(at);
+        }
+        return source.isEmpty() ? "" : BEFORE + source.substring(0, Math.min(source.length(), LONGEST_BEFORE));
+    }
+
+    /** Whether rates of these tables come from job records already: the same records given again would count twice. */
+    public static boolean isFitted(Assumptions assumptions) {
+        return assumptions.steps().stream()
+                .anyMatch(step -> step.origin().source().startsWith(FITTED));
     }
 
     /**

@@ -23,6 +23,10 @@
  * their ranges. A step that no job held moves only with the shop's pace. Intervals hold for shops like those of the prior; a shop far
  * from every range is pulled towards it.
  *
+ * <p>How well the 90 % intervals keep their word ({@link CoverageStudy}; shops drawn from the prior, seeds 1 to 200, 40 jobs each, a fifth
+ * of them timed step by step): the bundled rows, 0.895 of the true rates lay inside (standard error 0.004); a shop of 13 steps, 0.924, a
+ * little wide.
+ *
  * @see "Lindley, Smith 1972, Journal of the Royal Statistical Society B 34(1) (Bayesian linear model); Hoerl, Kennard 1970,
  *     Technometrics 12(1) (ridge regression); Lawson, Hanson 1974, Solving Least Squares Problems, ch. 23 (non-negative)"
  */

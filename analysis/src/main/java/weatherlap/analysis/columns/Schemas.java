@@ -349,6 +349,28 @@ public final class Schemas {
                     .whole("jobs", "jobs", "records that say something about it")
                     .list());
 
+    /** One job record that has hours. */
+    public static final Schema JOB_FIT = new Schema(
+            "job-fit.csv",
+            "Job fit",
+            "One job with person-hours.",
+            Columns.start()
+                    .text("job_id", "job", "key in the job records")
+                    .text("method", "method", METHOD)
+                    .optionalText("crew", "crew", "as in the job records")
+                    .number("actual_hours", "took", "person-h", 2, "as in the job records")
+                    .number("prior_hours", "by the tables", "person-h", 2, "by the minutes as assumed")
+                    .number("fitted_hours", "fitted", "person-h", 2, "by the fitted minutes")
+                    .number("residual_fraction", "left over", "fraction", 3, "hours taken over hours fitted, less 1")
+                    .number(
+                            "robust_deviations",
+                            "deviations",
+                            "",
+                            2,
+                            "what a robust fit leaves over, in its robust standard deviations")
+                    .text("set_aside", "set aside", "yes where the job is too far from the others to be fitted")
+                    .list());
+
     /** One assumption and outcome. */
     public static final Schema DRIVERS = new Schema(
             "drivers.csv",
@@ -402,7 +424,7 @@ public final class Schemas {
 
     /** All of them. */
     public static final List<Schema> ALL =
-            List.of(OPENINGS, ELEVATIONS, HOUSES, SEGMENTS, RULE, EXPOSURE, LABOUR_FIT, DRIVERS, BREAKEVEN);
+            List.of(OPENINGS, ELEVATIONS, HOUSES, SEGMENTS, RULE, EXPOSURE, LABOUR_FIT, JOB_FIT, DRIVERS, BREAKEVEN);
 
     private Schemas() {}
 }

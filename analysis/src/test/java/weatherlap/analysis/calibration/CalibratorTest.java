@@ -154,6 +154,17 @@ class CalibratorTest {
         }
     }
 
+    @Test
+    void tablesThatWereFittedAreKnownAndTheirSourcesDoNotGrow() {
+        List<JobRecord> jobs = jobs(tables(1.2), 20, 0.2, 4);
+        Calibration once = calibrate(jobs);
+        Calibration twice = Calibrator.calibrate(once.calibrated(), jobs, ORDINARY);
+        assertThat(Calibrator.isFitted(TABLES)).isFalse();
+        assertThat(Calibrator.isFitted(once.calibrated())).isTrue();
+        assertThat(twice.calibrated().steps())
+                .allSatisfy(step -> assertThat(step.origin().source()).containsOnlyOnce("own records"));
+    }
+
     /** By hand: (6, 10, 18) has mean 10.667 and low point 4.667 below it; at mean 4 and the same spread the low point would be −0.667. */
     @Test
     void aLowPointIsNeverBelowZero() {

@@ -16,7 +16,6 @@ import weatherlap.datasets.table.Source;
 import weatherlap.datasets.table.TextTable;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
-import weatherlap.sim.assumptions.Scenario;
 
 /**
  * The assumptions of a run and the texts of their tables.
@@ -68,19 +67,22 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
                 .ifPresent(text -> texts.put(file, text));
     }
 
-    /** The same with scalars or choices changed by NAME=VALUE, or every change that cannot be made. */
+    /** The same with scalars, choices or wages changed by NAME=VALUE, or every change that cannot be made. */
     public Loaded<AssumptionTables> with(List<String> changes) {
         Problems problems = new Problems();
-        Scenario changed = Changes.apply(assumptions.scenario(), changes, problems);
-        Assumptions all = assumptions.with(changed);
+        Assumptions changed = Changes.apply(assumptions, changes, problems);
         if (!problems.hasErrors()) {
-            CrossChecks.check(all, problems);
+            CrossChecks.check(changed, problems);
         }
         Map<String, String> newTexts = new LinkedHashMap<>(texts);
-        if (!changed.equals(assumptions.scenario())) {
-            newTexts.put(ScenarioText.FILE, ScenarioText.write(changed));
+        if (!changed.scenario().equals(assumptions.scenario())) {
+            newTexts.put(ScenarioText.FILE, ScenarioText.write(changed.scenario()));
         }
-        return Loaded.of(Optional.of(new AssumptionTables(all, newTexts)), problems);
+        if (!changed.wages().equals(assumptions.wages())) {
+            newTexts.computeIfPresent(
+                    AssumptionSchemas.WAGES.file(), (file, text) -> RowText.withWages(text, changed.wages()));
+        }
+        return Loaded.of(Optional.of(new AssumptionTables(changed, newTexts)), problems);
     }
 
     /** The same with the minutes and origins of steps replaced by those of the given steps, which must be the steps of the table. */
@@ -95,7 +97,7 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
                 assumptions.scenario());
         Map<String, String> newTexts = new LinkedHashMap<>(texts);
         String file = AssumptionSchemas.LABOUR_STEPS.file();
-        newTexts.put(file, StepText.replace(texts.get(file), steps));
+        newTexts.put(file, RowText.withSteps(texts.get(file), steps));
         return new AssumptionTables(all, newTexts);
     }
 

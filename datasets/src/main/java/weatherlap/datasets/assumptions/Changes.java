@@ -10,6 +10,7 @@ import weatherlap.datasets.table.CellType;
 import weatherlap.datasets.table.Nearest;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
+import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -17,39 +18,46 @@ import weatherlap.sim.assumptions.Setting;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
 
-/** Changes of a scenario written NAME=VALUE. */
+/** Changes of scalars, choices and wages written NAME=VALUE. */
 final class Changes {
     /** What messages call the place a change comes from. */
     static final String FILE = "--set";
 
     private Changes() {}
 
-    /** The scenario with each change made in turn; what cannot be made is reported. */
-    static Scenario apply(Scenario scenario, List<String> changes, Problems problems) {
-        Scenario changed = scenario;
+    /** The assumptions with each change made in turn; what cannot be made is reported. */
+    static Assumptions apply(Assumptions assumptions, List<String> changes, Problems problems) {
+        Assumptions changed = assumptions;
         for (String change : changes) {
             changed = apply(changed, change, problems);
         }
         return changed;
     }
 
-    private static Scenario apply(Scenario scenario, String change, Problems problems) {
+    private static Assumptions apply(Assumptions assumptions, String change, Problems problems) {
         int equals = change.indexOf('=');
         String name = change.substring(0, Math.max(0, equals)).strip();
         String value = change.substring(equals + 1).strip();
         Optional<Scalar> scalar = Scalar.of(name);
         Optional<Choice> choice = Choice.of(name);
+        WageChanges wages = new WageChanges(assumptions.wages());
         String fault = equals < 0
                 ? Quoted.of(change) + " is not of the form NAME=VALUE"
                 : scalar.map(s -> SettingNode.type(s).fault(value))
                         .or(() -> choice.map(c -> fault(c, value)))
-                        .orElseGet(() -> "is not known" + Nearest.hint(name, names()));
+                        .orElseGet(() -> wages.knows(name)
+                                ? wages.fault(name, value)
+                                : "is not known" + Nearest.hint(name, names(wages)));
         if (!fault.isEmpty()) {
             problems.error(FILE, 0, Quoted.bare(name), fault);
-            return scenario;
+            return assumptions;
         }
-        return scalar.map(s -> set(scenario, s, Double.parseDouble(value)))
-                .orElseGet(() -> scenario.with(choice.orElseThrow(), value));
+        if (wages.knows(name)) {
+            return assumptions.withWages(wages.with(name, Double.parseDouble(value)));
+        }
+        Scenario scenario = assumptions.scenario();
+        return assumptions.with(scalar.map(s -> set(scenario, s, Double.parseDouble(value)))
+                .orElseGet(() -> scenario.with(choice.orElseThrow(), value)));
     }
 
     /** A value set by hand no longer has the basis that the table gave it. */
@@ -73,10 +81,12 @@ final class Changes {
         return new CellType.Word(choice.allowed()).fault(word);
     }
 
-    private static List<String> names() {
-        return Stream.concat(
+    private static List<String> names(WageChanges wages) {
+        return Stream.of(
                         Arrays.stream(Scalar.values()).map(Scalar::key),
-                        Arrays.stream(Choice.values()).map(Choice::key))
+                        Arrays.stream(Choice.values()).map(Choice::key),
+                        wages.names())
+                .flatMap(names -> names)
                 .toList();
     }
 }

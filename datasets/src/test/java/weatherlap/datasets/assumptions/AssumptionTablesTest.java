@@ -16,6 +16,7 @@ import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.ThreePoint;
+import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.explain.Basis;
 
 class AssumptionTablesTest {
@@ -65,6 +66,38 @@ class AssumptionTablesTest {
                 .isEqualTo(Basis.JUDGEMENT);
         write(changed);
         assertThat(AssumptionTables.read(temporary).orElseThrow()).isEqualTo(changed);
+    }
+
+    @Test
+    void aWageSetByHandIsMarkedAsSuchAndWrittenOut() throws IOException {
+        AssumptionTables changed = bundled.with(
+                        List.of("wage.national.carpenter=33.5", "burden.valley_county.helper=0.5"))
+                .orElseThrow();
+        Wage carpenter = changed.assumptions().wages().get(0);
+        assertThat(carpenter.usdPerHour()).isEqualTo(33.5);
+        assertThat(carpenter.burdenFraction())
+                .isEqualTo(bundled.assumptions().wages().get(0).burdenFraction());
+        assertThat(carpenter.origin().basis()).isEqualTo(Basis.JUDGEMENT);
+        assertThat(changed.assumptions().wages())
+                .filteredOn(wage -> !bundled.assumptions().wages().contains(wage))
+                .extracting(wage -> wage.region() + " " + wage.role())
+                .containsExactly("national carpenter", "valley_county helper");
+        write(changed);
+        assertThat(AssumptionTables.read(temporary).orElseThrow()).isEqualTo(changed);
+    }
+
+    @Test
+    void wagesThatCannotBeSetAreNamed() {
+        assertThat(bundled
+                        .with(List.of(
+                                "wage.national.carpentr=30", "wage.national.helper=0", "burden.national.helper=x"))
+                        .errors()
+                        .stream()
+                        .map(Problem::toString))
+                .containsExactly(
+                        "--set:wage.national.carpentr: is not known; the nearest is \"wage.national.carpenter\"",
+                        "--set:wage.national.helper: \"0\" is out of range (USD/h, above 0, at most 1000)",
+                        "--set:burden.national.helper: \"x\" is not a number (fraction, 0 to 5)");
     }
 
     @Test

@@ -17,6 +17,7 @@ import weatherlap.reports.jobs.Generate;
         footer = {"", "Example:", "  weatherlap generate --houses 500 --seed 7 --climate --out made-up"})
 final class GenerateCommand implements Callable<Integer> {
     private static final long MOST = 1_000_000;
+    private static final int MOST_JOBS = 100_000;
 
     @Spec
     private CommandSpec spec;
@@ -39,6 +40,14 @@ final class GenerateCommand implements Callable<Integer> {
     @Option(names = "--climate", description = "Write the weather of the invented town too, as climate.csv.")
     private boolean climate;
 
+    @Option(
+            names = "--jobs",
+            paramLabel = "N",
+            description =
+                    "Write N job records of a made-up shop too, as jobs.csv, with its rates in true-rates.csv, to try"
+                            + " calibrate on.")
+    private int jobs;
+
     @Mixin
     private OutputOptions output;
 
@@ -47,7 +56,10 @@ final class GenerateCommand implements Callable<Integer> {
         if (houses < 1 || houses > MOST) {
             throw new ParameterException(spec.commandLine(), "--houses (" + houses + ") must be from 1 to " + MOST);
         }
-        new Generate(houses, seed, Optional.ofNullable(mix), climate, output.request()).run(common.messages());
+        if (jobs < 0 || jobs > MOST_JOBS) {
+            throw new ParameterException(spec.commandLine(), "--jobs (" + jobs + ") must be from 0 to " + MOST_JOBS);
+        }
+        new Generate(houses, seed, Optional.ofNullable(mix), climate, jobs, output.request()).run(common.messages());
         return 0;
     }
 }

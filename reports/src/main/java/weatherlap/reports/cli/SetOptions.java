@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Option;
 
-/** Changes to the scenario. */
+/** Changes to the scenario and the wages. */
 final class SetOptions {
     @Option(
             names = "--set",
             paramLabel = "NAME=VALUE",
             description =
-                    "Change a scalar or choice of scenario.toml, such as crew_size=3. Repeatable; the last one counts.")
+                    "Change a scalar or choice of scenario.toml, such as crew_size=3, or a wage, such as wage.national.carpenter=30"
+                            + " or burden.national.helper=0.5. Repeatable; the last one counts.")
     private final List<String> changes = new ArrayList<>();
 
     List<String> changes() {

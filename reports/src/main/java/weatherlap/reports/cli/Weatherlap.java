@@ -18,6 +18,7 @@ import weatherlap.reports.output.Version;
         description = "Compares full-flange and insert replacement of the windows of standing houses.",
         subcommands = {
             GenerateCommand.class,
+            CalibrateCommand.class,
             CheckCommand.class,
             CompareCommand.class,
             DriversCommand.class,

@@ -21,11 +21,13 @@ import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.run.Results;
+import weatherlap.sim.run.Simulator;
 
 /**
  * Everything that {@code compare} writes about one portfolio, but for {@code run.json} and the assumptions.
  *
  * @param name of the portfolio, shown in titles
+ * @param simulator that made the results
  * @param climate name of the weather
  * @param warnings doubtful but usable input
  * @param run what is needed to repeat the run: name and value, to show
@@ -33,6 +35,7 @@ import weatherlap.sim.run.Results;
 public record CompareReport(
         String name,
         Results results,
+        Simulator simulator,
         Assumptions assumptions,
         String climate,
         List<String> warnings,
@@ -74,7 +77,7 @@ public record CompareReport(
     private ReportPage page(Answer answer, Segments segments) {
         int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
         HouseViews houses = new HouseViews(years);
-        List<Figure> figures = new ReportPictures(results, segments, assumptions.steps(), years)
+        List<Figure> figures = new ReportPictures(results, segments, assumptions.steps(), years, simulator::costUsd)
                 .all().stream().map(Figure::of).toList();
         TableView.Builder runTable = TableView.of("What the results depend on").texts("name", "value");
         run.forEach(runTable::row);

@@ -100,6 +100,11 @@ final class HouseViews {
                 .numbers("full-flange", "insert")
                 .row("price", Words.usd(full.priceUsd()), Words.usd(insert.priceUsd()))
                 .row("cost to the shop", Words.usd(full.costUsd()), Words.usd(insert.costUsd()))
+                .row("kept of the price after all costs", kept(full), kept(insert))
+                .row(
+                        "chance of a loss at that price",
+                        Words.percent(full.lossProbability(), 1),
+                        Words.percent(insert.lossProbability(), 1))
                 .row("labour, person-hours", Words.number(full.labourHours(), 1), Words.number(insert.labourHours(), 1))
                 .row("crew days", Words.number(full.crewDays(), 0), Words.number(insert.crewDays(), 0))
                 .row("material", Words.usd(full.materialUsd()), Words.usd(insert.materialUsd()))
@@ -111,6 +116,16 @@ final class HouseViews {
                         Words.usd(insert.horizonCostUsd()))
                 .row("look at", flags(full.flags()), flags(insert.flags()))
                 .build();
+    }
+
+    /** What is left of the price, as a share of it: mean, and the range of eight draws in ten. */
+    private static String kept(MethodResult method) {
+        Summary cost = method.costUsd();
+        double price = method.priceUsd();
+        return price == 0
+                ? "\u2013"
+                : Words.percent(1 - cost.mean() / price, 0) + " (" + Words.percent(1 - cost.p90() / price, 0) + " to "
+                        + Words.percent(1 - cost.p10() / price, 0) + ")";
     }
 
     private static String glass(MethodResult method) {

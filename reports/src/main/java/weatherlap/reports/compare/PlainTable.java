@@ -5,10 +5,10 @@ import java.util.List;
 import weatherlap.reports.page.TableView;
 
 /** A table as lines of text, its columns in line. */
-final class PlainTable {
+public final class PlainTable {
     private PlainTable() {}
 
-    static List<String> lines(TableView table) {
+    public static List<String> lines(TableView table) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(table.heads());
         rows.addAll(table.rows());

@@ -1,15 +1,18 @@
 package weatherlap.reports.compare;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import weatherlap.analysis.tables.Segmentation;
 import weatherlap.analysis.tables.Segments;
 import weatherlap.analysis.tables.Share;
+import weatherlap.charts.ChanceOfMore;
 import weatherlap.charts.CostRisk;
 import weatherlap.charts.CostStack;
 import weatherlap.charts.GlassLost;
@@ -21,6 +24,7 @@ import weatherlap.charts.Picture;
 import weatherlap.charts.Spread;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.house.House;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.OpeningResult;
 import weatherlap.sim.run.Results;
@@ -29,7 +33,7 @@ import weatherlap.sim.run.Summary;
 /** The pictures of the owner's report, in the order of its argument. */
 final class ReportPictures {
     /** Labour steps shown by name; the rest are one bar. */
-    private static final int STEPS = 18;
+    private static final int STEPS = 24;
     /** Kinds of opening shown beside the whole. */
     private static final int KINDS = 6;
     /** Houses named in the picture of costs and risks. */
@@ -40,18 +44,26 @@ final class ReportPictures {
     private final List<LabourStep> steps;
     private final String scope;
     private final String years;
+    private final Function<House, Map<Method, double[]>> costUsd;
 
-    ReportPictures(Results results, Segments segments, List<LabourStep> steps, int horizonYears) {
+    /** @param costUsd draws of what a house's job costs the shop, by method */
+    ReportPictures(
+            Results results,
+            Segments segments,
+            List<LabourStep> steps,
+            int horizonYears,
+            Function<House, Map<Method, double[]>> costUsd) {
         this.results = results;
         this.segments = segments;
         this.steps = steps;
         this.scope = Words.count(results.houses().size(), "house", "houses") + ", "
                 + Words.count(segments.whole().openings(), "opening", "openings");
         this.years = horizonYears + " years";
+        this.costUsd = costUsd;
     }
 
     List<Picture> all() {
-        return List.of(glass(), cost(), leaks(), costAndRisk(), labour(), totals());
+        return List.of(glass(), cost(), losses(), leaks(), costAndRisk(), labour(), totals());
     }
 
     private Picture glass() {
@@ -112,6 +124,26 @@ final class ReportPictures {
                         .toList());
     }
 
+    /** The odds of losing money on the house whose price stands in the middle. */
+    private Picture losses() {
+        HouseResult typical = results.houses().stream()
+                .sorted(Comparator.comparingDouble(ReportPictures::bothPrices))
+                .toList()
+                .get((results.houses().size() - 1) / 2);
+        Map<Method, double[]> costs = costUsd.apply(typical.house());
+        return new ChanceOfMore(
+                "typical house by price: " + typical.house().label() + ", "
+                        + Words.count(typical.house().openingCount(), "opening", "openings"),
+                "cost of the job to the shop",
+                pair(method -> Arrays.stream(costs.get(method)).boxed().toList()),
+                Optional.of(pair(method -> typical.method(method).priceUsd())));
+    }
+
+    private static double bothPrices(HouseResult house) {
+        return house.method(Method.FULL_FLANGE).priceUsd()
+                + house.method(Method.INSERT).priceUsd();
+    }
+
     private Picture leaks() {
         double[][] sums = new double[8][3];
         for (HouseResult house : results.houses()) {
@@ -163,46 +195,50 @@ final class ReportPictures {
         return whole.differencePerOpeningUsd() < 0 ? Method.FULL_FLANGE : Method.INSERT;
     }
 
+    /** Steps of one trade name, such as setting the unit, are one bar whichever method's row they are. */
     private Picture labour() {
+        Map<String, String> names = new LinkedHashMap<>();
         Map<String, double[]> minutes = new LinkedHashMap<>();
         for (LabourStep step : steps) {
-            minutes.put(step.id(), new double[2]);
+            names.put(step.id(), step.tradeName());
+            minutes.put(step.tradeName(), new double[2]);
         }
         int openings = Math.max(1, segments.whole().openings());
         for (HouseResult house : results.houses()) {
             for (Method method : Method.values()) {
                 house.method(method)
                         .labourMinutesByStep()
-                        .forEach((step, sum) -> minutes.computeIfAbsent(step, key -> new double[2])[method.ordinal()] +=
-                                sum / openings);
+                        .forEach((step, sum) ->
+                                minutes.computeIfAbsent(names.getOrDefault(step, step), key -> new double[2])[
+                                                method.ordinal()] +=
+                                        sum / openings);
             }
         }
-        return new LabourBySteps(scope + ", means of an opening, shared work spread over them", largest(minutes));
+        return labour(scope + ", means of an opening, shared work spread over them", minutes);
     }
 
     /** The largest steps in table order, then the others as one. */
-    private List<LabourBySteps.Step> largest(Map<String, double[]> minutes) {
-        Map<String, String> names = new LinkedHashMap<>();
-        steps.forEach(step -> names.put(step.id(), step.tradeName()));
-        List<String> bySize = minutes.keySet().stream()
-                .filter(id -> size(minutes.get(id)) > 0)
-                .sorted(Comparator.comparingDouble((String id) -> -size(minutes.get(id))))
+    private static Picture labour(String scope, Map<String, double[]> minutes) {
+        List<String> shown = minutes.keySet().stream()
+                .filter(name -> size(minutes.get(name)) > 0)
+                .sorted(Comparator.comparingDouble((String name) -> -size(minutes.get(name))))
+                .limit(STEPS)
                 .toList();
-        List<String> shown = bySize.subList(0, Math.min(STEPS, bySize.size()));
         List<LabourBySteps.Step> bars = new ArrayList<>();
         double[] rest = new double[2];
-        minutes.forEach((id, both) -> {
-            if (shown.contains(id)) {
-                bars.add(new LabourBySteps.Step(names.getOrDefault(id, id), pair(m -> both[m.ordinal()])));
+        minutes.forEach((name, both) -> {
+            if (shown.contains(name)) {
+                bars.add(new LabourBySteps.Step(name, pair(m -> both[m.ordinal()])));
             } else {
                 rest[0] += both[0];
                 rest[1] += both[1];
             }
         });
-        if (size(rest) > 0) {
-            bars.add(new LabourBySteps.Step("all other steps", pair(m -> rest[m.ordinal()])));
-        }
-        return bars;
+        return new LabourBySteps(
+                scope,
+                bars,
+                Optional.of(new LabourBySteps.Step("all other steps", pair(m -> rest[m.ordinal()])))
+                        .filter(others -> size(rest) > 0));
     }
 
     private static double size(double[] both) {

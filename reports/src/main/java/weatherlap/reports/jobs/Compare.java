@@ -14,6 +14,7 @@ import weatherlap.reports.output.Version;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.run.Results;
+import weatherlap.sim.run.Simulator;
 
 /**
  * The main job: simulates a portfolio under both methods and writes the report.
@@ -29,10 +30,12 @@ public record Compare(InputPaths paths, OutputRequest output, int threads) {
         }
         inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
         try (OutputFolder folder = output.open(paths.named())) {
-            Results results = simulate(inputs, messages);
+            Simulator simulator = inputs.simulator();
+            Results results = simulate(inputs, simulator, messages);
             CompareReport report = new CompareReport(
                     inputs.name(),
                     results,
+                    simulator,
                     inputs.assumptions().assumptions(),
                     inputs.climate().name(),
                     inputs.warnings(),
@@ -49,10 +52,10 @@ public record Compare(InputPaths paths, OutputRequest output, int threads) {
         messages.note("the report is in " + output.folder());
     }
 
-    private Results simulate(Inputs inputs, Messages messages) {
+    private Results simulate(Inputs inputs, Simulator simulator, Messages messages) {
         try (Messages.Progress progress =
                 messages.progress("houses", inputs.portfolio().houses().size())) {
-            return inputs.simulator().run(inputs.portfolio(), threads, done -> progress.step());
+            return simulator.run(inputs.portfolio(), threads, done -> progress.step());
         }
     }
 

@@ -9,14 +9,21 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import weatherlap.analysis.calibration.CalibrationOptions;
+import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.ClimateCsv;
 import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.generator.HouseGenerator;
 import weatherlap.datasets.generator.Mix;
+import weatherlap.datasets.jobs.JobMaker;
+import weatherlap.datasets.jobs.JobRecord;
+import weatherlap.datasets.jobs.JobText;
+import weatherlap.datasets.jobs.Shop;
 import weatherlap.datasets.portfolio.PortfolioText;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
@@ -26,17 +33,25 @@ import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
 
 /**
- * Writes a synthetic portfolio.
+ * Writes a synthetic portfolio and, where asked for, records of jobs of a made-up shop whose rates are known.
  *
  * @param houses how many, 1 or more
  * @param seed the same seed gives the same bytes
  * @param mix file of shares; empty: the bundled one
  * @param climate whether to write the weather of the invented town too
+ * @param jobs how many job records to write beside, 0 for none
  */
-public record Generate(long houses, long seed, Optional<Path> mix, boolean climate, OutputRequest output) {
+public record Generate(long houses, long seed, Optional<Path> mix, boolean climate, int jobs, OutputRequest output) {
+    /** Pace from shop to shop, coefficient of variation: that which calibrations presume. */
+    private static final double PACE_SPREAD = CalibrationOptions.ORDINARY.paceSpread();
+    /** Share of the jobs of which every step was timed; invented. */
+    private static final double TIMED_SHARE = 0.2;
+
     /** @throws BadInput with every problem of the mix */
     public void run(Messages messages) throws IOException {
         Mix shares = shares();
@@ -45,16 +60,21 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
             if (climate) {
                 folder.write("climate.csv", Generate::writeClimate);
             }
+            if (jobs > 0) {
+                writeJobs(folder);
+            }
             Map<String, Object> settings = new LinkedHashMap<>();
             settings.put("houses", houses);
             settings.put("seed", seed);
             settings.put("climate", climate);
+            settings.put("jobs", jobs);
             SortedMap<String, String> inputs = new TreeMap<>();
             if (mix.isPresent()) {
                 inputs.put("mix/" + mix.get().getFileName(), Checksum.of(mix.get()));
             }
             folder.commit(new RunRecord(Version.current(), "generate", settings, inputs));
-            messages.note(houses + " houses with " + openings + " openings are in " + output.folder());
+            messages.note(houses + " houses with " + openings + " openings are in " + output.folder()
+                    + (jobs == 0 ? "" : ", and " + jobs + " jobs in jobs.csv with the shop's rates in true-rates.csv"));
         }
     }
 
@@ -86,6 +106,15 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
         folder.write("elevations.csv", text(elevations));
         folder.write("openings.csv", text(openings));
         return count[0];
+    }
+
+    private void writeJobs(OutputFolder folder) throws IOException {
+        Assumptions tables = AssumptionTables.bundled().assumptions();
+        Shop shop = Shop.drawn(tables, PACE_SPREAD, seed);
+        double jobSpread = tables.scenario().value(Scalar.CREW_SPREAD);
+        List<JobRecord> made = new JobMaker(tables, shop, jobSpread, TIMED_SHARE, seed).jobs(jobs);
+        folder.write("jobs.csv", Content.of(JobText.of(made, tables).getBytes(StandardCharsets.UTF_8)));
+        folder.write("true-rates.csv", Content.of(JobText.of(shop).getBytes(StandardCharsets.UTF_8)));
     }
 
     private static Content text(StringWriter text) {

@@ -81,7 +81,7 @@ class CompareCommandTest {
                         .parse(new InputSource(new StringReader(xml)))
                         .getElementsByTagName("svg")
                         .getLength())
-                .isEqualTo(6);
+                .isEqualTo(7);
     }
 
     @Test
@@ -165,6 +165,13 @@ class CompareCommandTest {
         assertThat(Files.readString(changed.resolve("houses.csv")))
                 .isNotEqualTo(Files.readString(report.resolve("houses.csv")));
         assertThat(Files.readString(changed.resolve("report.html"))).contains("one_more_step");
+    }
+
+    @Test
+    void thePageTellsTheOddsOfALoss() throws IOException {
+        assertThat(Files.readString(report.resolve("report.html")))
+                .contains("At the price quoted the chance of a loss is", "chance of a loss at that price");
+        assertThat(report.resolve("charts/chance-of-more.svg")).exists();
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,6 +34,36 @@ class GenerateCommandTest {
                 .isZero();
         assertThat(Files.readString(other.resolve("houses.csv")))
                 .isNotEqualTo(Files.readString(one.resolve("houses.csv")));
+    }
+
+    @Test
+    void jobsOfAKnownShopComeBesideAndTheSameSeedGivesTheSameBytes() throws IOException {
+        Path one = folder.resolve("one");
+        Path two = folder.resolve("two");
+        for (Path out : List.of(one, two)) {
+            assertThat(Cli.run("generate", "--houses", 1, "--jobs", 12, "--seed", 7, "--out", out)
+                            .status())
+                    .isZero();
+        }
+        for (String file : List.of("jobs.csv", "true-rates.csv", "houses.csv", "run.json")) {
+            assertThat(one.resolve(file)).hasSameBinaryContentAs(two.resolve(file));
+        }
+        assertThat(Files.readAllLines(one.resolve("jobs.csv")))
+                .hasSize(13)
+                .first()
+                .asString()
+                .contains("person_hours");
+        assertThat(Files.readAllLines(one.resolve("true-rates.csv"))).first().isEqualTo("step_id,minutes");
+        Path other = folder.resolve("other");
+        assertThat(Cli.run("generate", "--houses", 1, "--jobs", 12, "--seed", 8, "--out", other)
+                        .status())
+                .isZero();
+        assertThat(Files.readString(other.resolve("true-rates.csv")))
+                .isNotEqualTo(Files.readString(one.resolve("true-rates.csv")));
+        assertThat(Cli.run("check", one).out()).startsWith("1 house, ");
+        assertThat(Cli.run("generate", "--houses", 1, "--jobs", -1, "--out", folder.resolve("a"))
+                        .err())
+                .contains("--jobs (-1)");
     }
 
     @Test

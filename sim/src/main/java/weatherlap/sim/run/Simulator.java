@@ -95,6 +95,13 @@ public final class Simulator {
         return HouseSummary.of(house, draw(house), assumptions);
     }
 
+    /** What the job at one house costs the shop, USD, a draw an element: the draws behind the summary of {@link #simulate}. */
+    public Map<Method, double[]> costUsd(House house) {
+        Map<Method, double[]> costs = new EnumMap<>(Method.class);
+        draw(house).forEach((method, draws) -> costs.put(method, draws.costUsd()));
+        return costs;
+    }
+
     /**
      * One opening's numbers under one method, explained.
      *

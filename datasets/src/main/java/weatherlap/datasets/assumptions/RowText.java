@@ -1,0 +1,66 @@
+package weatherlap.datasets.assumptions;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import weatherlap.datasets.table.CsvText;
+import weatherlap.datasets.table.Problems;
+import weatherlap.datasets.table.Row;
+import weatherlap.datasets.table.Schema;
+import weatherlap.datasets.table.Source;
+import weatherlap.datasets.table.TextTable;
+import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Wage;
+import weatherlap.sim.explain.Origin;
+
+/** Writes a table with other numbers; everything else of each row stays as it is. */
+final class RowText {
+    private RowText() {}
+
+    /** {@code labour-steps.csv} with minutes, basis and source of the given steps. */
+    static String withSteps(String text, List<LabourStep> steps) {
+        Map<String, LabourStep> byId = steps.stream().collect(Collectors.toMap(LabourStep::id, Function.identity()));
+        return replace(text, AssumptionSchemas.LABOUR_STEPS, row -> {
+            LabourStep step = byId.get(row.text("step_id"));
+            return Map.of(
+                    "low_minutes", CsvText.cell(step.minutes().low()),
+                    "likely_minutes", CsvText.cell(step.minutes().likely()),
+                    "high_minutes", CsvText.cell(step.minutes().high()),
+                    "basis", basis(step.origin()),
+                    "source", step.origin().source());
+        });
+    }
+
+    /** {@code wages.csv} with pay, burden, basis and source of the given wages. */
+    static String withWages(String text, List<Wage> wages) {
+        Map<List<String>, Wage> byKey = wages.stream()
+                .collect(Collectors.toMap(wage -> List.of(wage.region(), wage.role()), Function.identity()));
+        return replace(text, AssumptionSchemas.WAGES, row -> {
+            Wage wage = byKey.get(List.of(row.text("region"), row.text("role")));
+            return Map.of(
+                    "usd_per_hour", CsvText.cell(wage.usdPerHour()),
+                    "burden_fraction", CsvText.cell(wage.burdenFraction()),
+                    "basis", basis(wage.origin()),
+                    "source", wage.origin().source());
+        });
+    }
+
+    private static String basis(Origin origin) {
+        return AssumptionSchemas.BASES.get(origin.basis().ordinal());
+    }
+
+    private static String replace(String text, Schema schema, Function<Row, Map<String, String>> changed) {
+        TextTable table = TextTable.read(Source.of(schema.file(), text), schema, new Problems())
+                .orElseThrow();
+        return CsvText.line(schema.names())
+                + table.rows()
+                        .map(row -> {
+                            Map<String, String> cells = changed.apply(row);
+                            return CsvText.line(schema.names().stream()
+                                    .map(name -> cells.getOrDefault(name, row.text(name)))
+                                    .toList());
+                        })
+                        .collect(Collectors.joining());
+    }
+}

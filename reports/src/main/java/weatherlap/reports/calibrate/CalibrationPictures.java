@@ -1,0 +1,123 @@
+package weatherlap.reports.calibrate;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import weatherlap.analysis.calibration.Calibration;
+import weatherlap.analysis.calibration.FittedJob;
+import weatherlap.charts.FittedHours;
+import weatherlap.charts.MethodStyle;
+import weatherlap.charts.Numbers;
+import weatherlap.charts.Picture;
+import weatherlap.charts.Residuals;
+import weatherlap.datasets.jobs.JobRecord;
+import weatherlap.sim.assumptions.Fact;
+
+/** Fitted against actual hours, and what is left over by crew, temperature and storey. */
+final class CalibrationPictures {
+    /** Crews shown by name; the rest are one. */
+    private static final int CREWS = 10;
+
+    private static final String NOT_KEPT = "not kept";
+    private static final String OTHERS = "others";
+
+    private final List<FittedJob> jobs;
+
+    CalibrationPictures(Calibration calibration) {
+        jobs = calibration.jobs();
+    }
+
+    List<Picture> all() {
+        return List.of(hours(), residuals());
+    }
+
+    private Picture hours() {
+        return new FittedHours(
+                CalibrationText.count(jobs.size(), "job"),
+                jobs.stream()
+                        .map(job -> new FittedHours.Job(
+                                MethodStyle.of(job.job().method()),
+                                job.fittedHours(),
+                                job.actualHours(),
+                                Optional.of(job.job().id()).filter(id -> job.outlier())))
+                        .toList());
+    }
+
+    private Picture residuals() {
+        List<FittedJob> kept = jobs.stream().filter(job -> !job.outlier()).toList();
+        Map<String, Long> crews =
+                kept.stream().collect(Collectors.groupingBy(CalibrationPictures::crew, Collectors.counting()));
+        List<String> shown = crews.entrySet().stream()
+                .sorted(Map.Entry.<String, Long>comparingByValue(Comparator.reverseOrder())
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .limit(CREWS)
+                .map(Map.Entry::getKey)
+                .toList();
+        return new Residuals(
+                CalibrationText.count(kept.size(), "job")
+                        + (kept.size() < jobs.size() ? ", those set aside left out" : ""),
+                List.of(
+                        factor("crew", kept, job -> shown.contains(crew(job)) ? crew(job) : OTHERS),
+                        factor("temperature", kept, job -> temperature(job.job())),
+                        factor("storeys", kept, job -> job.job().facts().getOrDefault(Fact.STOREYS, NOT_KEPT))));
+    }
+
+    /** Levels by their names, those that are none last. */
+    private static Residuals.Factor factor(String heading, List<FittedJob> jobs, Function<FittedJob, String> level) {
+        Map<String, List<Double>> levels = new TreeMap<>(jobs.stream()
+                .collect(Collectors.groupingBy(
+                        level, Collectors.mapping(FittedJob::residualFraction, Collectors.toList()))));
+        Map<String, List<Double>> ordered = new LinkedHashMap<>(levels);
+        for (String last : List.of(OTHERS, NOT_KEPT)) {
+            Optional.ofNullable(ordered.remove(last)).ifPresent(residuals -> ordered.put(last, residuals));
+        }
+        Stream<String> names = heading.equals("temperature")
+                ? Stream.concat(Band.all(), Stream.of(NOT_KEPT)).filter(ordered::containsKey)
+                : ordered.keySet().stream();
+        return new Residuals.Factor(
+                heading,
+                names.map(name -> new Residuals.Level(name, ordered.get(name))).toList());
+    }
+
+    private static String crew(FittedJob job) {
+        return job.job().crew().orElse(NOT_KEPT);
+    }
+
+    private static String temperature(JobRecord job) {
+        return job.temperatureF().isPresent() ? Band.of(job.temperatureF().getAsDouble()) : NOT_KEPT;
+    }
+
+    /** Bands of the day's temperature: tape wants warming below the second bound (about 45 °F), water freezes below the first. */
+    private static final class Band {
+        private static final int[] BOUNDS_F = {32, 45, 60, 75, 90};
+
+        static String of(double temperatureF) {
+            int band = 0;
+            while (band < BOUNDS_F.length && temperatureF >= BOUNDS_F[band]) {
+                band++;
+            }
+            return name(band);
+        }
+
+        static Stream<String> all() {
+            return Stream.iterate(0, band -> band <= BOUNDS_F.length, band -> band + 1)
+                    .map(Band::name);
+        }
+
+        private static String name(int band) {
+            String unit = "\u202f\u00b0F";
+            if (band == 0) {
+                return "under " + Numbers.plain(BOUNDS_F[0], 0) + unit;
+            }
+            return band == BOUNDS_F.length
+                    ? "from " + Numbers.plain(BOUNDS_F[band - 1], 0) + unit
+                    : Numbers.plain(BOUNDS_F[band - 1], 0) + " to " + Numbers.plain(BOUNDS_F[band] - 1.0, 0) + unit;
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package weatherlap.reports.calibrate;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import weatherlap.analysis.calibration.Calibration;
+import weatherlap.analysis.calibration.CalibrationTables;
+import weatherlap.analysis.tables.ResultTable;
+import weatherlap.reports.compare.PlainTable;
+import weatherlap.reports.output.Content;
+import weatherlap.reports.output.Csv;
+import weatherlap.reports.output.Html;
+import weatherlap.reports.output.OutputFolder;
+import weatherlap.reports.output.Pdf;
+import weatherlap.reports.page.CalibrationPage;
+import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.TableView;
+
+/**
+ * Everything that {@code calibrate} writes, but for {@code run.json} and the assumptions.
+ *
+ * @param name of the job records, shown in titles
+ * @param warnings doubtful but usable input
+ * @param run what is needed to repeat the run: name and value, to show
+ */
+public record CalibrationReport(String name, Calibration calibration, List<String> warnings, Map<String, String> run) {
+    /** Writes the tables, the page, the sheet and the pictures. */
+    public void write(OutputFolder folder) throws IOException {
+        for (ResultTable table : List.of(CalibrationTables.steps(calibration), CalibrationTables.jobs(calibration))) {
+            folder.write(table.schema().file(), Csv.of(table));
+        }
+        CalibrationPage page = page();
+        for (Figure figure : page.figures()) {
+            folder.write(
+                    "charts/" + figure.name() + ".svg",
+                    text("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + figure.svg() + "\n"));
+        }
+        folder.write("calibration.html", text(Html.render("calibration.jte", page)));
+        folder.write("calibration.pdf", Pdf.of(page.title(), Html.render("calibrationsheet.jte", page)));
+    }
+
+    /** The result in a few lines. */
+    public List<String> lines() {
+        CalibrationText text = new CalibrationText(calibration);
+        List<String> lines = new ArrayList<>();
+        lines.add(text.sentences().get(0));
+        lines.addAll(PlainTable.lines(text.keyFigures()));
+        lines.add("");
+        lines.addAll(PlainTable.lines(text.mostMoved()));
+        lines.add("");
+        lines.add(text.setAsideSentence());
+        return lines;
+    }
+
+    private CalibrationPage page() {
+        CalibrationText text = new CalibrationText(calibration);
+        TableView.Builder runTable = TableView.of("What the results depend on").texts("name", "value");
+        run.forEach(runTable::row);
+        return new CalibrationPage(
+                "Labour rates fitted to " + name,
+                text.scope() + ".",
+                text.sentences(),
+                text.keyFigures(),
+                new CalibrationPictures(calibration)
+                        .all().stream().map(Figure::of).toList(),
+                text.rates(),
+                text.setAside(),
+                CalibrationText.METHOD,
+                warnings,
+                runTable.build());
+    }
+
+    private static Content text(String text) {
+        return Content.of(text.getBytes(StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,218 @@
+package weatherlap.reports.calibrate;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import weatherlap.analysis.calibration.Calibration;
+import weatherlap.analysis.calibration.FittedJob;
+import weatherlap.analysis.calibration.HeldOutError;
+import weatherlap.analysis.calibration.StepFit;
+import weatherlap.charts.Numbers;
+import weatherlap.reports.page.TableView;
+
+/** A calibration in sentences and tables. */
+final class CalibrationText {
+    static final List<String> METHOD = List.of(
+            "A job\u2019s person-minutes are the sum over the labour steps of minutes for one unit \u00d7 quantity \u00d7 the factors for cold,"
+                    + " height, practice and lead-safe work. What a record leaves out (panels, walls, storeys) is filled in for an"
+                    + " ordinary job.",
+            "The estimator is a linear regression with the tables for a prior: each rate starts at the mean of its range, with the"
+                    + " range for its uncertainty, and all of them share a pace that differs by a tenth from shop to shop (judgement)."
+                    + " Few jobs move the rates a little, many jobs a lot. No rate falls below zero. With no prior it would be ordinary"
+                    + " least squares.",
+            "A job is set aside when what a robust fit leaves over is more than 3.5 robust standard deviations. Nothing is set aside"
+                    + " where fewer than 8 jobs have hours.",
+            "Held-out error: the jobs are split into parts, each part is foreseen by rates fitted to the others, and the root mean square"
+                    + " of hours taken over hours foreseen, less 1, is compared with that of the tables as they were.",
+            "Steps that always occur together cannot be told apart from totals: their sum is learnt and shared among them by the width of"
+                    + " their ranges, which shows in intervals that stay wide. Timing the steps of a few jobs tells them apart.",
+            "A 90 % interval should hold the true rate nine times in ten for shops like those that the tables describe; a shop far from"
+                    + " every range is pulled towards it.");
+
+    private static final int NAMED = 5;
+    private static final int MOVED = 8;
+    /** A smaller gain on unseen jobs is not worth a change. */
+    private static final double WORTH = 0.95;
+
+    private final Calibration calibration;
+
+    CalibrationText(Calibration calibration) {
+        this.calibration = calibration;
+    }
+
+    static String count(int count, String one) {
+        return Numbers.plain(count, 0) + " " + one + (count == 1 ? "" : "s");
+    }
+
+    /** What the fit rests on, in a line. */
+    String scope() {
+        long timed = calibration.jobs().stream()
+                .filter(job -> !job.job().stepMinutes().isEmpty())
+                .count();
+        return count(calibration.jobs().size(), "job") + " with person-hours, "
+                + (timed == 0 ? "none" : Numbers.plain(timed, 0)) + " of them with steps timed"
+                + (calibration.skipped().isEmpty()
+                        ? ""
+                        : "; " + count(calibration.skipped().size(), "job") + " without hours or timed steps left out: "
+                                + names(calibration.skipped()));
+    }
+
+    /** The answer first. */
+    List<String> sentences() {
+        List<String> lines = new ArrayList<>();
+        lines.add(verdict());
+        if (!kept().isEmpty()) {
+            double ratio = sum(FittedJob::actualHours) / sum(FittedJob::tableHours);
+            lines.add("The jobs took " + Numbers.plain(sum(FittedJob::actualHours), 0)
+                    + " person-hours where the tables give "
+                    + Numbers.plain(sum(FittedJob::tableHours), 0) + " (" + Numbers.signed(100 * (ratio - 1), 0)
+                    + "\u202f%) and the fit " + Numbers.plain(sum(FittedJob::fittedHours), 0)
+                    + ". About its fitted hours a job varies by " + Numbers.percent(calibration.noise(), 0)
+                    + " (standard deviation).");
+        }
+        lines.add(movedSentence());
+        lines.add(setAsideSentence());
+        return lines;
+    }
+
+    private String verdict() {
+        if (calibration.heldOut().isEmpty()) {
+            return "Too few jobs to tell whether the fitted rates foresee better: the tables move a little, and none was held out.";
+        }
+        HeldOutError error = calibration.heldOut().orElseThrow();
+        String numbers = " on jobs that the fit had not seen they miss by " + Numbers.percent(error.fitted(), 1)
+                + ", the tables by " + Numbers.percent(error.tables(), 1) + ".";
+        return error.fitted() < WORTH * error.tables()
+                ? "Use the fitted rates:" + numbers
+                : "The tables serve as well as the fitted rates:" + numbers;
+    }
+
+    private String movedSentence() {
+        List<StepFit> apart = calibration.steps().stream()
+                .filter(fit -> !fit.holds(fit.priorMinutes()))
+                .sorted(Comparator.comparingDouble(fit -> -Math.abs(change(fit))))
+                .toList();
+        return apart.isEmpty()
+                ? "Of " + count(calibration.steps().size(), "rate")
+                        + " none has moved so far that its 90\u202f% interval leaves the" + " table\u2019s value out."
+                : "Of " + count(calibration.steps().size(), "rate") + " " + apart.size()
+                        + (apart.size() == 1 ? " has" : " have")
+                        + " moved so far that the 90\u202f% interval leaves the table\u2019s value out: "
+                        + names(apart.stream()
+                                .map(fit -> fit.step().tradeName() + " " + percent(change(fit)))
+                                .toList())
+                        + ".";
+    }
+
+    String setAsideSentence() {
+        return calibration.outliers().isEmpty()
+                ? "No job is so far from the others that it was set aside."
+                : "Set aside, to be looked into: "
+                        + names(calibration.outliers().stream()
+                                .map(job -> job.job().id() + " (took "
+                                        + Numbers.plain(job.actualHours() / job.fittedHours(), 1)
+                                        + " times the fitted hours)")
+                                .toList())
+                        + ".";
+    }
+
+    private static String names(List<String> names) {
+        String first = names.stream().limit(NAMED).collect(Collectors.joining("; "));
+        return names.size() <= NAMED ? first : first + "; and " + (names.size() - NAMED) + " more";
+    }
+
+    /** The tables beside the fit. */
+    TableView keyFigures() {
+        TableView.Builder table =
+                TableView.of("Jobs that were not set aside").texts("measure").numbers("tables", "fitted");
+        table.row(
+                "person-hours of all jobs, together",
+                hours(sum(FittedJob::tableHours)),
+                hours(sum(FittedJob::fittedHours)));
+        calibration.heldOut().ifPresent(error -> table.row(
+                        "error on jobs held out (" + error.folds() + " parts), root mean square",
+                        Numbers.percent(error.tables(), 1),
+                        Numbers.percent(error.fitted(), 1))
+                .row(
+                        "the same, person-hours of a job",
+                        Numbers.plain(error.tablesHours(), 1),
+                        Numbers.plain(error.fittedHours(), 1)));
+        return table.build();
+    }
+
+    private static String hours(double hours) {
+        return Numbers.plain(hours, 0);
+    }
+
+    /** Every step in table order. */
+    TableView rates() {
+        return steps("Person-minutes for one unit of the driver", calibration.steps());
+    }
+
+    /** The steps whose rates moved most, as a share of the table's. */
+    TableView mostMoved() {
+        return steps(
+                "Moved most",
+                calibration.steps().stream()
+                        .sorted(Comparator.comparingDouble(fit -> -Math.abs(change(fit))))
+                        .limit(MOVED)
+                        .toList());
+    }
+
+    private static TableView steps(String caption, List<StepFit> fits) {
+        TableView.Builder table = TableView.of(caption)
+                .texts("step", "done", "for one")
+                .numbers("before", "fitted", "low 90\u202f%", "high 90\u202f%", "change", "jobs");
+        fits.forEach(fit -> table.row(
+                fit.step().id(),
+                fit.step().tradeName(),
+                fit.step().driver().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
+                minutes(fit.priorMinutes()),
+                minutes(fit.fittedMinutes()),
+                minutes(fit.lowMinutes()),
+                minutes(fit.highMinutes()),
+                percent(change(fit)),
+                Numbers.plain(fit.jobs(), 0)));
+        return table.build();
+    }
+
+    private static String minutes(double minutes) {
+        return Numbers.plain(minutes, 2);
+    }
+
+    private static String percent(double fraction) {
+        return Numbers.signed(100 * fraction, 0) + "\u202f%";
+    }
+
+    private static double change(StepFit fit) {
+        return fit.priorMinutes() == 0 ? 0 : fit.fittedMinutes() / fit.priorMinutes() - 1;
+    }
+
+    /** One row a job that was left out. */
+    TableView setAside() {
+        TableView.Builder table = TableView.of(setAsideSentence())
+                .texts("job", "method", "crew")
+                .numbers("took (person-h)", "fitted", "by the tables", "robust deviations");
+        calibration
+                .outliers()
+                .forEach(job -> table.row(
+                        job.job().id(),
+                        weatherlap.charts.MethodStyle.of(job.job().method()).label(),
+                        job.job().crew().orElse("\u2013"),
+                        Numbers.plain(job.actualHours(), 1),
+                        Numbers.plain(job.fittedHours(), 1),
+                        Numbers.plain(job.tableHours(), 1),
+                        Numbers.signed(job.robustDeviations(), 1)));
+        return table.build();
+    }
+
+    private List<FittedJob> kept() {
+        return calibration.jobs().stream().filter(job -> !job.outlier()).toList();
+    }
+
+    private double sum(ToDoubleFunction<FittedJob> hours) {
+        return kept().stream().mapToDouble(hours).sum();
+    }
+}

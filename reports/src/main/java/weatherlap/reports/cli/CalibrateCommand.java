@@ -1,0 +1,45 @@
+package weatherlap.reports.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import weatherlap.reports.jobs.Calibrate;
+
+@Command(
+        name = "calibrate",
+        description = "Fits the labour rates to records of finished jobs and writes them as assumption tables.",
+        footer = {
+            "",
+            "Example:",
+            "  weatherlap calibrate jobs.csv --out fitted",
+            "  weatherlap compare my-houses --assumptions fitted/assumptions --out report"
+        })
+final class CalibrateCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(paramLabel = "JOBS.csv", description = "Finished jobs, one a row.")
+    private Path jobs;
+
+    @Option(
+            names = "--assumptions",
+            paramLabel = "DIR",
+            description = "Folder of assumption tables to start from; else the bundled ones.")
+    private Path assumptions;
+
+    @Mixin
+    private SetOptions set;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Override
+    public Integer call() throws Exception {
+        new Calibrate(jobs, Optional.ofNullable(assumptions), set.changes(), output.request()).run(common.messages());
+        return 0;
+    }
+}

@@ -1,0 +1,116 @@
+package weatherlap.reports.jobs;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import weatherlap.analysis.calibration.Calibration;
+import weatherlap.analysis.calibration.CalibrationOptions;
+import weatherlap.analysis.calibration.Calibrator;
+import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.jobs.JobReader;
+import weatherlap.datasets.jobs.JobRecord;
+import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.table.Problem;
+import weatherlap.reports.calibrate.CalibrationReport;
+import weatherlap.reports.output.Checksum;
+import weatherlap.reports.output.Content;
+import weatherlap.reports.output.OutputFolder;
+import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.output.RunRecord;
+import weatherlap.reports.output.Version;
+
+/**
+ * Fits labour rates to job records and writes them as assumption tables.
+ *
+ * @param jobs the records
+ * @param assumptions folder to start from; empty: the bundled tables
+ * @param changes of scalars, choices and wages, each NAME=VALUE
+ */
+public record Calibrate(Path jobs, Optional<Path> assumptions, List<String> changes, OutputRequest output) {
+    public Calibrate {
+        changes = List.copyOf(changes);
+    }
+
+    /** @throws BadInput with every problem of the tables or, where those are sound, of the records */
+    public void run(Messages messages) throws IOException {
+        String name = name();
+        Loaded<AssumptionTables> loaded = Inputs.assumptions(assumptions, changes);
+        AssumptionTables tables = sound(loaded);
+        Loaded<List<JobRecord>> records = JobReader.read(jobs, tables.assumptions());
+        List<JobRecord> read = sound(records);
+        List<String> warnings =
+                new ArrayList<>(Warnings.grouped(Stream.concat(loaded.warnings().stream(), records.warnings().stream())
+                        .toList()));
+        if (Calibrator.isFitted(tables.assumptions())) {
+            warnings.add(
+                    "labour-steps.csv: holds rates that were fitted to job records before; give only jobs that were not"
+                            + " among them, or they count twice");
+        }
+        Calibration calibration = Calibrator.calibrate(tables.assumptions(), read, CalibrationOptions.ORDINARY);
+        if (calibration.skipped().size() == read.size()) {
+            throw new BadInput(
+                    List.of(name + ": no job has person_hours or a step that was timed; there is nothing to fit to"));
+        }
+        warnings.forEach(warning -> messages.note("warning: " + warning));
+        write(name, calibration, tables, warnings, messages);
+        messages.note("the fitted rates are in " + output.folder() + "; to use them: weatherlap compare --assumptions "
+                + output.folder().resolve("assumptions"));
+    }
+
+    private String name() {
+        Path file = jobs.toAbsolutePath().normalize().getFileName();
+        if (file == null) {
+            throw new BadInput(List.of(jobs + ": is a folder; a file is expected"));
+        }
+        return file.toString();
+    }
+
+    private static <T> T sound(Loaded<T> loaded) {
+        return loaded.value()
+                .orElseThrow(() -> new BadInput(
+                        loaded.errors().stream().map(Problem::toString).toList()));
+    }
+
+    private void write(
+            String name, Calibration calibration, AssumptionTables tables, List<String> warnings, Messages messages)
+            throws IOException {
+        SortedMap<String, String> inputs = new TreeMap<>();
+        inputs.put("jobs/" + name, Checksum.of(jobs));
+        tables.texts().forEach((file, text) -> inputs.put("assumptions/" + file, Checksum.ofText(text)));
+        Map<String, Object> settings = new LinkedHashMap<>();
+        settings.put("jobs", name);
+        settings.put("changes", changes);
+        CalibrationReport report = new CalibrationReport(name, calibration, warnings, shown(inputs));
+        try (OutputFolder folder =
+                output.open(Stream.concat(Stream.of(jobs), assumptions.stream()).toList())) {
+            report.write(folder);
+            Map<String, String> texts =
+                    tables.withSteps(calibration.calibrated().steps()).texts();
+            for (Map.Entry<String, String> text : texts.entrySet()) {
+                folder.write(
+                        "assumptions/" + text.getKey(),
+                        Content.of(text.getValue().getBytes(StandardCharsets.UTF_8)));
+            }
+            folder.commit(new RunRecord(Version.current(), "calibrate", settings, inputs));
+        }
+        report.lines().forEach(messages::result);
+    }
+
+    private Map<String, String> shown(SortedMap<String, String> inputs) {
+        Map<String, String> shown = new LinkedHashMap<>();
+        shown.put("program", "weatherlap " + Version.current());
+        if (!changes.isEmpty()) {
+            shown.put("changes", String.join(", ", changes));
+        }
+        inputs.forEach((file, sum) -> shown.put(file, "SHA-256 " + sum));
+        return shown;
+    }
+}
