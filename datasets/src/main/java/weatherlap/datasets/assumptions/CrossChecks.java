@@ -3,7 +3,9 @@ package weatherlap.datasets.assumptions;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Nearest;
@@ -20,6 +22,7 @@ import weatherlap.sim.assumptions.UnitPrice;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.price.CrewRate;
 
 /** What no row can know by itself: whether the tables together hold all that a run may ask. */
 final class CrossChecks {
@@ -36,6 +39,7 @@ final class CrossChecks {
         checks.everyMethodHasSteps();
         checks.everyUnitHasItsPrice();
         checks.everyUnitHasItsSightlines();
+        checks.everyRegionPaysTheCrew();
         checks.scenarioHoldsTogether();
     }
 
@@ -75,6 +79,17 @@ final class CrossChecks {
                 }
             }
         }
+    }
+
+    private void everyRegionPaysTheCrew() {
+        Map<String, Set<String>> roles = new LinkedHashMap<>();
+        for (Wage wage : assumptions.wages()) {
+            roles.computeIfAbsent(wage.region(), none -> new HashSet<>()).add(wage.role());
+        }
+        List<String> needed = CrewRate.roles(assumptions.scenario().whole(Scalar.CREW_SIZE));
+        roles.forEach((region, paid) -> needed.stream()
+                .filter(role -> !paid.contains(role))
+                .forEach(role -> missing(AssumptionSchemas.WAGES.file(), Quoted.of(region), role)));
     }
 
     private void scenarioHoldsTogether() {

@@ -90,7 +90,7 @@ public sealed interface CellType {
 
         /** Short and of digits alone, as most cells are: spares the pattern. */
         private static boolean isPlain(String cell) {
-            boolean plain = cell.length() < 16;
+            boolean plain = !cell.isEmpty() && cell.length() < 16;
             for (int i = 0; plain && i < cell.length(); i++) {
                 plain = cell.charAt(i) >= '0' && cell.charAt(i) <= '9';
             }

@@ -46,7 +46,7 @@ final class Failures {
         if (failure instanceof OutputRefused) {
             return failure.getMessage();
         }
-        if (failure instanceof OutOfMemoryError) {
+        if (isOutOfMemory(failure)) {
             return "out of memory: use fewer draws, split the portfolio, or give Java more with -Xmx (java -Xmx4g -jar …);"
                     + " nothing was written";
         }
@@ -55,6 +55,16 @@ final class Failures {
                     + "; nothing was written";
         }
         return "a fault of the program: " + failure + " (run with java -Dweatherlap.debug to see where)";
+    }
+
+    /** Also where it happened on another thread or while a class was made ready. */
+    private static boolean isOutOfMemory(Throwable failure) {
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            if (cause instanceof OutOfMemoryError) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static String io(Throwable failure) {

@@ -1,18 +1,13 @@
 package weatherlap.reports.output;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** Which folders may be written. */
 final class OutputTarget {
@@ -51,7 +46,8 @@ final class OutputTarget {
         if (!force) {
             throw new OutputRefused(asked + " is not empty; use --force to replace an earlier output");
         }
-        Map<String, String> ours = filesNamedIn(target.resolve(RunRecord.FILE))
+        Map<String, String> ours = RunFile.read(target.resolve(RunRecord.FILE))
+                .map(RunFile::outputs)
                 .orElseThrow(() -> new OutputRefused(
                         asked + " holds no run.json of this program and is left alone, even with --force"));
         for (String file : Folders.files(target)) {
@@ -65,34 +61,6 @@ final class OutputTarget {
                         + " was edited after it was written, so the folder is left alone, even with --force");
             }
         }
-    }
-
-    /** The files that a {@code run.json} of ours names, with their checksums; empty when it is not one. */
-    private static Optional<Map<String, String>> filesNamedIn(Path run) throws IOException {
-        if (!Files.isRegularFile(run, LinkOption.NOFOLLOW_LINKS)) {
-            return Optional.empty();
-        }
-        Map<String, String> names = new HashMap<>();
-        boolean ours = false;
-        try (JsonParser json = new JsonFactory().createParser(run.toFile())) {
-            json.nextToken();
-            while (json.nextToken() == JsonToken.FIELD_NAME) {
-                String member = json.currentName();
-                json.nextToken();
-                if (member.equals("program")) {
-                    ours = RunRecord.PROGRAM.equals(json.getText());
-                } else if (member.equals("outputs_sha256")) {
-                    while (json.nextToken() == JsonToken.FIELD_NAME) {
-                        names.put(json.currentName(), json.nextTextValue());
-                    }
-                } else {
-                    json.skipChildren();
-                }
-            }
-        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
-            return Optional.empty();
-        }
-        return ours ? Optional.of(names) : Optional.empty();
     }
 
     /** What went wrong, in few words and without the path, which the message names already. */

@@ -13,6 +13,11 @@ public final class CrewRate {
 
     private CrewRate() {}
 
+    /** Roles that a crew of so many people has; each needs a wage in every region. */
+    public static List<String> roles(int crewSize) {
+        return crewSize == 1 ? List.of(LEAD) : List.of(LEAD, OTHERS);
+    }
+
     /**
      * Mean over the crew, USD/h.
      *
