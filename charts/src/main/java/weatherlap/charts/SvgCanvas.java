@@ -9,9 +9,12 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
+import org.w3c.dom.Attr;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -71,6 +74,7 @@ final class SvgCanvas extends SVGGraphics2D {
     private static void tidy(Element element) {
         element.removeAttribute("id");
         element.removeAttribute("font-family");
+        sort(element);
         for (Element child : children(element)) {
             if (child.getLocalName().equals("defs") && child.getFirstChild() == null) {
                 element.removeChild(child);
@@ -78,6 +82,18 @@ final class SvgCanvas extends SVGGraphics2D {
                 tidy(child);
             }
         }
+    }
+
+    /** Batik sets attributes in the order of a hash map, which is not the same in every version of Java. */
+    private static void sort(Element element) {
+        SortedMap<String, Attr> byName = new TreeMap<>();
+        for (int i = 0; i < element.getAttributes().getLength(); i++) {
+            Attr attribute = (Attr) element.getAttributes().item(i);
+            byName.put(attribute.getName(), attribute);
+        }
+        byName.values().forEach(element::removeAttributeNode);
+        byName.values().forEach(attribute ->
+                element.setAttributeNS(attribute.getNamespaceURI(), attribute.getName(), attribute.getValue()));
     }
 
     private static List<Element> children(Element element) {
