@@ -92,8 +92,9 @@ final class SvgCanvas extends SVGGraphics2D {
             byName.put(attribute.getName(), attribute);
         }
         byName.values().forEach(element::removeAttributeNode);
-        byName.values().forEach(attribute ->
-                element.setAttributeNS(attribute.getNamespaceURI(), attribute.getName(), attribute.getValue()));
+        byName.values()
+                .forEach(attribute ->
+                        element.setAttributeNS(attribute.getNamespaceURI(), attribute.getName(), attribute.getValue()));
     }
 
     private static List<Element> children(Element element) {
