@@ -19,6 +19,7 @@ import weatherlap.reports.output.Version;
         subcommands = {
             GenerateCommand.class,
             CheckCommand.class,
+            ExplainCommand.class,
             CompareCommand.class,
             DriversCommand.class,
             BreakevenCommand.class,

@@ -5,15 +5,18 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import weatherlap.analysis.choice.Decision;
 import weatherlap.reports.compare.CompareReport;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
+import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.run.Results;
+import weatherlap.sim.run.Simulator;
 
 /**
  * The main job: simulates a portfolio under both methods and writes the report.
@@ -29,11 +32,14 @@ public record Compare(InputPaths paths, OutputRequest output, int threads) {
         }
         inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
         try (OutputFolder folder = output.open(paths.named())) {
-            Results results = simulate(inputs, messages);
+            Simulator simulator = inputs.simulator();
+            Results results = simulate(inputs, simulator, messages);
+            Assumptions assumptions = inputs.assumptions().assumptions();
             CompareReport report = new CompareReport(
                     inputs.name(),
                     results,
-                    inputs.assumptions().assumptions(),
+                    Decision.of(results, simulator::takeoff, assumptions.scenario()),
+                    assumptions,
                     inputs.climate().name(),
                     inputs.warnings(),
                     shown(inputs));
@@ -49,10 +55,10 @@ public record Compare(InputPaths paths, OutputRequest output, int threads) {
         messages.note("the report is in " + output.folder());
     }
 
-    private Results simulate(Inputs inputs, Messages messages) {
+    private Results simulate(Inputs inputs, Simulator simulator, Messages messages) {
         try (Messages.Progress progress =
                 messages.progress("houses", inputs.portfolio().houses().size())) {
-            return inputs.simulator().run(inputs.portfolio(), threads, done -> progress.step());
+            return simulator.run(inputs.portfolio(), threads, done -> progress.step());
         }
     }
 
