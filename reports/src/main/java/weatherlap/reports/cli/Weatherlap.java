@@ -20,6 +20,7 @@ import weatherlap.reports.output.Version;
             GenerateCommand.class,
             CalibrateCommand.class,
             CheckCommand.class,
+            ExplainCommand.class,
             CompareCommand.class,
             DriversCommand.class,
             BreakevenCommand.class,

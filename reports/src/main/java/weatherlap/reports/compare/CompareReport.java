@@ -5,6 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import weatherlap.analysis.choice.Decision;
+import weatherlap.analysis.choice.DecisionWords;
+import weatherlap.analysis.rule.RuleTable;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.ResultTables;
@@ -28,6 +31,7 @@ import weatherlap.sim.run.Simulator;
  *
  * @param name of the portfolio, shown in titles
  * @param simulator that made the results
+ * @param decision the default rule and the choice for each house
  * @param climate name of the weather
  * @param warnings doubtful but usable input
  * @param run what is needed to repeat the run: name and value, to show
@@ -36,32 +40,41 @@ public record CompareReport(
         String name,
         Results results,
         Simulator simulator,
+        Decision decision,
         Assumptions assumptions,
         String climate,
         List<String> warnings,
         Map<String, String> run) {
 
-    /** Writes the tables and {@code summary.json}; the workbook, the page and the sheet; the pictures. */
+    /** Writes the tables, {@code summary.json} and the workbook on one thread, the page, the sheet and the pictures on another. */
     public void write(OutputFolder folder) throws IOException {
         Answer answer = Answer.of(results);
         Segments segments = Segments.of(results);
+        ReportPage page = page(answer, segments);
+        Together.run(() -> writeTables(folder, answer, segments, workbookLines(page)), () -> writePages(folder, page));
+    }
+
+    private void writeTables(OutputFolder folder, Answer answer, Segments segments, List<String> about)
+            throws IOException {
         ResultTable segmentTable = segments.table();
-        List<ResultTable> tables =
-                List.of(ResultTables.houses(results), ResultTables.elevations(results), ResultTables.openings(results));
-        for (ResultTable table : tables) {
+        ResultTable rule = RuleTable.of(decision.study());
+        ResultTable houses = ResultTables.houses(results);
+        ResultTable elevations = ResultTables.elevations(results);
+        ResultTable openings = ResultTables.openings(results);
+        for (ResultTable table : List.of(rule, houses, elevations, openings)) {
             folder.write(table.schema().file(), Csv.of(table));
         }
         folder.write("summary.json", SummaryJson.of(answer, segmentTable, results.draws()));
-        ReportPage page = page(answer, segments);
+        folder.write(
+                "workbook.xlsx", WorkbookFile.of(about, List.of(rule, segmentTable, houses, elevations, openings)));
+    }
+
+    private static void writePages(OutputFolder folder, ReportPage page) throws IOException {
         for (Figure figure : page.figures()) {
             folder.write("charts/" + figure.name() + ".svg", svgFile(figure));
         }
         folder.write("report.html", text(Html.render("report.jte", page)));
         folder.write("report.pdf", Pdf.of(page.title(), Html.render("reportsheet.jte", page)));
-        folder.write(
-                "workbook.xlsx",
-                WorkbookFile.of(
-                        workbookLines(page), List.of(segmentTable, tables.get(0), tables.get(1), tables.get(2))));
     }
 
     /** The result in a few lines. */
@@ -87,6 +100,8 @@ public record CompareReport(
                         + Words.count(answer.openings(), "opening", "openings") + "; weather of " + climate + "; "
                         + Words.count(results.draws(), "draw", "draws") + " a house.",
                 AnswerText.sentences(answer, years),
+                DecisionWords.rule(decision),
+                DecisionWords.of(decision),
                 AnswerText.keyFigures(answer, years),
                 figures,
                 SegmentViews.of(segments),

@@ -5,12 +5,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import weatherlap.analysis.choice.Decision;
 import weatherlap.reports.compare.CompareReport;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
+import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.run.Results;
@@ -32,11 +34,13 @@ public record Compare(InputPaths paths, OutputRequest output, int threads) {
         try (OutputFolder folder = output.open(paths.named())) {
             Simulator simulator = inputs.simulator();
             Results results = simulate(inputs, simulator, messages);
+            Assumptions assumptions = inputs.assumptions().assumptions();
             CompareReport report = new CompareReport(
                     inputs.name(),
                     results,
                     simulator,
-                    inputs.assumptions().assumptions(),
+                    Decision.of(results, simulator::takeoff, assumptions.scenario()),
+                    assumptions,
                     inputs.climate().name(),
                     inputs.warnings(),
                     shown(inputs));

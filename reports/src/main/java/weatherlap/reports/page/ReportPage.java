@@ -8,6 +8,8 @@ import java.util.List;
  * @param title of the document
  * @param scope what was compared, in a line
  * @param answer sentences; the first is the answer itself
+ * @param rule the default rule, line by line, as it hangs on the wall
+ * @param ruleNotes what following it costs and how sure it is, in sentences
  * @param keyFigures both methods side by side, means of a house
  * @param figures in the order of the argument
  * @param segments a table for each way of telling openings apart
@@ -23,6 +25,8 @@ public record ReportPage(
         String title,
         String scope,
         List<String> answer,
+        List<String> rule,
+        List<String> ruleNotes,
         TableView keyFigures,
         List<Figure> figures,
         List<TableView> segments,
@@ -35,6 +39,8 @@ public record ReportPage(
         TableView run) {
     public ReportPage {
         answer = List.copyOf(answer);
+        rule = List.copyOf(rule);
+        ruleNotes = List.copyOf(ruleNotes);
         figures = List.copyOf(figures);
         segments = List.copyOf(segments);
         houses = List.copyOf(houses);

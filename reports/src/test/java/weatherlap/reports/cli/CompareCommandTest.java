@@ -48,6 +48,7 @@ class CompareCommandTest {
                         "openings.csv",
                         "elevations.csv",
                         "houses.csv",
+                        "rule.csv",
                         "summary.json",
                         "run.json",
                         "assumptions",
