@@ -20,6 +20,7 @@ import weatherlap.reports.output.Version;
             GenerateCommand.class,
             CheckCommand.class,
             CompareCommand.class,
+            CrewsheetCommand.class,
             DriversCommand.class,
             BreakevenCommand.class,
             ExposureCommand.class,
