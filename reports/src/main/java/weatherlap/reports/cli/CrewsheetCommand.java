@@ -21,8 +21,9 @@ import weatherlap.sim.assumptions.Method;
                 + " lap order.",
         footer = {
             "",
-            "Example:",
-            "  weatherlap crewsheet my-houses --house 12 --method full_flange --out sheet"
+            "Examples:",
+            "  weatherlap crewsheet --house brick --method insert --out sheet",
+            "  weatherlap crewsheet my-houses --house 12 --method full_flange --paper a4 --out sheet"
         })
 final class CrewsheetCommand implements Callable<Integer> {
     @Spec
@@ -31,7 +32,10 @@ final class CrewsheetCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Parameters(paramLabel = "PORTFOLIO", description = "Folder with houses.csv, elevations.csv, openings.csv.")
+    @Parameters(
+            paramLabel = "PORTFOLIO",
+            arity = "0..1",
+            description = "Folder with houses.csv, elevations.csv, openings.csv; else the bundled demo.")
     private Path portfolio;
 
     @Option(names = "--house", paramLabel = "ID", required = true, description = "Key of the house.")

@@ -44,10 +44,9 @@ final class CodeFlags {
         for (Flagged one : flagged) {
             String finding = one.change().after().finding();
             String today = one.change().lost()
-                    ? ", WORSE than today: " + one.change().before().finding()
+                    ? ", WORSE than today (" + without(one.change().before().finding(), tail) + ")"
                     : "";
-            said.computeIfAbsent(
-                            finding.substring(0, finding.length() - tail.length()) + today, text -> new ArrayList<>())
+            said.computeIfAbsent(without(finding, tail) + today, text -> new ArrayList<>())
                     .add(one.window());
         }
         List<String> parts = new ArrayList<>();
@@ -60,12 +59,16 @@ final class CodeFlags {
         return rule.section() + ", " + name(rule) + ": " + String.join("; ", parts) + tail + "." + relief;
     }
 
-    /** What stands in brackets or after a colon at the end of every finding, to be said once. */
+    private static String without(String finding, String tail) {
+        return finding.endsWith(tail) ? finding.substring(0, finding.length() - tail.length()) : finding;
+    }
+
+    /** What stands from the first bracket on at the end of every finding, to be said once. */
     private static String sharedTail(List<Flagged> flagged) {
         String first = flagged.get(0).change().after().finding();
         int at = first.indexOf(" (");
         String tail = at < 0 ? "" : first.substring(at);
-        boolean shared = flagged.stream().allMatch(f -> f.change().after().finding().endsWith(tail) && !f.change().lost());
+        boolean shared = flagged.stream().allMatch(f -> f.change().after().finding().endsWith(tail));
         return shared ? tail : "";
     }
 

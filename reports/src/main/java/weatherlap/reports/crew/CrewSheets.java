@@ -15,6 +15,9 @@ import weatherlap.sim.work.WorkTakeoff;
 
 /** Makes the crew's sheet from a takeoff. */
 public final class CrewSheets {
+    /** Code points of a title at the foot of a page. */
+    private static final int SHORT = 70;
+
     private CrewSheets() {}
 
     /** @param origin what was read, for the foot of the sheet */
@@ -98,6 +101,13 @@ public final class CrewSheets {
                 "Order of the laps with siding: DOE Building America guidance and AAMA 2400, Method A. Screws, cut-backs, capping and the"
                         + " laps of inserts and of masonry: common practice, no source.",
                 "Minutes, waste and tails come from the assumption tables, each with its basis there; many are judgement. " + origin);
+    }
+
+    /** For the foot of every page, should the sheets come apart. */
+    public static String shortTitle(CrewSheet sheet) {
+        String title = title(sheet);
+        int end = title.offsetByCodePoints(0, Math.min(SHORT, title.codePointCount(0, title.length())));
+        return title.substring(0, end) + (end < title.length() ? "…" : "");
     }
 
     /** Heading of a sheet: method and house. */

@@ -21,7 +21,8 @@ final class EdgeTable {
     /** @param taped whether jambs and head can be taped to the barrier */
     static TableView flanged(List<Window> windows, boolean taped) {
         TableView.Builder table = TableView.of("Cut back the returns; "
-                        + (taped ? "strips of tape, tails in; screws by turn" : "sill strip, tails in; screws by turn"))
+                        + (taped ? "strips of tape" : "sill strip")
+                        + ", tails in; screws at corners + middles of jambs + middles of head and sill + the rest")
                 .texts("No.")
                 .numbers("Cut off", "Sill board", "Jambs, 2 of", "Head")
                 .texts("Layers", "Saw depth")
@@ -29,7 +30,7 @@ final class EdgeTable {
         if (taped) {
             table.numbers("Jamb strips, 2 of", "Head strip");
         }
-        table.texts("Screws, corners + jamb middles + head and sill middles + rest");
+        table.texts("Screws");
         windows.forEach(window -> table.row(flanged(window, taped).toArray(String[]::new)));
         return table.build();
     }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import weatherlap.charts.Numbers;
 import weatherlap.charts.Picture;
 import weatherlap.charts.drawing.Inches;
@@ -23,7 +23,10 @@ final class WallPart {
     private static final Pattern SIZE = Pattern.compile("(?<![-\\w])(width|height)=\"[0-9]+\"");
 
     /** Share of the paper's height that a drawing may take, so that its heading and its words stand on the same page. */
-    private static final double DRAWING_SHARE = 0.8;
+    private static final double WITH_PANELS = 0.78;
+
+    /** Where nothing comes down, two walls stand on a page. */
+    private static final double WITHOUT_PANELS = 0.4;
 
     private WallPart() {}
 
@@ -33,11 +36,13 @@ final class WallPart {
         SidingPlan plan = SidingPlan.of(house, wall, flanged ? wall.openings() : List.of());
         return new WallSheet(
                 "Wall " + wall.id() + ", faces " + Numbers.plain(wall.bearingDeg(), 0) + "° clockwise from north",
-                fitted(drawing(wall, windows, plan), paper),
+                fitted(drawing(wall, windows, plan, paper), paper),
                 siding(house, plan, flanged));
     }
 
-    private static WallDrawing drawing(Elevation wall, List<Window> windows, SidingPlan plan) {
+    private static WallDrawing drawing(Elevation wall, List<Window> windows, SidingPlan plan, Paper paper) {
+        double share = plan.panelsDown() > 0 ? WITH_PANELS : WITHOUT_PANELS;
+        double scale = paper.innerWidthPx() / WallDrawing.WIDTH_PX;
         return new WallDrawing(
                 Window.list(windows) + ", seen from outside",
                 wall.widthIn(),
@@ -58,20 +63,20 @@ final class WallPart {
                                 window.takeoff().opening().sillHeightIn(),
                                 window.takeoff().opening().frameWidthIn(),
                                 window.takeoff().opening().frameHeightIn()))
-                        .toList());
+                        .toList(),
+                (int) (share * paper.innerHeightPx() / scale));
     }
 
-    /** The picture at the largest size that fits the paper. */
-    static String fitted(Picture picture, Paper paper) {
-        double scale = Math.min(
-                paper.innerWidthPx() / picture.widthPx(), DRAWING_SHARE * paper.innerHeightPx() / picture.heightPx());
+    /** The picture as wide as the paper. */
+    private static String fitted(Picture picture, Paper paper) {
+        double scale = paper.innerWidthPx() / picture.widthPx();
         String svg = picture.svg();
         int end = svg.indexOf('>');
         String start = SIZE.matcher(svg.substring(0, end))
-                .replaceAll(match -> Matcher.quoteReplacement(match.group(1) + "=\""
-                        + (int) Math.floor(
-                                scale * (match.group(1).equals("width") ? picture.widthPx() : picture.heightPx()))
-                        + "\""));
+                .replaceAll(size -> size.group(1) + "=\""
+                        + (int) Math.floor(scale
+                                * (size.group(1).equals("width") ? picture.widthPx() : picture.heightPx()))
+                        + "\"");
         return start + svg.substring(end);
     }
 
@@ -108,6 +113,6 @@ final class WallPart {
         Map<Integer, List<String>> courses = new LinkedHashMap<>();
         panels.forEach(panel ->
                 courses.computeIfAbsent(panel.course(), course -> new ArrayList<>()).add(panel.mark()));
-        return courses.values().stream().map(marks -> String.join(" ", marks)).collect(java.util.stream.Collectors.joining(", "));
+        return courses.values().stream().map(marks -> String.join(" ", marks)).collect(Collectors.joining(", "));
     }
 }

@@ -19,9 +19,9 @@ final class WorkTables {
     private WorkTables() {}
 
     static TableView days(WorkTakeoff work, List<Window> windows) {
-        TableView.Builder table = TableView.of("Windows by day; a wall is not left open overnight")
+        TableView.Builder table = TableView.of("Windows by day, none left open overnight; siding, staging and clearing fill the time left")
                 .texts("Day", "Start on")
-                .numbers("Person-hours at them");
+                .numbers("Person-hours");
         List<Integer> dayOf = work.crewDays().dayOfOpening();
         for (int day = 1; day <= work.crewDays().days(); day++) {
             int today = day;
@@ -33,8 +33,8 @@ final class WorkTables {
                     .sum();
             table.row(
                     Integer.toString(day),
-                    started.isEmpty() ? "goes on with the day before" : Window.list(started),
-                    Numbers.plain(Units.minutesToHours(minutes), 1));
+                    started.isEmpty() ? "no other: siding, clearing, what goes on" : Window.list(started),
+                    started.isEmpty() ? "" : Numbers.plain(Units.minutesToHours(minutes), 1));
         }
         return table.build();
     }
@@ -42,9 +42,7 @@ final class WorkTables {
     static TableView pickList(HouseTakeoff house) {
         TableView.Builder table = TableView.of("Pick list, in whole packages; waste in")
                 .texts("Item")
-                .numbers("Needed")
-                .texts("In a package")
-                .numbers("Take");
+                .numbers("Needed", "In a package", "Take");
         Map<String, Integer> units = new LinkedHashMap<>();
         house.openings().forEach(o -> units.merge(
                 "New unit, " + Window.word(o.opening().newOperation()), o.geometry().order().units(), Integer::sum));
