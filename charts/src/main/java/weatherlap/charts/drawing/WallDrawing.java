@@ -48,6 +48,7 @@ public record WallDrawing(
 
     /** Width of every drawing, px. */
     public static final int WIDTH_PX = 960;
+
     private static final int SIDE_PX = 64;
     private static final int HEAD_PX = 46;
     private static final int FOOT_PX = 62;
@@ -145,17 +146,21 @@ public record WallDrawing(
         }
     }
 
-    /** The mark of a panel where no opening hides it: at the first of seven places from its left end. */
+    /**
+     * The mark of a panel where no opening hides it: at the first of seven places from its left end; in every other course one mark
+     * further in, so that those of neighbours do not touch.
+     */
     private void mark(Sketch sketch, Panel panel, Rectangle2D box) {
         double sizePx = Math.min((box.getHeight() - 0.5) / CAPITAL, MARK_PX);
         double half = 0.35 * sizePx * panel.mark().length() + 4;
+        boolean further = Math.round(panel.bottomIn() / panel.heightIn()) % 2 == 1 && box.getWidth() > 4 * half;
+        double inPx = further ? 2 * half : 0;
         for (int i = 0; i < 7; i++) {
-            double x = box.getMinX() + half + i * (box.getWidth() - 2 * half) / 6;
+            double x = box.getMinX() + half + inPx + i * (box.getWidth() - 2 * half - inPx) / 6;
             Rectangle2D place = new Rectangle2D.Double(x - half, box.getMinY(), 2 * half, box.getHeight());
             if (openings.stream()
                     .noneMatch(o -> place.intersects(box(o.leftIn(), o.bottomIn(), o.widthIn(), o.heightIn())))) {
-                new Pen(sketch.graphics())
-                        .fitted(panel.mark(), Tone.INK, x, box.getCenterY(), sizePx, box.getWidth());
+                new Pen(sketch.graphics()).fitted(panel.mark(), Tone.INK, x, box.getCenterY(), sizePx, box.getWidth());
                 return;
             }
         }

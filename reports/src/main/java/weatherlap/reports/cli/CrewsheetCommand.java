@@ -17,8 +17,9 @@ import weatherlap.sim.assumptions.Method;
 
 @Command(
         name = "crewsheet",
-        description = "Writes the crew's sheet of one house by one method: each wall drawn to scale, sizes to order, cut-backs, pick list,"
-                + " lap order.",
+        description =
+                "Writes the crew's sheet of one house by one method: each wall drawn to scale, sizes to order, cut-backs, pick list,"
+                        + " lap order.",
         footer = {
             "",
             "Examples:",

@@ -25,11 +25,13 @@ final class Cautions {
 
     static List<String> of(House house, Method method, List<Window> windows, Scenario scenario) {
         List<String> cautions = new ArrayList<>();
-        cautions.add("This sheet does not replace training, licence, the unit maker's instructions or the local code; where they differ,"
-                + " they go first.");
+        cautions.add(
+                "This sheet does not replace training, licence, the unit maker's instructions or the local code; where they differ,"
+                        + " they go first.");
         cautions.add(lead(house));
-        cautions.add("Asbestos: old siding, glazing putty, caulk, plaster and paper may hold it. Have it tested before it is disturbed; if"
-                + " in doubt, stop.");
+        cautions.add(
+                "Asbestos: old siding, glazing putty, caulk, plaster and paper may hold it. Have it tested before it is disturbed; if"
+                        + " in doubt, stop.");
         if (house.cladding() == Cladding.BRICK_VENEER
                 || house.cladding() == Cladding.STUCCO
                 || house.cladding() == Cladding.FIBER_CEMENT) {
@@ -39,18 +41,23 @@ final class Cautions {
         cautions.add(falls(house, windows));
         cautions.add(weight(windows));
         if (method == Method.FULL_FLANGE) {
-            cautions.add("Saw: no deeper than the depth in the table. Wires, pipes and studs stand behind; find them first. One cuts, one"
-                    + " vacuums; eyes, ears and lungs covered.");
+            cautions.add(
+                    "Saw: no deeper than the depth in the table. Wires, pipes and studs stand behind; find them first. One cuts, one"
+                            + " vacuums; eyes, ears and lungs covered.");
             if (scenario.value(Scalar.TEMPERATURE_F) < WARM_TAPE_F) {
                 cautions.add("Cold: planned for " + Numbers.plain(scenario.value(Scalar.TEMPERATURE_F), 0)
                         + " °F. Warm tape and wall until the tape sticks; cold vinyl breaks.");
             }
         }
-        named(windows, "a stain or soft wood was seen: open up, find the water and call the office before closing.", w ->
-                        w.takeoff().opening().stain() == Sighting.YES)
+        named(
+                        windows,
+                        "a stain or soft wood was seen: open up, find the water and call the office before closing.",
+                        w -> w.takeoff().opening().stain() == Sighting.YES)
                 .ifPresent(cautions::add);
-        named(windows, "the frame is on record as rotten.", w ->
-                        w.takeoff().opening().frameCondition() == FrameCondition.ROTTEN)
+        named(
+                        windows,
+                        "the frame is on record as rotten.",
+                        w -> w.takeoff().opening().frameCondition() == FrameCondition.ROTTEN)
                 .ifPresent(cautions::add);
         cautions.add("Mould, nests, wet insulation or bad wiring behind the wall: stop, and follow local guidance.");
         return cautions;
@@ -59,11 +66,13 @@ final class Cautions {
     private static String lead(House house) {
         if (house.leadSafe()) {
             String known = house.leadTest() == LeadTest.POSITIVE ? "Lead paint was found" : "Lead paint is presumed";
-            return "LEAD: " + known + " (built " + house.yearBuilt() + ", before 1978). Replacing windows is renovation under 40 CFR"
+            return "LEAD: " + known + " (built " + house.yearBuilt()
+                    + ", before 1978). Replacing windows is renovation under 40 CFR"
                     + " 745: certified firm and renovator, signs, containment, no open flame or dry grinding, cleaning verified.";
         }
         return house.yearBuilt() < 1978
-                ? "Lead: built " + house.yearBuilt() + ", paint tested negative. Keep the test report with this sheet (40 CFR 745.82)."
+                ? "Lead: built " + house.yearBuilt()
+                        + ", paint tested negative. Keep the test report with this sheet (40 CFR 745.82)."
                 : "Lead: built " + house.yearBuilt() + ", after 1977. If older parts were reused, test them.";
     }
 
@@ -72,7 +81,8 @@ final class Cautions {
                 .mapToDouble(w -> w.takeoff().opening().headHeightIn())
                 .max()
                 .orElse(0);
-        return "Falls: the highest head is " + Numbers.plain(highestIn / 12, 0) + " ft up. From 6 ft on, fall protection by 29 CFR 1926.501;"
+        return "Falls: the highest head is " + Numbers.plain(highestIn / 12, 0)
+                + " ft up. From 6 ft on, fall protection by 29 CFR 1926.501;"
                 + (house.storeys() > 1 ? " staging rather than ladders for setting units;" : "")
                 + " ladder foot out a quarter of its working length (1926.1053), clear of power lines. An open opening is an edge: guard it"
                 + " inside.";
@@ -87,7 +97,8 @@ final class Cautions {
         List<Window> heavy = windows.stream()
                 .filter(w -> w.takeoff().geometry().weight().lift() != UnitWeight.Lift.ONE_PERSON)
                 .toList();
-        return "Weight and glass: the lift column allows " + Numbers.plain(limitLb, 0) + " lb a person, held close. By the NIOSH lifting"
+        return "Weight and glass: the lift column allows " + Numbers.plain(limitLb, 0)
+                + " lb a person, held close. By the NIOSH lifting"
                 + " equation " + reach(10) + " held 10 in. out become " + reach(15) + " at 15 and " + reach(20)
                 + " at 20 in.; it is a guide for a good lift, no legal limit. "
                 + (heavy.isEmpty() ? "No unit is above it. " : Window.list(heavy) + " want two people or more. ")

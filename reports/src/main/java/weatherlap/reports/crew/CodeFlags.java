@@ -50,8 +50,7 @@ final class CodeFlags {
                     .add(one.window());
         }
         List<String> parts = new ArrayList<>();
-        said.forEach((finding, those) ->
-                parts.add(Window.list(those).toLowerCase(Locale.ROOT) + ": " + finding));
+        said.forEach((finding, those) -> parts.add(Window.list(those).toLowerCase(Locale.ROOT) + ": " + finding));
         String relief = rule == CodeRule.ESCAPE
                         && flagged.stream().anyMatch(f -> f.change().after().verdict() == CodeCheck.Verdict.FAILS)
                 ? " " + ResidentialCode.REPLACEMENT_RELIEF
@@ -68,7 +67,8 @@ final class CodeFlags {
         String first = flagged.get(0).change().after().finding();
         int at = first.indexOf(" (");
         String tail = at < 0 ? "" : first.substring(at);
-        boolean shared = flagged.stream().allMatch(f -> f.change().after().finding().endsWith(tail));
+        boolean shared =
+                flagged.stream().allMatch(f -> f.change().after().finding().endsWith(tail));
         return shared ? tail : "";
     }
 

@@ -84,7 +84,10 @@ public final class CrewSheets {
         return takeoff.house().elevations().stream()
                 .filter(wall -> !wall.openings().isEmpty())
                 .map(wall -> WallPart.of(
-                        takeoff, wall, windows.stream().filter(window -> window.on(wall)).toList(), paper))
+                        takeoff,
+                        wall,
+                        windows.stream().filter(window -> window.on(wall)).toList(),
+                        paper))
                 .toList();
     }
 
@@ -93,14 +96,17 @@ public final class CrewSheets {
                 .filter(wall -> wall.openings().isEmpty())
                 .map(Elevation::id)
                 .toList();
-        return blank.isEmpty() ? "" : "No window on " + (blank.size() == 1 ? "wall " : "walls ") + Window.and(blank) + ".";
+        return blank.isEmpty()
+                ? ""
+                : "No window on " + (blank.size() == 1 ? "wall " : "walls ") + Window.and(blank) + ".";
     }
 
     private static List<String> footing(String origin) {
         return List.of(
                 "Order of the laps with siding: DOE Building America guidance and AAMA 2400, Method A. Screws, cut-backs, capping and the"
                         + " laps of inserts and of masonry: common practice, no source.",
-                "Minutes, waste and tails come from the assumption tables, each with its basis there; many are judgement. " + origin);
+                "Minutes, waste and tails come from the assumption tables, each with its basis there; many are judgement. "
+                        + origin);
     }
 
     /** For the foot of every page, should the sheets come apart. */

@@ -20,7 +20,8 @@ final class FastenerOrder {
                     "Sash works and locks; then every other hole the maker gives.");
         }
         String holes = "about " + Inches.text(scenario.value(Scalar.FASTENER_SPACING_IN)) + " apart, the first "
-                + Inches.text(scenario.value(Scalar.FASTENER_EDGE_IN)) + " from each corner; the count for each window is in its"
+                + Inches.text(scenario.value(Scalar.FASTENER_EDGE_IN))
+                + " from each corner; the count for each window is in its"
                 + " wall's table";
         String what = house.cladding().inCourses() ? "hole of the flange" : "strap and hole of the frame";
         return List.of(

@@ -30,30 +30,37 @@ final class LapOrder {
         List<String> steps = new ArrayList<>();
         switch (house.barrier()) {
             case NONE ->
-                steps.add("No barrier is on record. Look before anything goes on: where there is none, agree with the office on a"
-                        + " strip of barrier around the opening, lapped under what stands above.");
+                steps.add(
+                        "No barrier is on record. Look before anything goes on: where there is none, agree with the office on a"
+                                + " strip of barrier around the opening, lapped under what stands above.");
             case UNKNOWN -> steps.add("Nobody has looked at the barrier. Look, and write down what is there.");
             case HOUSEWRAP, BUILDING_PAPER -> {}
         }
-        steps.add("Head flap: cut the " + below + " at the head's two corners, fold the flap up and tack it out of the way.");
-        steps.add("Sill: " + below + " below the opening flat and whole, 2″ lap or more on what is under it. Sill pan or sill strip"
-                + " over it, " + Inches.text(scenario.value(Scalar.TAPE_TAIL_IN)) + " past each side, turned up the jambs; roll it.");
+        steps.add("Head flap: cut the " + below
+                + " at the head's two corners, fold the flap up and tack it out of the way.");
+        steps.add("Sill: " + below
+                + " below the opening flat and whole, 2″ lap or more on what is under it. Sill pan or sill strip"
+                + " over it, " + Inches.text(scenario.value(Scalar.TAPE_TAIL_IN))
+                + " past each side, turned up the jambs; roll it.");
         steps.add(bead(scenario));
-        steps.add("Unit: set it in the bead, shim, level the sill, plumb the jambs, measure both diagonals, then fasten in the order"
-                + " given beside.");
+        steps.add(
+                "Unit: set it in the bead, shim, level the sill, plumb the jambs, measure both diagonals, then fasten in the order"
+                        + " given beside.");
         steps.add("Jamb strips: over both side flanges and over the ends of the sill strip, "
                 + Inches.text(scenario.value(Scalar.TAPE_TAIL_JAMB_IN)) + " past head and sill; roll them.");
         steps.add("Head strip: over the head flange and over the tops of both jamb strips, "
                 + Inches.text(scenario.value(Scalar.TAPE_TAIL_HEAD_IN)) + " past each side; roll it.");
         steps.add("Head flap: last of all down over the head strip; tape its cut corners and every other cut.");
         steps.add("Look: every edge laps over the one below. Photograph all four sides before they are covered.");
-        steps.add(house.cladding().hungInPanels()
-                ? "Siding: channel at jambs and head, under-sill trim at the sill, then every panel back by its letters, locked and nailed"
-                        + " loose enough to slide. Weeps of the unit stay open."
-                : "Siding: head flashing over the casing, its back leg behind the barrier's flap; every board back by its letters, cut ends"
-                        + " primed. Weeps of the unit stay open.");
-        steps.add("Inside, last: a third of the gap's depth of low-expansion foam or insulation, then a bead between unit and opening,"
-                + " all round; then the returns and the sill board.");
+        steps.add(
+                house.cladding().hungInPanels()
+                        ? "Siding: channel at jambs and head, under-sill trim at the sill, then every panel back by its letters, locked and nailed"
+                                + " loose enough to slide. Weeps of the unit stay open."
+                        : "Siding: head flashing over the casing, its back leg behind the barrier's flap; every board back by its letters, cut ends"
+                                + " primed. Weeps of the unit stay open.");
+        steps.add(
+                "Inside, last: a third of the gap's depth of low-expansion foam or insulation, then a bead between unit and opening,"
+                        + " all round; then the returns and the sill board.");
         return steps;
     }
 

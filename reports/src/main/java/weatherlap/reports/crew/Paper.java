@@ -21,7 +21,9 @@ public enum Paper {
     }
 
     public static Optional<Paper> of(String word) {
-        return Arrays.stream(values()).filter(paper -> paper.word().equals(word)).findFirst();
+        return Arrays.stream(values())
+                .filter(paper -> paper.word().equals(word))
+                .findFirst();
     }
 
     /** As CSS and the command line write it. */

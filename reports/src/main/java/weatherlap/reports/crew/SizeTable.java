@@ -65,11 +65,8 @@ final class SizeTable {
         apart.add("widths " + Inches.text(square.widthSpreadIn()));
         apart.add("heights " + Inches.text(square.heightSpreadIn()));
         square.diagonalDifferenceIn().ifPresent(in -> apart.add("diagonals " + Inches.text(in)));
-        String lean = square.outOfPlumbIn() > 0
-                ? ", jambs lean " + Inches.text(square.outOfPlumbIn())
-                : "";
-        return (square.withinTolerance() ? "square enough: " : "OUT OF SQUARE: ")
-                + String.join(", ", apart) + lean;
+        String lean = square.outOfPlumbIn() > 0 ? ", jambs lean " + Inches.text(square.outOfPlumbIn()) : "";
+        return (square.withinTolerance() ? "square enough: " : "OUT OF SQUARE: ") + String.join(", ", apart) + lean;
     }
 
     private static String lift(UnitWeight.Lift lift) {

@@ -74,8 +74,8 @@ final class WallPart {
         int end = svg.indexOf('>');
         String start = SIZE.matcher(svg.substring(0, end))
                 .replaceAll(size -> size.group(1) + "=\""
-                        + (int) Math.floor(scale
-                                * (size.group(1).equals("width") ? picture.widthPx() : picture.heightPx()))
+                        + (int) Math.floor(
+                                scale * (size.group(1).equals("width") ? picture.widthPx() : picture.heightPx()))
                         + "\"");
         return start + svg.substring(end);
     }
@@ -89,14 +89,18 @@ final class WallPart {
                     + " stays: cut the sealant joint around each window and saw the old flange free behind it.");
         }
         if (plan.layout().isEmpty()) {
-            return List.of("The courses of this wall were not measured: its siding cannot be drawn. Take down the courses beside each"
-                    + " window and one above.");
+            return List.of(
+                    "The courses of this wall were not measured: its siding cannot be drawn. Take down the courses beside each"
+                            + " window and one above.");
         }
         List<String> lines = new ArrayList<>();
         String piece = house.cladding().hungInPanels() ? "panel" : "board";
-        lines.add(count(plan.panelsDown(), piece) + " come down with all windows of the wall at once; one window at a time it would be "
-                + plan.panelsOneAtATime() + ". Exposure " + Inches.text(plan.layout().get().exposureIn()) + ", "
-                + piece + "s " + Inches.feet(plan.layout().get().lengthIn()) + " long. Write its letters on the back of each.");
+        lines.add(count(plan.panelsDown(), piece)
+                + " come down with all windows of the wall at once; one window at a time it would be "
+                + plan.panelsOneAtATime() + ". Exposure "
+                + Inches.text(plan.layout().get().exposureIn()) + ", "
+                + piece + "s " + Inches.feet(plan.layout().get().lengthIn())
+                + " long. Write its letters on the back of each.");
         lines.add("From the top: " + order(plan.takenDown()) + ". Back in the opposite order, each in its own place.");
         if (plan.opensTrimAtEave()) {
             lines.add("The top course comes out of the under-sill trim at the eave and locks into it again.");
@@ -111,8 +115,8 @@ final class WallPart {
     /** P1, P2; O1, O3: course by course. */
     private static String order(List<SidingPanel> panels) {
         Map<Integer, List<String>> courses = new LinkedHashMap<>();
-        panels.forEach(panel ->
-                courses.computeIfAbsent(panel.course(), course -> new ArrayList<>()).add(panel.mark()));
+        panels.forEach(panel -> courses.computeIfAbsent(panel.course(), course -> new ArrayList<>())
+                .add(panel.mark()));
         return courses.values().stream().map(marks -> String.join(" ", marks)).collect(Collectors.joining(", "));
     }
 }

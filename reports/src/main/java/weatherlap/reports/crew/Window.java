@@ -30,7 +30,8 @@ record Window(int number, OpeningTakeoff takeoff) {
 
     /** Wall, key and room: front W2, bedroom. */
     String name() {
-        return takeoff.elevation().id() + " " + takeoff.opening().id() + ", " + word(takeoff.opening().room());
+        return takeoff.elevation().id() + " " + takeoff.opening().id() + ", "
+                + word(takeoff.opening().room());
     }
 
     /** Windows 1, 2 and 5. */

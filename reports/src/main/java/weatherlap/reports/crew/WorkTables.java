@@ -19,7 +19,8 @@ final class WorkTables {
     private WorkTables() {}
 
     static TableView days(WorkTakeoff work, List<Window> windows) {
-        TableView.Builder table = TableView.of("Windows by day, none left open overnight; siding, staging and clearing fill the time left")
+        TableView.Builder table = TableView.of(
+                        "Windows by day, none left open overnight; siding, staging and clearing fill the time left")
                 .texts("Day", "Start on")
                 .numbers("Person-hours");
         List<Integer> dayOf = work.crewDays().dayOfOpening();
@@ -29,7 +30,8 @@ final class WorkTables {
                     .filter(window -> dayOf.get(window.number() - 1) == today)
                     .toList();
             double minutes = started.stream()
-                    .mapToDouble(w -> work.openings().get(w.number() - 1).labour().value())
+                    .mapToDouble(
+                            w -> work.openings().get(w.number() - 1).labour().value())
                     .sum();
             table.row(
                     Integer.toString(day),
@@ -44,9 +46,13 @@ final class WorkTables {
                 .texts("Item")
                 .numbers("Needed", "In a package", "Take");
         Map<String, Integer> units = new LinkedHashMap<>();
-        house.openings().forEach(o -> units.merge(
-                "New unit, " + Window.word(o.opening().newOperation()), o.geometry().order().units(), Integer::sum));
-        units.forEach((name, count) -> table.row(name, Integer.toString(count), "by the size tables", Integer.toString(count)));
+        house.openings()
+                .forEach(o -> units.merge(
+                        "New unit, " + Window.word(o.opening().newOperation()),
+                        o.geometry().order().units(),
+                        Integer::sum));
+        units.forEach((name, count) ->
+                table.row(name, Integer.toString(count), "by the size tables", Integer.toString(count)));
         house.work().materials().forEach(line -> table.row(pick(line)));
         return table.build();
     }
@@ -88,17 +94,22 @@ final class WorkTables {
     private static List<String[]> steps(WorkTakeoff work) {
         List<String[]> rows = new ArrayList<>();
         Map<LabourStep, List<LabourLine>> steps = new LinkedHashMap<>();
-        work.lines().forEach(line -> steps.computeIfAbsent(line.step(), step -> new ArrayList<>()).add(line));
+        work.lines().forEach(line -> steps.computeIfAbsent(line.step(), step -> new ArrayList<>())
+                .add(line));
         work.assumptions().steps(work.method()).filter(steps::containsKey).forEach(step -> {
             List<LabourLine> lines = steps.get(step);
             double quantity = lines.stream().mapToDouble(LabourLine::quantity).sum();
             double minutes = lines.stream().mapToDouble(LabourLine::meanMinutes).sum();
             rows.add(new String[] {
-                step.tradeName(), Numbers.plain(quantity, 0) + " " + step.driver().unit(), Numbers.plain(minutes, 0)
+                step.tradeName(),
+                Numbers.plain(quantity, 0) + " " + step.driver().unit(),
+                Numbers.plain(minutes, 0)
             });
         });
         rows.add(new String[] {
-            "On the road", WallPart.count(work.crewDays().days(), "day"), Numbers.plain(work.travel().value(), 0)
+            "On the road",
+            WallPart.count(work.crewDays().days(), "day"),
+            Numbers.plain(work.travel().value(), 0)
         });
         rows.add(new String[] {"In all", "", Numbers.plain(work.labour().value(), 0)});
         return rows;

@@ -47,14 +47,16 @@ class CrewSheetsTest {
                     .mapToInt(o -> o.geometry().fasteners().size())
                     .sum();
             assertThat(sheet.figures())
-                    .contains(Numbers.plain(Units.minutesToHours(takeoff.work().labour().value()), 1)
+                    .contains(Numbers.plain(
+                                    Units.minutesToHours(takeoff.work().labour().value()), 1)
                             + " person-hours, road in");
             if (takeoff.method() == Method.FULL_FLANGE) {
                 assertThat(sheet.figures()).contains(screws + " screws");
             }
             if (panels > 0) {
                 assertThat(sheet.figures()).anyMatch(figure -> figure.matches(panels + " (panel|board)s? down"));
-                String walls = sheet.walls().stream().flatMap(wall -> wall.siding().stream())
+                String walls = sheet.walls().stream()
+                        .flatMap(wall -> wall.siding().stream())
                         .filter(line -> line.startsWith("From the top: "))
                         .map(line -> line.substring("From the top: ".length(), line.indexOf(". Back")))
                         .reduce("", (a, b) -> a + " " + b);
@@ -75,9 +77,11 @@ class CrewSheetsTest {
                     .toList();
             assertThat(items).hasSameSizeAs(takeoff.work().materials());
             for (int i = 0; i < items.size(); i++) {
-                assertThat(items.get(i).get(0)).isEqualTo(takeoff.work().materials().get(i).item().tradeName());
+                assertThat(items.get(i).get(0))
+                        .isEqualTo(takeoff.work().materials().get(i).item().tradeName());
                 assertThat(items.get(i).get(3))
-                        .isEqualTo(Numbers.plain(takeoff.work().materials().get(i).packages(), 0));
+                        .isEqualTo(
+                                Numbers.plain(takeoff.work().materials().get(i).packages(), 0));
             }
             assertThat(rows.stream()
                             .filter(row -> row.get(0).startsWith("New unit"))
@@ -92,7 +96,9 @@ class CrewSheetsTest {
     @Test
     void theStepsAddUpToTheLabourOfTheHouse() {
         assertThat(TAKEOFFS).allSatisfy(takeoff -> {
-            List<List<String>> rows = sheet(takeoff).labour().stream().flatMap(half -> half.rows().stream()).toList();
+            List<List<String>> rows = sheet(takeoff).labour().stream()
+                    .flatMap(half -> half.rows().stream())
+                    .toList();
             List<Double> minutes = rows.stream()
                     .map(row -> Double.parseDouble(row.get(2).replace("\u202f", "")))
                     .toList();
@@ -117,9 +123,16 @@ class CrewSheetsTest {
     /** DOE Building America guidance and AAMA 2400 Method A: pan, unit, jambs, head, flap. */
     @Test
     void lapsGoOnFromBelow() {
-        assertThat(sheets().filter(sheet -> sheet.edges().heads().contains("Head strip"))).isNotEmpty().allSatisfy(sheet ->
-                assertThat(String.join("\n", sheet.laps()))
-                        .containsSubsequence("\nSill: ", "\nBead: ", "\nUnit: ", "\nJamb strips: ", "\nHead strip: ", "\nHead flap: last"));
+        assertThat(sheets().filter(sheet -> sheet.edges().heads().contains("Head strip")))
+                .isNotEmpty()
+                .allSatisfy(sheet -> assertThat(String.join("\n", sheet.laps()))
+                        .containsSubsequence(
+                                "\nSill: ",
+                                "\nBead: ",
+                                "\nUnit: ",
+                                "\nJamb strips: ",
+                                "\nHead strip: ",
+                                "\nHead flap: last"));
     }
 
     @Test
@@ -129,10 +142,11 @@ class CrewSheetsTest {
             String cautions = String.join("\n", sheet(takeoff).cautions());
             assertThat(cautions.contains("LEAD")).isEqualTo(house.leadSafe());
             assertThat(cautions.contains("Silica"))
-                    .isEqualTo(switch (house.cladding()) {
-                        case BRICK_VENEER, STUCCO, FIBER_CEMENT -> true;
-                        case VINYL_SIDING, ALUMINUM_SIDING, WOOD_LAP -> false;
-                    });
+                    .isEqualTo(
+                            switch (house.cladding()) {
+                                case BRICK_VENEER, STUCCO, FIBER_CEMENT -> true;
+                                case VINYL_SIDING, ALUMINUM_SIDING, WOOD_LAP -> false;
+                            });
             assertThat(cautions).contains("Asbestos", "1926.501", "local code", "no legal limit");
         });
     }
@@ -148,9 +162,10 @@ class CrewSheetsTest {
                 assertThat(size(start, " height")).isLessThanOrEqualTo(Paper.LETTER.innerHeightPx() * 0.8);
                 assertThat(size(start, "stroke-width")).isEqualTo(1);
             });
-            assertThat(new javax.xml.parsers.SAXParser[] {parser()}).allSatisfy(parser -> parser.parse(
-                    new org.xml.sax.InputSource(new java.io.StringReader(Html.render("crewsheet.jte", sheet))),
-                    new org.xml.sax.helpers.DefaultHandler()));
+            assertThat(new javax.xml.parsers.SAXParser[] {parser()})
+                    .allSatisfy(parser -> parser.parse(
+                            new org.xml.sax.InputSource(new java.io.StringReader(Html.render("crewsheet.jte", sheet))),
+                            new org.xml.sax.helpers.DefaultHandler()));
         });
     }
 
