@@ -87,7 +87,7 @@ class CrewsheetCommandTest {
                 .isZero();
         assertThat(Files.readString(out.resolve("crewsheet.html")))
                 .startsWith("<!DOCTYPE html>")
-                .contains("&lt;script>")
+                .contains("&lt;script&gt;")
                 .doesNotContain("<script");
         assertThat(text(out)).contains("<script>");
         everythingStandsOnThePage(out, PDRectangle.LETTER);
