@@ -17,8 +17,10 @@ import weatherlap.sim.Check;
  * @param eaveIn height of the eave over grade, in.
  * @param panels of the siding; none on brick or stucco
  * @param openings each with the mark that a list beside the drawing uses
+ * @param tallestPx the height that the whole drawing may have, px, 200 or more
  */
-public record WallDrawing(String label, double widthIn, double eaveIn, List<Panel> panels, List<Opening> openings)
+public record WallDrawing(
+        String label, double widthIn, double eaveIn, List<Panel> panels, List<Opening> openings, int tallestPx)
         implements Picture {
 
     /**
@@ -44,16 +46,28 @@ public record WallDrawing(String label, double widthIn, double eaveIn, List<Pane
         }
     }
 
-    private static final int WIDTH_PX = 960;
+    /** Width of every drawing, px. */
+    public static final int WIDTH_PX = 960;
+
     private static final int SIDE_PX = 64;
     private static final int HEAD_PX = 46;
     private static final int FOOT_PX = 62;
-    private static final int MAX_PX = 460;
+    private static final int MARK_PX = 11;
+    private static final int TALLEST_PX = 568;
 
-    /** Smallest type that can be read on paper, px at the size of the drawing. */
-    private static final double SMALLEST_PX = 6;
+    /** Lowest panel whose mark can be read on paper, px at the size of the drawing. */
+    private static final double SMALLEST_PX = 4.2;
+
+    /** Height of capitals and figures, which are all that a mark is of, as a share of the type's size. */
+    private static final double CAPITAL = 0.73;
+
+    /** As high as a sheet that holds other things besides. */
+    public WallDrawing(String label, double widthIn, double eaveIn, List<Panel> panels, List<Opening> openings) {
+        this(label, widthIn, eaveIn, panels, openings, TALLEST_PX);
+    }
 
     public WallDrawing {
+        Check.within("tallest", tallestPx, 200, 10_000);
         Check.text("label", label);
         Check.positive("width", widthIn);
         Check.positive("eave height", eaveIn);
@@ -82,7 +96,7 @@ public record WallDrawing(String label, double widthIn, double eaveIn, List<Pane
     }
 
     double pxPerIn() {
-        return Math.min((WIDTH_PX - 2.0 * SIDE_PX) / widthIn, MAX_PX / eaveIn);
+        return Math.min((WIDTH_PX - 2.0 * SIDE_PX) / widthIn, (double) (tallestPx - HEAD_PX - FOOT_PX) / eaveIn);
     }
 
     @Override
@@ -132,16 +146,21 @@ public record WallDrawing(String label, double widthIn, double eaveIn, List<Pane
         }
     }
 
-    /** The mark of a panel where no opening hides it: at the first of seven places from its left end. */
+    /**
+     * The mark of a panel where no opening hides it: at the first of seven places from its left end; in every other course one mark
+     * further in, so that those of neighbours do not touch.
+     */
     private void mark(Sketch sketch, Panel panel, Rectangle2D box) {
-        double half = 0.35 * box.getHeight() * panel.mark().length() + 4;
+        double sizePx = Math.min((box.getHeight() - 0.5) / CAPITAL, MARK_PX);
+        double half = 0.35 * sizePx * panel.mark().length() + 4;
+        boolean further = Math.round(panel.bottomIn() / panel.heightIn()) % 2 == 1 && box.getWidth() > 4 * half;
+        double inPx = further ? 2 * half : 0;
         for (int i = 0; i < 7; i++) {
-            double x = box.getMinX() + half + i * (box.getWidth() - 2 * half) / 6;
+            double x = box.getMinX() + half + inPx + i * (box.getWidth() - 2 * half - inPx) / 6;
             Rectangle2D place = new Rectangle2D.Double(x - half, box.getMinY(), 2 * half, box.getHeight());
             if (openings.stream()
                     .noneMatch(o -> place.intersects(box(o.leftIn(), o.bottomIn(), o.widthIn(), o.heightIn())))) {
-                new Pen(sketch.graphics())
-                        .fitted(panel.mark(), Tone.INK, x, box.getCenterY(), box.getHeight() - 0.5, box.getWidth());
+                new Pen(sketch.graphics()).fitted(panel.mark(), Tone.INK, x, box.getCenterY(), sizePx, box.getWidth());
                 return;
             }
         }

@@ -22,6 +22,7 @@ import weatherlap.reports.output.Version;
             CheckCommand.class,
             ExplainCommand.class,
             CompareCommand.class,
+            CrewsheetCommand.class,
             DriversCommand.class,
             BreakevenCommand.class,
             ExposureCommand.class,

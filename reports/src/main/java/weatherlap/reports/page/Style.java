@@ -17,6 +17,15 @@ public final class Style {
         return filled(Text.of("sheet.css"));
     }
 
+    /**
+     * For a crew's sheet, on paper across and on a screen.
+     *
+     * @param size of the paper, as CSS names it
+     */
+    public static String crewSheet(String size) {
+        return filled(Text.of("crewsheet.css")).replace("#size", size);
+    }
+
     /** The script that finds a house in a page. */
     public static String search() {
         return Text.of("find.js");

@@ -29,7 +29,7 @@ import weatherlap.sim.house.Room;
  */
 public final class ResidentialCode {
     /** Where a replacement may be relieved of R310.2; never counted as a pass here. */
-    static final String REPLACEMENT_RELIEF =
+    public static final String REPLACEMENT_RELIEF =
             "R310.2.5 relieves a replacement window that is the maker's largest standard size"
                     + " to fit the existing frame or rough opening, works as the old one did or opens as far, and comes with no"
                     + " change of occupancy; whether an insert may lean on it is disputed.";

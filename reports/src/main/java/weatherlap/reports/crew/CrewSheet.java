@@ -1,0 +1,67 @@
+package weatherlap.reports.crew;
+
+import java.util.List;
+import weatherlap.reports.page.TableView;
+import weatherlap.sim.assumptions.Method;
+
+/**
+ * The crew's sheet for one house by one method.
+ *
+ * @param title which house
+ * @param facts of the house, in a line
+ * @param figures counts to know at a glance
+ * @param days which windows on which day
+ * @param cautions work that can hurt here
+ * @param codes flags of the model code, in sentences
+ * @param sizes to order
+ * @param edges to cut back and to tape, or to cap
+ * @param walls those that have windows
+ * @param blankWalls a sentence on the walls that have none, or empty
+ * @param laps in the order they go on, from below
+ * @param fastening in the order screws are driven
+ * @param pickList whole packages
+ * @param labour each step of the house, in halves that stand side by side
+ * @param footing what the numbers rest on
+ */
+public record CrewSheet(
+        String title,
+        String facts,
+        Method method,
+        Paper paper,
+        List<String> figures,
+        TableView days,
+        List<String> cautions,
+        List<String> codes,
+        TableView sizes,
+        TableView edges,
+        List<WallSheet> walls,
+        String blankWalls,
+        List<String> laps,
+        List<String> fastening,
+        TableView pickList,
+        List<TableView> labour,
+        List<String> footing) {
+    public CrewSheet {
+        figures = List.copyOf(figures);
+        cautions = List.copyOf(cautions);
+        codes = List.copyOf(codes);
+        walls = List.copyOf(walls);
+        laps = List.copyOf(laps);
+        fastening = List.copyOf(fastening);
+        labour = List.copyOf(labour);
+        footing = List.copyOf(footing);
+    }
+
+    /**
+     * One wall.
+     *
+     * @param heading which wall
+     * @param svg the wall to scale, fitted to the paper; made by {@code weatherlap.charts}, so safe to stand in a page as it is
+     * @param siding what comes down and in which order, in sentences
+     */
+    public record WallSheet(String heading, String svg, List<String> siding) {
+        public WallSheet {
+            siding = List.copyOf(siding);
+        }
+    }
+}

@@ -1,0 +1,123 @@
+package weatherlap.reports.crew;
+
+import java.util.ArrayList;
+import java.util.List;
+import weatherlap.charts.MethodStyle;
+import weatherlap.charts.Numbers;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+import weatherlap.sim.run.HouseTakeoff;
+import weatherlap.sim.work.WorkTakeoff;
+
+/** Makes the crew's sheet from a takeoff. */
+public final class CrewSheets {
+    /** Code points of a title at the foot of a page. */
+    private static final int SHORT = 70;
+
+    private CrewSheets() {}
+
+    /** @param origin what was read, for the foot of the sheet */
+    public static CrewSheet of(HouseTakeoff takeoff, Paper paper, String origin) {
+        House house = takeoff.house();
+        WorkTakeoff work = takeoff.work();
+        Scenario scenario = work.assumptions().scenario();
+        List<Window> windows = Window.of(takeoff);
+        return new CrewSheet(
+                house.label(),
+                facts(house),
+                takeoff.method(),
+                paper,
+                figures(takeoff, windows),
+                WorkTables.days(work, windows),
+                Cautions.of(house, takeoff.method(), windows, scenario),
+                CodeFlags.of(windows),
+                SizeTable.of(windows, takeoff.method()),
+                takeoff.method() == Method.FULL_FLANGE
+                        ? EdgeTable.flanged(windows, house.cladding().inCourses())
+                        : EdgeTable.capped(windows, scenario),
+                walls(takeoff, windows, paper),
+                blankWalls(house),
+                LapOrder.of(house, takeoff.method(), scenario),
+                FastenerOrder.of(house, takeoff.method(), scenario),
+                WorkTables.pickList(takeoff),
+                WorkTables.labour(work),
+                footing(origin));
+    }
+
+    private static String facts(House house) {
+        return house.id() + ": built " + house.yearBuilt() + ", " + Window.word(house.cladding()) + ", barrier "
+                + switch (house.barrier()) {
+                    case HOUSEWRAP -> "housewrap";
+                    case BUILDING_PAPER -> "building paper";
+                    case NONE -> "none";
+                    case UNKNOWN -> "not known";
+                }
+                + ", " + WallPart.count(house.storeys(), "storey");
+    }
+
+    private static List<String> figures(HouseTakeoff takeoff, List<Window> windows) {
+        WorkTakeoff work = takeoff.work();
+        List<String> figures = new ArrayList<>();
+        figures.add(WallPart.count(windows.size(), "window"));
+        figures.add(WallPart.count(work.crewDays().days(), "day") + " for "
+                + work.assumptions().scenario().whole(Scalar.CREW_SIZE) + " people");
+        figures.add(Numbers.plain(Units.minutesToHours(work.labour().value()), 1) + " person-hours, road in");
+        if (takeoff.method() == Method.FULL_FLANGE) {
+            int down = takeoff.panelsDown().stream().mapToInt(panels -> panels).sum();
+            figures.add(house(takeoff, down));
+            figures.add(WorkTables.screws(windows) + " screws");
+        }
+        return figures;
+    }
+
+    private static String house(HouseTakeoff takeoff, int down) {
+        return takeoff.house().cladding().inCourses()
+                ? WallPart.count(down, takeoff.house().cladding().hungInPanels() ? "panel" : "board") + " down"
+                : "no siding down";
+    }
+
+    private static List<CrewSheet.WallSheet> walls(HouseTakeoff takeoff, List<Window> windows, Paper paper) {
+        return takeoff.house().elevations().stream()
+                .filter(wall -> !wall.openings().isEmpty())
+                .map(wall -> WallPart.of(
+                        takeoff,
+                        wall,
+                        windows.stream().filter(window -> window.on(wall)).toList(),
+                        paper))
+                .toList();
+    }
+
+    private static String blankWalls(House house) {
+        List<String> blank = house.elevations().stream()
+                .filter(wall -> wall.openings().isEmpty())
+                .map(Elevation::id)
+                .toList();
+        return blank.isEmpty()
+                ? ""
+                : "No window on " + (blank.size() == 1 ? "wall " : "walls ") + Window.and(blank) + ".";
+    }
+
+    private static List<String> footing(String origin) {
+        return List.of(
+                "Order of the laps with siding: DOE Building America guidance and AAMA 2400, Method A. Screws, cut-backs, capping and the"
+                        + " laps of inserts and of masonry: common practice, no source.",
+                "Minutes, waste and tails come from the assumption tables, each with its basis there; many are judgement. "
+                        + origin);
+    }
+
+    /** For the foot of every page, should the sheets come apart. */
+    public static String shortTitle(CrewSheet sheet) {
+        String title = title(sheet);
+        int end = title.offsetByCodePoints(0, Math.min(SHORT, title.codePointCount(0, title.length())));
+        return title.substring(0, end) + (end < title.length() ? "…" : "");
+    }
+
+    /** Heading of a sheet: method and house. */
+    public static String title(CrewSheet sheet) {
+        return "Crew sheet, " + MethodStyle.of(sheet.method()).label() + ": " + sheet.title();
+    }
+}

@@ -1,0 +1,110 @@
+package weatherlap.reports.crew;
+
+import java.util.List;
+import weatherlap.charts.Numbers;
+import weatherlap.charts.drawing.Inches;
+import weatherlap.reports.page.TableView;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.geometry.Capping;
+import weatherlap.sim.geometry.CutBack;
+import weatherlap.sim.geometry.Fastening;
+import weatherlap.sim.geometry.Fastening.Turn;
+import weatherlap.sim.geometry.Flashing;
+import weatherlap.sim.geometry.OpeningGeometry;
+
+/** What is cut, taped and screwed around a full-flange unit, or bent and fitted around an insert. */
+final class EdgeTable {
+    private EdgeTable() {}
+
+    /** @param taped whether jambs and head can be taped to the barrier */
+    static TableView flanged(List<Window> windows, boolean taped) {
+        TableView.Builder table = TableView.of("Cut back the returns; "
+                        + (taped ? "strips of tape" : "sill strip")
+                        + ", tails in; screws at corners + middles of jambs + middles of head and sill + the rest")
+                .texts("No.")
+                .numbers("Cut off", "Sill board", "Jambs, 2 of", "Head")
+                .texts("Layers", "Saw depth")
+                .numbers("Return left", "Sill strip");
+        if (taped) {
+            table.numbers("Jamb strips, 2 of", "Head strip");
+        }
+        table.texts("Screws");
+        windows.forEach(window -> table.row(flanged(window, taped).toArray(String[]::new)));
+        return table.build();
+    }
+
+    private static List<String> flanged(Window window, boolean taped) {
+        OpeningGeometry geometry = window.takeoff().geometry();
+        CutBack cut = geometry.cutBack().orElseThrow();
+        Flashing tape = geometry.flashing();
+        List<String> cells = new java.util.ArrayList<>(List.of(window.mark()));
+        if (cut.pieces().isEmpty()) {
+            cells.addAll(List.of("nothing", "", "", "", "", ""));
+        } else {
+            cells.addAll(List.of(
+                    Inches.text(cut.cutIn()),
+                    piece(cut, "sill board"),
+                    piece(cut, "left jamb"),
+                    piece(cut, "head"),
+                    cut.layers() + " " + Window.word(window.takeoff().opening().interiorReturn()),
+                    Inches.text(cut.sawDepthIn())));
+        }
+        cells.add(Inches.text(cut.depthLeftIn()));
+        cells.add(Inches.text(tape.sillIn()));
+        if (taped) {
+            cells.add(Inches.text(tape.jambIn()));
+            cells.add(Inches.text(tape.headIn()));
+        }
+        cells.add(screws(geometry.fasteners()));
+        return cells;
+    }
+
+    private static String piece(CutBack cut, String name) {
+        return cut.pieces().stream()
+                .filter(piece -> piece.tradeName().equals(name))
+                .map(piece -> Inches.text(piece.lengthIn()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    static String screws(List<Fastening.Fastener> fasteners) {
+        return turn(fasteners, Turn.CORNER)
+                + " + " + turn(fasteners, Turn.MIDDLE_OF_JAMB)
+                + " + " + turn(fasteners, Turn.MIDDLE_OF_HEAD_OR_SILL)
+                + " + " + turn(fasteners, Turn.THE_REST)
+                + " = " + fasteners.size();
+    }
+
+    private static long turn(List<Fastening.Fastener> fasteners, Turn turn) {
+        return fasteners.stream().filter(screw -> screw.turn() == turn).count();
+    }
+
+    static TableView capped(List<Window> windows, Scenario scenario) {
+        String stretch = "; stretch-out " + Inches.text(scenario.value(Scalar.COIL_STRETCH_OUT_IN))
+                + " at head and legs, " + Inches.text(scenario.value(Scalar.COIL_STRETCH_OUT_SILL_IN)) + " at the sill";
+        TableView.Builder table = TableView.of("Capping over the old frame, tails in" + stretch)
+                .texts("No.")
+                .numbers("Sill piece", "Legs, 2 of", "Head piece", "Coil")
+                .texts("Old frame that stays", "Inside");
+        for (Window window : windows) {
+            Capping capping = window.takeoff().geometry().capping();
+            table.row(
+                    window.mark(),
+                    Inches.text(capping.sillIn()),
+                    Inches.text(capping.jambIn()),
+                    Inches.text(capping.headIn()),
+                    Numbers.plain(Units.squareInchesToSquareFeet(capping.areaIn2()), 1) + " ft²",
+                    Window.word(window.takeoff().opening().existingMaterial()) + ", "
+                            + switch (window.takeoff().opening().frameCondition()) {
+                                case SOUND -> "sound";
+                                case WORN -> "worn: level and pack the sill";
+                                case ROTTEN -> "ROTTEN: mend it first, or do not set an insert";
+                                case UNKNOWN -> "not looked at: probe sill and corners";
+                            },
+                    Window.word(window.takeoff().opening().interiorReturn()));
+        }
+        return table.build();
+    }
+}

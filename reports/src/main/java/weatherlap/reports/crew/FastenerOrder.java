@@ -1,0 +1,33 @@
+package weatherlap.reports.crew;
+
+import java.util.List;
+import weatherlap.charts.drawing.Inches;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.house.House;
+
+/** Which screw when, looking at the reveal between. Common practice, no source; the unit's maker goes first. */
+final class FastenerOrder {
+    private FastenerOrder() {}
+
+    static List<String> of(House house, Method method, Scenario scenario) {
+        if (method == Method.INSERT) {
+            return List.of(
+                    "Top of both jambs, snug. Sash in: look at the reveal.",
+                    "Bottom of both jambs, snug. Sill level, diagonals equal, reveal even.",
+                    "Middles of both jambs: shim first, never pull the jamb to the old frame.",
+                    "Sash works and locks; then every other hole the maker gives.");
+        }
+        String holes = "about " + Inches.text(scenario.value(Scalar.FASTENER_SPACING_IN)) + " apart, the first "
+                + Inches.text(scenario.value(Scalar.FASTENER_EDGE_IN))
+                + " from each corner; the count for each window is in its"
+                + " wall's table";
+        String what = house.cladding().inCourses() ? "hole of the flange" : "strap and hole of the frame";
+        return List.of(
+                "The corners, not tight. Sash in: look at the reveal, sill level, diagonals equal.",
+                "The middles of both jambs: look at the reveal again, straight as a string.",
+                "The middles of head and sill: the sill stays level, the head is not pulled up.",
+                "Sash works and locks; then every other " + what + ": " + holes + ".");
+    }
+}

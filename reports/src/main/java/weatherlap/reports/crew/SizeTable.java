@@ -1,0 +1,79 @@
+package weatherlap.reports.crew;
+
+import java.util.ArrayList;
+import java.util.List;
+import weatherlap.charts.Numbers;
+import weatherlap.charts.drawing.Inches;
+import weatherlap.reports.page.TableView;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.geometry.OpeningGeometry;
+import weatherlap.sim.geometry.OrderSize;
+import weatherlap.sim.geometry.Squareness;
+import weatherlap.sim.geometry.UnitWeight;
+
+/** Sizes to order, out-of-square notes, weights. */
+final class SizeTable {
+    private SizeTable() {}
+
+    static TableView of(List<Window> windows, Method method) {
+        boolean flanged = method == Method.FULL_FLANGE;
+        TableView.Builder table = TableView.of("Sizes to order, width × height"
+                        + (flanged ? "; check each against the rough opening once the old unit is out" : ""))
+                .texts(
+                        "No.",
+                        "Window",
+                        "New unit",
+                        "Order each",
+                        flanged ? "Rough opening" : "Inside the old frame",
+                        "Tape readings, largest less smallest",
+                        "Weight each",
+                        "Lift");
+        windows.forEach(window -> table.row(row(window)));
+        return table.build();
+    }
+
+    private static String[] row(Window window) {
+        OpeningGeometry geometry = window.takeoff().geometry();
+        OrderSize order = geometry.order();
+        boolean fits = order.fits();
+        return new String[] {
+            window.mark(),
+            window.name(),
+            (order.units() > 1 ? order.units() + " × " : "")
+                    + Window.word(window.takeoff().opening().newOperation()),
+            fits ? size(order.widthIn(), order.heightIn()) + overall(order) : "none fits",
+            size(order.openingWidthIn(), order.openingHeightIn()),
+            readings(window, order.squareness()),
+            fits ? Numbers.plain(geometry.weight().totalLb(), 0) + " lb" : "",
+            fits ? lift(geometry.weight().lift()) : ""
+        };
+    }
+
+    static String size(double widthIn, double heightIn) {
+        return Inches.text(widthIn) + " × " + Inches.text(heightIn);
+    }
+
+    private static String overall(OrderSize order) {
+        return order.units() > 1 ? ", " + Inches.text(order.overallWidthIn()) + " over all" : "";
+    }
+
+    private static String readings(Window window, Squareness square) {
+        if (window.takeoff().opening().readings().isEmpty()) {
+            return "not taken: measure before ordering";
+        }
+        List<String> apart = new ArrayList<>();
+        apart.add("widths " + Inches.text(square.widthSpreadIn()));
+        apart.add("heights " + Inches.text(square.heightSpreadIn()));
+        square.diagonalDifferenceIn().ifPresent(in -> apart.add("diagonals " + Inches.text(in)));
+        String lean = square.outOfPlumbIn() > 0 ? ", jambs lean " + Inches.text(square.outOfPlumbIn()) : "";
+        return (square.withinTolerance() ? "square enough: " : "OUT OF SQUARE: ") + String.join(", ", apart) + lean;
+    }
+
+    private static String lift(UnitWeight.Lift lift) {
+        return switch (lift) {
+            case ONE_PERSON -> "one person";
+            case TWO_PEOPLE -> "two people";
+            case MORE_OR_A_MACHINE -> "three or a machine";
+        };
+    }
+}

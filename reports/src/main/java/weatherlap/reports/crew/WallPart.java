@@ -1,0 +1,122 @@
+package weatherlap.reports.crew;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import weatherlap.charts.Numbers;
+import weatherlap.charts.Picture;
+import weatherlap.charts.drawing.Inches;
+import weatherlap.charts.drawing.WallDrawing;
+import weatherlap.reports.crew.CrewSheet.WallSheet;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.geometry.SidingPanel;
+import weatherlap.sim.geometry.SidingPlan;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+import weatherlap.sim.run.HouseTakeoff;
+
+/** A wall drawn, with what comes down and what is ordered for it. */
+final class WallPart {
+    private static final Pattern SIZE = Pattern.compile("(?<![-\\w])(width|height)=\"[0-9]+\"");
+
+    /** Share of the paper's height that a drawing may take, so that its heading and its words stand on the same page. */
+    private static final double WITH_PANELS = 0.78;
+
+    /** Where nothing comes down, two walls stand on a page. */
+    private static final double WITHOUT_PANELS = 0.4;
+
+    private WallPart() {}
+
+    static WallSheet of(HouseTakeoff takeoff, Elevation wall, List<Window> windows, Paper paper) {
+        House house = takeoff.house();
+        boolean flanged = takeoff.method() == Method.FULL_FLANGE;
+        SidingPlan plan = SidingPlan.of(house, wall, flanged ? wall.openings() : List.of());
+        return new WallSheet(
+                "Wall " + wall.id() + ", faces " + Numbers.plain(wall.bearingDeg(), 0) + "° clockwise from north",
+                fitted(drawing(wall, windows, plan, paper), paper),
+                siding(house, plan, flanged));
+    }
+
+    private static WallDrawing drawing(Elevation wall, List<Window> windows, SidingPlan plan, Paper paper) {
+        double share = plan.panelsDown() > 0 ? WITH_PANELS : WITHOUT_PANELS;
+        double scale = paper.innerWidthPx() / WallDrawing.WIDTH_PX;
+        return new WallDrawing(
+                Window.list(windows) + ", seen from outside",
+                wall.widthIn(),
+                wall.eaveHeightIn(),
+                plan.panels().stream()
+                        .map(panel -> new WallDrawing.Panel(
+                                panel.mark(),
+                                panel.rect().leftIn(),
+                                panel.rect().bottomIn(),
+                                panel.rect().widthIn(),
+                                panel.rect().heightIn(),
+                                panel.down()))
+                        .toList(),
+                windows.stream()
+                        .map(window -> new WallDrawing.Opening(
+                                window.mark(),
+                                window.takeoff().opening().leftIn(),
+                                window.takeoff().opening().sillHeightIn(),
+                                window.takeoff().opening().frameWidthIn(),
+                                window.takeoff().opening().frameHeightIn()))
+                        .toList(),
+                (int) (share * paper.innerHeightPx() / scale));
+    }
+
+    /** The picture as wide as the paper. */
+    private static String fitted(Picture picture, Paper paper) {
+        double scale = paper.innerWidthPx() / picture.widthPx();
+        String svg = picture.svg();
+        int end = svg.indexOf('>');
+        String start = SIZE.matcher(svg.substring(0, end))
+                .replaceAll(size -> size.group(1) + "=\""
+                        + (int) Math.floor(
+                                scale * (size.group(1).equals("width") ? picture.widthPx() : picture.heightPx()))
+                        + "\"");
+        return start + svg.substring(end);
+    }
+
+    private static List<String> siding(House house, SidingPlan plan, boolean flanged) {
+        if (!flanged) {
+            return List.of("No siding comes down.");
+        }
+        if (!house.cladding().inCourses()) {
+            return List.of("The " + Window.word(house.cladding())
+                    + " stays: cut the sealant joint around each window and saw the old flange free behind it.");
+        }
+        if (plan.layout().isEmpty()) {
+            return List.of(
+                    "The courses of this wall were not measured: its siding cannot be drawn. Take down the courses beside each"
+                            + " window and one above.");
+        }
+        List<String> lines = new ArrayList<>();
+        String piece = house.cladding().hungInPanels() ? "panel" : "board";
+        lines.add(count(plan.panelsDown(), piece)
+                + " come down with all windows of the wall at once; one window at a time it would be "
+                + plan.panelsOneAtATime() + ". Exposure "
+                + Inches.text(plan.layout().get().exposureIn()) + ", "
+                + piece + "s " + Inches.feet(plan.layout().get().lengthIn())
+                + " long. Write its letters on the back of each.");
+        lines.add("From the top: " + order(plan.takenDown()) + ". Back in the opposite order, each in its own place.");
+        if (plan.opensTrimAtEave()) {
+            lines.add("The top course comes out of the under-sill trim at the eave and locks into it again.");
+        }
+        return lines;
+    }
+
+    static String count(int count, String thing) {
+        return count + " " + thing + (count == 1 ? "" : "s");
+    }
+
+    /** P1, P2; O1, O3: course by course. */
+    private static String order(List<SidingPanel> panels) {
+        Map<Integer, List<String>> courses = new LinkedHashMap<>();
+        panels.forEach(panel -> courses.computeIfAbsent(panel.course(), course -> new ArrayList<>())
+                .add(panel.mark()));
+        return courses.values().stream().map(marks -> String.join(" ", marks)).collect(Collectors.joining(", "));
+    }
+}

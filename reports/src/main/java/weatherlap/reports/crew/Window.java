@@ -1,0 +1,55 @@
+package weatherlap.reports.crew;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.run.HouseTakeoff;
+import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
+
+/**
+ * A window by the number that the sheet calls it.
+ *
+ * @param number from 1, in table order over the walls
+ */
+record Window(int number, OpeningTakeoff takeoff) {
+    static List<Window> of(HouseTakeoff house) {
+        return IntStream.range(0, house.openings().size())
+                .mapToObj(i -> new Window(i + 1, house.openings().get(i)))
+                .toList();
+    }
+
+    boolean on(Elevation wall) {
+        return takeoff.elevation().id().equals(wall.id());
+    }
+
+    String mark() {
+        return Integer.toString(number);
+    }
+
+    /** Wall, key and room: front W2, bedroom. */
+    String name() {
+        return takeoff.elevation().id() + " " + takeoff.opening().id() + ", "
+                + word(takeoff.opening().room());
+    }
+
+    /** Windows 1, 2 and 5. */
+    static String list(List<Window> windows) {
+        List<String> marks = windows.stream().map(Window::mark).toList();
+        return (marks.size() == 1 ? "Window " : "Windows ") + and(marks);
+    }
+
+    static String and(List<String> parts) {
+        if (parts.size() < 2) {
+            return String.join("", parts);
+        }
+        List<String> first = new ArrayList<>(parts);
+        String last = first.remove(first.size() - 1);
+        return String.join(", ", first) + " and " + last;
+    }
+
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

@@ -1,0 +1,76 @@
+package weatherlap.reports.jobs;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import weatherlap.datasets.table.Nearest;
+import weatherlap.reports.crew.CrewSheet;
+import weatherlap.reports.crew.CrewSheets;
+import weatherlap.reports.crew.Paper;
+import weatherlap.reports.output.Content;
+import weatherlap.reports.output.Html;
+import weatherlap.reports.output.OutputFolder;
+import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.output.Pdf;
+import weatherlap.reports.output.RunRecord;
+import weatherlap.reports.output.Version;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.house.House;
+import weatherlap.sim.laps.LeakTables;
+import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.run.HouseTakeoff;
+
+/**
+ * Writes the crew's sheet of one house by one method.
+ *
+ * @param house its key
+ */
+public record WriteCrewSheet(InputPaths paths, OutputRequest output, String house, Method method, Paper paper) {
+    /** @throws BadInput with every problem of the tables, for a house that is not there or one without windows */
+    public void run(Messages messages) throws IOException {
+        Inputs inputs = Inputs.read(paths);
+        House found = found(inputs);
+        inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
+        String program = "weatherlap " + Version.current() + ", portfolio " + inputs.name() + ".";
+        CrewSheet sheet = CrewSheets.of(takeoff(inputs, found), paper, program);
+        String page = Html.render("crewsheet.jte", sheet);
+        try (OutputFolder folder = output.open(paths.named())) {
+            folder.write("crewsheet.html", Content.of(("<!DOCTYPE html>\n" + page).getBytes(StandardCharsets.UTF_8)));
+            folder.write("crewsheet.pdf", Pdf.of(CrewSheets.title(sheet), page));
+            Map<String, Object> settings = new LinkedHashMap<>();
+            settings.put("portfolio", inputs.name());
+            settings.put("house", house);
+            settings.put("method", method.name());
+            settings.put("paper", paper.word());
+            settings.put("changes", paths.changes());
+            folder.commit(new RunRecord(Version.current(), "crewsheet", settings, inputs.checksums()));
+        }
+        messages.note("the crew sheet is in " + output.folder());
+    }
+
+    private HouseTakeoff takeoff(Inputs inputs, House found) {
+        Assumptions assumptions = inputs.assumptions().assumptions();
+        return HouseTakeoff.of(
+                        found,
+                        assumptions,
+                        RainClimate.of(inputs.climate(), assumptions.scenario()),
+                        LeakTables.of(assumptions))
+                .get(method);
+    }
+
+    private House found(Inputs inputs) {
+        List<House> houses = inputs.portfolio().houses();
+        House found = houses.stream()
+                .filter(candidate -> candidate.id().equals(house))
+                .findFirst()
+                .orElseThrow(() -> new BadInput(List.of("--house: the portfolio has no house \"" + house + "\""
+                        + Nearest.hint(house, houses.stream().map(House::id).toList()))));
+        if (found.openingCount() == 0) {
+            throw new BadInput(List.of("--house: " + house + " has no window to work on"));
+        }
+        return found;
+    }
+}

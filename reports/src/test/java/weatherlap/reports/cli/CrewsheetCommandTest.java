@@ -1,0 +1,161 @@
+package weatherlap.reports.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CrewsheetCommandTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void writesTheSheetOfAFullFlangeJobInOrder() throws IOException {
+        Path out = folder.resolve("sheet");
+        Cli cli = Cli.run("crewsheet", "--house", "gable", "--method", "full-flange", "--out", out);
+        assertThat(cli).isEqualTo(new Cli(0, "", "the crew sheet is in " + out + "\n"));
+        assertThat(out.toFile().list()).containsExactlyInAnyOrder("crewsheet.html", "crewsheet.pdf", "run.json");
+        String text = text(out);
+        assertThat(text)
+                .containsSubsequence(
+                        "Crew sheet, full-flange: Windy gable on Squall Road",
+                        "Look out",
+                        "Sizes to order",
+                        "Sill board",
+                        "come down",
+                        "Head flap: cut",
+                        "Jamb strips",
+                        "Head strip",
+                        "Head flap: last",
+                        "Pick list",
+                        "Labour",
+                        "In all")
+                .contains("29 CFR 1926.501", "NONE behind the sill flange", "confirm with the local building official");
+        everythingStandsOnThePage(out, PDRectangle.LETTER);
+    }
+
+    @Test
+    void anInsertInBrickHasItsOwnOrderAndCautions() throws IOException {
+        Path out = folder.resolve("sheet");
+        assertThat(Cli.run("crewsheet", "--house", "brick", "--method", "insert", "--paper", "a4", "--out", out)
+                        .status())
+                .isZero();
+        assertThat(text(out))
+                .containsSubsequence(
+                        "Silica",
+                        "Capping over the old frame",
+                        "No siding comes down",
+                        "Old frame: sashes",
+                        "sill piece first")
+                .doesNotContain("Jamb strips", "Cut back");
+        everythingStandsOnThePage(out, PDRectangle.A4);
+    }
+
+    @Test
+    void theScenarioDecidesTheSillFlange() throws IOException {
+        Path out = folder.resolve("sheet");
+        assertThat(Cli.run(
+                                "crewsheet",
+                                "--house",
+                                "gable",
+                                "--method",
+                                "full_flange",
+                                "--set",
+                                "sill_flange=sealed",
+                                "--out",
+                                out)
+                        .status())
+                .isZero();
+        assertThat(text(out)).contains("on all four sides").doesNotContain("NONE behind");
+    }
+
+    @Test
+    void hostileLabelsComeThroughAsText() throws IOException {
+        Path portfolio = SmallPortfolio.write(folder.resolve("houses"));
+        Path out = folder.resolve("h1");
+        assertThat(Cli.run("crewsheet", portfolio, "--house", "h1", "--method", "full_flange", "--out", out)
+                        .status())
+                .isZero();
+        assertThat(Files.readString(out.resolve("crewsheet.html")))
+                .startsWith("<!DOCTYPE html>")
+                .contains("&lt;script&gt;")
+                .doesNotContain("<script");
+        assertThat(text(out)).contains("<script>");
+        everythingStandsOnThePage(out, PDRectangle.LETTER);
+        Path longest = folder.resolve("h2");
+        assertThat(Cli.run("crewsheet", portfolio, "--house", "h2", "--method", "insert", "--out", longest)
+                        .status())
+                .isZero();
+        everythingStandsOnThePage(longest, PDRectangle.LETTER);
+    }
+
+    @Test
+    void theSameCallGivesTheSameBytes() {
+        Path one = folder.resolve("one");
+        Path two = folder.resolve("two");
+        for (Path out : new Path[] {one, two}) {
+            assertThat(Cli.run("crewsheet", "--house", "porch", "--method", "insert", "--out", out)
+                            .status())
+                    .isZero();
+        }
+        assertThat(two.resolve("crewsheet.pdf")).hasSameBinaryContentAs(one.resolve("crewsheet.pdf"));
+        assertThat(two.resolve("crewsheet.html")).hasSameBinaryContentAs(one.resolve("crewsheet.html"));
+    }
+
+    @Test
+    void whatCannotBeMeantIsRefused() {
+        Path out = folder.resolve("sheet");
+        assertThat(Cli.run("crewsheet", "--house", "brik", "--method", "insert", "--out", out))
+                .satisfies(cli -> assertThat(cli.err()).contains("no house \"brik\"", "brick"))
+                .extracting(Cli::status)
+                .isEqualTo(2);
+        assertThat(Cli.run("crewsheet", "--house", "brick", "--method", "new", "--out", out))
+                .satisfies(cli -> assertThat(cli.err()).contains("full_flange or insert"))
+                .extracting(Cli::status)
+                .isEqualTo(2);
+        assertThat(Cli.run("crewsheet", "--house", "brick", "--method", "insert", "--paper", "a3", "--out", out)
+                        .status())
+                .isEqualTo(2);
+        assertThat(out).doesNotExist();
+    }
+
+    private static String text(Path out) throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(out.resolve("crewsheet.pdf").toFile())) {
+            return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ").replace("\u200B", "");
+        }
+    }
+
+    /** Paper across, fonts embedded, and no letter outside the margins' inner half. */
+    private static void everythingStandsOnThePage(Path out, PDRectangle upright) throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(out.resolve("crewsheet.pdf").toFile())) {
+            for (PDPage page : pdf.getPages()) {
+                assertThat(page.getMediaBox().getWidth())
+                        .isCloseTo(upright.getHeight(), org.assertj.core.api.Assertions.within(1f));
+                for (var name : page.getResources().getFontNames()) {
+                    assertThat(page.getResources().getFont(name).isEmbedded()).isTrue();
+                }
+            }
+            float right = upright.getHeight() - 18;
+            float bottom = upright.getWidth() - 10;
+            PDFTextStripper stripper = new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition letter) {
+                    assertThat(letter.getX()).as(letter.getUnicode()).isBetween(18f, right);
+                    assertThat(letter.getX() + letter.getWidth()).isLessThanOrEqualTo(right);
+                    assertThat(letter.getY()).as(letter.getUnicode()).isBetween(18f, bottom);
+                    super.processTextPosition(letter);
+                }
+            };
+            assertThat(stripper.getText(pdf)).isNotBlank();
+        }
+    }
+}

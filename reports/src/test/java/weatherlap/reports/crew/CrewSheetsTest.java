@@ -1,0 +1,179 @@
+package weatherlap.reports.crew;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import weatherlap.charts.Numbers;
+import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.climate.DemoClimate;
+import weatherlap.datasets.portfolio.DemoPortfolio;
+import weatherlap.reports.output.Html;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.house.House;
+import weatherlap.sim.laps.LeakTables;
+import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.run.HouseTakeoff;
+
+/** The sheet says what the takeoff says, for every house of the demo and both methods. */
+class CrewSheetsTest {
+    private static final Assumptions ASSUMPTIONS = AssumptionTables.bundled().assumptions();
+    private static final RainClimate CLIMATE = RainClimate.of(DemoClimate.hourly(), ASSUMPTIONS.scenario());
+    private static final LeakTables TABLES = LeakTables.of(ASSUMPTIONS);
+    private static final List<HouseTakeoff> TAKEOFFS = DemoPortfolio.load().houses().stream()
+            .map(house -> HouseTakeoff.of(house, ASSUMPTIONS, CLIMATE, TABLES))
+            .map(Map::values)
+            .flatMap(java.util.Collection::stream)
+            .toList();
+
+    private static Stream<CrewSheet> sheets() {
+        return TAKEOFFS.stream().map(CrewSheetsTest::sheet);
+    }
+
+    private static CrewSheet sheet(HouseTakeoff takeoff) {
+        return CrewSheets.of(takeoff, Paper.LETTER, "");
+    }
+
+    @Test
+    void countsAreThoseOfTheTakeoff() {
+        assertThat(TAKEOFFS).hasSizeGreaterThan(100).allSatisfy(takeoff -> {
+            CrewSheet sheet = sheet(takeoff);
+            int panels = takeoff.panelsDown().stream().mapToInt(p -> p).sum();
+            int screws = takeoff.openings().stream()
+                    .mapToInt(o -> o.geometry().fasteners().size())
+                    .sum();
+            assertThat(sheet.figures())
+                    .contains(Numbers.plain(
+                                    Units.minutesToHours(takeoff.work().labour().value()), 1)
+                            + " person-hours, road in");
+            if (takeoff.method() == Method.FULL_FLANGE) {
+                assertThat(sheet.figures()).contains(screws + " screws");
+            }
+            if (panels > 0) {
+                assertThat(sheet.figures()).anyMatch(figure -> figure.matches(panels + " (panel|board)s? down"));
+                String walls = sheet.walls().stream()
+                        .flatMap(wall -> wall.siding().stream())
+                        .filter(line -> line.startsWith("From the top: "))
+                        .map(line -> line.substring("From the top: ".length(), line.indexOf(". Back")))
+                        .reduce("", (a, b) -> a + " " + b);
+                assertThat(walls.trim().split("[ ,]+")).hasSize(panels);
+            }
+            assertThat(sheet.walls()).hasSize((int) takeoff.house().elevations().stream()
+                    .filter(wall -> !wall.openings().isEmpty())
+                    .count());
+        });
+    }
+
+    @Test
+    void thePickListIsTheMaterialsInWholePackages() {
+        assertThat(TAKEOFFS).allSatisfy(takeoff -> {
+            List<List<String>> rows = sheet(takeoff).pickList().rows();
+            List<List<String>> items = rows.stream()
+                    .filter(row -> !row.get(0).startsWith("New unit"))
+                    .toList();
+            assertThat(items).hasSameSizeAs(takeoff.work().materials());
+            for (int i = 0; i < items.size(); i++) {
+                assertThat(items.get(i).get(0))
+                        .isEqualTo(takeoff.work().materials().get(i).item().tradeName());
+                assertThat(items.get(i).get(3))
+                        .isEqualTo(
+                                Numbers.plain(takeoff.work().materials().get(i).packages(), 0));
+            }
+            assertThat(rows.stream()
+                            .filter(row -> row.get(0).startsWith("New unit"))
+                            .mapToInt(row -> Integer.parseInt(row.get(3)))
+                            .sum())
+                    .isEqualTo(takeoff.openings().stream()
+                            .mapToInt(o -> o.geometry().order().units())
+                            .sum());
+        });
+    }
+
+    @Test
+    void theStepsAddUpToTheLabourOfTheHouse() {
+        assertThat(TAKEOFFS).allSatisfy(takeoff -> {
+            List<List<String>> rows = sheet(takeoff).labour().stream()
+                    .flatMap(half -> half.rows().stream())
+                    .toList();
+            List<Double> minutes = rows.stream()
+                    .map(row -> Double.parseDouble(row.get(2).replace("\u202f", "")))
+                    .toList();
+            double total = minutes.get(minutes.size() - 1);
+            assertThat(total).isCloseTo(takeoff.work().labour().value(), org.assertj.core.api.Assertions.within(0.5));
+            double steps = minutes.stream().mapToDouble(m -> m).sum() - total;
+            assertThat(steps).isCloseTo(total, org.assertj.core.api.Assertions.within(0.5 * rows.size()));
+        });
+    }
+
+    @Test
+    void everyWindowStandsOnceAmongTheSizesTheEdgesAndTheDays() {
+        assertThat(TAKEOFFS).allSatisfy(takeoff -> {
+            CrewSheet sheet = sheet(takeoff);
+            assertThat(sheet.sizes().rows()).hasSameSizeAs(takeoff.openings());
+            assertThat(sheet.edges().rows()).hasSameSizeAs(takeoff.openings());
+            String days = sheet.days().rows().stream().map(row -> row.get(1)).reduce("", (a, b) -> a + " " + b);
+            assertThat(days.replaceAll("\\D+", " ").trim().split(" ")).hasSameSizeAs(takeoff.openings());
+        });
+    }
+
+    /** DOE Building America guidance and AAMA 2400 Method A: pan, unit, jambs, head, flap. */
+    @Test
+    void lapsGoOnFromBelow() {
+        assertThat(sheets().filter(sheet -> sheet.edges().heads().contains("Head strip")))
+                .isNotEmpty()
+                .allSatisfy(sheet -> assertThat(String.join("\n", sheet.laps()))
+                        .containsSubsequence(
+                                "\nSill: ",
+                                "\nBead: ",
+                                "\nUnit: ",
+                                "\nJamb strips: ",
+                                "\nHead strip: ",
+                                "\nHead flap: last"));
+    }
+
+    @Test
+    void oldHousesAreLeadSafeAndDustyWallsWarnOfSilica() {
+        assertThat(TAKEOFFS).allSatisfy(takeoff -> {
+            House house = takeoff.house();
+            String cautions = String.join("\n", sheet(takeoff).cautions());
+            assertThat(cautions.contains("LEAD")).isEqualTo(house.leadSafe());
+            assertThat(cautions.contains("Silica"))
+                    .isEqualTo(
+                            switch (house.cladding()) {
+                                case BRICK_VENEER, STUCCO, FIBER_CEMENT -> true;
+                                case VINYL_SIDING, ALUMINUM_SIDING, WOOD_LAP -> false;
+                            });
+            assertThat(cautions).contains("Asbestos", "1926.501", "local code", "no legal limit");
+        });
+    }
+
+    /** A drawing has its own size and its strokes keep theirs, and every page is well-formed. */
+    @Test
+    void everySheetIsWellFormedAndItsDrawingsFitThePaper() {
+        assertThat(TAKEOFFS).allSatisfy(takeoff -> {
+            CrewSheet sheet = sheet(takeoff);
+            assertThat(sheet.walls()).allSatisfy(wall -> {
+                String start = wall.svg().substring(0, wall.svg().indexOf('>'));
+                assertThat(size(start, " width")).isLessThanOrEqualTo(Paper.LETTER.innerWidthPx());
+                assertThat(size(start, " height")).isLessThanOrEqualTo(Paper.LETTER.innerHeightPx() * 0.8);
+                assertThat(size(start, "stroke-width")).isEqualTo(1);
+            });
+            assertThat(new javax.xml.parsers.SAXParser[] {parser()})
+                    .allSatisfy(parser -> parser.parse(
+                            new org.xml.sax.InputSource(new java.io.StringReader(Html.render("crewsheet.jte", sheet))),
+                            new org.xml.sax.helpers.DefaultHandler()));
+        });
+    }
+
+    private static javax.xml.parsers.SAXParser parser() throws Exception {
+        return javax.xml.parsers.SAXParserFactory.newInstance().newSAXParser();
+    }
+
+    private static double size(String start, String name) {
+        return Double.parseDouble(start.replaceFirst("(?s).*" + name + "=\"([0-9.]+)\".*", "$1"));
+    }
+}
