@@ -16,7 +16,7 @@ import weatherlap.reports.output.Version;
         mixinStandardHelpOptions = true,
         versionProvider = Weatherlap.VersionLine.class,
         description = "Compares full-flange and insert replacement of the windows of standing houses.",
-        subcommands = {GenerateCommand.class, CheckCommand.class, CompareCommand.class, AssumptionsCommand.class},
+        subcommands = {GenerateCommand.class, CheckCommand.class, CompareCommand.class, HandoutCommand.class, AssumptionsCommand.class},
         footer = {"", "Example:", "  weatherlap compare --out report"},
         exitCodeListHeading = "%nExit status:%n",
         exitCodeList = {"0:done", "1:a fault of the program", "2:bad usage or bad input"})
@@ -29,6 +29,7 @@ public final class Weatherlap implements Runnable {
     /** Runs the command line; the exit status. */
     public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
         CommandLine commandLine = new CommandLine(new Weatherlap());
+        commandLine.setCaseInsensitiveEnumValuesAllowed(true);
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setParameterExceptionHandler(Failures::badUsage);
