@@ -6,7 +6,7 @@ import weatherlap.reports.handout.Handout.Named;
 
 /** Sentences that are the same for every house. */
 public final class Prose {
-    public static final String METHODS = "Full-flange: we loosen the siding, take the old window out whole, and lap a new one into the"
+    public static final String METHODS = "Full-flange: we open the wall around the window, take it out whole, and lap a new one into the"
             + " house\u2019s rain barrier. Insert: the old frame stays, and a smaller window is set inside it.";
     public static final String DRAWN = "Seen from outside, all at one scale. Hatched: old frame that stays. Percent is"
             + " glass lost against today. Measured sizes are checked again before anything is ordered.";

@@ -30,8 +30,8 @@ import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 
 /** Windows of one size and kind as groups, marked with letters, drawn at one scale. */
 final class WindowGroups {
-    private static final double MOST_WIDTH_PX = 72;
-    private static final double MOST_HEIGHT_PX = 52;
+    private static final double MOST_WIDTH_PX = 56;
+    private static final double MOST_HEIGHT_PX = 50;
     private static final int LETTERS = 26;
 
     /** What like windows have in common. */

@@ -14,7 +14,7 @@ import weatherlap.reports.page.Paper;
 
 /** Handouts for tests. */
 public final class HandoutFiles {
-    static final String LONG = "L".repeat(200);
+    static final String LONG = "L".repeat(160);
     static final String HEBREW = "\u05D1\u05D9\u05EA";
     static final String GREEK = "\u03BF\u03AF\u03BA\u03BF\u03C2";
     static final String CHINESE = "\u7A97";
@@ -50,9 +50,10 @@ public final class HandoutFiles {
         }
     }
 
-    /** A house whose label and keys try to be more than names. */
+    /** A house whose label tries to be more than a name, and whose keys are as long as they may be. */
     public static InputPaths hostile(Path in) {
-        String label = "=1+1 <script>alert(1)</script> \"\"q\"\" & " + HEBREW + " " + GREEK + " " + CHINESE;
+        String label = "=1+1 <script>alert(1)</script> \"\"q\"\" & " + HEBREW + " " + GREEK + " " + CHINESE + " " + LONG;
+        String wall = "W".repeat(64);
         String rest = ",aluminum,sound,drywall,1,unknown,reversed,unknown,yes\n";
         try {
             Files.createDirectories(in);
@@ -63,16 +64,16 @@ public final class HandoutFiles {
             Files.writeString(
                     in.resolve("elevations.csv"),
                     "house_id,elevation_id,bearing_deg,width_ft,eave_height_ft,overhang_in,course_exposure_in,panel_length_in\n"
-                            + "h1," + LONG + ",0,30,9,12,8,144\nh1,\"<img src=x onerror=alert(2)>\",180,30,9,0,8,144\n"
-                            + "h1,\"back, left\",182,30,9,0,8,144\n");
+                            + "h1," + wall + ",2,30,9,12,8,144\nh1,north,0,30,9,0,8,144\n"
+                            + "h1,back + left,182,30,9,0,8,144\n");
             Files.writeString(
                     in.resolve("openings.csv"),
                     "house_id,elevation_id,opening_id,room,operation,frame_width_in,frame_height_in,left_in,sill_height_in,"
                             + "existing_material,frame_condition,interior_return,return_layers,head_lap,jamb_lap,sill_lap,stain\n"
-                            + "h1," + LONG + "," + "W".repeat(200) + ",bedroom,single_hung,36,54,24,30" + rest
-                            + "h1," + LONG + ",b,kitchen,slider,48,36,96,42" + rest
-                            + "h1,\"<img src=x onerror=alert(2)>\",a,living,picture,120,48,60,30" + rest
-                            + "h1,\"back, left\",a,basement,awning,24,24,60,30" + rest);
+                            + "h1," + wall + "," + "M".repeat(64) + ",bedroom,single_hung,36,54,24,30" + rest
+                            + "h1," + wall + ",b,kitchen,slider,48,36,96,42" + rest
+                            + "h1,north,a,living,picture,120,48,60,30" + rest
+                            + "h1,back + left,a,basement,awning,24,24,60,30" + rest);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -74,7 +74,7 @@ class HandoutFilesTest {
                 assertThat(letter.getFontSizeInPt()).as("size of %s", letter).isGreaterThanOrEqualTo(9.99f);
                 assertThat(letter.getXDirAdj()).isGreaterThanOrEqualTo(20);
                 assertThat(letter.getXDirAdj() + letter.getWidthDirAdj()).isLessThanOrEqualTo(letter.getPageWidth() - 20);
-                assertThat(letter.getYDirAdj()).isBetween(15f, letter.getPageHeight() - 15);
+                assertThat(letter.getYDirAdj()).isBetween(12f, letter.getPageHeight() - 12);
             }
         }
     }
