@@ -56,7 +56,7 @@ class HandoutFilesTest {
                 .containsSubsequence(
                         "Two ways to replace your windows", "171 Kickout Close", "built 1945", "Price", "Days for a crew",
                         "Window by window", "today", "full-flange", "insert", "Rain on your walls", "Behind the siding",
-                        "can and cannot", "When the insert is the sensible choice", "Take care, and ask", "Lead paint",
+                        "can and cannot", "When an insert makes sense", "Take care, and ask", "Lead paint",
                         "Asbestos", "Local code");
     }
 
