@@ -59,15 +59,12 @@ public record WindowSketch(String label, WindowDrawing.View view, double pxPerIn
     @Override
     public void draw(Graphics2D graphics) {
         Sketch sketch = new Sketch(graphics, pxPerIn);
-        double leftIn =
-                view.pieces().stream().mapToDouble(Piece::leftIn).min().orElse(0);
+        double leftIn = view.pieces().stream().mapToDouble(Piece::leftIn).min().orElse(0);
         double bottomIn =
                 view.pieces().stream().mapToDouble(Piece::bottomIn).min().orElse(0);
         double x = EDGE_PX - leftIn * pxPerIn;
         double y = heightPx() - EDGE_PX + bottomIn * pxPerIn;
-        view.pieces().stream()
-                .sorted(Comparator.comparing(Piece::kind))
-                .forEach(piece -> sketch.piece(piece, x, y));
+        view.pieces().stream().sorted(Comparator.comparing(Piece::kind)).forEach(piece -> sketch.piece(piece, x, y));
         view.pieces().stream()
                 .filter(piece -> piece.kind() == Piece.Kind.SASH)
                 .forEach(piece -> sketch.outline(

@@ -16,7 +16,13 @@ import weatherlap.reports.output.Version;
         mixinStandardHelpOptions = true,
         versionProvider = Weatherlap.VersionLine.class,
         description = "Compares full-flange and insert replacement of the windows of standing houses.",
-        subcommands = {GenerateCommand.class, CheckCommand.class, CompareCommand.class, HandoutCommand.class, AssumptionsCommand.class},
+        subcommands = {
+            GenerateCommand.class,
+            CheckCommand.class,
+            CompareCommand.class,
+            HandoutCommand.class,
+            AssumptionsCommand.class
+        },
         footer = {"", "Example:", "  weatherlap compare --out report"},
         exitCodeListHeading = "%nExit status:%n",
         exitCodeList = {"0:done", "1:a fault of the program", "2:bad usage or bad input"})

@@ -35,7 +35,10 @@ final class BehindSiding {
         addLaps(seen, "top", openings, Opening::headLap);
         addLaps(seen, "sides", openings, Opening::jambLap);
         addLaps(seen, "bottom", openings, Opening::sillLap);
-        add(seen, "water stains or soft wood at", openings.stream().filter(o -> o.stain() == Sighting.YES).count());
+        add(
+                seen,
+                "water stains or soft wood at",
+                openings.stream().filter(o -> o.stain() == Sighting.YES).count());
         add(
                 seen,
                 "rotten frames at",
@@ -45,7 +48,9 @@ final class BehindSiding {
         add(
                 seen,
                 "worn frames at",
-                openings.stream().filter(o -> o.frameCondition() == FrameCondition.WORN).count());
+                openings.stream()
+                        .filter(o -> o.frameCondition() == FrameCondition.WORN)
+                        .count());
         boolean looked = openings.stream()
                 .anyMatch(o -> o.headLap() != Lap.UNKNOWN || o.jambLap() != Lap.UNKNOWN || o.sillLap() != Lap.UNKNOWN);
         String head = looked ? "Seen: " : "Nobody has looked behind the siding yet. ";
@@ -55,8 +60,7 @@ final class BehindSiding {
         return head + (looked ? "" : "Noted from outside: ") + Phrases.list(seen) + ".";
     }
 
-    private static void addLaps(
-            List<String> seen, String joint, List<Opening> openings, Function<Opening, Lap> lap) {
+    private static void addLaps(List<String> seen, String joint, List<Opening> openings, Function<Opening, Lap> lap) {
         long looked = openings.stream().filter(o -> lap.apply(o) != Lap.UNKNOWN).count();
         long bad = openings.stream()
                 .filter(o -> lap.apply(o) == Lap.REVERSED || lap.apply(o) == Lap.MISSING)
@@ -83,7 +87,8 @@ final class BehindSiding {
                 .sorted(Comparator.comparingDouble((Map.Entry<LapFault, Double> chance) -> -chance.getValue()))
                 .limit(MOST)
                 .map(chance -> "Likely at " + Phrases.tenths(chance.getValue()) + ": "
-                        + lower(chance.getKey().tradeName()) + ". " + chance.getKey().whatHappens() + ".")
+                        + lower(chance.getKey().tradeName()) + ". "
+                        + chance.getKey().whatHappens() + ".")
                 .toList();
     }
 

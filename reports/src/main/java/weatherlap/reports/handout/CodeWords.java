@@ -43,12 +43,16 @@ record CodeWords(WindowGroups groups, Map<Method, HouseTakeoff> takeoffs) {
         return switch (rule) {
             case ESCAPE -> escape();
             case LIGHT, VENTILATION -> lightAndAir();
-            case SAFETY_GLAZING -> either(
-                    rule, "has a large, low pane that may need safety glass", "have large, low panes that may need safety glass");
-            case FALL -> either(
-                    rule,
-                    "opens low and high above the ground and may need a guard",
-                    "open low and high above the ground and may need guards");
+            case SAFETY_GLAZING ->
+                either(
+                        rule,
+                        "has a large, low pane that may need safety glass",
+                        "have large, low panes that may need safety glass");
+            case FALL ->
+                either(
+                        rule,
+                        "opens low and high above the ground and may need a guard",
+                        "open low and high above the ground and may need guards");
         };
     }
 
@@ -65,7 +69,8 @@ record CodeWords(WindowGroups groups, Map<Method, HouseTakeoff> takeoffs) {
                     : "Large enough by either method, if the sill is low enough; " + open + " of " + touched
                             + " sills were not measured.";
         }
-        Set<String> lost = new LinkedHashSet<>(marked(CodeRule.ESCAPE, Method.INSERT, CodeChange::after, Verdict.FAILS));
+        Set<String> lost =
+                new LinkedHashSet<>(marked(CodeRule.ESCAPE, Method.INSERT, CodeChange::after, Verdict.FAILS));
         lost.removeAll(today);
         return "Of " + Phrases.count(touched, "bedroom or basement window", "bedroom and basement windows") + ", "
                 + todayCount + (todayCount == 1 ? " is" : " are") + " too small to climb out of today, " + full
@@ -95,10 +100,9 @@ record CodeWords(WindowGroups groups, Map<Method, HouseTakeoff> takeoffs) {
         for (Method method : Method.values()) {
             int count = count(rule, method, CodeChange::after, Verdict.OPEN);
             if (count > 0) {
-                parts.add(
-                        (method == Method.INSERT ? "with an insert " : "with full-flange ") + count + " ("
-                                + String.join(", ", marked(rule, method, CodeChange::after, Verdict.OPEN)) + ") "
-                                + (count == 1 ? one : many));
+                parts.add((method == Method.INSERT ? "with an insert " : "with full-flange ") + count + " ("
+                        + String.join(", ", marked(rule, method, CodeChange::after, Verdict.OPEN)) + ") "
+                        + (count == 1 ? one : many));
             }
         }
         return parts.isEmpty() ? "" : Phrases.sentence(String.join("; ", parts)) + ".";
@@ -118,13 +122,13 @@ record CodeWords(WindowGroups groups, Map<Method, HouseTakeoff> takeoffs) {
                 .toList();
     }
 
-    private Set<String> marked(
-            CodeRule rule, Method method, Function<CodeChange, CodeCheck> side, Verdict verdict) {
+    private Set<String> marked(CodeRule rule, Method method, Function<CodeChange, CodeCheck> side, Verdict verdict) {
         Set<String> marks = new LinkedHashSet<>();
         var openings = takeoffs.get(method).openings();
         for (int i = 0; i < openings.size(); i++) {
             boolean hit = openings.get(i).geometry().codes().stream()
-                    .anyMatch(change -> change.rule() == rule && side.apply(change).verdict() == verdict);
+                    .anyMatch(change ->
+                            change.rule() == rule && side.apply(change).verdict() == verdict);
             if (hit) {
                 marks.add(groups.mark(i));
             }

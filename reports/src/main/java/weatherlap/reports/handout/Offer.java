@@ -30,7 +30,10 @@ record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario sce
                 .row("\u2013 windows and material", material(full), material(insert))
                 .row("\u2013 work", work(full), work(insert))
                 .row("\u2013 shop, later service, profit", rest(full), rest(insert))
-                .row("Days for a crew of " + scenario.whole(Scalar.CREW_SIZE) + " (person-hours)", days(full), days(insert))
+                .row(
+                        "Days for a crew of " + scenario.whole(Scalar.CREW_SIZE) + " (person-hours)",
+                        days(full),
+                        days(insert))
                 .row("Glass against today", glass(full), glass(insert))
                 .row("Siding panels down and back", panels(Method.FULL_FLANGE), panels(Method.INSERT))
                 .row(
@@ -43,11 +46,13 @@ record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario sce
     /** What a price pays for, in words. */
     List<String> priceHolds() {
         List<String> holds = new ArrayList<>();
-        holds.add("Both prices hold the new windows, sealant, foam, trim, clean-up, the dump fee"
-                + (scenario.value(Scalar.PERMIT_USD) > 0 ? ", a permit" : "")
-                + (house.house().leadSafe() ? ", lead-safe work" : "") + " and mending leaks under the warranty of "
-                + scenario.whole(Scalar.WARRANTY_YEARS) + " years."
-                + " Full-flange adds flashing tape, siding work and new edges inside. The insert adds metal capping outside.");
+        holds.add(
+                "Both prices hold the new windows, sealant, foam, trim, clean-up, the dump fee"
+                        + (scenario.value(Scalar.PERMIT_USD) > 0 ? ", a permit" : "")
+                        + (house.house().leadSafe() ? ", lead-safe work" : "")
+                        + " and mending leaks under the warranty of "
+                        + scenario.whole(Scalar.WARRANTY_YEARS) + " years."
+                        + " Full-flange adds flashing tape, siding work and new edges inside. The insert adds metal capping outside.");
         holds.add("* Anywhere in the house: a judgement, to compare and not to forecast. All ranges: 8 times in 10.");
         return holds;
     }

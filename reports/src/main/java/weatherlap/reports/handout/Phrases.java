@@ -12,7 +12,8 @@ final class Phrases {
     private static final List<String> DIRECTIONS =
             List.of("north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west");
     private static final double EIGHTHS = 8;
-    private static final String[] FRACTIONS = {"", "\u215b", "\u00bc", "\u215c", "\u00bd", "\u215d", "\u00be", "\u215e"};
+    private static final String[] FRACTIONS = {"", "\u215b", "\u00bc", "\u215c", "\u00bd", "\u215d", "\u00be", "\u215e"
+    };
 
     private Phrases() {}
 

@@ -6,8 +6,9 @@ import weatherlap.reports.handout.Handout.Named;
 
 /** Sentences that are the same for every house. */
 public final class Prose {
-    public static final String METHODS = "Full-flange: we open the wall around the window, take it out whole, and lap a new one into the"
-            + " house\u2019s rain barrier. Insert: the old frame stays, and a smaller window is set inside it.";
+    public static final String METHODS =
+            "Full-flange: we open the wall around the window, take it out whole, and lap a new one into the"
+                    + " house\u2019s rain barrier. Insert: the old frame stays, and a smaller window is set inside it.";
     public static final String DRAWN = "Seen from outside, all at one scale. Hatched: old frame that stays. Percent is"
             + " glass lost against today. Measured sizes are checked again before anything is ordered.";
 
@@ -34,8 +35,8 @@ public final class Prose {
             "Lead paint",
             "This house is older than 1978, so old paint may hold lead. Unless a test clears it, federal rules ask for certified"
                     + " workers and a sealed work area. Keep children away from the dust.");
-    static final Named LEAD_CLEAR = new Named(
-            "Lead paint", "A test found none in this house. Keep the test report: the rules may ask for it.");
+    static final Named LEAD_CLEAR =
+            new Named("Lead paint", "A test found none in this house. Keep the test report: the rules may ask for it.");
     static final Named ASBESTOS = new Named(
             "Asbestos", "Old siding, putty and caulk may hold it. Have them tested before anyone cuts or pulls them.");
     static final Named SAFETY = new Named(

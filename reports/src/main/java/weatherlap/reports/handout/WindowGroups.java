@@ -109,8 +109,7 @@ final class WindowGroups {
 
     private WindowGroup group(String mark, Kind kind, List<Integer> openings) {
         String operation = Phrases.of(kind.operation());
-        String becomes =
-                kind.newOperation() == kind.operation() ? "" : ", to be " + Phrases.of(kind.newOperation());
+        String becomes = kind.newOperation() == kind.operation() ? "" : ", to be " + Phrases.of(kind.newOperation());
         String name = openings.size() + " \u00d7 " + Phrases.of(kind.material()) + " " + operation
                 + (kind.units() == 1 ? "" : ", " + kind.units() + " joined") + becomes;
         return new WindowGroup(
@@ -147,8 +146,7 @@ final class WindowGroups {
         int first = openings.get(0);
         Glass glass = glassOf.of(first);
         WindowDrawing.View view = view(glass);
-        Figure figure =
-                Figure.of(new WindowSketch("Window " + mark + ", " + method, view, pxPerIn()));
+        Figure figure = Figure.of(new WindowSketch("Window " + mark + ", " + method, view, pxPerIn()));
         if (glass.glassFt2() <= 0) {
             return new WindowView(method, figure, "does not fit", "", "");
         }
@@ -163,7 +161,8 @@ final class WindowGroups {
 
     /** Glass lost against today; a range where measured sizes make it differ within the group. */
     private String change(List<Integer> openings, GlassOf glassOf) {
-        ToDoubleFunction<Integer> lost = i -> 1 - glassOf.of(i).glassFt2() / existing(i).glassFt2();
+        ToDoubleFunction<Integer> lost =
+                i -> 1 - glassOf.of(i).glassFt2() / existing(i).glassFt2();
         long low = Math.round(100 * openings.stream().mapToDouble(lost).min().orElseThrow());
         long high = Math.round(100 * openings.stream().mapToDouble(lost).max().orElseThrow());
         if (low < 0 || high < 0) {

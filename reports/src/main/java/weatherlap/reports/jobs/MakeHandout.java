@@ -37,7 +37,8 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, OutputReq
                 .findFirst()
                 .orElseThrow(() -> new BadInput(List.of(missing(inputs))));
         if (found.openingCount() == 0) {
-            throw new BadInput(List.of("openings.csv: the house " + house + " has no opening; there is nothing to show"));
+            throw new BadInput(
+                    List.of("openings.csv: the house " + house + " has no opening; there is nothing to show"));
         }
         inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
         Scenario scenario = inputs.assumptions().assumptions().scenario();
@@ -72,6 +73,7 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, OutputReq
         return "houses.csv: there is no house " + house
                 + (houses.isEmpty()
                         ? "; the table holds none"
-                        : "; the first of " + houses.size() + " is " + houses.get(0).id());
+                        : "; the first of " + houses.size() + " is "
+                                + houses.get(0).id());
     }
 }

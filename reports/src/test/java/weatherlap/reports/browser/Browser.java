@@ -40,8 +40,7 @@ final class Browser implements AutoCloseable {
     private String session = "";
     private int calls;
 
-    private Browser(
-            Process process, Path profile, WebSocket socket, BlockingQueue<Map<String, Object>> messages) {
+    private Browser(Process process, Path profile, WebSocket socket, BlockingQueue<Map<String, Object>> messages) {
         this.process = process;
         this.profile = profile;
         this.socket = socket;
@@ -51,9 +50,17 @@ final class Browser implements AutoCloseable {
     static Browser open(Path chromium) throws IOException {
         Path profile = Files.createTempDirectory("chromium");
         Process process = new ProcessBuilder(
-                        chromium.toString(), "--headless", "--no-sandbox", "--disable-gpu", "--disable-background-networking",
-                        "--disable-dev-shm-usage", "--no-first-run", "--disable-extensions", "--remote-debugging-port=0",
-                        "--user-data-dir=" + profile, "about:blank")
+                        chromium.toString(),
+                        "--headless",
+                        "--no-sandbox",
+                        "--disable-gpu",
+                        "--disable-background-networking",
+                        "--disable-dev-shm-usage",
+                        "--no-first-run",
+                        "--disable-extensions",
+                        "--remote-debugging-port=0",
+                        "--user-data-dir=" + profile,
+                        "about:blank")
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
         BlockingQueue<Map<String, Object>> messages = new LinkedBlockingQueue<>();
@@ -62,7 +69,8 @@ final class Browser implements AutoCloseable {
                 .buildAsync(address(process), new Receiver(messages))
                 .join();
         Browser browser = new Browser(process, profile, socket, messages);
-        String target = (String) browser.call("Target.createTarget", Map.of("url", "about:blank")).get("targetId");
+        String target = (String) browser.call("Target.createTarget", Map.of("url", "about:blank"))
+                .get("targetId");
         browser.session = (String) browser.call("Target.attachToTarget", Map.of("targetId", target, "flatten", true))
                 .get("sessionId");
         for (String domain : List.of("Page", "Runtime", "Log", "Network")) {
@@ -88,7 +96,8 @@ final class Browser implements AutoCloseable {
     /** Loads a file in a window so wide; what was seen before is forgotten. */
     void load(Path file, int widthPx) {
         events.clear();
-        call("Emulation.setDeviceMetricsOverride",
+        call(
+                "Emulation.setDeviceMetricsOverride",
                 Map.of("width", widthPx, "height", 900, "deviceScaleFactor", 1, "mobile", widthPx < 700));
         call("Page.navigate", Map.of("url", file.toUri().toString()));
         await("Page.loadEventFired");
@@ -96,8 +105,8 @@ final class Browser implements AutoCloseable {
 
     /** The value of an expression, a promise waited for: text, number, truth or nothing. */
     Object value(String expression) {
-        Map<String, Object> answer = call(
-                "Runtime.evaluate", Map.of("expression", expression, "returnByValue", true, "awaitPromise", true));
+        Map<String, Object> answer =
+                call("Runtime.evaluate", Map.of("expression", expression, "returnByValue", true, "awaitPromise", true));
         if (answer.containsKey("exceptionDetails")) {
             throw new AssertionError(answer.get("exceptionDetails").toString());
         }
@@ -109,7 +118,8 @@ final class Browser implements AutoCloseable {
         value("0"); // what was sent before this answer has arrived
         return events.stream()
                 .filter(event -> "Network.requestWillBeSent".equals(event.get("method")))
-                .map(event -> (String) map(map(event.get("params")).get("request")).get("url"))
+                .map(event ->
+                        (String) map(map(event.get("params")).get("request")).get("url"))
                 .filter(url -> !url.startsWith("data:"))
                 .toList();
     }
@@ -123,7 +133,8 @@ final class Browser implements AutoCloseable {
                     return switch ((String) event.get("method")) {
                         case "Runtime.exceptionThrown" -> true;
                         case "Runtime.consoleAPICalled" -> "error".equals(parameters.get("type"));
-                        case "Log.entryAdded" -> "error".equals(map(parameters.get("entry")).get("level"));
+                        case "Log.entryAdded" ->
+                            "error".equals(map(parameters.get("entry")).get("level"));
                         default -> false;
                     };
                 })
@@ -133,14 +144,14 @@ final class Browser implements AutoCloseable {
 
     /** As it would be printed, a PDF. */
     byte[] print() {
-        return Base64.getDecoder().decode((String) call("Page.printToPDF", Map.of("preferCSSPageSize", true)).get("data"));
+        return Base64.getDecoder().decode((String)
+                call("Page.printToPDF", Map.of("preferCSSPageSize", true)).get("data"));
     }
 
     /** The whole page as a PNG. */
     byte[] picture() {
-        return Base64.getDecoder()
-                .decode((String)
-                        call("Page.captureScreenshot", Map.of("captureBeyondViewport", true)).get("data"));
+        return Base64.getDecoder().decode((String) call("Page.captureScreenshot", Map.of("captureBeyondViewport", true))
+                .get("data"));
     }
 
     private Map<String, Object> call(String method, Map<String, Object> parameters) {
@@ -192,7 +203,8 @@ final class Browser implements AutoCloseable {
         socket.abort();
         process.onExit().join();
         try (var files = Files.walk(profile)) {
-            files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(file -> file.toFile().delete());
         }
     }
 

@@ -31,8 +31,15 @@ final class Tools {
         if (!Files.exists(AXE_SCRIPT)) {
             Path npm = onPath("npm").orElseGet(() -> missing("npm is not installed, which fetches axe-core"));
             Process install = new ProcessBuilder(
-                            npm.toString(), "install", "--prefix", AXE_FOLDER.toString(), "--no-save", "--ignore-scripts",
-                            "--no-audit", "--no-fund", AXE)
+                            npm.toString(),
+                            "install",
+                            "--prefix",
+                            AXE_FOLDER.toString(),
+                            "--no-save",
+                            "--ignore-scripts",
+                            "--no-audit",
+                            "--no-fund",
+                            AXE)
                     .redirectErrorStream(true)
                     .redirectOutput(Files.createTempFile("axe", ".log").toFile())
                     .start();

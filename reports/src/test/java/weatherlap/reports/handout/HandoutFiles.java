@@ -19,7 +19,8 @@ public final class HandoutFiles {
     static final String GREEK = "\u03BF\u03AF\u03BA\u03BF\u03C2";
     static final String CHINESE = "\u7A97";
 
-    private static final Messages SILENT = new Messages() {
+    /** Says nothing, draws no bar. */
+    public static final Messages SILENT = new Messages() {
         @Override
         public void note(String line) {
             // not looked at
@@ -32,7 +33,17 @@ public final class HandoutFiles {
 
         @Override
         public Progress progress(String task, int steps) {
-            throw new UnsupportedOperationException(task);
+            return new Progress() {
+                @Override
+                public void step() {
+                    // not looked at
+                }
+
+                @Override
+                public void close() {
+                    // nothing is open
+                }
+            };
         }
     };
 
@@ -52,7 +63,8 @@ public final class HandoutFiles {
 
     /** A house whose label tries to be more than a name, and whose keys are as long as they may be. */
     public static InputPaths hostile(Path in) {
-        String label = "=1+1 <script>alert(1)</script> \"\"q\"\" & " + HEBREW + " " + GREEK + " " + CHINESE + " " + LONG;
+        String label =
+                "=1+1 <script>alert(1)</script> \"\"q\"\" & " + HEBREW + " " + GREEK + " " + CHINESE + " " + LONG;
         String wall = "W".repeat(64);
         String rest = ",aluminum,sound,drywall,1,unknown,reversed,unknown,yes\n";
         try {

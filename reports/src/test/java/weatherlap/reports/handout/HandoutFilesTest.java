@@ -40,7 +40,8 @@ class HandoutFilesTest {
     @ParameterizedTest
     @EnumSource(Paper.class)
     void twoPagesOfTheAskedSize(Paper paper) throws IOException {
-        try (PDDocument pdf = Loader.loadPDF(folder.resolve(paper.name() + "/handout.pdf").toFile())) {
+        try (PDDocument pdf =
+                Loader.loadPDF(folder.resolve(paper.name() + "/handout.pdf").toFile())) {
             assertThat(pdf.getNumberOfPages()).isEqualTo(2);
             PDRectangle box = pdf.getPage(0).getMediaBox();
             PDRectangle asked = paper == Paper.LETTER ? PDRectangle.LETTER : PDRectangle.A4;
@@ -54,16 +55,30 @@ class HandoutFilesTest {
     void everythingStandsInOrder(Paper paper) throws IOException {
         assertThat(text(folder.resolve(paper.name())))
                 .containsSubsequence(
-                        "Two ways to replace your windows", "171 Kickout Close", "built 1945", "Price", "Days for a crew",
-                        "Window by window", "today", "full-flange", "insert", "Rain on your walls", "Behind the siding",
-                        "can and cannot", "When an insert makes sense", "Take care, and ask", "Lead paint",
-                        "Asbestos", "Local code");
+                        "Two ways to replace your windows",
+                        "171 Kickout Close",
+                        "built 1945",
+                        "Price",
+                        "Days for a crew",
+                        "Window by window",
+                        "today",
+                        "full-flange",
+                        "insert",
+                        "Rain on your walls",
+                        "Behind the siding",
+                        "can and cannot",
+                        "When an insert makes sense",
+                        "Take care, and ask",
+                        "Lead paint",
+                        "Asbestos",
+                        "Local code");
     }
 
     @ParameterizedTest
     @EnumSource(Paper.class)
     void fontsAreEmbeddedTypeIsLargeAndNothingLeavesThePage(Paper paper) throws IOException {
-        try (PDDocument pdf = Loader.loadPDF(folder.resolve(paper.name() + "/handout.pdf").toFile())) {
+        try (PDDocument pdf =
+                Loader.loadPDF(folder.resolve(paper.name() + "/handout.pdf").toFile())) {
             for (PDPage page : pdf.getPages()) {
                 for (var name : page.getResources().getFontNames()) {
                     PDFont font = page.getResources().getFont(name);
@@ -73,7 +88,8 @@ class HandoutFilesTest {
             for (TextPosition letter : letters(pdf)) {
                 assertThat(letter.getFontSizeInPt()).as("size of %s", letter).isGreaterThanOrEqualTo(9.99f);
                 assertThat(letter.getXDirAdj()).isGreaterThanOrEqualTo(20);
-                assertThat(letter.getXDirAdj() + letter.getWidthDirAdj()).isLessThanOrEqualTo(letter.getPageWidth() - 20);
+                assertThat(letter.getXDirAdj() + letter.getWidthDirAdj())
+                        .isLessThanOrEqualTo(letter.getPageWidth() - 20);
                 assertThat(letter.getYDirAdj()).isBetween(12f, letter.getPageHeight() - 12);
             }
         }
@@ -97,7 +113,11 @@ class HandoutFilesTest {
         assertThat(page.replace("\u200B", "")).contains(HandoutFiles.LONG);
         String printed = text(folder.resolve("hostile")).replaceAll("[\\s\u200B]", "");
         assertThat(printed)
-                .contains("<script>alert(1)</script>", HandoutFiles.LONG, HandoutFiles.GREEK, "Theprintingfontlackssomeletters");
+                .contains(
+                        "<script>alert(1)</script>",
+                        HandoutFiles.LONG,
+                        HandoutFiles.GREEK,
+                        "Theprintingfontlackssomeletters");
         assertThat(printed).containsAnyOf(HandoutFiles.HEBREW, new StringBuilder(HandoutFiles.HEBREW).reverse());
         try (PDDocument pdf =
                 Loader.loadPDF(folder.resolve("hostile/handout.pdf").toFile())) {
@@ -111,7 +131,8 @@ class HandoutFilesTest {
         Path again = folder.resolve("again");
         HandoutFiles.write(HandoutFiles.demo(), TYPICAL, Paper.LETTER, again);
         for (String file : List.of("handout.html", "handout.pdf")) {
-            assertThat(again.resolve(file)).hasSameBinaryContentAs(folder.resolve("LETTER").resolve(file));
+            assertThat(again.resolve(file))
+                    .hasSameBinaryContentAs(folder.resolve("LETTER").resolve(file));
         }
     }
 

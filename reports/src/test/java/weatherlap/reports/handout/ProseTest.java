@@ -12,7 +12,8 @@ class ProseTest {
     @Test
     void readsLikeANewspaper() {
         assertThat(ReadingGrade.of(PROSE)).isLessThan(8);
-        assertThat(Prose.all()).allSatisfy(line -> assertThat(ReadingGrade.of(line)).as(line).isLessThan(12));
+        assertThat(Prose.all())
+                .allSatisfy(line -> assertThat(ReadingGrade.of(line)).as(line).isLessThan(12));
     }
 
     /** By hand: 10 words, 1 sentence, 12 syllables: 3.9 + 14.16 − 15.59. */
@@ -29,8 +30,19 @@ class ProseTest {
 
     @Test
     void sellsNothingAndFrightensNobody() {
-        assertThat(List.of("best", "amazing", "beautiful", "save", "deal", "guarantee", "danger", "disaster", "never", "must-have"))
-                .allSatisfy(word -> assertThat(PROSE.toLowerCase(java.util.Locale.ROOT)).doesNotContainPattern("\\b" + word + "\\b"));
+        assertThat(List.of(
+                        "best",
+                        "amazing",
+                        "beautiful",
+                        "save",
+                        "deal",
+                        "guarantee",
+                        "danger",
+                        "disaster",
+                        "never",
+                        "must-have"))
+                .allSatisfy(word -> assertThat(PROSE.toLowerCase(java.util.Locale.ROOT))
+                        .doesNotContainPattern("\\b" + word + "\\b"));
         assertThat(PROSE).doesNotContain("!");
     }
 
