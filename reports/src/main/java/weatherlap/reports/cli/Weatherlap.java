@@ -22,6 +22,7 @@ import weatherlap.reports.output.Version;
             CheckCommand.class,
             ExplainCommand.class,
             CompareCommand.class,
+            HandoutCommand.class,
             CrewsheetCommand.class,
             DriversCommand.class,
             BreakevenCommand.class,
@@ -40,6 +41,7 @@ public final class Weatherlap implements Runnable {
     /** Runs the command line; the exit status. */
     public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
         CommandLine commandLine = new CommandLine(new Weatherlap());
+        commandLine.setCaseInsensitiveEnumValuesAllowed(true);
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setParameterExceptionHandler(Failures::badUsage);

@@ -1,5 +1,7 @@
 package weatherlap.reports.output;
 
+import com.openhtmltopdf.bidi.support.ICUBidiReorderer;
+import com.openhtmltopdf.bidi.support.ICUBidiSplitter;
 import com.openhtmltopdf.extend.FSStream;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
@@ -68,6 +70,8 @@ public final class Pdf {
         builder.useHttpStreamImplementation(uri -> new Nothing());
         builder.useProtocolsStreamImplementation(uri -> new Nothing(), SCHEMES);
         builder.useReplacementText("?");
+        builder.useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory());
+        builder.useUnicodeBidiReorderer(new ICUBidiReorderer());
         builder.withProducer("Weatherlap");
         for (Fonts.Face face : Fonts.Face.values()) {
             builder.useFont(

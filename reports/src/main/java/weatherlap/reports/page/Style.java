@@ -26,6 +26,16 @@ public final class Style {
         return filled(Text.of("crewsheet.css")).replace("#size", size);
     }
 
+    /** For a handout on a screen: what it adds to {@link #screen}. */
+    public static String handoutScreen() {
+        return screen() + filled(Text.of("handout-screen.css"));
+    }
+
+    /** For a printed handout: CSS 2.1. */
+    public static String handoutSheet(Paper paper) {
+        return filled(Text.of("handout-sheet.css").replace("@paper-size", paper.css()));
+    }
+
     /** The script that finds a house in a page. */
     public static String search() {
         return Text.of("find.js");

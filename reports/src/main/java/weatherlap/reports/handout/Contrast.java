@@ -1,0 +1,55 @@
+package weatherlap.reports.handout;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import weatherlap.charts.Numbers;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.MethodResult;
+
+/** What speaks for each method at a house, a sentence a method. */
+final class Contrast {
+    private static final double LEAST_GLASS_FT2 = 0.1;
+    private static final double LEAST_LEAK = 0.005;
+
+    private Contrast() {}
+
+    static String name(Method method) {
+        return method == Method.INSERT ? "the insert" : "full-flange";
+    }
+
+    /** The insert first, as the smaller job; a method that nothing speaks for is left out. */
+    static List<String> sentences(HouseResult house) {
+        Map<Method, List<String>> merits = new EnumMap<>(Method.class);
+        for (Method method : Method.values()) {
+            merits.put(method, merits(house.method(method), house.method(method.other())));
+        }
+        return List.of(Method.INSERT, Method.FULL_FLANGE).stream()
+                .filter(method -> !merits.get(method).isEmpty())
+                .map(method -> Phrases.sentence(name(method)) + " " + Phrases.list(merits.get(method)) + ".")
+                .toList();
+    }
+
+    private static List<String> merits(MethodResult own, MethodResult other) {
+        List<String> merits = new ArrayList<>();
+        double cheaper = other.priceUsd() - own.priceUsd();
+        if (Math.round(cheaper / 10) > 0) {
+            merits.add("costs " + Phrases.usd(cheaper) + " less");
+        }
+        int sooner = other.crewDays() - own.crewDays();
+        if (sooner > 0) {
+            merits.add("is done " + Phrases.count(sooner, "day", "days") + " sooner");
+        }
+        double more = own.glassFt2() - other.glassFt2();
+        if (more > LEAST_GLASS_FT2) {
+            merits.add("keeps " + Numbers.plain(more, 1) + " square feet more glass");
+        }
+        double drier = other.leakProbability() - own.leakProbability();
+        if (drier > LEAST_LEAK) {
+            merits.add("has the lower chance of leak damage");
+        }
+        return merits;
+    }
+}

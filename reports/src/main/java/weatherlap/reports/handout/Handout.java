@@ -1,0 +1,80 @@
+package weatherlap.reports.handout;
+
+import java.util.List;
+import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.TableView;
+
+/**
+ * All that stands on a homeowner's handout.
+ *
+ * @param label of the house; untrusted text
+ * @param facts about the house, in a line
+ * @param summary the comparison in a few sentences
+ * @param offer both methods side by side: price, days, glass, leaks
+ * @param priceHolds what is in the price of each method
+ * @param windows groups of like windows, in table order
+ * @param footPx length of a foot in the drawings, CSS px
+ * @param rose wind-driven rain and the walls
+ * @param walls rain on each wall
+ * @param behind what was seen or is likely behind the siding
+ * @param code what a building official may ask about
+ * @param cautions that bear on this house
+ * @param lean over the years, and how sure that is
+ * @param uncertain what nobody knows, and what is judgement
+ * @param notPrinted what the printing font lacks; empty: nothing
+ */
+public record Handout(
+        String label,
+        String facts,
+        List<String> summary,
+        TableView offer,
+        List<String> priceHolds,
+        List<WindowGroup> windows,
+        double footPx,
+        Figure rose,
+        TableView walls,
+        List<String> behind,
+        List<Named> code,
+        List<Named> cautions,
+        String lean,
+        List<String> uncertain,
+        String notPrinted) {
+    public Handout {
+        summary = List.copyOf(summary);
+        priceHolds = List.copyOf(priceHolds);
+        windows = List.copyOf(windows);
+        behind = List.copyOf(behind);
+        code = List.copyOf(code);
+        cautions = List.copyOf(cautions);
+        uncertain = List.copyOf(uncertain);
+    }
+
+    /** A sentence or two with a name to find it by. */
+    public record Named(String name, String words) {}
+
+    /**
+     * Like windows, drawn once.
+     *
+     * @param mark letter by which the sheet refers to them
+     * @param name how many of which kind
+     * @param size of the frame
+     * @param where rooms and walls
+     * @param views today, full-flange, insert
+     */
+    public record WindowGroup(String mark, String name, String size, String where, List<WindowView> views) {
+        public WindowGroup {
+            views = List.copyOf(views);
+        }
+    }
+
+    /**
+     * A window today or after the work.
+     *
+     * @param method as a heading
+     * @param figure the drawing
+     * @param area of the glass
+     * @param change against today; empty for today
+     * @param inches width and height of the glass; empty where there is none
+     */
+    public record WindowView(String method, Figure figure, String area, String change, String inches) {}
+}

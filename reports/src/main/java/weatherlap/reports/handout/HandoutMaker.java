@@ -1,0 +1,103 @@
+package weatherlap.reports.handout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import weatherlap.charts.Fonts;
+import weatherlap.reports.handout.Handout.Named;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.house.House;
+import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.HouseTakeoff;
+import weatherlap.sim.run.MethodResult;
+import weatherlap.sim.run.Simulator;
+
+/** Puts a handout together from the results of one house. */
+public final class HandoutMaker {
+    private final HouseResult result;
+    private final Map<Method, HouseTakeoff> takeoffs;
+    private final Assumptions assumptions;
+    private final RainClimate climate;
+
+    private HandoutMaker(
+            HouseResult result, Map<Method, HouseTakeoff> takeoffs, Assumptions assumptions, RainClimate climate) {
+        this.result = result;
+        this.takeoffs = takeoffs;
+        this.assumptions = assumptions;
+        this.climate = climate;
+    }
+
+    /**
+     * Simulates a house and puts its handout together.
+     *
+     * @param assumptions and climate: those of the simulator
+     */
+    public static Handout of(House house, Simulator simulator, Assumptions assumptions, RainClimate climate) {
+        return new HandoutMaker(simulator.simulate(house), simulator.takeoff(house), assumptions, climate).handout();
+    }
+
+    private Handout handout() {
+        House house = result.house();
+        WindowGroups groups = WindowGroups.of(takeoffs);
+        Offer offer = new Offer(result, takeoffs, assumptions.scenario());
+        RainOnHouse rain = new RainOnHouse(takeoffs.get(Method.FULL_FLANGE), climate);
+        return new Handout(
+                house.label(),
+                facts(house),
+                Contrast.sentences(result),
+                offer.table(),
+                offer.priceHolds(),
+                groups.drawn(),
+                groups.footPx(),
+                rain.rose(),
+                rain.walls(),
+                BehindSiding.lines(takeoffs.get(Method.INSERT)),
+                new CodeWords(groups, takeoffs).lines(),
+                cautions(house),
+                lean(),
+                Prose.UNCERTAIN,
+                Unprintable.note(house));
+    }
+
+    private static String facts(House house) {
+        return Phrases.sentence(Phrases.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
+                + Phrases.count(house.storeys(), "storey", "storeys") + ", "
+                + Phrases.count(house.openingCount(), "window opening", "window openings");
+    }
+
+    private static List<Named> cautions(House house) {
+        List<Named> cautions = new ArrayList<>();
+        if (house.leadSafe()) {
+            cautions.add(Prose.LEAD);
+        } else if (house.yearBuilt() < 1978) {
+            cautions.add(Prose.LEAD_CLEAR);
+        }
+        cautions.addAll(List.of(Prose.ASBESTOS, Prose.SAFETY, Prose.CODE));
+        return cautions;
+    }
+
+    private String lean() {
+        Method preferred = result.preferred();
+        double share = result.preferredProbability(preferred);
+        MethodResult lower = result.method(preferred);
+        MethodResult other = result.method(preferred.other());
+        int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
+        String sure = share >= 0.9
+                ? "The gap is clear."
+                : share >= 0.7 ? "The gap is likely, not certain." : "It is close: either may cost less in the end.";
+        return "Count price, likely leak damage and the worth of lost glass over " + years + " years. Then "
+                + Contrast.name(preferred) + " comes to "
+                + Phrases.usd(lower.horizonCostUsd().mean()) + " and " + Contrast.name(preferred.other()) + " to "
+                + Phrases.usd(other.horizonCostUsd().mean()) + " on average. In " + Phrases.percent(share)
+                + " of our trial runs " + Contrast.name(preferred) + " is lower. " + sure
+                + " How long you will stay and what light is worth to you is your call.";
+    }
+
+    /** Fonts of the printed sheet are made known before anything is measured. */
+    static {
+        Fonts.install();
+    }
+}

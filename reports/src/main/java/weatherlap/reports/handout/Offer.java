@@ -1,0 +1,99 @@
+package weatherlap.reports.handout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import weatherlap.charts.Numbers;
+import weatherlap.reports.page.TableView;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.HouseTakeoff;
+import weatherlap.sim.run.MethodResult;
+
+/**
+ * Price, days, glass and leaks of both methods side by side.
+ *
+ * <p>The range of a price is the price times the 10 and the 90 % point of the cost to the shop over its mean: what the same job would
+ * be priced at if its cost were known to come out there.
+ */
+record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario scenario) {
+    TableView table() {
+        MethodResult full = house.method(Method.FULL_FLANGE);
+        MethodResult insert = house.method(Method.INSERT);
+        int years = scenario.whole(Scalar.HORIZON_YEARS);
+        return TableView.of("The whole house by either method")
+                .texts("")
+                .numbers("full-flange", "insert")
+                .row("Price (likely range)", price(full), price(insert))
+                .row("\u2013 windows and material", material(full), material(insert))
+                .row("\u2013 work", work(full), work(insert))
+                .row("\u2013 shop, later service, profit", rest(full), rest(insert))
+                .row(
+                        "Days for a crew of " + scenario.whole(Scalar.CREW_SIZE) + " (person-hours)",
+                        days(full),
+                        days(insert))
+                .row("Glass against today", glass(full), glass(insert))
+                .row("Siding panels down and back", panels(Method.FULL_FLANGE), panels(Method.INSERT))
+                .row(
+                        "Chance of leak damage in " + years + " years*",
+                        Phrases.range(full.leakScore()),
+                        Phrases.range(insert.leakScore()))
+                .build();
+    }
+
+    /** What a price pays for, in words. */
+    List<String> priceHolds() {
+        List<String> holds = new ArrayList<>();
+        holds.add(
+                "Both prices hold the new windows, sealant, foam, trim, clean-up, the dump fee"
+                        + (scenario.value(Scalar.PERMIT_USD) > 0 ? ", a permit" : "")
+                        + (house.house().leadSafe() ? ", lead-safe work" : "")
+                        + " and mending leaks under the warranty of "
+                        + scenario.whole(Scalar.WARRANTY_YEARS) + " years."
+                        + " Full-flange adds flashing tape, siding work and new edges inside. The insert adds metal capping outside.");
+        holds.add("* Anywhere in the house: a judgement, to compare and not to forecast. All ranges: 8 times in 10.");
+        return holds;
+    }
+
+    private static String price(MethodResult method) {
+        double perCost = method.priceUsd() / method.costUsd().mean();
+        return Phrases.usd(method.priceUsd()) + " ("
+                + Phrases.usd(perCost * method.costUsd().p10()).substring(1) + " to "
+                + Phrases.usd(perCost * method.costUsd().p90()).substring(1) + ")";
+    }
+
+    private static String material(MethodResult method) {
+        return Phrases.usd(method.costParts().get("material"));
+    }
+
+    private static String work(MethodResult method) {
+        return Phrases.usd(method.costParts().get("labour"));
+    }
+
+    private static String rest(MethodResult method) {
+        return Phrases.usd(method.priceUsd()
+                - method.costParts().get("material")
+                - method.costParts().get("labour"));
+    }
+
+    private static String days(MethodResult method) {
+        return Phrases.count(method.crewDays(), "day", "days") + " ("
+                + Numbers.plain(method.labourHours().p10(), 0) + " to "
+                + Numbers.plain(method.labourHours().p90(), 0) + " h)";
+    }
+
+    private static String glass(MethodResult method) {
+        String share = Phrases.percent(Math.abs(method.glassLostFraction()));
+        return Numbers.plain(Math.abs(method.glassLostFt2()), 1) + " ft\u00b2 "
+                + (method.glassLostFt2() < 0 ? "more (" : "less (") + share + ")";
+    }
+
+    private String panels(Method method) {
+        int panels = takeoffs.get(method).panelsDown().stream()
+                .mapToInt(count -> count)
+                .sum();
+        return panels == 0 ? "none" : Numbers.plain(panels, 0);
+    }
+}

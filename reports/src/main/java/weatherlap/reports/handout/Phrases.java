@@ -1,0 +1,85 @@
+package weatherlap.reports.handout;
+
+import java.util.List;
+import java.util.Locale;
+import weatherlap.charts.Numbers;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+import weatherlap.sim.run.Summary;
+
+/** Numbers and names as a family reads them. */
+final class Phrases {
+    private static final List<String> DIRECTIONS =
+            List.of("north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west");
+    private static final double EIGHTHS = 8;
+    private static final String[] FRACTIONS = {"", "\u215b", "\u00bc", "\u215c", "\u00bd", "\u215d", "\u00be", "\u215e"
+    };
+
+    private Phrases() {}
+
+    static String of(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    static String sentence(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    static String count(int count, String one, String many) {
+        return count + " " + (count == 1 ? one : many);
+    }
+
+    /** To the nearest ten dollars: nobody can say it closer. */
+    static String usd(double usd) {
+        return Numbers.usd(Math.round(usd / 10) * 10.0);
+    }
+
+    static String percent(double fraction) {
+        return Numbers.percent(fraction, 0);
+    }
+
+    static String range(Summary percent) {
+        return percent(percent.mean() / 100) + " (" + Numbers.plain(percent.p10(), 0) + " to "
+                + Numbers.plain(percent.p90(), 0) + ")";
+    }
+
+    /** To the nearest eighth of an inch, as a tape measure reads it: 29\u00bc. */
+    static String inches(double inches) {
+        long eighths = Math.round(inches * EIGHTHS);
+        long whole = eighths / FRACTIONS.length;
+        String fraction = FRACTIONS[(int) (eighths % FRACTIONS.length)];
+        return whole == 0 && !fraction.isEmpty() ? fraction : whole + fraction;
+    }
+
+    /** Width by height, in. */
+    static String size(double widthIn, double heightIn) {
+        return inches(widthIn) + " \u00d7 " + inches(heightIn) + "\u2033";
+    }
+
+    /** One of ten, two of ten, ... in words that do not promise more than is known. */
+    static String tenths(double fraction) {
+        int tenths = (int) Math.round(10 * fraction);
+        return tenths < 1 ? "fewer than 1 in 10" : tenths > 9 ? "nearly all" : "about " + tenths + " in 10";
+    }
+
+    static String list(List<String> words) {
+        int last = words.size() - 1;
+        return last < 1
+                ? String.join("", words)
+                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    }
+
+    static String direction(double bearingDeg) {
+        return DIRECTIONS.get((int) Math.floorMod(Math.round(bearingDeg / 45), 8L));
+    }
+
+    /** A wall by the way it faces; with its key where two walls face the same way. */
+    static String wall(House house, Elevation wall) {
+        String direction = direction(wall.bearingDeg());
+        boolean alone = house.elevations().stream()
+                        .filter(other -> direction(other.bearingDeg()).equals(direction))
+                        .count()
+                == 1;
+        return direction + " wall" + (alone || wall.id().equalsIgnoreCase(direction) ? "" : " (" + wall.id() + ")");
+    }
+}

@@ -1,0 +1,68 @@
+package weatherlap.reports.handout;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import weatherlap.charts.Numbers;
+import weatherlap.charts.WallRose;
+import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.TableView;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.rain.DrivingRainRose;
+import weatherlap.sim.rain.OpeningExposure;
+import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.run.HouseTakeoff;
+import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
+
+/**
+ * Rain on the walls of a house, in words. A litre on a square metre stands a millimetre deep, so that litres a square metre are read as
+ * inches. How hard the design spell is, is said by the classes of BS 8104:1992: below 33, 56.5 and 100 L/m², and above.
+ */
+record RainOnHouse(HouseTakeoff takeoff, RainClimate climate) {
+    private static final int STEP_DEG = 10;
+    private static final double MM_PER_INCH = 25.4;
+
+    Figure rose() {
+        return Figure.of(new WallRose(
+                DrivingRainRose.of(climate, STEP_DEG).rows().stream()
+                        .map(row -> new WallRose.Ray(row.bearingDeg(), row.isoLitresPerM2Year()))
+                        .toList(),
+                walls(takeoff).keySet().stream().map(Elevation::bearingDeg).toList()));
+    }
+
+    TableView walls() {
+        TableView.Builder table = TableView.of("Rain on each wall")
+                .texts("wall", "in a long storm", "rain at its windows a year", "kept off by the eave");
+        walls(takeoff).forEach((wall, openings) -> {
+            double free = mean(openings, OpeningExposure::freeLitresPerM2Year);
+            double arrives = mean(openings, OpeningExposure::litresPerM2Year);
+            table.row(
+                    Phrases.sentence(Phrases.wall(takeoff.house(), wall)),
+                    storm(mean(openings, OpeningExposure::spellLitresPerM2)),
+                    Numbers.plain(arrives / MM_PER_INCH, 1) + " inches",
+                    free > 0 ? Phrases.percent(1 - arrives / free) : "\u2013");
+        });
+        return table.build();
+    }
+
+    private static Map<Elevation, List<OpeningExposure>> walls(HouseTakeoff takeoff) {
+        Map<Elevation, List<OpeningExposure>> walls = new LinkedHashMap<>();
+        for (OpeningTakeoff opening : takeoff.openings()) {
+            walls.computeIfAbsent(opening.elevation(), wall -> new java.util.ArrayList<>())
+                    .add(opening.exposure());
+        }
+        return walls;
+    }
+
+    /** The classes of BS 8104:1992 for a spell, in plain words. */
+    private static String storm(double litresPerM2) {
+        return litresPerM2 < 33
+                ? "sheltered"
+                : litresPerM2 < 56.5 ? "moderate" : litresPerM2 < 100 ? "severe" : "very severe";
+    }
+
+    private static double mean(
+            List<OpeningExposure> openings, java.util.function.ToDoubleFunction<OpeningExposure> value) {
+        return openings.stream().mapToDouble(value).average().orElse(0);
+    }
+}
