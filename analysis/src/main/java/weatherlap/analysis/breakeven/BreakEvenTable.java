@@ -1,5 +1,7 @@
 package weatherlap.analysis.breakeven;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -12,6 +14,8 @@ import weatherlap.sim.assumptions.Method;
 
 /** {@code breakeven.csv} and what it says. */
 public final class BreakEvenTable {
+    private static final int DIGITS = 4;
+
     private BreakEvenTable() {}
 
     /** One row a crossing; one without a value for a name that has none. */
@@ -65,11 +69,15 @@ public final class BreakEvenTable {
     private static String words(Method method) {
         return switch (method) {
             case FULL_FLANGE -> "full-flange";
-            case INSERT -> "insert";
+            case INSERT -> "the insert";
         };
     }
 
     private static String number(double value, String unit) {
-        return String.format(Locale.ROOT, "%.4g", value) + (unit.isEmpty() ? "" : " " + unit);
+        String digits = new BigDecimal(value)
+                .round(new MathContext(DIGITS))
+                .stripTrailingZeros()
+                .toPlainString();
+        return digits + (unit.isEmpty() ? "" : " " + unit);
     }
 }

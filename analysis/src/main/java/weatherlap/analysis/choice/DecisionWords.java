@@ -31,6 +31,7 @@ public final class DecisionWords {
         return Stream.of(
                         words.cost(),
                         List.of(decision.study().choiceInWords()),
+                        decision.study().runnerUpInWords().stream().toList(),
                         words.sureness(),
                         words.limits(),
                         words.interests(),

@@ -2,10 +2,12 @@ package weatherlap.analysis.rule;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import weatherlap.sim.Check;
 import weatherlap.sim.random.Streams;
 
@@ -81,7 +83,7 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
                 .findFirst()
                 .orElseThrow();
         Length least = lengths.stream()
-                .min((a, b) -> Double.compare(a.heldOutRegretUsd, b.heldOutRegretUsd))
+                .min(Comparator.comparingDouble(Length::heldOutRegretUsd))
                 .orElseThrow();
         if (chosen.equals(least)) {
             return String.format(
@@ -100,9 +102,29 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
                 chosen.excessErrorUsd);
     }
 
+    /** The longer rule that would do best on the cases it was found on, and why it is not taken; empty where there is none better. */
+    public Optional<String> runnerUpInWords() {
+        Length chosen = lengths.stream()
+                .filter(length -> length.rule.equals(rule))
+                .findFirst()
+                .orElseThrow();
+        return lengths.stream()
+                .filter(length -> length.rule.questions() > rule.questions() && length.regretUsd < chosen.regretUsd)
+                .min(Comparator.comparingDouble(Length::heldOutRegretUsd))
+                .map(length -> String.format(
+                        Locale.ROOT,
+                        "With %s the best rule is: %s On the houses it was made from it would save %,.0f USD a house, on houses held out"
+                                + " it %s %,.0f: more houses are needed to trust it.",
+                        asked(length.rule),
+                        String.join(" ", length.rule.lines()),
+                        chosen.regretUsd - length.regretUsd,
+                        length.heldOutRegretUsd > chosen.heldOutRegretUsd ? "costs" : "saves",
+                        Math.abs(length.heldOutRegretUsd - chosen.heldOutRegretUsd)));
+    }
+
     private static String asked(Rule rule) {
         return switch (rule.questions()) {
-            case 0 -> "no question";
+            case 0 -> "asking nothing";
             case 1 -> "one question";
             case 2 -> "two questions";
             default -> "three questions";

@@ -98,6 +98,21 @@ class BreakEvenTest {
     }
 
     @Test
+    void wordsGiveTheCrossingWithItsUnitAndTheRange() {
+        BreakEven found =
+                BreakEven.over("wage", 0, 14_000, wage -> new double[] {5 * wage - 180, 5 * wage - 220}, EFFORT);
+        assertThat(BreakEvenTable.words(found, "USD/h"))
+                .singleElement()
+                .asString()
+                .startsWith("wage: below 40 USD/h full-flange is preferred, above it the insert")
+                .endsWith("looked from 0 USD/h to 14000 USD/h).");
+        BreakEven none = BreakEven.over("v", 0, 1, v -> new double[] {1}, EFFORT);
+        assertThat(BreakEvenTable.words(none, ""))
+                .containsExactly("v: no crossing from 0 to 1: the insert is preferred all over.");
+        assertThat(BreakEvenTable.of(List.of(found, none)).rows()).isEqualTo(2);
+    }
+
+    @Test
     void mapOfTwoNames() {
         // 2x + y − 10 changes sign at x = 5 − y/2.
         PreferenceMap map = PreferenceMap.over(

@@ -84,7 +84,17 @@ class RuleStudyTest {
         assertThat(study.rule().lines()).containsExactly("Always insert.");
         assertThat(score(study, "rule").regretUsd())
                 .isEqualTo(score(study, "always_insert").regretUsd());
-        assertThat(study.choiceInWords()).contains("no question");
+        assertThat(study.choiceInWords()).contains("asking nothing");
+    }
+
+    @Test
+    void aLongerRuleThatOnlyFitsItsOwnHousesIsToldWithWhatItWouldCost() {
+        double[] noise = normal("noise alone");
+        RuleStudy study =
+                RuleStudy.of(Cases.apart(facts, new double[size], column(c -> 100 + 300 * noise[c])), 10, STREAMS);
+        assertThat(study.runnerUpInWords().orElseThrow()).startsWith("With ").contains("held out it costs");
+        IntPredicate right = c -> overhangs.get(c) < 8;
+        assertThat(RuleStudy.of(cases(right, 0), 10, STREAMS).runnerUpInWords()).isEmpty();
     }
 
     @Test

@@ -1,11 +1,12 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import weatherlap.analysis.drivers.Differences;
 import weatherlap.analysis.drivers.DriverRow;
@@ -136,7 +137,10 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
     }
 
     static String shown(double value, String unit) {
-        return String.format(Locale.ROOT, "%.3g", value)
+        return new BigDecimal(value)
+                        .round(new MathContext(3))
+                        .stripTrailingZeros()
+                        .toPlainString()
                 + (unit.isEmpty() || unit.equals("fraction") ? "" : " " + unit);
     }
 
