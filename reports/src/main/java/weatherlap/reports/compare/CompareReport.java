@@ -90,7 +90,8 @@ public record CompareReport(
     private ReportPage page(Answer answer, Segments segments) {
         int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
         HouseViews houses = new HouseViews(years);
-        List<Figure> figures = new ReportPictures(results, segments, assumptions.steps(), years, simulator::costUsd)
+        List<Figure> figures = new ReportPictures(
+                        results, decision, segments, assumptions.steps(), years, simulator::costUsd)
                 .all().stream().map(Figure::of).toList();
         TableView.Builder runTable = TableView.of("What the results depend on").texts("name", "value");
         run.forEach(runTable::row);
@@ -101,6 +102,7 @@ public record CompareReport(
                         + Words.count(results.draws(), "draw", "draws") + " a house.",
                 AnswerText.sentences(answer, years),
                 DecisionWords.rule(decision),
+                RuleViews.regrets(decision.study()),
                 DecisionWords.of(decision),
                 AnswerText.keyFigures(answer, years),
                 figures,

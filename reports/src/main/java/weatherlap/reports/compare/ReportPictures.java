@@ -9,9 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.IntStream;
+import weatherlap.analysis.choice.Decision;
+import weatherlap.analysis.choice.DecisionMaps;
+import weatherlap.analysis.choice.PortfolioMap.Cell;
 import weatherlap.analysis.tables.Segmentation;
 import weatherlap.analysis.tables.Segments;
-import weatherlap.analysis.tables.Share;
 import weatherlap.charts.ChanceOfMore;
 import weatherlap.charts.CostRisk;
 import weatherlap.charts.CostStack;
@@ -21,6 +24,7 @@ import weatherlap.charts.LabourBySteps;
 import weatherlap.charts.LeakRose;
 import weatherlap.charts.Pair;
 import weatherlap.charts.Picture;
+import weatherlap.charts.PortfolioMap;
 import weatherlap.charts.Spread;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Method;
@@ -36,10 +40,9 @@ final class ReportPictures {
     private static final int STEPS = 24;
     /** Kinds of opening shown beside the whole. */
     private static final int KINDS = 6;
-    /** Houses named in the picture of costs and risks. */
-    private static final int NAMED = 3;
 
     private final Results results;
+    private final Decision decision;
     private final Segments segments;
     private final List<LabourStep> steps;
     private final String scope;
@@ -49,11 +52,13 @@ final class ReportPictures {
     /** @param costUsd draws of what a house's job costs the shop, by method */
     ReportPictures(
             Results results,
+            Decision decision,
             Segments segments,
             List<LabourStep> steps,
             int horizonYears,
             Function<House, Map<Method, double[]>> costUsd) {
         this.results = results;
+        this.decision = decision;
         this.segments = segments;
         this.steps = steps;
         this.scope = Words.count(results.houses().size(), "house", "houses") + ", "
@@ -63,7 +68,7 @@ final class ReportPictures {
     }
 
     List<Picture> all() {
-        return List.of(glass(), cost(), losses(), leaks(), costAndRisk(), labour(), totals());
+        return List.of(glass(), cost(), losses(), leaks(), costAndRisk(), map(), labour(), totals());
     }
 
     private Picture glass() {
@@ -166,33 +171,40 @@ final class ReportPictures {
     }
 
     private Picture costAndRisk() {
-        Method rule = cheaper();
-        List<HouseResult> apart = results.houses().stream()
-                .filter(house -> house.preferred() != rule)
-                .sorted(Comparator.comparingDouble(
-                        house -> house.method(rule.other()).horizonCostUsd().mean()
-                                - house.method(rule).horizonCostUsd().mean()))
-                .limit(NAMED)
-                .toList();
+        List<Integer> efficient = DecisionMaps.efficient(decision);
         return new CostRisk(
-                scope,
+                scope + "; ringed: no other house gains as much safety for as little money",
                 "price",
                 "chance of leak damage within " + years,
-                results.houses().stream()
-                        .map(house -> new CostRisk.House(
-                                house.house().label(),
-                                Words.of(house.house().cladding()),
-                                house.method(Method.FULL_FLANGE).priceUsd()
-                                        - house.method(Method.INSERT).priceUsd(),
-                                house.method(Method.FULL_FLANGE).leakProbability()
-                                        - house.method(Method.INSERT).leakProbability(),
-                                apart.contains(house)))
+                IntStream.range(0, results.houses().size())
+                        .mapToObj(h -> point(results.houses().get(h), efficient.contains(h)))
                         .toList());
     }
 
-    private Method cheaper() {
-        Share whole = segments.whole();
-        return whole.differencePerOpeningUsd() < 0 ? Method.FULL_FLANGE : Method.INSERT;
+    private static CostRisk.House point(HouseResult house, boolean marked) {
+        return new CostRisk.House(
+                house.house().label(),
+                Words.of(house.house().cladding()),
+                house.method(Method.FULL_FLANGE).priceUsd()
+                        - house.method(Method.INSERT).priceUsd(),
+                house.method(Method.FULL_FLANGE).leakProbability()
+                        - house.method(Method.INSERT).leakProbability(),
+                marked);
+    }
+
+    private Picture map() {
+        weatherlap.analysis.choice.PortfolioMap map = DecisionMaps.storeysAndOverhang(decision);
+        List<PortfolioMap.Cell> cells = new ArrayList<>();
+        for (int row = 0; row < map.up().size(); row++) {
+            for (int column = 0; column < map.across().size(); column++) {
+                Cell cell = map.cells().get(row).get(column);
+                if (cell.cases() > 0) {
+                    cells.add(new PortfolioMap.Cell(column, row, cell.cases(), cell.shareFullFlange()));
+                }
+            }
+        }
+        return new PortfolioMap(
+                scope, "storeys", "shortest overhang over a window, in.", map.across(), map.up(), cells);
     }
 
     /** Steps of one trade name, such as setting the unit, are one bar whichever method's row they are. */

@@ -9,6 +9,7 @@ import java.util.List;
  * @param scope what was compared, in a line
  * @param answer sentences; the first is the answer itself
  * @param rule the default rule, line by line, as it hangs on the wall
+ * @param regrets the rule beside what else a shop might do
  * @param ruleNotes what following it costs and how sure it is, in sentences
  * @param keyFigures both methods side by side, means of a house
  * @param figures in the order of the argument
@@ -26,6 +27,7 @@ public record ReportPage(
         String scope,
         List<String> answer,
         List<String> rule,
+        TableView regrets,
         List<String> ruleNotes,
         TableView keyFigures,
         List<Figure> figures,

@@ -82,7 +82,7 @@ class CompareCommandTest {
                         .parse(new InputSource(new StringReader(xml)))
                         .getElementsByTagName("svg")
                         .getLength())
-                .isEqualTo(7);
+                .isEqualTo(8);
     }
 
     @Test
