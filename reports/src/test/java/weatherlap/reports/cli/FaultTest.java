@@ -202,7 +202,7 @@ class FaultTest {
 
     @Test
     void tooLittleMemory() throws Exception {
-        Cli cli = OwnProcess.start(folder, List.of("-Xmx20m"), "generate", "--houses", 200_000, "--out", out)
+        Cli cli = OwnProcess.start(folder, List.of("-Xmx48m"), "generate", "--houses", 200_000, "--out", out)
                 .ended();
         assertThat(cli.err())
                 .contains("out of memory", "-Xmx", "nothing was written")
