@@ -26,6 +26,11 @@ final class Tools {
                 .orElseGet(() -> missing("Chromium is not installed"));
     }
 
+    /** The office program that opens the workbook. */
+    static Path office() {
+        return onPath("soffice").orElseGet(() -> missing("LibreOffice is not installed"));
+    }
+
     /** The accessibility checker axe-core, fetched by npm into the build folder the first time. */
     static String axe() throws IOException, InterruptedException {
         if (!Files.exists(AXE_SCRIPT)) {
@@ -62,7 +67,7 @@ final class Tools {
         if ("true".equals(System.getenv("WEATHERLAP_REQUIRE_BROWSER"))) {
             return fail(what + ", and WEATHERLAP_REQUIRE_BROWSER is true");
         }
-        Assumptions.abort(what + ": pages are not looked at in a browser");
+        Assumptions.abort(what + ": its tests are skipped");
         throw new IllegalStateException(what);
     }
 }

@@ -197,14 +197,14 @@ public final class LeakExplanation {
         if (Math.abs(insert - fullFlange) <= negligible) {
             return String.format(
                     Locale.ROOT,
-                    "For leaks the two methods are nearly as good here: %.1f %% with an insert, %.1f %% with a full flange (judgement).",
+                    "For leaks the two methods are nearly as good here: %.1f %% with an insert, %.1f %% full-flange (judgement).",
                     100 * insert,
                     100 * fullFlange);
         }
         return String.format(
                 Locale.ROOT,
-                "%s leaks less here: %.1f %% with an insert, %.1f %% with a full flange (judgement).",
-                insert < fullFlange ? "An insert" : "A full flange",
+                "%s leaks less here: %.1f %% with an insert, %.1f %% full-flange (judgement).",
+                insert < fullFlange ? "An insert" : "Full-flange",
                 100 * insert,
                 100 * fullFlange);
     }

@@ -72,7 +72,7 @@ class LeakExplanationTest {
         // Not always: in a wet wall with reversed laps it is not, and that is said as well.
         Opening bad = LapFixtures.opening("w1", Lap.REVERSED, Lap.MISSING, Lap.MISSING, Sighting.YES);
         assertThat(LeakExplanation.verdict(chance(bad, Method.FULL_FLANGE, 150), chance(bad, Method.INSERT, 150), 0.01))
-                .startsWith("A full flange leaks less");
+                .startsWith("Full-flange leaks less");
     }
 
     private static double chance(Opening opening, Method method, double rain) {
