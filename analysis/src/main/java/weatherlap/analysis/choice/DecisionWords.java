@@ -44,7 +44,7 @@ public final class DecisionWords {
         RuleScore rule = score("rule");
         return List.of(text(
                 "Followed, the rule costs %,.0f USD a house over the horizon, %,.0f more than the best choice for each house; always"
-                        + " full flange costs %,.0f more, always insert %,.0f. It departs from the best choice in %.0f %% of the houses.",
+                        + " full-flange costs %,.0f more, always insert %,.0f. It departs from the best choice in %.0f %% of the houses.",
                 rule.expectedHorizonCostUsd(),
                 rule.regretUsd(),
                 score("always_full_flange").regretUsd(),
@@ -55,7 +55,7 @@ public final class DecisionWords {
     private List<String> sureness() {
         List<String> words = new ArrayList<>();
         words.add(text(
-                "In %.0f %% of the draws neither always full flange nor always insert would have cost less than the rule.",
+                "In %.0f %% of the draws neither always full-flange nor always insert would have cost less than the rule.",
                 100 * score("rule").staysBestProbability()));
         if (decision.choices().size() < FEW_HOUSES) {
             words.add(text(
@@ -136,7 +136,7 @@ public final class DecisionWords {
 
     private static String name(Method method) {
         return switch (method) {
-            case FULL_FLANGE -> "full flange";
+            case FULL_FLANGE -> "full-flange";
             case INSERT -> "insert";
         };
     }

@@ -36,7 +36,7 @@ public record ShelterChoice(HouseResult hourlyOverhang, HouseResult wallFactor) 
         return String.format(
                 Locale.ROOT,
                 "With the published wall factor in place of the overhang hour by hour, the openings get %.0f rather than %.0f L/m² of"
-                        + " driving rain a year, and the leak score of the house is %.1f rather than %.1f with a full flange, %.1f"
+                        + " driving rain a year, and the leak score of the house is %.1f rather than %.1f with full-flange, %.1f"
                         + " rather than %.1f with an insert.",
                 rain(wallFactor),
                 rain(hourlyOverhang),

@@ -27,7 +27,7 @@ public sealed interface Rule {
     private String end(int next) {
         if (this instanceof Always always) {
             return switch (always.use()) {
-                case FULL_FLANGE -> "full flange";
+                case FULL_FLANGE -> "full-flange";
                 case INSERT -> "insert";
             };
         }

@@ -71,8 +71,8 @@ class RuleStudyTest {
         assertThat(study.rule().lines())
                 .containsExactly(
                         "1. Has the house under 2 storeys? Yes: question 2. No: question 3.",
-                        "2. Is the overhang under 4 in.? Yes: full flange. No: insert.",
-                        "3. Is the barrier housewrap? Yes: insert. No: full flange.");
+                        "2. Is the overhang under 4 in.? Yes: full-flange. No: insert.",
+                        "3. Is the barrier housewrap? Yes: insert. No: full-flange.");
     }
 
     @Test
@@ -118,10 +118,10 @@ class RuleStudyTest {
         // Draw sums against insert everywhere: flange −10, 90; rule −30, −10. Best choice as the rule.
         assertThat(table)
                 .containsExactly(
-                        new RuleScore("always_full_flange", "Always full flange.", 640 / 3.0, 20, 20, 1, 2 / 3.0, 0),
+                        new RuleScore("always_full_flange", "Always full-flange.", 640 / 3.0, 20, 20, 1, 2 / 3.0, 0),
                         new RuleScore("always_insert", "Always insert.", 200, 20 / 3.0, 20 / 3.0, 0, 1 / 3.0, 0),
                         new RuleScore(
-                                "rule", "1. Is it a? Yes: full flange. No: insert.", 580 / 3.0, 0, 7, 1 / 3.0, 0, 1),
+                                "rule", "1. Is it a? Yes: full-flange. No: insert.", 580 / 3.0, 0, 7, 1 / 3.0, 0, 1),
                         new RuleScore(
                                 "best_choice", "Whichever costs the house less.", 580 / 3.0, 0, 0, 1 / 3.0, 0, 1));
     }
