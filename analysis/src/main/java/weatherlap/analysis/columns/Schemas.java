@@ -271,10 +271,11 @@ public final class Schemas {
 
     /** The leaks of one house. */
     public static final Schema HOUSE_LEAKS = new Schema(
-            "house-leaks.csv",
-            "Leaks of a house",
-            "One opening and method, by bearing and storey.",
+            "leaks.csv",
+            "Leaks",
+            "One opening and method, house by house, by bearing and storey.",
             Columns.start()
+                    .text("house_id", "house", "key of the house")
                     .number(
                             "bearing_deg",
                             "bearing",

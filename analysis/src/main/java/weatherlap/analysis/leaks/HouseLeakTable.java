@@ -18,7 +18,7 @@ import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.OpeningResult;
 import weatherlap.sim.run.OpeningResult.LeakCause;
 
-/** The leaks of one house: opening by opening under both methods, by the bearing of the wall, then by storey. */
+/** The leaks of houses: opening by opening under both methods, by the bearing of the wall, then by storey. */
 public final class HouseLeakTable {
     private static final List<Joint> JOINTS = List.of(Joint.HEAD, Joint.JAMB, Joint.SILL, Joint.CORNER, Joint.FIELD);
     private static final int CAUSES = 3;
@@ -27,15 +27,20 @@ public final class HouseLeakTable {
 
     private HouseLeakTable() {}
 
-    public static ResultTable of(HouseResult result) {
+    /** House by house. */
+    public static ResultTable of(List<HouseResult> results) {
+        TableBuilder table = new TableBuilder(Schemas.HOUSE_LEAKS);
+        results.forEach(result -> add(table, result));
+        return table.build();
+    }
+
+    private static void add(TableBuilder table, HouseResult result) {
         Map<String, Place> places = places(result.house());
         Function<OpeningResult, Place> place = opening -> places.get(key(opening.elevationId(), opening.openingId()));
-        TableBuilder table = new TableBuilder(Schemas.HOUSE_LEAKS);
         result.openings().stream()
                 .sorted(Comparator.comparing(
                         place, Comparator.comparingDouble(Place::bearingDeg).thenComparingInt(Place::storey)))
-                .forEach(opening -> table.row(cells(place.apply(opening), opening)));
-        return table.build();
+                .forEach(opening -> table.row(cells(result.house(), place.apply(opening), opening)));
     }
 
     private static Map<String, Place> places(House house) {
@@ -54,8 +59,9 @@ public final class HouseLeakTable {
         return elevation + "/" + opening;
     }
 
-    private static Object[] cells(Place place, OpeningResult opening) {
+    private static Object[] cells(House house, Place place, OpeningResult opening) {
         List<Object> cells = new java.util.ArrayList<>(List.of(
+                house.id(),
                 place.bearingDeg(),
                 place.storey(),
                 opening.elevationId(),

@@ -29,7 +29,7 @@ class HouseLeaksTest {
     @Test
     void theTableGoesByBearingThenByStorey() {
         HouseResult result = SIMULATOR.simulate(HOUSE);
-        ResultTable table = HouseLeakTable.of(result);
+        ResultTable table = HouseLeakTable.of(List.of(result));
         assertThat(table.rows()).isEqualTo(2 * HOUSE.openingCount());
         assertThat(table.table().doubleColumn("bearing_deg").asList())
                 .isSorted()

@@ -8,6 +8,7 @@ import java.util.Map;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.choice.DecisionWords;
 import weatherlap.analysis.rule.RuleTable;
+import weatherlap.analysis.leaks.HouseLeakTable;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.ResultTables;
@@ -61,12 +62,13 @@ public record CompareReport(
         ResultTable houses = ResultTables.houses(results);
         ResultTable elevations = ResultTables.elevations(results);
         ResultTable openings = ResultTables.openings(results);
-        for (ResultTable table : List.of(rule, houses, elevations, openings)) {
+        ResultTable leaks = HouseLeakTable.of(results.houses());
+        for (ResultTable table : List.of(rule, houses, elevations, openings, leaks)) {
             folder.write(table.schema().file(), Csv.of(table));
         }
         folder.write("summary.json", SummaryJson.of(answer, segmentTable, results.draws()));
         folder.write(
-                "workbook.xlsx", WorkbookFile.of(about, List.of(rule, segmentTable, houses, elevations, openings)));
+                "workbook.xlsx", WorkbookFile.of(about, List.of(rule, segmentTable, houses, elevations, openings, leaks)));
     }
 
     private static void writePages(OutputFolder folder, ReportPage page) throws IOException {
@@ -104,6 +106,7 @@ public record CompareReport(
                 DecisionWords.rule(decision),
                 RuleViews.regrets(decision.study()),
                 DecisionWords.of(decision),
+                new ChangeText(results, simulator).sentences(),
                 AnswerText.keyFigures(answer, years),
                 figures,
                 SegmentViews.of(segments),

@@ -65,7 +65,7 @@ final class HouseViews {
 
     private HouseEntry entry(HouseResult result, int number) {
         House house = result.house();
-        String facts = Words.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
+        String facts = escape(result) + Words.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
                 + Words.count(house.storeys(), "storey", "storeys") + ", "
                 + Words.count(house.openingCount(), "opening", "openings")
                 + (house.leadSafe() ? "; lead-safe work presumed" : "") + ". "
@@ -84,6 +84,24 @@ final class HouseViews {
                 preferred(result),
                 houseTable(result),
                 openingTable(result));
+    }
+
+    /** What a family must know first: a way out that is there today and would be gone. */
+    private static String escape(HouseResult result) {
+        List<String> lost = new ArrayList<>();
+        for (Method method : Method.values()) {
+            List<String> openings = result.openings().stream()
+                    .filter(o -> o.method() == method && o.codeFlags().contains("escape_lost"))
+                    .map(o -> o.elevationId() + "/" + o.openingId())
+                    .toList();
+            if (!openings.isEmpty()) {
+                lost.add(Words.of(method) + " would make too small, or leave in doubt, a way out that passes today (IRC 2018 R310.2) at "
+                        + String.join(", ", openings));
+            }
+        }
+        return lost.isEmpty()
+                ? ""
+                : Words.capital(String.join("; ", lost)) + ": confirm with the local building official. ";
     }
 
     private static String preferred(HouseResult house) {

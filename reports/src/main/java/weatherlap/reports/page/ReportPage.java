@@ -11,6 +11,7 @@ import java.util.List;
  * @param rule the default rule, line by line, as it hangs on the wall
  * @param regrets the rule beside what else a shop might do
  * @param ruleNotes what following it costs and how sure it is, in sentences
+ * @param changes what would change the answer, in sentences
  * @param keyFigures both methods side by side, means of a house
  * @param figures in the order of the argument
  * @param segments a table for each way of telling openings apart
@@ -29,6 +30,7 @@ public record ReportPage(
         List<String> rule,
         TableView regrets,
         List<String> ruleNotes,
+        List<String> changes,
         TableView keyFigures,
         List<Figure> figures,
         List<TableView> segments,
@@ -43,6 +45,7 @@ public record ReportPage(
         answer = List.copyOf(answer);
         rule = List.copyOf(rule);
         ruleNotes = List.copyOf(ruleNotes);
+        changes = List.copyOf(changes);
         figures = List.copyOf(figures);
         segments = List.copyOf(segments);
         houses = List.copyOf(houses);

@@ -49,6 +49,7 @@ class CompareCommandTest {
                         "elevations.csv",
                         "houses.csv",
                         "rule.csv",
+                        "leaks.csv",
                         "summary.json",
                         "run.json",
                         "assumptions",

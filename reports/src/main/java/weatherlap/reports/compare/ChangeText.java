@@ -1,0 +1,75 @@
+package weatherlap.reports.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import weatherlap.analysis.choice.TippingPoints;
+import weatherlap.analysis.leaks.FaultSwing;
+import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.Results;
+import weatherlap.sim.run.Simulator;
+
+/** What would change the answer, in sentences. */
+final class ChangeText {
+    private static final int ROWS = 3;
+
+    private final Results results;
+    private final Simulator simulator;
+    private final Scenario scenario;
+
+    ChangeText(Results results, Simulator simulator) {
+        this.results = results;
+        this.simulator = simulator;
+        this.scenario = simulator.assumptions().scenario();
+    }
+
+    List<String> sentences() {
+        TippingPoints points = TippingPoints.of(results);
+        boolean fullFlange = points.gapUsd() < 0;
+        List<String> lines = new ArrayList<>();
+        lines.add("Price: the methods would cost a family the same if full-flange were priced "
+                + Words.usd(Math.abs(points.gapUsd())) + (fullFlange ? " higher" : " lower") + " a house.");
+        lines.add(points.repairFactor().isPresent()
+                ? "Leaks: if mending one damaged opening cost " + Words.usd(repairUsd() * points.repairFactor().getAsDouble())
+                        + " rather than the " + Words.usd(repairUsd()) + " assumed on the mean (or if the chance of damage were off"
+                        + " by as much), they would be even; above that full-flange is ahead, below it the insert."
+                : "Leaks: no cost of mending a leak turns the answer.");
+        lines.add(points.glassFactor().isPresent()
+                ? "Glass: if a square foot of glass were worth "
+                        + Words.number(glassUsd() * points.glassFactor().getAsDouble(), 2) + " USD a year rather than the "
+                        + Words.number(glassUsd(), 2) + " assumed, they would be even; above that full-flange is ahead."
+                : "Glass: no worth of glass turns the answer.");
+        typical().ifPresent(house -> {
+            for (Method method : Method.values()) {
+                lines.add(Words.capital(Words.of(method)) + " at " + house.house().label() + " ("
+                        + house.house().id() + "), the house of middle price. "
+                        + FaultSwing.line(FaultSwing.of(simulator, house.house(), method), ROWS));
+            }
+        });
+        lines.add("The commands breakeven and drivers look further: any scalar, wage or price, and all of them at once.");
+        return lines;
+    }
+
+    private double repairUsd() {
+        return (scenario.value(Scalar.REPAIR_COST_LOW_USD)
+                        + 4 * scenario.value(Scalar.REPAIR_COST_USD)
+                        + scenario.value(Scalar.REPAIR_COST_HIGH_USD))
+                / 6;
+    }
+
+    private double glassUsd() {
+        return scenario.value(Scalar.GLASS_VALUE_USD_PER_FT2_YEAR);
+    }
+
+    /** The house in the middle by the price of full-flange. */
+    private java.util.Optional<HouseResult> typical() {
+        return results.houses().stream()
+                .sorted(Comparator.comparingDouble(
+                        house -> house.method(Method.FULL_FLANGE).priceUsd()))
+                .skip(results.houses().size() / 2)
+                .findFirst();
+    }
+}
