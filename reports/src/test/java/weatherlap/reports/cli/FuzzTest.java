@@ -38,7 +38,7 @@ class FuzzTest {
     private static final long FIRST_SEED = Long.getLong("weatherlap.fuzz.seed", 1);
 
     /** {@code file:row:column: what}, or of a file as a whole. */
-    private static final Pattern MESSAGE = Pattern.compile("[\\w-]+\\.(csv|toml)(:\\d+)?(:[^:]+)?: .+");
+    private static final Pattern MESSAGE = Pattern.compile("[\\w-]+\\.(csv|toml)(:\\d+)?(:.+)?: .+");
 
     private static Path folder;
     private static List<Path> files;
