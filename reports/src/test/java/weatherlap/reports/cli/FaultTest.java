@@ -30,6 +30,9 @@ class FaultTest {
     @TempDir
     private Path folder;
 
+    @TempDir
+    private Path logs;
+
     private Path out;
 
     @BeforeEach
@@ -63,17 +66,7 @@ class FaultTest {
 
     private OwnProcess generate(int seed) throws IOException {
         return OwnProcess.start(
-                Files.createDirectories(folder.resolveSibling(folder.getFileName() + "-logs")),
-                List.of(),
-                "generate",
-                "--houses",
-                40,
-                "--seed",
-                seed,
-                "--out",
-                out,
-                "--force",
-                "--quiet");
+                logs, List.of(), "generate", "--houses", 40, "--seed", seed, "--out", out, "--force", "--quiet");
     }
 
     /** Until run.json, the last file, is there: what comes then is the exchange of the folders. */
