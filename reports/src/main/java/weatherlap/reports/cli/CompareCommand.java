@@ -1,5 +1,6 @@
 package weatherlap.reports.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +14,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Compare;
 import weatherlap.reports.jobs.InputPaths;
+import weatherlap.reports.jobs.RepeatCompare;
 
 @Command(
         name = "compare",
@@ -22,7 +24,8 @@ import weatherlap.reports.jobs.InputPaths;
             "",
             "Examples:",
             "  weatherlap compare --out report",
-            "  weatherlap compare my-houses --assumptions my-assumptions --set crew_size=3 --out report --force"
+            "  weatherlap compare my-houses --assumptions my-assumptions --set crew_size=3 --out report --force",
+            "  weatherlap compare my-houses --repeat report/run.json --out again"
         })
 final class CompareCommand implements Callable<Integer> {
     @Spec
@@ -52,6 +55,12 @@ final class CompareCommand implements Callable<Integer> {
             description = "Threads to simulate with; the results do not depend on it. Else one a processor.")
     private Integer threads;
 
+    @Option(
+            names = "--repeat",
+            paramLabel = "FILE",
+            description = "Make the run of this run.json again, with the assumptions beside it, and say what differs.")
+    private Path repeat;
+
     @Mixin
     private OutputOptions output;
 
@@ -61,8 +70,23 @@ final class CompareCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--threads (" + threads + ") must be from 1 to 1024");
         }
         int used = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+        if (repeat != null) {
+            return repeated(used);
+        }
         new Compare(paths(), output.requestOr("report"), used).run(common.messages());
         return 0;
+    }
+
+    private int repeated(int used) throws IOException {
+        InputPaths named = paths();
+        if (named.assumptions().isPresent() || !named.changes().isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--repeat takes assumptions, seed and draws from the run; leave out --assumptions, --set, --seed, --draws");
+        }
+        RepeatCompare again =
+                new RepeatCompare(repeat, named.portfolio(), named.climate(), output.requestOr("report"), used);
+        return again.run(common.messages()) ? 0 : 1;
     }
 
     private InputPaths paths() {

@@ -26,7 +26,10 @@ import weatherlap.sim.run.Simulator;
 public record Compare(InputPaths paths, OutputRequest output, int threads) {
     /** @throws BadInput with every problem of the tables, before anything is simulated or written */
     public void run(Messages messages) throws IOException {
-        Inputs inputs = Inputs.read(paths);
+        run(Inputs.read(paths), messages);
+    }
+
+    void run(Inputs inputs, Messages messages) throws IOException {
         if (inputs.portfolio().houses().isEmpty()) {
             throw new BadInput(List.of("houses.csv: holds no house; there is nothing to compare"));
         }

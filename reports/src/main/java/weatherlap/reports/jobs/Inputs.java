@@ -67,6 +67,11 @@ public record Inputs(
                 checksums(paths, assumptions.orElseThrow()));
     }
 
+    /** The same under another name of the portfolio. */
+    Inputs named(String other) {
+        return new Inputs(other, portfolio, assumptions, climate, warnings, checksums);
+    }
+
     /** A simulator of these assumptions and this weather, with the draws and the seed of the scenario. */
     public Simulator simulator() {
         Scenario scenario = assumptions.assumptions().scenario();

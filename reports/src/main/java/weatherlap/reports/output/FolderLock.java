@@ -70,7 +70,7 @@ final class FolderLock implements AutoCloseable {
     private static boolean isStillNamed(Path file, FileChannel channel) throws IOException {
         int length = 1 + LENGTHS.nextInt(LONGEST);
         channel.truncate(0);
-        channel.write(ByteBuffer.allocate(length), 0);
+        channel.write(ByteBuffer.allocate(1), length - 1); // the rest is a hole, which takes no room on a disk
         try {
             return Files.size(file) == length;
         } catch (NoSuchFileException e) {

@@ -1,7 +1,6 @@
 package weatherlap.reports.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -71,15 +70,21 @@ class BadInputTest {
 
     @TestFactory
     Stream<DynamicTest> jobRecords() {
-        assumeTrue(Weatherlap.commands().contains("calibrate"), "there is no command that reads job records");
-        return Corpus.JOBS.cases("corpus/jobs.txt").stream()
+        return alone("jobs", Corpus.JOBS.cases("corpus/jobs.txt"), "calibrate", "jobs.csv");
+    }
+
+    @TestFactory
+    Stream<DynamicTest> weatherAlone() {
+        return alone("weather", Corpus.CLIMATE.cases("corpus/climate.txt"), "exposure", "climate.csv");
+    }
+
+    /** Cases with errors through a command that reads one file. */
+    private static Stream<DynamicTest> alone(String kind, List<Corpus.Case> cases, String command, String file) {
+        return cases.stream()
                 .filter(each -> !each.errors().isEmpty())
                 .map(each -> DynamicTest.dynamicTest(
                         each.name(),
-                        () -> refused(
-                                each,
-                                folder("jobs", each),
-                                folder -> List.of("calibrate", folder.resolve("jobs.csv")))));
+                        () -> refused(each, folder(kind, each), path -> List.of(command, path.resolve(file)))));
     }
 
     /** Problems of a portfolio, of the assumptions, of the weather and of the command line come together. */

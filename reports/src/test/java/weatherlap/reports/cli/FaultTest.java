@@ -30,6 +30,9 @@ class FaultTest {
     @TempDir
     private Path folder;
 
+    @TempDir
+    private Path logs;
+
     private Path out;
 
     @BeforeEach
@@ -63,17 +66,7 @@ class FaultTest {
 
     private OwnProcess generate(int seed) throws IOException {
         return OwnProcess.start(
-                Files.createDirectories(folder.resolveSibling(folder.getFileName() + "-logs")),
-                List.of(),
-                "generate",
-                "--houses",
-                40,
-                "--seed",
-                seed,
-                "--out",
-                out,
-                "--force",
-                "--quiet");
+                logs, List.of(), "generate", "--houses", 40, "--seed", seed, "--out", out, "--force", "--quiet");
     }
 
     /** Until run.json, the last file, is there: what comes then is the exchange of the folders. */
@@ -151,12 +144,12 @@ class FaultTest {
         assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "no shell to set limits with");
         assertThat(Cli.run("generate", "--houses", 1, "--out", out).status()).isZero();
         Cli cli = OwnProcess.startUnder(
-                        List.of("/bin/bash", "-c", "ulimit -f 16; exec \"$@\"", "limited"),
+                        List.of("/bin/bash", "-c", "ulimit -f 128; exec \"$@\"", "limited"),
                         Files.createDirectory(folder.resolve("logs")),
                         List.of("-XX:-UsePerfData"),
                         "generate",
                         "--houses",
-                        800,
+                        3000,
                         "--out",
                         out,
                         "--force")
@@ -173,11 +166,11 @@ class FaultTest {
     @Test
     void aFullDisk() throws Exception {
         Path disk = Files.createDirectory(folder.resolve("disk"));
-        try (Mount mount = Mount.of(disk, "size=64k")) {
+        try (Mount mount = Mount.of(disk, "size=256k")) {
             Path small = disk.resolve("results");
             assertThat(Cli.run("generate", "--houses", 1, "--out", small).status())
                     .isZero();
-            Cli cli = Cli.run("generate", "--houses", 800, "--out", small, "--force");
+            Cli cli = Cli.run("generate", "--houses", 3000, "--out", small, "--force");
             assertThat(cli.status()).isEqualTo(1);
             assertThat(cli.err())
                     .startsWith("cannot read or write: ")

@@ -1,0 +1,93 @@
+package weatherlap.reports.jobs;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.output.RunFile;
+import weatherlap.reports.output.RunRecord;
+import weatherlap.reports.output.Version;
+
+/**
+ * Makes an earlier comparison again, from its {@code run.json} and the assumptions beside it, and says whether every file came out the same.
+ *
+ * @param run the file
+ * @param portfolio folder that the run read; empty: the bundled demo
+ * @param climate file that the run read; empty: the bundled one
+ * @param threads to simulate with, 1 or more
+ */
+public record RepeatCompare(
+        Path run, Optional<Path> portfolio, Optional<Path> climate, OutputRequest output, int threads) {
+    /**
+     * Whether every file is the same to the byte; those that are not are named.
+     *
+     * @throws BadInput if the file is no record of a comparison, or the input is not what that read
+     */
+    public boolean run(Messages messages) throws IOException {
+        RunFile recorded = recorded();
+        Path assumptions = run.toAbsolutePath().normalize().resolveSibling("assumptions");
+        InputPaths paths = new InputPaths(portfolio, Optional.of(assumptions), climate, List.of());
+        Inputs inputs = Inputs.read(paths).named(recorded.settings().getOrDefault("portfolio", ""));
+        refuse(differing(inputs.checksums(), recorded.inputs()).stream()
+                .map(name -> name + ": is not what the run read")
+                .toList());
+        if (!recorded.version().equals(Version.current())) {
+            messages.note(
+                    "warning: the run was made by version " + recorded.version() + ", this is " + Version.current());
+        }
+        new Compare(paths, output, threads).run(inputs, messages);
+        RunFile repeated = RunFile.read(output.folder().resolve(RunRecord.FILE)).orElseThrow();
+        List<String> differing = differing(repeated.outputs(), recorded.outputs());
+        differing.forEach(name -> messages.result("differs: " + name));
+        if (differing.isEmpty()) {
+            messages.result("the same to the byte: " + repeated.outputs().size() + " files");
+        }
+        return differing.isEmpty();
+    }
+
+    private RunFile recorded() throws IOException {
+        String name = String.valueOf(run.getFileName());
+        RunFile recorded = RunFile.read(run)
+                .orElseThrow(() -> new BadInput(List.of(name + ": is not the record of a run of this program")));
+        if (!recorded.command().equals("compare")) {
+            throw new BadInput(
+                    List.of(name + ": records the command " + recorded.command() + "; only compare can be repeated"));
+        }
+        List<String> problems = new ArrayList<>();
+        problems.addAll(mismatch(name, "portfolio", portfolio, recorded, "name its folder"));
+        problems.addAll(mismatch(name, "climate", climate, recorded, "name its file with --climate"));
+        refuse(problems);
+        return recorded;
+    }
+
+    private static List<String> mismatch(
+            String file, String kind, Optional<Path> given, RunFile recorded, String remedy) {
+        boolean read = recorded.inputs().keySet().stream().anyMatch(input -> input.startsWith(kind + "/"));
+        if (read == given.isPresent()) {
+            return List.of();
+        }
+        return List.of(
+                read
+                        ? file + ": the run read the " + kind + " "
+                                + recorded.settings().get(kind) + "; " + remedy
+                        : file + ": the run read the bundled " + kind + "; name none");
+    }
+
+    private static List<String> differing(Map<String, String> one, Map<String, String> other) {
+        TreeSet<String> names = new TreeSet<>(one.keySet());
+        names.addAll(other.keySet());
+        return names.stream()
+                .filter(name -> !one.getOrDefault(name, "").equals(other.getOrDefault(name, "")))
+                .toList();
+    }
+
+    private static void refuse(List<String> problems) {
+        if (!problems.isEmpty()) {
+            throw new BadInput(problems);
+        }
+    }
+}
