@@ -32,24 +32,32 @@ final class ChangeText {
         List<String> lines = new ArrayList<>();
         lines.add("Price: the methods would cost a family the same if full-flange were priced "
                 + Words.usd(Math.abs(points.gapUsd())) + (fullFlange ? " higher" : " lower") + " a house.");
-        lines.add(points.repairFactor().isPresent()
-                ? "Leaks: if mending one damaged opening cost " + Words.usd(repairUsd() * points.repairFactor().getAsDouble())
-                        + " rather than the " + Words.usd(repairUsd()) + " assumed on the mean (or if the chance of damage were off"
-                        + " by as much), they would be even; above that full-flange is ahead, below it the insert."
-                : "Leaks: no cost of mending a leak turns the answer.");
-        lines.add(points.glassFactor().isPresent()
-                ? "Glass: if a square foot of glass were worth "
-                        + Words.number(glassUsd() * points.glassFactor().getAsDouble(), 2) + " USD a year rather than the "
-                        + Words.number(glassUsd(), 2) + " assumed, they would be even; above that full-flange is ahead."
-                : "Glass: no worth of glass turns the answer.");
+        lines.add(
+                points.repairFactor().isPresent()
+                        ? "Leaks: if mending one damaged opening cost "
+                                + Words.usd(repairUsd() * points.repairFactor().getAsDouble())
+                                + " rather than the " + Words.usd(repairUsd())
+                                + " assumed on the mean (or if the chance of damage were off"
+                                + " by as much), they would be even; above that full-flange is ahead, below it the insert."
+                        : "Leaks: no cost of mending a leak turns the answer.");
+        lines.add(
+                points.glassFactor().isPresent()
+                        ? "Glass: if a square foot of glass were worth "
+                                + Words.number(glassUsd() * points.glassFactor().getAsDouble(), 2)
+                                + " USD a year rather than the "
+                                + Words.number(glassUsd(), 2)
+                                + " assumed, they would be even; above that full-flange is ahead."
+                        : "Glass: no worth of glass turns the answer.");
         typical().ifPresent(house -> {
             for (Method method : Method.values()) {
-                lines.add(Words.capital(Words.of(method)) + " at " + house.house().label() + " ("
-                        + house.house().id() + "), the house of middle price. "
-                        + FaultSwing.line(FaultSwing.of(simulator, house.house(), method), ROWS));
+                lines.add(
+                        Words.capital(Words.of(method)) + " at " + house.house().label() + " ("
+                                + house.house().id() + "), the house of middle price. "
+                                + FaultSwing.line(FaultSwing.of(simulator, house.house(), method), ROWS));
             }
         });
-        lines.add("The commands breakeven and drivers look further: any scalar, wage or price, and all of them at once.");
+        lines.add(
+                "The commands breakeven and drivers look further: any scalar, wage or price, and all of them at once.");
         return lines;
     }
 

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.choice.DecisionWords;
-import weatherlap.analysis.rule.RuleTable;
 import weatherlap.analysis.leaks.HouseLeakTable;
+import weatherlap.analysis.rule.RuleTable;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.ResultTables;
@@ -68,7 +68,8 @@ public record CompareReport(
         }
         folder.write("summary.json", SummaryJson.of(answer, segmentTable, results.draws()));
         folder.write(
-                "workbook.xlsx", WorkbookFile.of(about, List.of(rule, segmentTable, houses, elevations, openings, leaks)));
+                "workbook.xlsx",
+                WorkbookFile.of(about, List.of(rule, segmentTable, houses, elevations, openings, leaks)));
     }
 
     private static void writePages(OutputFolder folder, ReportPage page) throws IOException {

@@ -65,13 +65,14 @@ final class HouseViews {
 
     private HouseEntry entry(HouseResult result, int number) {
         House house = result.house();
-        String facts = escape(result) + Words.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
-                + Words.count(house.storeys(), "storey", "storeys") + ", "
-                + Words.count(house.openingCount(), "opening", "openings")
-                + (house.leadSafe() ? "; lead-safe work presumed" : "") + ". "
-                + LeakExplanation.verdict(
-                        result.method(Method.FULL_FLANGE).leakProbability(),
-                        result.method(Method.INSERT).leakProbability());
+        String facts =
+                escape(result) + Words.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
+                        + Words.count(house.storeys(), "storey", "storeys") + ", "
+                        + Words.count(house.openingCount(), "opening", "openings")
+                        + (house.leadSafe() ? "; lead-safe work presumed" : "") + ". "
+                        + LeakExplanation.verdict(
+                                result.method(Method.FULL_FLANGE).leakProbability(),
+                                result.method(Method.INSERT).leakProbability());
         String words = (house.id() + " " + house.label() + " " + Words.of(house.cladding()) + " " + house.yearBuilt()
                         + " " + house.yearBuilt() / 10 * 10 + "s " + Words.of(result.preferred()))
                 .toLowerCase(Locale.ROOT);
@@ -95,7 +96,8 @@ final class HouseViews {
                     .map(o -> o.elevationId() + "/" + o.openingId())
                     .toList();
             if (!openings.isEmpty()) {
-                lost.add(Words.of(method) + " would make too small, or leave in doubt, a way out that passes today (IRC 2018 R310.2) at "
+                lost.add(Words.of(method)
+                        + " would make too small, or leave in doubt, a way out that passes today (IRC 2018 R310.2) at "
                         + String.join(", ", openings));
             }
         }

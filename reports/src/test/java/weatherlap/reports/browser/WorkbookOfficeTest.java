@@ -29,7 +29,8 @@ class WorkbookOfficeTest {
 
         for (String table : List.of("openings", "elevations", "houses")) {
             try (Stream<Path> files = Files.list(sheets)) {
-                Path sheet = files.filter(file -> file.getFileName().toString().equalsIgnoreCase("workbook-" + table + ".csv"))
+                Path sheet = files.filter(
+                                file -> file.getFileName().toString().equalsIgnoreCase("workbook-" + table + ".csv"))
                         .findFirst()
                         .orElseThrow(() -> new AssertionError("no sheet of " + table));
                 assertThat(rows(sheet)).as(table).isGreaterThanOrEqualTo(rows(out.resolve(table + ".csv")));
