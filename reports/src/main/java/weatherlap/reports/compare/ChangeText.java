@@ -3,6 +3,7 @@ package weatherlap.reports.compare;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import weatherlap.analysis.choice.TippingPoints;
 import weatherlap.analysis.leaks.FaultSwing;
 import weatherlap.sim.assumptions.Method;
@@ -73,7 +74,7 @@ final class ChangeText {
     }
 
     /** The house in the middle by the price of full-flange. */
-    private java.util.Optional<HouseResult> typical() {
+    private Optional<HouseResult> typical() {
         return results.houses().stream()
                 .sorted(Comparator.comparingDouble(
                         house -> house.method(Method.FULL_FLANGE).priceUsd()))

@@ -92,7 +92,7 @@ public record CompareReport(
 
     private ReportPage page(Answer answer, Segments segments) {
         int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
-        HouseViews houses = new HouseViews(years);
+        HouseViews houses = new HouseViews(years, simulator::look);
         List<Figure> figures = new ReportPictures(
                         results, decision, segments, assumptions.steps(), years, simulator::costUsd)
                 .all().stream().map(Figure::of).toList();

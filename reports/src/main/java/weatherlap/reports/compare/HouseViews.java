@@ -5,13 +5,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.page.HouseEntry;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.House;
 import weatherlap.sim.laps.LeakExplanation;
+import weatherlap.sim.run.HouseLook;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.OpeningResult;
@@ -21,9 +24,12 @@ import weatherlap.sim.run.Summary;
 /** Houses as entries of the index and as rows of one table. */
 final class HouseViews {
     private final int horizonYears;
+    private final Function<HouseResult, Optional<HouseLook>> look;
 
-    HouseViews(int horizonYears) {
+    /** @param look what opening up one window of a house first is worth */
+    HouseViews(int horizonYears, Function<HouseResult, Optional<HouseLook>> look) {
         this.horizonYears = horizonYears;
+        this.look = look;
     }
 
     List<HouseEntry> entries(Results results) {
@@ -72,7 +78,8 @@ final class HouseViews {
                         + (house.leadSafe() ? "; lead-safe work presumed" : "") + ". "
                         + LeakExplanation.verdict(
                                 result.method(Method.FULL_FLANGE).leakProbability(),
-                                result.method(Method.INSERT).leakProbability());
+                                result.method(Method.INSERT).leakProbability())
+                + look.apply(result).map(worth -> " " + worth.inWords()).orElse("");
         String words = (house.id() + " " + house.label() + " " + Words.of(house.cladding()) + " " + house.yearBuilt()
                         + " " + house.yearBuilt() / 10 * 10 + "s " + Words.of(result.preferred()))
                 .toLowerCase(Locale.ROOT);
