@@ -79,7 +79,7 @@ final class HouseViews {
                         + LeakExplanation.verdict(
                                 result.method(Method.FULL_FLANGE).leakProbability(),
                                 result.method(Method.INSERT).leakProbability())
-                + look.apply(result).map(worth -> " " + worth.inWords()).orElse("");
+                        + look.apply(result).map(worth -> " " + worth.inWords()).orElse("");
         String words = (house.id() + " " + house.label() + " " + Words.of(house.cladding()) + " " + house.yearBuilt()
                         + " " + house.yearBuilt() / 10 * 10 + "s " + Words.of(result.preferred()))
                 .toLowerCase(Locale.ROOT);
