@@ -19,6 +19,7 @@ import weatherlap.datasets.table.Problem;
 import weatherlap.reports.output.Checksum;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.geometry.SightlineOrder;
 import weatherlap.sim.house.Portfolio;
 import weatherlap.sim.rain.HourlyWeather;
 import weatherlap.sim.rain.RainClimate;
@@ -55,6 +56,8 @@ public record Inputs(
         Optional<AssumptionTables> assumptions = reader.take(tables);
         Optional<Climate> read = paths.climate().map(ClimateReader::read).flatMap(reader::take);
         reader.throwProblems();
+        reader.warnings.addAll(
+                SightlineOrder.exceptions(assumptions.orElseThrow().assumptions()));
         String name = paths.portfolio()
                 .map(path -> path.toAbsolutePath().normalize().getFileName().toString())
                 .orElse(DEMO);
