@@ -1,15 +1,13 @@
 package weatherlap.reports.compare;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import weatherlap.analysis.choice.TippingPoints;
 import weatherlap.analysis.leaks.FaultSwing;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.house.House;
 import weatherlap.sim.run.Results;
 import weatherlap.sim.run.Simulator;
 
@@ -49,14 +47,12 @@ final class ChangeText {
                                 + Words.number(glassUsd(), 2)
                                 + " assumed, they would be even; above that full-flange is ahead."
                         : "Glass: no worth of glass turns the answer.");
-        typical().ifPresent(house -> {
-            for (Method method : Method.values()) {
-                lines.add(
-                        Words.capital(Words.of(method)) + " at " + house.house().label() + " ("
-                                + house.house().id() + "), the house of middle price. "
-                                + FaultSwing.line(FaultSwing.of(simulator, house.house(), method), ROWS));
-            }
-        });
+        House house = ReportPictures.middleByPrice(results).house();
+        for (Method method : Method.values()) {
+            lines.add(Words.capital(Words.of(method)) + " at " + house.label() + " (" + house.id()
+                    + "), the house of middle price. "
+                    + FaultSwing.line(FaultSwing.of(simulator, house, method), ROWS));
+        }
         lines.add(
                 "The commands breakeven and drivers look further: any scalar, wage or price, and all of them at once.");
         return lines;
@@ -71,14 +67,5 @@ final class ChangeText {
 
     private double glassUsd() {
         return scenario.value(Scalar.GLASS_VALUE_USD_PER_FT2_YEAR);
-    }
-
-    /** The house in the middle by the price of full-flange. */
-    private Optional<HouseResult> typical() {
-        return results.houses().stream()
-                .sorted(Comparator.comparingDouble(
-                        house -> house.method(Method.FULL_FLANGE).priceUsd()))
-                .skip(results.houses().size() / 2)
-                .findFirst();
     }
 }

@@ -129,12 +129,17 @@ final class ReportPictures {
                         .toList());
     }
 
-    /** The odds of losing money on the house whose price stands in the middle. */
-    private Picture losses() {
-        HouseResult typical = results.houses().stream()
+    /** The house whose price, of both methods together, stands in the middle: the report's one typical house. */
+    static HouseResult middleByPrice(Results results) {
+        return results.houses().stream()
                 .sorted(Comparator.comparingDouble(ReportPictures::bothPrices))
                 .toList()
                 .get((results.houses().size() - 1) / 2);
+    }
+
+    /** The odds of losing money on the typical house. */
+    private Picture losses() {
+        HouseResult typical = middleByPrice(results);
         Map<Method, double[]> costs = costUsd.apply(typical.house());
         return new ChanceOfMore(
                 "typical house by price: " + typical.house().label() + ", "
