@@ -84,6 +84,6 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
     }
 
     private Simulator simulator(Assumptions assumptions) {
-        return new Simulator(assumptions, climate.apply(assumptions.scenario()), Sampling.STRATIFIED, draws, seed);
+        return new Simulator(assumptions, climate.apply(assumptions.scenario()), Sampling.SOBOL, draws, seed);
     }
 }

@@ -24,7 +24,7 @@ import weatherlap.sim.run.Simulator;
 /** What is said of the leaks of one house. */
 class HouseLeaksTest {
     private static final House HOUSE = Town.house("H1");
-    private static final Simulator SIMULATOR = new Simulator(Town.BUNDLED, Town.CLIMATE, Sampling.STRATIFIED, 64, 7);
+    private static final Simulator SIMULATOR = new Simulator(Town.BUNDLED, Town.CLIMATE, Sampling.SOBOL, 64, 7);
 
     @Test
     void theTableGoesByBearingThenByStorey() {
@@ -66,9 +66,7 @@ class HouseLeaksTest {
     @Test
     void bothWaysToReckonShelterAreShown() {
         ShelterChoice choice = ShelterChoice.of(
-                Town.BUNDLED,
-                assumptions -> new Simulator(assumptions, Town.CLIMATE, Sampling.STRATIFIED, 64, 7),
-                HOUSE);
+                Town.BUNDLED, assumptions -> new Simulator(assumptions, Town.CLIMATE, Sampling.SOBOL, 64, 7), HOUSE);
         assertThat(choice.hourlyOverhang().methods())
                 .isEqualTo(SIMULATOR.simulate(HOUSE).methods());
         assertThat(choice.scoreDifference(Method.INSERT)).isNotZero();

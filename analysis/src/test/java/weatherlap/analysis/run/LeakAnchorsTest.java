@@ -27,7 +27,7 @@ class LeakAnchorsTest {
     private static final Scenario SCENARIO = Town.BUNDLED.scenario();
 
     private static Simulator simulator(Assumptions assumptions) {
-        return new Simulator(assumptions, Town.CLIMATE, Sampling.STRATIFIED, 256, 5);
+        return new Simulator(assumptions, Town.CLIMATE, Sampling.SOBOL, 256, 5);
     }
 
     @Test

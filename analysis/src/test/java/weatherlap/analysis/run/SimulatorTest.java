@@ -33,8 +33,8 @@ class SimulatorTest {
     void aHouseDoesNotDependOnOthersOrThreads() {
         List<House> many =
                 IntStream.range(0, 9).mapToObj(i -> Town.house("H" + i)).toList();
-        Results alone = simulator(Sampling.STRATIFIED, 64, 7).run(new Portfolio(List.of(HOUSE)), 1, done -> {});
-        Results together = simulator(Sampling.STRATIFIED, 64, 7).run(new Portfolio(many), 3, done -> {});
+        Results alone = simulator(Sampling.SOBOL, 64, 7).run(new Portfolio(List.of(HOUSE)), 1, done -> {});
+        Results together = simulator(Sampling.SOBOL, 64, 7).run(new Portfolio(many), 3, done -> {});
         HouseResult one = alone.houses().get(0);
         HouseResult same = together.houses().get(1);
         assertThat(same.methods()).isEqualTo(one.methods());
@@ -48,9 +48,8 @@ class SimulatorTest {
 
     @Test
     void anotherSeedGivesOtherDraws() {
-        assertThat(simulator(Sampling.STRATIFIED, 64, 8).simulate(HOUSE).horizonDifferenceUsd())
-                .isNotEqualTo(
-                        simulator(Sampling.STRATIFIED, 64, 7).simulate(HOUSE).horizonDifferenceUsd());
+        assertThat(simulator(Sampling.SOBOL, 64, 8).simulate(HOUSE).horizonDifferenceUsd())
+                .isNotEqualTo(simulator(Sampling.SOBOL, 64, 7).simulate(HOUSE).horizonDifferenceUsd());
     }
 
     /** Exact means against plain draws, within four standard errors (from the band: σ ≈ (p90 − p10)/2.563). */
@@ -70,7 +69,7 @@ class SimulatorTest {
     @ParameterizedTest
     @EnumSource(Method.class)
     void everyExplanationEndsInTheResult(Method method) {
-        Simulator simulator = simulator(Sampling.STRATIFIED, 128, 7);
+        Simulator simulator = simulator(Sampling.SOBOL, 128, 7);
         HouseResult result = simulator.simulate(HOUSE);
         List<OpeningResult> openings =
                 result.openings().stream().filter(o -> o.method() == method).toList();
@@ -119,7 +118,7 @@ class SimulatorTest {
     @ParameterizedTest
     @EnumSource(Method.class)
     void partsAddUpToTheHouse(Method method) {
-        HouseResult result = simulator(Sampling.STRATIFIED, 128, 7).simulate(HOUSE);
+        HouseResult result = simulator(Sampling.SOBOL, 128, 7).simulate(HOUSE);
         MethodResult house = result.method(method);
         List<OpeningResult> openings =
                 result.openings().stream().filter(o -> o.method() == method).toList();
@@ -151,7 +150,7 @@ class SimulatorTest {
 
     @Test
     void theInsertShowsLessGlassTakesLessLabourAndKeepsOldFaults() {
-        HouseResult result = simulator(Sampling.STRATIFIED, 128, 7).simulate(HOUSE);
+        HouseResult result = simulator(Sampling.SOBOL, 128, 7).simulate(HOUSE);
         MethodResult flange = result.method(Method.FULL_FLANGE);
         MethodResult insert = result.method(Method.INSERT);
         assertThat(insert.glassFt2()).isLessThan(flange.glassFt2());
@@ -162,8 +161,8 @@ class SimulatorTest {
     /** An insert under a deep porch, laps seen to be sound, must come out nearly as good. */
     @Test
     void anInsertInAShelteredWallWithSoundLapsIsNearlyAsGood() {
-        HouseResult sound = simulator(Sampling.STRATIFIED, 128, 7).simulate(Town.porch("S", Lap.SHINGLED));
-        HouseResult bad = simulator(Sampling.STRATIFIED, 128, 7).simulate(Town.house("B", Lap.REVERSED, 0, 0));
+        HouseResult sound = simulator(Sampling.SOBOL, 128, 7).simulate(Town.porch("S", Lap.SHINGLED));
+        HouseResult bad = simulator(Sampling.SOBOL, 128, 7).simulate(Town.house("B", Lap.REVERSED, 0, 0));
         double flange = sound.method(Method.FULL_FLANGE).leakProbability();
         double insert = sound.method(Method.INSERT).leakProbability();
         assertThat(insert - flange).isLessThan(0.02);
@@ -175,7 +174,7 @@ class SimulatorTest {
     void stratifiedAndPlainDrawsAgree() {
         MethodResult plain = simulator(Sampling.PLAIN, 4000, 5).simulate(HOUSE).method(Method.INSERT);
         MethodResult stratified =
-                simulator(Sampling.STRATIFIED, 500, 5).simulate(HOUSE).method(Method.INSERT);
+                simulator(Sampling.SOBOL, 500, 5).simulate(HOUSE).method(Method.INSERT);
         double sigma = (plain.costUsd().p90() - plain.costUsd().p10()) / 2.563;
         assertThat(stratified.costUsd().p90()).isCloseTo(plain.costUsd().p90(), within(0.15 * sigma));
         assertThat(stratified.leakProbability())

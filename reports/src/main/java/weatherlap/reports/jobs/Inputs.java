@@ -81,7 +81,7 @@ public record Inputs(
         return new Simulator(
                 assumptions.assumptions(),
                 RainClimate.of(climate, scenario),
-                Sampling.STRATIFIED,
+                Sampling.SOBOL,
                 scenario.whole(Scalar.DRAWS),
                 (long) scenario.value(Scalar.SEED));
     }

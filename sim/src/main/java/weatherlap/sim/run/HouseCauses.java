@@ -1,14 +1,12 @@
 package weatherlap.sim.run;
 
-import java.util.List;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.random.Normal;
-import weatherlap.sim.random.Sampling;
-import weatherlap.sim.random.Streams;
+import weatherlap.sim.random.Uniforms;
 
 /**
  * The causes of one house, a column a draw, the same under both methods.
@@ -22,22 +20,23 @@ import weatherlap.sim.random.Streams;
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
 record HouseCauses(
         double[] pace, double[][] openingPace, double[] houseUniform, double[] crewUniform, double[] weatherNormal) {
-    static HouseCauses of(House house, Scenario scenario, Streams streams, Sampling sampling, int draws) {
+    static final String OLD_LAPS = "old laps";
+    static final String NEW_LAPS = "new laps";
+    static final String WEATHER = "weather";
+    private static final String PACE = "pace";
+
+    static HouseCauses of(House house, Scenario scenario, Uniforms uniforms) {
+        String id = house.id();
         double openingSpread = scenario.value(Scalar.OPENING_SPREAD);
-        List<String> openings = house.elevations().stream()
-                .flatMap(e -> e.openings().stream().map(o -> key(e, o)))
-                .toList();
         return new HouseCauses(
-                Normal.factors(
-                        scenario.value(Scalar.CREW_SPREAD),
-                        sampling.uniforms(draws, streams.house("pace", house.id()))),
-                openings.stream()
-                        .map(key -> Normal.factors(
-                                openingSpread, sampling.uniforms(draws, streams.opening("pace", house.id(), key))))
+                Normal.factors(scenario.value(Scalar.CREW_SPREAD), uniforms.house(PACE, id)),
+                house.elevations().stream()
+                        .flatMap(e -> e.openings().stream().map(o -> key(e, o)))
+                        .map(key -> Normal.factors(openingSpread, uniforms.opening(PACE, id, key)))
                         .toArray(double[][]::new),
-                sampling.uniforms(draws, streams.house("old laps", house.id())),
-                sampling.uniforms(draws, streams.house("new laps", house.id())),
-                Normal.quantiles(sampling.uniforms(draws, streams.house("weather", house.id()))));
+                uniforms.house(OLD_LAPS, id),
+                uniforms.house(NEW_LAPS, id),
+                Normal.quantiles(uniforms.house(WEATHER, id)));
     }
 
     private static String key(Elevation elevation, Opening opening) {

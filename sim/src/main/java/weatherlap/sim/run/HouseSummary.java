@@ -25,7 +25,10 @@ import weatherlap.sim.price.JobCost;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 import weatherlap.sim.run.OpeningResult.LeakCause;
 
-/** Sums the draws of a house up. Means of labour and material are exact: their causes are independent and have known means. */
+/**
+ * Sums the draws of a house up. Means of labour and material are exact, and that of a repair is: their causes are independent of all
+ * others and have known means.
+ */
 final class HouseSummary {
     private final House house;
     private final MethodDraws draws;
@@ -158,9 +161,9 @@ final class HouseSummary {
                 draws.pricing().grossProfitUsd(draws.priceUsd(), expected),
                 lossProbability(),
                 Summary.of(draws.anyLeak(all)).times(100),
-                MethodDraws.mean(draws.damageUsd()),
+                expectedDamageUsd(),
                 glassValueUsd(),
-                Summary.of(horizonUsd()),
+                Summary.of(draws.priceUsd() + expectedDamageUsd() + glassValueUsd(), horizonUsd()),
                 flags());
     }
 
@@ -216,6 +219,10 @@ final class HouseSummary {
      */
     static double annuity(double rate, double years) {
         return rate == 0 ? years : -Math.expm1(-years * Math.log1p(rate)) / rate;
+    }
+
+    private double expectedDamageUsd() {
+        return Arrays.stream(draws.openingDamageUsd()).sum();
     }
 
     private double[] horizonUsd() {

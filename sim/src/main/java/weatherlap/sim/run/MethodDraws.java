@@ -20,7 +20,7 @@ import weatherlap.sim.work.WorkWeights;
  *   labour    L   = κ (Σ_o κ_o Σ_s w_os t_s + Σ_s w_s t_s) + travel        person-minutes
  *   material  M   = Σ_i n_i c_i + u Σ_o unit_o + fixed                     n_i whole packages, u the price list's factor
  *   cost      C   = wage L + M + callbacks + service + overhead of the crew's hours
- *   damage    D   = Σ_o P_o δ_o R                                          δ_o mean discount, R a repair
+ *   damage    D   = Σ_o P_o δ_o R                                          δ_o mean discount, R a repair, apart from P_o
  *   horizon   H   = price + D + worth of the glass lost
  * </pre>
  *
@@ -72,11 +72,10 @@ record MethodDraws(
                     Arrays.copyOf(scratch.contribution(), model.paths().size());
             double discount = model.discountFactor(scratch);
             for (int d = 0; d < draws; d++) {
-                double usd = leak[o][d] * discount * world.repairUsd()[d];
                 callbacks[d] += scratch.callback()[d];
-                damageUsd[d] += usd;
-                openingDamageUsd[o] += usd / draws;
+                damageUsd[d] += leak[o][d] * discount * world.repairUsd()[d];
             }
+            openingDamageUsd[o] = mean(leak[o]) * discount * world.meanRepairUsd();
         }
         double[] labourMinutes = labour(weights, openingMinutes, world, causes);
         double[] materialUsd = material(weights, world);

@@ -1,6 +1,7 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +12,9 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
@@ -22,6 +25,7 @@ import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.random.Streams;
+import weatherlap.sim.random.Uniforms;
 
 /**
  * Simulates houses under both methods. A house's result depends on the assumptions, the climate, the seed and the house alone: not on
@@ -30,8 +34,7 @@ import weatherlap.sim.random.Streams;
 public final class Simulator {
     private final Assumptions assumptions;
     private final RainClimate climate;
-    private final Streams streams;
-    private final Sampling sampling;
+    private final Uniforms uniforms;
     private final World world;
     private final LeakTables leakTables;
     private final double[][] logAdmitted;
@@ -42,39 +45,50 @@ public final class Simulator {
      * @param seed of every stream
      */
     public Simulator(Assumptions assumptions, RainClimate climate, Sampling sampling, int draws, long seed) {
-        this(
-                assumptions,
-                climate,
-                sampling,
-                new Streams(seed),
-                World.of(assumptions, cause -> sampling.uniforms(draws, new Streams(seed).world(cause))));
+        this(assumptions, climate, new Uniforms(sampling, draws, new Streams(seed), leading(assumptions)));
     }
 
-    /** With a world drawn otherwise, for sweeps over it. */
-    public Simulator(Assumptions assumptions, RainClimate climate, Sampling sampling, Streams streams, World world) {
-        this(assumptions, climate, sampling, streams, world, LeakTables.of(assumptions));
+    private Simulator(Assumptions assumptions, RainClimate climate, Uniforms uniforms) {
+        this(assumptions, climate, uniforms, World.of(assumptions, uniforms::world), LeakTables.of(assumptions));
     }
 
     private Simulator(
-            Assumptions assumptions,
-            RainClimate climate,
-            Sampling sampling,
-            Streams streams,
-            World world,
-            LeakTables leakTables) {
+            Assumptions assumptions, RainClimate climate, Uniforms uniforms, World world, LeakTables leakTables) {
         this.assumptions = assumptions;
         this.climate = climate;
-        this.sampling = sampling;
-        this.streams = streams;
+        this.uniforms = uniforms;
         this.world = world;
         this.leakTables = leakTables;
         logAdmitted = LeakCauses.logarithms(world.admitted());
         scratch = ThreadLocal.withInitial(() -> new LeakDraws(world.draws()));
     }
 
+    /**
+     * The causes of leaks, which enter by products, so that no stratum of one alone keeps a mean: the laps, then the faults by the largest
+     * prior times the range of the admitted share, then the weather and the price of a repair. Which dimension a cause has changes the
+     * sampling error alone.
+     */
+    private static List<String> leading(Assumptions assumptions) {
+        List<String> causes = new ArrayList<>(List.of(HouseCauses.OLD_LAPS, HouseCauses.NEW_LAPS));
+        assumptions.faults().stream()
+                .sorted(Comparator.comparingDouble(Simulator::weight).reversed())
+                .map(World::admitted)
+                .forEach(causes::add);
+        causes.addAll(List.of(HouseCauses.WEATHER, World.REPAIR));
+        return causes;
+    }
+
+    private static double weight(LapFault fault) {
+        double prior = Stream.concat(
+                        fault.priorByBarrier().values().stream(), fault.priorByWorkmanship().values().stream())
+                .max(Comparator.naturalOrder())
+                .orElse(0.0);
+        return prior * (fault.admitted().high() - fault.admitted().low());
+    }
+
     /** The same but for the admitted share of one lap fault, which is known; by position of the fault in its table. */
     public Simulator withAdmitted(int fault, double share) {
-        return new Simulator(assumptions, climate, sampling, streams, world.withAdmitted(fault, share), leakTables);
+        return new Simulator(assumptions, climate, uniforms, world.withAdmitted(fault, share), leakTables);
     }
 
     public Assumptions assumptions() {
@@ -118,7 +132,7 @@ public final class Simulator {
 
     private Map<Method, MethodDraws> draw(House house) {
         Scenario scenario = assumptions.scenario();
-        HouseCauses causes = HouseCauses.of(house, scenario, streams, sampling, draws());
+        HouseCauses causes = HouseCauses.of(house, scenario, uniforms);
         LeakCauses leakCauses =
                 new LeakCauses(logAdmitted, causes.houseUniform(), causes.crewUniform(), causes.weatherNormal());
         Map<Method, MethodDraws> drawn = new EnumMap<>(Method.class);

@@ -22,6 +22,7 @@ import weatherlap.sim.random.PertQuantile;
  * @param admitted share of arriving water that each lap fault lets past
  * @param unitPriceFactor times the price list of new units
  * @param repairUsd mending one leak-damaged opening
+ * @param meanRepairUsd exact mean of it
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
 public record World(
@@ -29,7 +30,22 @@ public record World(
         double[][] itemPriceUsd,
         double[][] admitted,
         double[] unitPriceFactor,
-        double[] repairUsd) {
+        double[] repairUsd,
+        double meanRepairUsd) {
+
+    /** Name of the cause that is the price of a repair. */
+    static final String REPAIR = "repair";
+
+    private static final String ADMITTED = "admitted";
+
+    /** Name of the cause that is the admitted share of a lap fault. */
+    static String admitted(LapFault fault) {
+        return cause(ADMITTED, fault.id());
+    }
+
+    private static String cause(String purpose, String row) {
+        return purpose + ":" + row;
+    }
 
     /**
      * Draws the world.
@@ -46,9 +62,10 @@ public record World(
         return new World(
                 rows(assumptions.steps(), "step", LabourStep::id, LabourStep::minutes, uniforms),
                 rows(assumptions.materials(), "price", Material::id, Material::price, uniforms),
-                rows(assumptions.faults(), "admitted", LapFault::id, LapFault::admitted, uniforms),
+                rows(assumptions.faults(), ADMITTED, LapFault::id, LapFault::admitted, uniforms),
                 PertQuantile.draws(new ThreePoint(1 - spread, 1, 1 + spread), uniforms.apply("unit price")),
-                PertQuantile.draws(repair, uniforms.apply("repair")));
+                PertQuantile.draws(repair, uniforms.apply(REPAIR)),
+                repair.mean());
     }
 
     public int draws() {
@@ -60,7 +77,7 @@ public record World(
         double[][] changed = admitted.clone();
         changed[fault] = new double[draws()];
         Arrays.fill(changed[fault], Check.fraction("admitted share", share));
-        return new World(stepMinutes, itemPriceUsd, changed, unitPriceFactor, repairUsd);
+        return new World(stepMinutes, itemPriceUsd, changed, unitPriceFactor, repairUsd, meanRepairUsd);
     }
 
     private static <T> double[][] rows(
@@ -70,7 +87,7 @@ public record World(
             Function<T, ThreePoint> points,
             Function<String, double[]> uniforms) {
         return table.stream()
-                .map(row -> PertQuantile.draws(points.apply(row), uniforms.apply(purpose + ":" + id.apply(row))))
+                .map(row -> PertQuantile.draws(points.apply(row), uniforms.apply(cause(purpose, id.apply(row)))))
                 .toArray(double[][]::new);
     }
 }
