@@ -37,7 +37,7 @@ class LeakRiskPropertyTest {
     private static final House HOUSE = Town.house("H1", Lap.UNKNOWN, 6, 24);
 
     private static double[] scores(Assumptions assumptions, RainClimate climate, House house) {
-        return new Simulator(assumptions, climate, Sampling.SOBOL, DRAWS, SEED)
+        return new Simulator(assumptions, climate, Sampling.STRATIFIED, DRAWS, SEED)
                 .simulate(house).openings().stream()
                         .map(OpeningResult::leakScore)
                         .mapToDouble(score -> score.mean())

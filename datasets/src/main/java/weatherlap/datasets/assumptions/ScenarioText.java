@@ -122,6 +122,10 @@ final class ScenarioText {
             }
         }
         for (Choice choice : Choice.values()) {
+            if (!table.has(choice.key()) && choice.whenMissing().isPresent()) {
+                choices.put(choice, choice.whenMissing().orElseThrow());
+                continue;
+            }
             JsonNode word = table.path(choice.key());
             String fault = word.isTextual()
                     ? Changes.fault(choice, word.textValue())

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import weatherlap.datasets.table.Problem;
@@ -77,7 +79,18 @@ class ScenarioTextTest {
     @Test
     void everyNumberThatIsMissingIsNamed() {
         assertThat(ScenarioText.read("", problems)).isEmpty();
-        assertThat(problems.errors()).hasSize(Scalar.values().length + Choice.values().length);
+        long choices = Arrays.stream(Choice.values())
+                .filter(choice -> choice.whenMissing().isEmpty())
+                .count();
+        assertThat(problems.errors()).hasSize((int) (Scalar.values().length + choices));
+    }
+
+    @Test
+    void aFileFromBeforeTheSamplingCouldBeChosenStillReads() {
+        String older =
+                bundled.lines().filter(line -> !line.startsWith("sampling")).collect(Collectors.joining("\n"));
+        assertThat(ScenarioText.read(older, problems).orElseThrow().choice(Choice.SAMPLING))
+                .isEqualTo("sobol");
     }
 
     @Test

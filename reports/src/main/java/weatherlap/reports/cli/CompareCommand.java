@@ -50,6 +50,12 @@ final class CompareCommand implements Callable<Integer> {
     private String seed;
 
     @Option(
+            names = "--sampling",
+            paramLabel = "WAY",
+            description = "sobol, stratified or plain, as --set sampling=WAY.")
+    private String sampling;
+
+    @Option(
             names = "--threads",
             paramLabel = "N",
             description = "Threads to simulate with; the results do not depend on it. Else one a processor.")
@@ -82,7 +88,7 @@ final class CompareCommand implements Callable<Integer> {
         if (named.assumptions().isPresent() || !named.changes().isEmpty()) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--repeat takes assumptions, seed and draws from the run; leave out --assumptions, --set, --seed, --draws");
+                    "--repeat takes assumptions, seed and draws from the run; leave out --assumptions, --set, --seed, --draws, --sampling");
         }
         RepeatCompare again =
                 new RepeatCompare(repeat, named.portfolio(), named.climate(), output.requestOr("report"), used);
@@ -97,6 +103,9 @@ final class CompareCommand implements Callable<Integer> {
         }
         if (seed != null) {
             changes.add("seed=" + seed);
+        }
+        if (sampling != null) {
+            changes.add("sampling=" + sampling);
         }
         return new InputPaths(named.portfolio(), named.assumptions(), named.climate(), changes);
     }

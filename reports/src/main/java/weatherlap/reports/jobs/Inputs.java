@@ -17,6 +17,7 @@ import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.reports.output.Checksum;
+import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.geometry.SightlineOrder;
@@ -81,7 +82,7 @@ public record Inputs(
         return new Simulator(
                 assumptions.assumptions(),
                 RainClimate.of(climate, scenario),
-                Sampling.SOBOL,
+                scenario.choice(Choice.SAMPLING, Sampling.class),
                 scenario.whole(Scalar.DRAWS),
                 (long) scenario.value(Scalar.SEED));
     }

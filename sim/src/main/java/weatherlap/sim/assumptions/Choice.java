@@ -18,7 +18,9 @@ public enum Choice {
     SHELTER(List.of("hourly_overhang", "wall_factor")),
     NEW_UNIT_MATERIAL(List.of("vinyl", "wood", "aluminum", "steel")),
     /** Whether the bottom flange is left open to drain; authorities differ. */
-    SILL_FLANGE(List.of("open", "sealed"));
+    SILL_FLANGE(List.of("open", "sealed")),
+    /** How the draws of a cause are laid over (0, 1); as {@link weatherlap.sim.random.Sampling} has it. */
+    SAMPLING(List.of("sobol", "stratified", "plain"));
 
     private final List<String> values;
 
@@ -29,6 +31,11 @@ public enum Choice {
     /** Allowed words; empty: any text. */
     public List<String> allowed() {
         return values;
+    }
+
+    /** What a file stands for that was written before there was this choice. */
+    public Optional<String> whenMissing() {
+        return this == SAMPLING ? Optional.of(values.get(0)) : Optional.empty();
     }
 
     public String key() {
