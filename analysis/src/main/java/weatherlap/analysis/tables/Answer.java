@@ -1,5 +1,6 @@
 package weatherlap.analysis.tables;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import weatherlap.sim.assumptions.Method;
@@ -55,69 +56,75 @@ public record Answer(
      * @throws IllegalArgumentException for a portfolio without houses
      */
     public static Answer of(Results results) {
-        int houses = results.houses().size();
-        if (houses == 0) {
-            throw new IllegalArgumentException("The portfolio must hold a house.");
-        }
-        Map<Method, PerHouse> methods = new EnumMap<>(Method.class);
-        for (Method method : Method.values()) {
-            methods.put(method, perHouse(results, method));
-        }
-        Method cheaper = methods.get(Method.FULL_FLANGE).horizonCostUsd()
-                        < methods.get(Method.INSERT).horizonCostUsd()
-                ? Method.FULL_FLANGE
-                : Method.INSERT;
-        double[] saved = savedPerHouse(results, cheaper);
-        int better = 0;
-        for (double draw : saved) {
-            better += draw > 0 ? 1 : 0;
-        }
-        double departing = 0;
-        int departures = 0;
-        for (HouseResult house : results.houses()) {
-            if (house.preferred() != cheaper) {
-                departures++;
-                departing += house.method(cheaper).horizonCostUsd().mean()
-                        - house.method(cheaper.other()).horizonCostUsd().mean();
-            }
-        }
-        double mean = methods.get(cheaper.other()).horizonCostUsd()
-                - methods.get(cheaper).horizonCostUsd();
-        return new Answer(
-                cheaper,
-                Summary.of(mean, saved),
-                (double) better / saved.length,
-                departures,
-                departing,
-                houses,
-                results.houses().stream()
-                        .mapToInt(h -> h.house().openingCount())
-                        .sum(),
-                methods);
+        Sum sum = new Sum(results.draws());
+        results.houses().forEach(sum::add);
+        return sum.answer();
     }
 
     public PerHouse of(Method method) {
         return methods.get(method);
     }
 
-    private static double[] savedPerHouse(Results results, Method cheaper) {
-        double sign = cheaper == Method.FULL_FLANGE ? -1 : 1;
-        double[] saved = new double[results.draws()];
-        for (HouseResult house : results.houses()) {
-            for (int d = 0; d < saved.length; d++) {
-                saved[d] += sign
-                        * house.horizonDifferenceUsd()[d]
-                        / results.houses().size();
+    /** Adds up while a portfolio is walked through. */
+    public static final class Sum {
+        private final double[] differenceUsd;
+        private final Map<Method, MethodSum> methods = new EnumMap<>(Method.class);
+        private int houses;
+        private int openings;
+
+        /** @param draws of every house to come */
+        public Sum(int draws) {
+            differenceUsd = new double[draws];
+            for (Method method : Method.values()) {
+                methods.put(method, new MethodSum());
             }
         }
-        return saved;
+
+        /** Takes a house in. */
+        public void add(HouseResult house) {
+            houses++;
+            openings += house.house().openingCount();
+            for (int d = 0; d < differenceUsd.length; d++) {
+                differenceUsd[d] += house.horizonDifferenceUsd()[d];
+            }
+            methods.forEach((method, sum) -> sum.add(house, method));
+        }
+
+        /** @throws IllegalArgumentException if no house was taken in */
+        public Answer answer() {
+            if (houses == 0) {
+                throw new IllegalArgumentException("The portfolio must hold a house.");
+            }
+            Map<Method, PerHouse> perHouse = new EnumMap<>(Method.class);
+            methods.forEach((method, sum) -> perHouse.put(method, sum.perHouse(houses)));
+            double fullFlangeUsd = perHouse.get(Method.FULL_FLANGE).horizonCostUsd();
+            double insertUsd = perHouse.get(Method.INSERT).horizonCostUsd();
+            Method cheaper = fullFlangeUsd < insertUsd ? Method.FULL_FLANGE : Method.INSERT;
+            double sign = cheaper == Method.FULL_FLANGE ? -1 : 1;
+            double[] saved =
+                    Arrays.stream(differenceUsd).map(usd -> sign * usd / houses).toArray();
+            MethodSum other = methods.get(cheaper.other());
+            return new Answer(
+                    cheaper,
+                    Summary.of(sign * (fullFlangeUsd - insertUsd), saved),
+                    (double) Arrays.stream(saved).filter(usd -> usd > 0).count() / saved.length,
+                    other.preferred,
+                    other.savedWherePreferredUsd,
+                    houses,
+                    openings,
+                    perHouse);
+        }
     }
 
-    private static PerHouse perHouse(Results results, Method method) {
-        double glass = 0;
-        double glassToday = 0;
-        double[] sums = new double[8];
-        for (HouseResult house : results.houses()) {
+    /** Sums of one method over houses. */
+    private static final class MethodSum {
+        private final double[] sums = new double[8];
+        private double glass;
+        private double glassToday;
+        private int preferred;
+        private double savedWherePreferredUsd;
+
+        void add(HouseResult house, Method method) {
             MethodResult result = house.method(method);
             glass += result.glassFt2();
             glassToday += result.glassExistingFt2();
@@ -134,17 +141,25 @@ public record Answer(
             for (int i = 0; i < values.length; i++) {
                 sums[i] += values[i];
             }
+            if (house.preferred() == method) {
+                preferred++;
+                savedWherePreferredUsd +=
+                        house.method(method.other()).horizonCostUsd().mean()
+                                - result.horizonCostUsd().mean();
+            }
         }
-        int n = results.houses().size();
-        return new PerHouse(
-                sums[0] / n,
-                sums[1] / n,
-                sums[2] / n,
-                sums[3] / n,
-                glassToday == 0 ? 0 : (glassToday - glass) / glassToday,
-                sums[4] / n,
-                sums[5] / n,
-                sums[6] / n,
-                sums[3] == 0 ? 0 : sums[7] / sums[3]);
+
+        PerHouse perHouse(int n) {
+            return new PerHouse(
+                    sums[0] / n,
+                    sums[1] / n,
+                    sums[2] / n,
+                    sums[3] / n,
+                    glassToday == 0 ? 0 : (glassToday - glass) / glassToday,
+                    sums[4] / n,
+                    sums[5] / n,
+                    sums[6] / n,
+                    sums[3] == 0 ? 0 : sums[7] / sums[3]);
+        }
     }
 }

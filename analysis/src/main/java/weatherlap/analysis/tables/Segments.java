@@ -26,12 +26,25 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
 
     /** Sums a portfolio up. */
     public static Segments of(Results results) {
-        Share.Sum whole = new Share.Sum();
-        Map<Segmentation, SortedMap<Segmentation.Segment, Share.Sum>> sums = new EnumMap<>(Segmentation.class);
-        for (Segmentation segmentation : Segmentation.values()) {
-            sums.put(segmentation, new TreeMap<>());
+        Sum sum = new Sum();
+        results.houses().forEach(sum::add);
+        return sum.segments();
+    }
+
+    /** Adds up while a portfolio is walked through. */
+    public static final class Sum {
+        private final Share.Sum whole = new Share.Sum();
+        private final Map<Segmentation, SortedMap<Segmentation.Segment, Share.Sum>> sums =
+                new EnumMap<>(Segmentation.class);
+
+        public Sum() {
+            for (Segmentation segmentation : Segmentation.values()) {
+                sums.put(segmentation, new TreeMap<>());
+            }
         }
-        for (HouseResult house : results.houses()) {
+
+        /** Takes a house in. */
+        public void add(HouseResult house) {
             Map<String, Elevation> walls = new HashMap<>();
             house.house().elevations().forEach(wall -> walls.put(wall.id(), wall));
             for (ElevationResult wall : house.elevations()) {
@@ -41,13 +54,16 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
                         .add(house, wall));
             }
         }
-        Map<Segmentation, List<Share>> shares = new EnumMap<>(Segmentation.class);
-        sums.forEach((segmentation, byLabel) -> {
-            List<Share> list = new ArrayList<>();
-            byLabel.forEach((segment, sum) -> list.add(sum.share(segment.label())));
-            shares.put(segmentation, List.copyOf(list));
-        });
-        return new Segments(whole.share("all openings"), shares);
+
+        public Segments segments() {
+            Map<Segmentation, List<Share>> shares = new EnumMap<>(Segmentation.class);
+            sums.forEach((segmentation, byLabel) -> {
+                List<Share> list = new ArrayList<>();
+                byLabel.forEach((segment, sum) -> list.add(sum.share(segment.label())));
+                shares.put(segmentation, List.copyOf(list));
+            });
+            return new Segments(whole.share("all openings"), shares);
+        }
     }
 
     /** One row a segment and method, the whole portfolio first. */

@@ -32,9 +32,9 @@ class SamplingErrorTest {
             new Estimate("full-flange, horizon cost", 1, house -> horizon(house, Method.FULL_FLANGE)),
             new Estimate("insert, horizon cost", 1, house -> horizon(house, Method.INSERT)),
             new Estimate("difference", 1, house -> horizon(house, Method.FULL_FLANGE) - horizon(house, Method.INSERT)),
-            new Estimate(
-                    "insert, leak score",
-                    house -> house.method(Method.INSERT).leakScore().mean()));
+            new Estimate("insert, leak score", 2, house -> house.method(Method.INSERT)
+                    .leakScore()
+                    .mean()));
 
     @Test
     void scrambledPointsReachIn256DrawsWhatPlainOnesNeed4096For() {

@@ -3,7 +3,6 @@ package weatherlap.datasets.table;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -119,34 +118,7 @@ public final class TextTable {
     }
 
     private void checkKeys(Problems problems) {
-        if (!schema.key().isEmpty()) {
-            Map<String, Integer> lines = new HashMap<>();
-            Map<String, String> spellings = new HashMap<>();
-            rows().forEach(row -> checkKey(row, lines, spellings, problems));
-        }
-    }
-
-    private void checkKey(Row row, Map<String, Integer> lines, Map<String, String> spellings, Problems problems) {
-        boolean whole = schema.columns().stream()
-                .allMatch(column ->
-                        column.mayBeEmpty() || !schema.key().contains(column.name()) || row.has(column.name()));
-        if (!whole) {
-            return;
-        }
-        List<String> parts = schema.key().stream().map(row::text).toList();
-        String key = String.join("/", parts);
-        String folded = key.toLowerCase(Locale.ROOT);
-        Integer earlier = lines.putIfAbsent(folded, row.line());
-        String spelling = spellings.putIfAbsent(folded, key);
-        String column = schema.key().get(schema.key().size() - 1);
-        if (earlier != null && key.equals(spelling)) {
-            row.error(problems, column, Quoted.of(key) + " stands already in row " + earlier);
-        } else if (earlier != null) {
-            row.error(
-                    problems,
-                    column,
-                    Quoted.of(key) + " differs from " + Quoted.of(spelling) + " in row " + earlier
-                            + " only in capital letters");
-        }
+        KeyCheck keys = new KeyCheck(schema, problems);
+        rows().forEach(keys::check);
     }
 }

@@ -2,15 +2,12 @@ package weatherlap.sim.run;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scenario;
@@ -134,27 +131,23 @@ public final class Simulator {
      * @param progress told the number of houses done, from the calling thread
      */
     public Results run(Portfolio portfolio, int threads, Consumer<Integer> progress) {
-        ExecutorService pool = Executors.newFixedThreadPool(threads);
-        try {
-            List<Future<HouseResult>> pending = portfolio.houses().stream()
-                    .map(house -> pool.submit((Callable<HouseResult>) () -> simulate(house)))
-                    .toList();
-            List<HouseResult> houses = new ArrayList<>(pending.size());
-            for (Future<HouseResult> house : pending) {
-                houses.add(house.get());
-                progress.accept(houses.size());
-            }
-            return new Results(houses, draws());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("The simulation was interrupted.", e);
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw new IllegalStateException(e.getCause());
-        } finally {
-            pool.shutdownNow();
-        }
+        List<HouseResult> houses = new ArrayList<>(portfolio.houses().size());
+        InChunks.of(portfolio.houses().iterator(), threads, this::simulate, Function.identity(), results -> {
+            houses.addAll(results);
+            progress.accept(houses.size());
+        });
+        return new Results(houses, draws());
+    }
+
+    /**
+     * Every house as it comes; results are not kept.
+     *
+     * @param threads 1 or more
+     * @param summary of the results of some houses in a row, made on any thread
+     * @param taker of the summaries in the order of the houses, called on this thread
+     */
+    public <T> void run(
+            Iterator<House> houses, int threads, Function<List<HouseResult>, T> summary, Consumer<T> taker) {
+        InChunks.of(houses, threads, this::simulate, summary, taker);
     }
 }
