@@ -28,7 +28,7 @@ public record Density(
     static final Density SCREEN = new Density("screen", 12, 56, 50, Integer.MAX_VALUE, 0, false, false);
 
     private static final int[] FEWER_DRAWN = {20, 16, 14, 12, 10, 8, 6, 4};
-    private static final int[] FEWER_LISTED = {30, 20, 10, 0};
+    private static final int[] FEWER_LISTED = {30, 24, 20, 16, 13, 10, 7, 4, 2, 0};
 
     /** For paper, from the roomiest that may do for so many kinds to the tightest. */
     static List<Density> forPaper(int kinds) {

@@ -14,8 +14,8 @@ import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 record Places(House house, Density density) {
     private static final int ROOMS = 4;
     private static final int KEYS = 8;
-    private static final int LONGEST_KEY = 16;
-    private static final int LONGEST_WALL = 32;
+    private static final int LONGEST = 24;
+    private static final int LONGEST_WHERE_CLOSE = 8;
 
     String of(List<OpeningTakeoff> windows) {
         Set<String> rooms = new LinkedHashSet<>();
@@ -23,12 +23,16 @@ record Places(House house, Density density) {
         int shown = density.bounded() ? Math.min(KEYS, windows.size()) : windows.size();
         windows.forEach(window -> rooms.add(Phrases.of(window.opening().room())));
         windows.subList(0, shown).forEach(window -> walls.computeIfAbsent(
-                        density.cut(wall(window.elevation()), LONGEST_WALL), wall -> new ArrayList<>())
-                .add(density.cut(window.opening().id(), LONGEST_KEY)));
+                        density.cut(wall(window.elevation()), longest()), wall -> new ArrayList<>())
+                .add(density.cut(window.opening().id(), longest())));
         List<String> places = new ArrayList<>();
         walls.forEach((wall, keys) -> places.add(wall + " " + String.join(", ", keys)));
         return density.some(List.copyOf(rooms), ROOMS) + ": " + String.join("; ", places)
                 + (shown < windows.size() ? " and " + (windows.size() - shown) + " more" : "");
+    }
+
+    private int longest() {
+        return density.shortWalls() ? LONGEST_WHERE_CLOSE : LONGEST;
     }
 
     private String wall(Elevation wall) {

@@ -1,5 +1,6 @@
 package weatherlap.reports.handout;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -32,7 +33,7 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
     /** Windows by what they are: drawn, then in lines. */
     List<WindowSection> sections() {
         List<Group> drawn = drawnGroups();
-        List<Group> listed = notDrawn().limit(density.listed()).toList();
+        List<Group> listed = listedGroups();
         double scale = pxPerIn();
         return kinds.groups().stream()
                 .map(Group::style)
@@ -60,7 +61,9 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
 
     /** What is neither drawn nor listed; empty: nothing. */
     String rest() {
-        List<Group> rest = notDrawn().skip(density.listed()).toList();
+        List<Group> rest = new ArrayList<>(kinds.groups());
+        rest.removeAll(drawnGroups());
+        rest.removeAll(listedGroups());
         if (rest.isEmpty()) {
             return "";
         }
@@ -103,9 +106,12 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
         return kinds.tellingMost(density.drawn());
     }
 
-    private Stream<Group> notDrawn() {
+    /** Those that tell most of the others. */
+    private List<Group> listedGroups() {
         List<Group> drawn = drawnGroups();
-        return kinds.groups().stream().filter(group -> !drawn.contains(group));
+        return kinds.tellingMost(drawn.size() + density.listed()).stream()
+                .filter(group -> !drawn.contains(group))
+                .toList();
     }
 
     private double pxPerIn() {
