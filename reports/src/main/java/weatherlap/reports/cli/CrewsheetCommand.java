@@ -11,8 +11,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import weatherlap.reports.crew.Paper;
 import weatherlap.reports.jobs.WriteCrewSheet;
+import weatherlap.reports.page.Paper;
 import weatherlap.sim.assumptions.Method;
 
 @Command(

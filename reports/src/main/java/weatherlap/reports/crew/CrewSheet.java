@@ -1,6 +1,7 @@
 package weatherlap.reports.crew;
 
 import java.util.List;
+import weatherlap.reports.page.Paper;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Method;
 

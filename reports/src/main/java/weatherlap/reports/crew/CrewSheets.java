@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import weatherlap.charts.MethodStyle;
 import weatherlap.charts.Numbers;
+import weatherlap.reports.page.Paper;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;

@@ -11,6 +11,7 @@ import weatherlap.charts.Picture;
 import weatherlap.charts.drawing.Inches;
 import weatherlap.charts.drawing.WallDrawing;
 import weatherlap.reports.crew.CrewSheet.WallSheet;
+import weatherlap.reports.page.Paper;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.geometry.SidingPanel;
 import weatherlap.sim.geometry.SidingPlan;
@@ -42,7 +43,7 @@ final class WallPart {
 
     private static WallDrawing drawing(Elevation wall, List<Window> windows, SidingPlan plan, Paper paper) {
         double share = plan.panelsDown() > 0 ? WITH_PANELS : WITHOUT_PANELS;
-        double scale = paper.innerWidthPx() / WallDrawing.WIDTH_PX;
+        double scale = paper.acrossWidthPx() / WallDrawing.WIDTH_PX;
         return new WallDrawing(
                 Window.list(windows) + ", seen from outside",
                 wall.widthIn(),
@@ -64,12 +65,12 @@ final class WallPart {
                                 window.takeoff().opening().frameWidthIn(),
                                 window.takeoff().opening().frameHeightIn()))
                         .toList(),
-                (int) (share * paper.innerHeightPx() / scale));
+                (int) (share * paper.acrossHeightPx() / scale));
     }
 
     /** The picture as wide as the paper. */
     private static String fitted(Picture picture, Paper paper) {
-        double scale = paper.innerWidthPx() / picture.widthPx();
+        double scale = paper.acrossWidthPx() / picture.widthPx();
         String svg = picture.svg();
         int end = svg.indexOf('>');
         String start = SIZE.matcher(svg.substring(0, end))

@@ -18,15 +18,16 @@ import weatherlap.sim.run.HouseTakeoff;
 /** What was seen, or is likely, around the old windows. */
 final class BehindSiding {
     private static final int MOST = 3;
+    private static final int LONGEST = 200;
 
     private BehindSiding() {}
 
     /** @param insert the house with inserts, under which every old fault stays */
-    static List<String> lines(HouseTakeoff insert) {
+    static List<String> lines(HouseTakeoff insert, Density density) {
         List<String> lines = new ArrayList<>();
         List<Opening> openings = insert.house().openings().toList();
         lines.add(seen(openings));
-        lines.addAll(likely(insert, openings.size()));
+        likely(insert, openings.size()).forEach(line -> lines.add(density.cut(line, LONGEST)));
         return lines;
     }
 

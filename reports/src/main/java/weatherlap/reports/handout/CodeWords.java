@@ -16,7 +16,9 @@ import weatherlap.sim.geometry.CodeRule;
 import weatherlap.sim.run.HouseTakeoff;
 
 /** Code flags as plain sentences, one a rule: how many windows fall short today and by either method, and which. */
-record CodeWords(WindowGroups groups, Map<Method, HouseTakeoff> takeoffs) {
+record CodeWords(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density density) {
+    private static final int MARKS = 8;
+
     List<Named> lines() {
         return Stream.of(CodeRule.ESCAPE, CodeRule.LIGHT, CodeRule.SAFETY_GLAZING, CodeRule.FALL)
                 .map(this::line)
@@ -75,7 +77,7 @@ record CodeWords(WindowGroups groups, Map<Method, HouseTakeoff> takeoffs) {
         return "Of " + Phrases.count(touched, "bedroom or basement window", "bedroom and basement windows") + ", "
                 + todayCount + (todayCount == 1 ? " is" : " are") + " too small to climb out of today, " + full
                 + " would be with full-flange and " + insert + " with an insert"
-                + (lost.isEmpty() ? "" : " (new: " + String.join(", ", lost) + ")")
+                + (lost.isEmpty() ? "" : " (new: " + some(lost) + ")")
                 + ". Some towns let a like-for-like window pass; whether an insert counts is in dispute. Ask first.";
     }
 
@@ -86,9 +88,9 @@ record CodeWords(WindowGroups groups, Map<Method, HouseTakeoff> takeoffs) {
         int insertAir = open(CodeRule.VENTILATION, Method.INSERT);
         return fullLight + insertLight + fullAir + insertAir == 0
                 ? ""
-                : "Windows that alone give a room less than its share: for light " + fullLight + " with full-flange, "
-                        + insertLight + " with an insert; for air " + fullAir + " and " + insertAir
-                        + ". Others in the room must make it up.";
+                : "Some windows alone give a room less than the code asks: for light " + fullLight
+                        + " with full-flange and " + insertLight + " with an insert, for air " + fullAir + " and "
+                        + insertAir + ". Other windows in the room must make it up.";
     }
 
     private int open(CodeRule rule, Method method) {
@@ -101,7 +103,7 @@ record CodeWords(WindowGroups groups, Map<Method, HouseTakeoff> takeoffs) {
             int count = count(rule, method, CodeChange::after, Verdict.OPEN);
             if (count > 0) {
                 parts.add((method == Method.INSERT ? "with an insert " : "with full-flange ") + count + " ("
-                        + String.join(", ", marked(rule, method, CodeChange::after, Verdict.OPEN)) + ") "
+                        + some(marked(rule, method, CodeChange::after, Verdict.OPEN)) + ") "
                         + (count == 1 ? one : many));
             }
         }
@@ -122,6 +124,10 @@ record CodeWords(WindowGroups groups, Map<Method, HouseTakeoff> takeoffs) {
                 .toList();
     }
 
+    private String some(Set<String> marks) {
+        return density.some(List.copyOf(marks), MARKS);
+    }
+
     private Set<String> marked(CodeRule rule, Method method, Function<CodeChange, CodeCheck> side, Verdict verdict) {
         Set<String> marks = new LinkedHashSet<>();
         var openings = takeoffs.get(method).openings();
@@ -130,7 +136,7 @@ record CodeWords(WindowGroups groups, Map<Method, HouseTakeoff> takeoffs) {
                     .anyMatch(change ->
                             change.rule() == rule && side.apply(change).verdict() == verdict);
             if (hit) {
-                marks.add(groups.mark(i));
+                marks.add(kinds.mark(i));
             }
         }
         return marks;

@@ -12,8 +12,10 @@ import weatherlap.reports.page.TableView;
  * @param summary the comparison in a few sentences
  * @param offer both methods side by side: price, days, glass, leaks
  * @param priceHolds what is in the price of each method
- * @param windows groups of like windows, in table order
+ * @param windows by what they are
+ * @param rest what is neither drawn nor listed; empty: nothing
  * @param footPx length of a foot in the drawings, CSS px
+ * @param widestPx width of the widest drawing, CSS px
  * @param rose wind-driven rain and the walls
  * @param walls rain on each wall
  * @param behind what was seen or is likely behind the siding
@@ -29,8 +31,10 @@ public record Handout(
         List<String> summary,
         TableView offer,
         List<String> priceHolds,
-        List<WindowGroup> windows,
+        List<WindowSection> windows,
+        String rest,
         double footPx,
+        int widestPx,
         Figure rose,
         TableView walls,
         List<String> behind,
@@ -53,15 +57,28 @@ public record Handout(
     public record Named(String name, String words) {}
 
     /**
+     * Windows of one kind and several sizes.
+     *
+     * @param name which kind
+     * @param drawn groups of like windows
+     * @param listed groups that are not drawn
+     */
+    public record WindowSection(String name, List<WindowGroup> drawn, List<WindowLine> listed) {
+        public WindowSection {
+            drawn = List.copyOf(drawn);
+            listed = List.copyOf(listed);
+        }
+    }
+
+    /**
      * Like windows, drawn once.
      *
      * @param mark letter by which the sheet refers to them
-     * @param name how many of which kind
-     * @param size of the frame
+     * @param name how many, and the size of the frame
      * @param where rooms and walls
      * @param views today, full-flange, insert
      */
-    public record WindowGroup(String mark, String name, String size, String where, List<WindowView> views) {
+    public record WindowGroup(String mark, String name, String where, List<WindowView> views) {
         public WindowGroup {
             views = List.copyOf(views);
         }
@@ -72,9 +89,24 @@ public record Handout(
      *
      * @param method as a heading
      * @param figure the drawing
+     * @param widthPx of the drawing
      * @param area of the glass
      * @param change against today; empty for today
      * @param inches width and height of the glass; empty where there is none
      */
-    public record WindowView(String method, Figure figure, String area, String change, String inches) {}
+    public record WindowView(String method, Figure figure, int widthPx, String area, String change, String inches) {}
+
+    /**
+     * Like windows in a line.
+     *
+     * @param mark letter by which the sheet refers to them
+     * @param size of the frame
+     * @param where rooms and walls
+     * @param views glass, change and inches today, with full-flange, with an insert
+     */
+    public record WindowLine(String mark, String size, String where, List<String> views) {
+        public WindowLine {
+            views = List.copyOf(views);
+        }
+    }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import weatherlap.charts.Fonts;
 import weatherlap.reports.handout.Handout.Named;
+import weatherlap.reports.page.Paper;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
@@ -17,10 +18,13 @@ import weatherlap.sim.run.Simulator;
 
 /** Puts a handout together from the results of one house. */
 public final class HandoutMaker {
+    private static final int LONGEST_LABEL = 240;
+
     private final HouseResult result;
     private final Map<Method, HouseTakeoff> takeoffs;
     private final Assumptions assumptions;
     private final RainClimate climate;
+    private final WindowKinds kinds;
 
     private HandoutMaker(
             HouseResult result, Map<Method, HouseTakeoff> takeoffs, Assumptions assumptions, RainClimate climate) {
@@ -28,6 +32,7 @@ public final class HandoutMaker {
         this.takeoffs = takeoffs;
         this.assumptions = assumptions;
         this.climate = climate;
+        this.kinds = WindowKinds.of(takeoffs);
     }
 
     /**
@@ -35,31 +40,45 @@ public final class HandoutMaker {
      *
      * @param assumptions and climate: those of the simulator
      */
-    public static Handout of(House house, Simulator simulator, Assumptions assumptions, RainClimate climate) {
-        return new HandoutMaker(simulator.simulate(house), simulator.takeoff(house), assumptions, climate).handout();
+    public static HandoutMaker of(House house, Simulator simulator, Assumptions assumptions, RainClimate climate) {
+        return new HandoutMaker(simulator.simulate(house), simulator.takeoff(house), assumptions, climate);
     }
 
-    private Handout handout() {
+    /** For a page that scrolls: all of it. */
+    public Handout page() {
+        return handout(Density.SCREEN);
+    }
+
+    /** For paper, from the roomiest layout to the tightest. The tightest cuts what would not fit, and says so. */
+    Iterable<HandoutSheet> sheets(Paper paper) {
+        return () -> Density.forPaper(kinds.groups().size()).stream()
+                .map(density -> new HandoutSheet(handout(density), paper, density))
+                .iterator();
+    }
+
+    private Handout handout(Density density) {
         House house = result.house();
-        WindowGroups groups = WindowGroups.of(takeoffs);
+        WindowViews windows = new WindowViews(kinds, takeoffs, density);
         Offer offer = new Offer(result, takeoffs, assumptions.scenario());
         RainOnHouse rain = new RainOnHouse(takeoffs.get(Method.FULL_FLANGE), climate);
         return new Handout(
-                house.label(),
+                density.cut(house.label(), LONGEST_LABEL),
                 facts(house),
                 Contrast.sentences(result),
                 offer.table(),
                 offer.priceHolds(),
-                groups.drawn(),
-                groups.footPx(),
+                windows.sections(),
+                windows.rest(),
+                windows.footPx(),
+                windows.widestPx(),
                 rain.rose(),
-                rain.walls(),
-                BehindSiding.lines(takeoffs.get(Method.INSERT)),
-                new CodeWords(groups, takeoffs).lines(),
+                rain.walls(density),
+                BehindSiding.lines(takeoffs.get(Method.INSERT), density),
+                new CodeWords(kinds, takeoffs, density).lines(),
                 cautions(house),
                 lean(),
                 Prose.UNCERTAIN,
-                Unprintable.note(house));
+                density.bounded() ? Unprintable.note(house) : "");
     }
 
     private static String facts(House house) {

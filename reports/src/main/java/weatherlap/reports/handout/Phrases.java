@@ -2,6 +2,8 @@ package weatherlap.reports.handout;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import weatherlap.charts.Numbers;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
@@ -75,11 +77,23 @@ final class Phrases {
 
     /** A wall by the way it faces; with its key where two walls face the same way. */
     static String wall(House house, Elevation wall) {
+        return direction(wall.bearingDeg()) + " wall" + key(house, wall);
+    }
+
+    /** The same by the letters of the compass: NE. */
+    static String shortWall(House house, Elevation wall) {
+        String letters = Stream.of(direction(wall.bearingDeg()).split("-"))
+                .map(part -> part.substring(0, 1).toUpperCase(Locale.ROOT))
+                .collect(Collectors.joining());
+        return letters + key(house, wall);
+    }
+
+    private static String key(House house, Elevation wall) {
         String direction = direction(wall.bearingDeg());
         boolean alone = house.elevations().stream()
                         .filter(other -> direction(other.bearingDeg()).equals(direction))
                         .count()
                 == 1;
-        return direction + " wall" + (alone || wall.id().equalsIgnoreCase(direction) ? "" : " (" + wall.id() + ")");
+        return alone || wall.id().equalsIgnoreCase(direction) ? "" : " (" + wall.id() + ")";
     }
 }

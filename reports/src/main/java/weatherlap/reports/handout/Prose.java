@@ -8,7 +8,7 @@ import weatherlap.reports.handout.Handout.Named;
 public final class Prose {
     public static final String METHODS =
             "Full-flange: we open the wall around the window, take it out whole, and lap a new one into the"
-                    + " house\u2019s rain barrier. Insert: the old frame stays, and a smaller window is set inside it.";
+                    + " rain barrier of the house. Insert: the old frame stays, and a smaller window is set inside it.";
     public static final String DRAWN = "Seen from outside, all at one scale. Hatched: old frame that stays. Percent is"
             + " glass lost against today. Measured sizes are checked again before anything is ordered.";
 
@@ -29,7 +29,7 @@ public final class Prose {
             "The leak chances are judgement. No survey says how often each fault stands in old walls. Use them to compare, not to"
                     + " forecast.",
             "Prices and days come from rates for each step. A written quote settles the price; a hidden fault may change it.",
-            "Glass sizes come from usual frame widths. The maker\u2019s drawing settles them.");
+            "Glass sizes come from usual frame widths. A drawing from the maker settles them.");
 
     static final Named LEAD = new Named(
             "Lead paint",

@@ -1,5 +1,6 @@
 package weatherlap.reports.handout;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,8 @@ import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 record RainOnHouse(HouseTakeoff takeoff, RainClimate climate) {
     private static final int STEP_DEG = 10;
     private static final double MM_PER_INCH = 25.4;
+    private static final int MOST_WALLS = 6;
+    private static final int LONGEST_WALL = 32;
 
     Figure rose() {
         return Figure.of(new WallRose(
@@ -30,19 +33,31 @@ record RainOnHouse(HouseTakeoff takeoff, RainClimate climate) {
                 walls(takeoff).keySet().stream().map(Elevation::bearingDeg).toList()));
     }
 
-    TableView walls() {
+    /** The walls in table order; on paper the wettest of them, where there are many. */
+    TableView walls(Density density) {
         TableView.Builder table = TableView.of("Rain on each wall")
                 .texts("wall", "in a long storm", "rain at its windows a year", "kept off by the eave");
-        walls(takeoff).forEach((wall, openings) -> {
-            double free = mean(openings, OpeningExposure::freeLitresPerM2Year);
-            double arrives = mean(openings, OpeningExposure::litresPerM2Year);
-            table.row(
-                    Phrases.sentence(Phrases.wall(takeoff.house(), wall)),
-                    storm(mean(openings, OpeningExposure::spellLitresPerM2)),
-                    Numbers.plain(arrives / MM_PER_INCH, 1) + " inches",
-                    free > 0 ? Phrases.percent(1 - arrives / free) : "\u2013");
-        });
+        Map<Elevation, List<OpeningExposure>> walls = walls(takeoff);
+        List<Elevation> shown = walls.keySet().stream()
+                .sorted(Comparator.comparingDouble(wall -> -mean(walls.get(wall), OpeningExposure::litresPerM2Year)))
+                .limit(density.bounded() ? MOST_WALLS : walls.size())
+                .toList();
+        walls.keySet().stream().filter(shown::contains).forEach(wall -> addWall(table, wall, walls.get(wall), density));
+        int more = walls.size() - shown.size();
+        if (more > 0) {
+            table.row("and " + Phrases.count(more, "drier wall", "drier walls"), "", "", "");
+        }
         return table.build();
+    }
+
+    private void addWall(TableView.Builder table, Elevation wall, List<OpeningExposure> openings, Density density) {
+        double free = mean(openings, OpeningExposure::freeLitresPerM2Year);
+        double arrives = mean(openings, OpeningExposure::litresPerM2Year);
+        table.row(
+                Phrases.sentence(density.cut(Phrases.wall(takeoff.house(), wall), LONGEST_WALL)),
+                storm(mean(openings, OpeningExposure::spellLitresPerM2)),
+                Numbers.plain(arrives / MM_PER_INCH, 1) + " inches",
+                free > 0 ? Phrases.percent(1 - arrives / free) : "\u2013");
     }
 
     private static Map<Elevation, List<OpeningExposure>> walls(HouseTakeoff takeoff) {

@@ -5,9 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import weatherlap.reports.handout.Handout;
 import weatherlap.reports.handout.HandoutMaker;
-import weatherlap.reports.handout.HandoutSheet;
+import weatherlap.reports.handout.TwoPages;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Html;
 import weatherlap.reports.output.OutputFolder;
@@ -42,16 +41,15 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, OutputReq
         }
         inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
         Scenario scenario = inputs.assumptions().assumptions().scenario();
-        Handout handout = HandoutMaker.of(
+        HandoutMaker handout = HandoutMaker.of(
                 found,
                 inputs.simulator(),
                 inputs.assumptions().assumptions(),
                 RainClimate.of(inputs.climate(), scenario));
         try (OutputFolder folder = output.open(paths.named())) {
-            byte[] page = Html.render("handout.jte", handout).getBytes(StandardCharsets.UTF_8);
+            byte[] page = Html.render("handout.jte", handout.page()).getBytes(StandardCharsets.UTF_8);
             folder.write("handout.html", Content.of(page));
-            folder.write(
-                    "handout.pdf", Pdf.of(TITLE, Html.render("handoutsheet.jte", new HandoutSheet(handout, paper))));
+            folder.write("handout.pdf", Pdf.of(TITLE, TwoPages.of(handout, paper)));
             folder.commit(new RunRecord(Version.current(), "handout", settings(inputs, scenario), inputs.checksums()));
         }
         messages.note("the handout is in " + output.folder());
@@ -62,7 +60,7 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, OutputReq
         settings.put("portfolio", inputs.name());
         settings.put("climate", inputs.climate().name());
         settings.put("house", house);
-        settings.put("paper", paper.name().toLowerCase(java.util.Locale.ROOT));
+        settings.put("paper", paper.word());
         settings.put("seed", (long) scenario.value(Scalar.SEED));
         settings.put("draws", scenario.whole(Scalar.DRAWS));
         return settings;

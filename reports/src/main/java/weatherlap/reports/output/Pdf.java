@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import javax.xml.XMLConstants;
@@ -45,9 +46,7 @@ public final class Pdf {
      */
     public static Content of(String title, String xhtml) {
         return out -> {
-            Fonts.install();
-            XRLog.setLoggingEnabled(false);
-            try (PdfBoxRenderer renderer = builder(parsed(xhtml)).buildPdfRenderer()) {
+            try (PdfBoxRenderer renderer = renderer(xhtml)) {
                 renderer.createPDFWithoutClosing();
                 try (PDDocument pdf = renderer.getPdfDocument()) {
                     fixMarks(pdf, title);
@@ -55,6 +54,26 @@ public final class Pdf {
                 }
             }
         };
+    }
+
+    /**
+     * How many pages the sheet has; it is laid out and not drawn.
+     *
+     * @param xhtml as for {@link #of}
+     */
+    public static int pages(String xhtml) {
+        try (PdfBoxRenderer renderer = renderer(xhtml)) {
+            renderer.layout();
+            return renderer.getRootBox().getLayer().getPages().size();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static PdfBoxRenderer renderer(String xhtml) throws IOException {
+        Fonts.install();
+        XRLog.setLoggingEnabled(false);
+        return builder(parsed(xhtml)).buildPdfRenderer();
     }
 
     private static PdfRendererBuilder builder(Document page) {

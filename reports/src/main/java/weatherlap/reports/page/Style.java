@@ -31,9 +31,18 @@ public final class Style {
         return screen() + filled(Text.of("handout-screen.css"));
     }
 
-    /** For a printed handout: CSS 2.1. */
-    public static String handoutSheet(Paper paper) {
-        return filled(Text.of("handout-sheet.css").replace("@paper-size", paper.css()));
+    /**
+     * For a printed handout: CSS 2.1.
+     *
+     * @param typePt size of the type, pt
+     * @param drawingPx width that a drawing may take, CSS px
+     */
+    public static String handoutSheet(Paper paper, double typePt, int drawingPx) {
+        return filled(Text.of("handout-sheet.css")
+                .replace("@paper-size", paper.word())
+                .replace("@type", typePt + "pt")
+                .replace("@drawing", drawingPx + "px")
+                .replace("@numbers", drawingPx + 6 + "px"));
     }
 
     /** The script that finds a house in a page. */

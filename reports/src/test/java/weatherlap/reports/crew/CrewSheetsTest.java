@@ -11,6 +11,7 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.reports.output.Html;
+import weatherlap.reports.page.Paper;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Method;
@@ -158,8 +159,8 @@ class CrewSheetsTest {
             CrewSheet sheet = sheet(takeoff);
             assertThat(sheet.walls()).allSatisfy(wall -> {
                 String start = wall.svg().substring(0, wall.svg().indexOf('>'));
-                assertThat(size(start, " width")).isLessThanOrEqualTo(Paper.LETTER.innerWidthPx());
-                assertThat(size(start, " height")).isLessThanOrEqualTo(Paper.LETTER.innerHeightPx() * 0.8);
+                assertThat(size(start, " width")).isLessThanOrEqualTo(Paper.LETTER.acrossWidthPx());
+                assertThat(size(start, " height")).isLessThanOrEqualTo(Paper.LETTER.acrossHeightPx() * 0.8);
                 assertThat(size(start, "stroke-width")).isEqualTo(1);
             });
             assertThat(new javax.xml.parsers.SAXParser[] {parser()})

@@ -91,4 +91,44 @@ public final class HandoutFiles {
         }
         return new InputPaths(Optional.of(in), Optional.empty(), Optional.empty(), List.of("draws=50"));
     }
+
+    /** Thirty windows, no two alike, on eight walls, and every name 200 letters long, or as long as a key may be. */
+    public static InputPaths crowded(Path in) {
+        StringBuilder walls = new StringBuilder("house_id,elevation_id,bearing_deg,width_ft,eave_height_ft,overhang_in,"
+                + "course_exposure_in,panel_length_in\n");
+        StringBuilder openings = new StringBuilder("house_id,elevation_id,opening_id,room,operation,frame_width_in,"
+                + "frame_height_in,left_in,sill_height_in,existing_material,frame_condition,interior_return,return_layers,"
+                + "head_lap,jamb_lap,sill_lap,stain\n");
+        String[] rooms = {"bedroom", "kitchen", "basement", "living"};
+        String[] operations = {"single_hung", "double_hung", "slider", "casement", "awning", "picture"};
+        for (int wall = 0; wall < 8; wall++) {
+            walls.append("h1,%s%d,%d,200,24,%d,8,144%n".formatted("w".repeat(60), wall, 44 * wall, 3 * wall));
+        }
+        for (int i = 0; i < 30; i++) {
+            openings.append("h1,%s%d,%s%d,%s,%s,%d,%d,%d,%d,aluminum,rotten,drywall,1,reversed,missing,reversed,yes%n"
+                    .formatted(
+                            "w".repeat(60),
+                            i % 8,
+                            "k".repeat(60),
+                            i,
+                            rooms[i % rooms.length],
+                            operations[i % operations.length],
+                            30 + i,
+                            36 + i,
+                            24 + i / 8 * 120,
+                            24 + 3 * i));
+        }
+        try {
+            Files.createDirectories(in);
+            Files.writeString(
+                    in.resolve("houses.csv"),
+                    "house_id,label,year_built,terrain,cladding,barrier,storeys\nh1," + "Long name ".repeat(20)
+                            + ",1962,farmland,vinyl_siding,building_paper,2\n");
+            Files.writeString(in.resolve("elevations.csv"), walls);
+            Files.writeString(in.resolve("openings.csv"), openings);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return new InputPaths(Optional.of(in), Optional.empty(), Optional.empty(), List.of("draws=50"));
+    }
 }

@@ -1,0 +1,41 @@
+package weatherlap.reports.handout;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
+
+/** Where windows are: rooms, then the keys wall by wall. */
+record Places(House house, Density density) {
+    private static final int ROOMS = 4;
+    private static final int KEYS = 8;
+    private static final int LONGEST = 24;
+    private static final int LONGEST_WHERE_CLOSE = 8;
+
+    String of(List<OpeningTakeoff> windows) {
+        Set<String> rooms = new LinkedHashSet<>();
+        Map<String, List<String>> walls = new LinkedHashMap<>();
+        int shown = density.bounded() ? Math.min(KEYS, windows.size()) : windows.size();
+        windows.forEach(window -> rooms.add(Phrases.of(window.opening().room())));
+        windows.subList(0, shown).forEach(window -> walls.computeIfAbsent(
+                        density.cut(wall(window.elevation()), longest()), wall -> new ArrayList<>())
+                .add(density.cut(window.opening().id(), longest())));
+        List<String> places = new ArrayList<>();
+        walls.forEach((wall, keys) -> places.add(wall + " " + String.join(", ", keys)));
+        return density.some(List.copyOf(rooms), ROOMS) + ": " + String.join("; ", places)
+                + (shown < windows.size() ? " and " + (windows.size() - shown) + " more" : "");
+    }
+
+    private int longest() {
+        return density.shortWalls() ? LONGEST_WHERE_CLOSE : LONGEST;
+    }
+
+    private String wall(Elevation wall) {
+        return density.shortWalls() ? Phrases.shortWall(house, wall) : Phrases.wall(house, wall);
+    }
+}

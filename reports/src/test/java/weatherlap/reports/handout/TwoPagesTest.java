@@ -1,0 +1,113 @@
+package weatherlap.reports.handout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import weatherlap.reports.jobs.Inputs;
+import weatherlap.reports.output.Pdf;
+import weatherlap.reports.page.Paper;
+import weatherlap.sim.house.House;
+import weatherlap.sim.rain.RainClimate;
+
+/** However many windows a house has, its sheet is two pages, its type can be read, and no window is left out. */
+class TwoPagesTest {
+    private static final double SMALLEST_PT = 9;
+    private static final Pattern MORE = Pattern.compile("And (\\d+) more kinds? \\((\\d+) windows?\\)");
+
+    private record Sheet(int pages, String text, double smallestPt) {}
+
+    @ParameterizedTest
+    @EnumSource(Paper.class)
+    void everyHouseOfTheDemoDrawsOrListsEachKindOfItsWindows(Paper paper) throws IOException {
+        Inputs inputs = Inputs.read(HandoutFiles.demo());
+        List<House> houses = inputs.portfolio().houses();
+        assertThat(houses).hasSizeGreaterThan(50);
+        for (House house : houses) {
+            Sheet sheet = sheet(inputs, house, paper);
+            assertThat(sheet.pages()).as(house.id()).isEqualTo(2);
+            assertThat(sheet.smallestPt()).as(house.id()).isGreaterThanOrEqualTo(SMALLEST_PT - 0.01);
+            assertThat(sheet.text()).as(house.id()).doesNotContainPattern(MORE);
+            assertThat(house.openings()).allSatisfy(opening -> assertThat(sheet.text())
+                    .contains(Phrases.size(opening.frameWidthIn(), opening.frameHeightIn())));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Paper.class)
+    void aCrowdedHouseSaysHowManyWindowsItNeitherDrawsNorLists(Paper paper, @TempDir Path folder) throws IOException {
+        Inputs inputs = Inputs.read(HandoutFiles.crowded(folder));
+        House house = inputs.portfolio().houses().get(0);
+        Sheet sheet = sheet(inputs, house, paper);
+        assertThat(sheet.pages()).isEqualTo(2);
+        assertThat(sheet.smallestPt()).isGreaterThanOrEqualTo(SMALLEST_PT - 0.01);
+        assertThat(sheet.text()).contains("Long name Long name", "and 2 drier walls", "Local code");
+        long shown = house.openings()
+                .filter(opening -> sheet.text().contains(Phrases.size(opening.frameWidthIn(), opening.frameHeightIn())))
+                .count();
+        Matcher more = MORE.matcher(sheet.text());
+        long rest = more.find() ? Long.parseLong(more.group(2)) : 0;
+        assertThat(shown).isGreaterThanOrEqualTo(10);
+        assertThat(shown + rest).isEqualTo(30);
+    }
+
+    @Test
+    void theLadderGrowsTighter() {
+        List<Density> ladder = Density.forPaper(5);
+        for (int i = 1; i < ladder.size(); i++) {
+            assertThat(ladder.get(i).typePt())
+                    .isLessThanOrEqualTo(ladder.get(i - 1).typePt());
+            assertThat(ladder.get(i).drawn())
+                    .isLessThanOrEqualTo(ladder.get(i - 1).drawn());
+        }
+        assertThat(ladder).allMatch(density -> density.typePt() >= SMALLEST_PT);
+    }
+
+    @Test
+    void whatIsCutShowsThatItIs() {
+        Density paper = Density.forPaper(1).get(0);
+        assertThat(paper.cut("a sheet of paper", 8)).isEqualTo("a sheet\u2026");
+        assertThat(paper.cut("\uD83C\uDFE0\uD83C\uDFE0\uD83C\uDFE0", 2)).isEqualTo("\uD83C\uDFE0\u2026");
+        assertThat(paper.some(List.of("A", "B", "C"), 2)).isEqualTo("A, B and 1 more");
+        assertThat(Density.SCREEN.cut("a sheet of paper", 8)).isEqualTo("a sheet of paper");
+        assertThat(Density.SCREEN.some(List.of("A", "B", "C"), 2)).isEqualTo("A, B, C");
+    }
+
+    private static Sheet sheet(Inputs inputs, House house, Paper paper) throws IOException {
+        var assumptions = inputs.assumptions().assumptions();
+        HandoutMaker handout = HandoutMaker.of(
+                house, inputs.simulator(), assumptions, RainClimate.of(inputs.climate(), assumptions.scenario()));
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        Pdf.of("a house", TwoPages.of(handout, paper)).writeTo(bytes);
+        List<Float> sizes = new ArrayList<>();
+        StringWriter text = new StringWriter();
+        try (PDDocument pdf = Loader.loadPDF(bytes.toByteArray())) {
+            new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition position) {
+                    sizes.add(position.getFontSizeInPt());
+                    super.processTextPosition(position);
+                }
+            }.writeText(pdf, text);
+            String line = text.toString().replaceAll("[\\s\u200B]+", " ");
+            return new Sheet(
+                    pdf.getNumberOfPages(),
+                    line,
+                    sizes.stream().mapToDouble(size -> size).min().orElse(0));
+        }
+    }
+}
