@@ -2,6 +2,8 @@ package weatherlap.analysis.tables;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import tech.tablesaw.api.NumericColumn;
+import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import weatherlap.analysis.columns.Column;
 import weatherlap.analysis.columns.Schema;
@@ -25,14 +27,19 @@ public record ResultTable(Schema schema, Table table) {
         return table.stringColumn(column).get(row);
     }
 
+    /** The same by the place of the column. */
+    public String text(int row, int column) {
+        return ((StringColumn) table.column(column)).get(row);
+    }
+
     /** A number; empty where there is none. */
     public OptionalDouble number(int row, Column column) {
-        if (table.column(column.name()).isMissing(row)) {
-            return OptionalDouble.empty();
-        }
-        return OptionalDouble.of(
-                column.kind() == Column.Kind.WHOLE
-                        ? table.intColumn(column.name()).getInt(row)
-                        : table.doubleColumn(column.name()).getDouble(row));
+        return number(row, schema.columns().indexOf(column));
+    }
+
+    /** The same by the place of the column. */
+    public OptionalDouble number(int row, int column) {
+        NumericColumn<?> numbers = (NumericColumn<?>) table.column(column);
+        return numbers.isMissing(row) ? OptionalDouble.empty() : OptionalDouble.of(numbers.getDouble(row));
     }
 }

@@ -7,11 +7,10 @@ import java.util.List;
 import java.util.Map;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.choice.DecisionWords;
-import weatherlap.analysis.leaks.HouseLeakTable;
 import weatherlap.analysis.rule.RuleTable;
 import weatherlap.analysis.tables.Answer;
+import weatherlap.analysis.tables.Comparison;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.ResultTables;
 import weatherlap.analysis.tables.Segments;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Csv;
@@ -28,18 +27,19 @@ import weatherlap.sim.run.Results;
 import weatherlap.sim.run.Simulator;
 
 /**
- * Everything that {@code compare} writes about one portfolio, but for {@code run.json} and the assumptions.
+ * What {@code compare} writes about one portfolio as a whole: all but {@code run.json}, the assumptions and the {@link ResultFiles}.
  *
  * @param name of the portfolio, shown in titles
+ * @param comparison of both methods
  * @param simulator that made the results
- * @param decision the default rule and the choice for each house
+ * @param decision the default rule and the choice for each house shown
  * @param climate name of the weather
  * @param warnings doubtful but usable input
  * @param run what is needed to repeat the run: name and value, to show
  */
 public record CompareReport(
         String name,
-        Results results,
+        Comparison comparison,
         Simulator simulator,
         Decision decision,
         Assumptions assumptions,
@@ -49,27 +49,20 @@ public record CompareReport(
 
     /** Writes the tables, {@code summary.json} and the workbook on one thread, the page, the sheet and the pictures on another. */
     public void write(OutputFolder folder) throws IOException {
-        Answer answer = Answer.of(results);
-        Segments segments = Segments.of(results);
-        ReportPage page = page(answer, segments);
-        Together.run(() -> writeTables(folder, answer, segments, workbookLines(page)), () -> writePages(folder, page));
+        ReportPage page = page();
+        Together.run(() -> writeTables(folder, workbookLines(page)), () -> writePages(folder, page));
     }
 
-    private void writeTables(OutputFolder folder, Answer answer, Segments segments, List<String> about)
-            throws IOException {
-        ResultTable segmentTable = segments.table();
+    private void writeTables(OutputFolder folder, List<String> about) throws IOException {
+        ResultTable segments = comparison.segments().table();
         ResultTable rule = RuleTable.of(decision.study());
-        ResultTable houses = ResultTables.houses(results);
-        ResultTable elevations = ResultTables.elevations(results);
-        ResultTable openings = ResultTables.openings(results);
-        ResultTable leaks = HouseLeakTable.of(results.houses());
-        for (ResultTable table : List.of(rule, houses, elevations, openings, leaks)) {
-            folder.write(table.schema().file(), Csv.of(table));
-        }
-        folder.write("summary.json", SummaryJson.of(answer, segmentTable, results.draws()));
+        folder.write(rule.schema().file(), Csv.of(rule));
         folder.write(
-                "workbook.xlsx",
-                WorkbookFile.of(about, List.of(rule, segmentTable, houses, elevations, openings, leaks)));
+                "summary.json",
+                SummaryJson.of(comparison.answer(), segments, comparison.shown().draws()));
+        List<ResultTable> sheets = new ArrayList<>(List.of(rule, segments));
+        sheets.addAll(ResultFiles.tables(comparison.shown()));
+        folder.write("workbook.xlsx", WorkbookFile.of(about, sheets));
     }
 
     private static void writePages(OutputFolder folder, ReportPage page) throws IOException {
@@ -83,14 +76,17 @@ public record CompareReport(
     /** The result in a few lines. */
     public List<String> lines() {
         int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
-        Answer answer = Answer.of(results);
+        Answer answer = comparison.answer();
         List<String> lines = new ArrayList<>();
         lines.add(AnswerText.sentences(answer, years).get(0));
         lines.addAll(PlainTable.lines(AnswerText.keyFigures(answer, years)));
         return lines;
     }
 
-    private ReportPage page(Answer answer, Segments segments) {
+    private ReportPage page() {
+        Answer answer = comparison.answer();
+        Results results = comparison.shown();
+        Segments segments = comparison.segments();
         int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
         HouseViews houses = new HouseViews(years, simulator::look);
         List<Figure> figures = new ReportPictures(
@@ -102,7 +98,8 @@ public record CompareReport(
                 "Full-flange or insert: " + name,
                 Words.count(answer.houses(), "house", "houses") + ", "
                         + Words.count(answer.openings(), "opening", "openings") + "; weather of " + climate + "; "
-                        + Words.count(results.draws(), "draw", "draws") + " a house.",
+                        + Words.count(results.draws(), "draw", "draws") + " a house."
+                        + (comparison.isSample() ? " " + sample() : ""),
                 AnswerText.sentences(answer, years),
                 DecisionWords.rule(decision),
                 RuleViews.regrets(decision.study()),
@@ -118,6 +115,12 @@ public record CompareReport(
                 new AssumptionViews(assumptions).all(),
                 warnings,
                 runTable.build());
+    }
+
+    private String sample() {
+        return "The rule, the pictures of single houses, the list of houses and the workbook rest on "
+                + Words.count(comparison.shown().houses().size(), "house", "houses")
+                + " spread evenly over the portfolio; all sums and the CSV tables hold every house.";
     }
 
     private static List<String> workbookLines(ReportPage page) {

@@ -2,11 +2,22 @@ package weatherlap.reports.jobs;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import weatherlap.analysis.choice.Decision;
+import weatherlap.analysis.tables.Comparison;
+import weatherlap.datasets.portfolio.SortedPortfolio;
+import weatherlap.datasets.table.Problem;
 import weatherlap.reports.compare.CompareReport;
+import weatherlap.reports.compare.ResultFiles;
+import weatherlap.reports.compare.ResultFiles.Rows;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
@@ -15,7 +26,7 @@ import weatherlap.reports.output.Version;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.run.Results;
+import weatherlap.sim.house.House;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -24,28 +35,86 @@ import weatherlap.sim.run.Simulator;
  * @param threads to simulate with, 1 or more
  */
 public record Compare(InputPaths paths, OutputRequest output, int threads) {
-    /** @throws BadInput with every problem of the tables, before anything is simulated or written */
+    /** Tables of openings beyond so many bytes, some thousand houses, are not read whole. */
+    private static final long LARGE_BYTES = 2L << 20;
+
+    /** @throws BadInput with every problem of the tables, before anything is simulated or written; of a large portfolio, before anything is
+     *     put in place */
     public void run(Messages messages) throws IOException {
-        run(Inputs.read(paths), messages);
+        if (paths.portfolio().isPresent() && isLarge(paths.portfolio().orElseThrow())) {
+            runHouseByHouse(paths.portfolio().orElseThrow(), messages);
+        } else {
+            run(Inputs.read(paths), messages);
+        }
+    }
+
+    private static boolean isLarge(Path portfolio) {
+        try {
+            return Inputs.PORTFOLIO_FILES.stream().allMatch(file -> Files.isReadable(portfolio.resolve(file)))
+                    && Files.size(portfolio.resolve("openings.csv")) > LARGE_BYTES;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    private void runHouseByHouse(Path portfolio, Messages messages) throws IOException {
+        Inputs inputs = Inputs.besidePortfolio(paths);
+        try (SortedPortfolio houses =
+                SortedPortfolio.open(portfolio, inputs.assumptions().assumptions())) {
+            run(inputs, houses, lines(portfolio.resolve("houses.csv")), () -> warnings(houses), messages);
+        } catch (SortedPortfolio.OutOfOrder e) {
+            messages.note("the tables are not all in the order of house_id; they are read whole");
+            run(Inputs.read(paths), messages);
+        }
+    }
+
+    private static long lines(Path file) throws IOException {
+        try (Stream<String> lines = Files.lines(file, StandardCharsets.ISO_8859_1)) {
+            return lines.count() - 1;
+        }
+    }
+
+    private static List<String> warnings(SortedPortfolio houses) {
+        if (!houses.errors().isEmpty()) {
+            throw new BadInput(houses.errors().stream().map(Problem::toString).toList());
+        }
+        return Warnings.grouped(houses.warnings());
     }
 
     void run(Inputs inputs, Messages messages) throws IOException {
-        if (inputs.portfolio().houses().isEmpty()) {
+        List<House> houses = inputs.portfolio().houses();
+        if (houses.isEmpty()) {
             throw new BadInput(List.of("houses.csv: holds no house; there is nothing to compare"));
         }
+        run(inputs, houses.iterator(), houses.size(), List::of, messages);
+    }
+
+    /**
+     * @param count about how many houses there are
+     * @param warnings of the houses, once all of them were read
+     */
+    private void run(
+            Inputs inputs, Iterator<House> houses, long count, Supplier<List<String>> warnings, Messages messages)
+            throws IOException {
         inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
         try (OutputFolder folder = output.open(paths.named())) {
             Simulator simulator = inputs.simulator();
-            Results results = simulate(inputs, simulator, messages);
+            Comparison.Sum sum = simulate(simulator, houses, count, folder, messages);
+            List<String> allWarnings = new ArrayList<>(inputs.warnings());
+            for (String warning : warnings.get()) {
+                messages.note("warning: " + warning);
+                allWarnings.add(warning);
+            }
+            Comparison comparison = sum.comparison();
             Assumptions assumptions = inputs.assumptions().assumptions();
             CompareReport report = new CompareReport(
                     inputs.name(),
-                    results,
+                    comparison,
                     simulator,
-                    Decision.of(results, simulator::takeoff, assumptions.scenario()),
+                    Decision.of(comparison.shown(), simulator::takeoff, assumptions.scenario()),
                     assumptions,
                     inputs.climate().name(),
-                    inputs.warnings(),
+                    allWarnings,
                     shown(inputs));
             report.write(folder);
             for (Map.Entry<String, String> text : inputs.assumptions().texts().entrySet()) {
@@ -59,11 +128,21 @@ public record Compare(InputPaths paths, OutputRequest output, int threads) {
         messages.note("the report is in " + output.folder());
     }
 
-    private Results simulate(Inputs inputs, Simulator simulator, Messages messages) {
-        try (Messages.Progress progress =
-                messages.progress("houses", inputs.portfolio().houses().size())) {
-            return simulator.run(inputs.portfolio(), threads, done -> progress.step());
+    private Comparison.Sum simulate(
+            Simulator simulator, Iterator<House> houses, long count, OutputFolder folder, Messages messages)
+            throws IOException {
+        Comparison.Sum sum = new Comparison.Sum(simulator.draws(), count);
+        try (ResultFiles files = new ResultFiles(folder);
+                Messages.Progress progress = messages.progress("houses", Math.toIntExact(count))) {
+            simulator.run(houses, threads, results -> Rows.of(results, simulator.draws()), rows -> {
+                files.add(rows);
+                rows.houses().forEach(house -> {
+                    sum.add(house);
+                    progress.step();
+                });
+            });
         }
+        return sum;
     }
 
     /** What decides the result beside the input files; threads do not. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.Climate;
 import weatherlap.datasets.climate.ClimateReader;
@@ -42,6 +43,8 @@ public record Inputs(
         List<String> warnings,
         SortedMap<String, String> checksums) {
 
+    static final List<String> PORTFOLIO_FILES = List.of("houses.csv", "elevations.csv", "openings.csv");
+
     private static final String DEMO = "Drizzlewick, an invented town";
 
     /**
@@ -50,10 +53,24 @@ public record Inputs(
      * @throws BadInput with every problem of every file
      */
     public static Inputs read(InputPaths paths) {
+        return read(paths, tables -> paths.portfolio()
+                .map(path -> portfolio(path, tables))
+                .orElseGet(() -> loaded(DemoPortfolio.load())));
+    }
+
+    /**
+     * Reads all but the portfolio, which is left empty.
+     *
+     * @throws BadInput with every problem of every file
+     */
+    static Inputs besidePortfolio(InputPaths paths) {
+        return read(paths, tables -> loaded(new Portfolio(List.of())));
+    }
+
+    private static Inputs read(InputPaths paths, Function<Loaded<AssumptionTables>, Loaded<Portfolio>> readPortfolio) {
         Reader reader = new Reader();
         Loaded<AssumptionTables> tables = assumptions(paths.assumptions(), paths.changes());
-        Optional<Portfolio> portfolio = reader.take(
-                paths.portfolio().map(path -> portfolio(path, tables)).orElseGet(Inputs::demo));
+        Optional<Portfolio> portfolio = reader.take(readPortfolio.apply(tables));
         Optional<AssumptionTables> assumptions = reader.take(tables);
         Optional<Climate> read = paths.climate().map(ClimateReader::read).flatMap(reader::take);
         reader.throwProblems();
@@ -94,8 +111,8 @@ public record Inputs(
                 .orElseGet(() -> Portfolios.read(folder));
     }
 
-    private static Loaded<Portfolio> demo() {
-        return new Loaded<>(Optional.of(DemoPortfolio.load()), List.of(), List.of());
+    private static <T> Loaded<T> loaded(T value) {
+        return new Loaded<>(Optional.of(value), List.of(), List.of());
     }
 
     /** The assumptions with the changes of the command line; problems of the tables come before those of the changes. */
@@ -115,7 +132,7 @@ public record Inputs(
         SortedMap<String, String> sums = new TreeMap<>();
         try {
             if (paths.portfolio().isPresent()) {
-                for (String file : List.of("houses.csv", "elevations.csv", "openings.csv")) {
+                for (String file : PORTFOLIO_FILES) {
                     sums.put(
                             "portfolio/" + file,
                             Checksum.of(paths.portfolio().get().resolve(file)));

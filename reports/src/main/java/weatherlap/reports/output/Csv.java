@@ -1,12 +1,9 @@
 package weatherlap.reports.output;
 
-import java.io.IOException;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.OptionalDouble;
 import weatherlap.analysis.columns.Column;
+import weatherlap.analysis.columns.Schema;
 import weatherlap.analysis.tables.ResultTable;
 
 /**
@@ -27,17 +24,34 @@ public final class Csv {
     /** The whole table. */
     public static Content of(ResultTable result) {
         return out -> {
-            Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-            List<Column> columns = result.schema().columns();
-            writeRow(writer, result.schema().names());
-            for (int row = 0; row < result.rows(); row++) {
-                int at = row;
-                writeRow(
-                        writer,
-                        columns.stream().map(column -> cell(result, at, column)).toList());
-            }
-            writer.flush();
+            out.write(header(result.schema()));
+            out.write(rows(result));
         };
+    }
+
+    /** The header row of a table. */
+    public static byte[] header(Schema schema) {
+        StringBuilder text = new StringBuilder();
+        for (String name : schema.names()) {
+            text.append(text.isEmpty() ? "" : ",").append(quoted(name));
+        }
+        return text.append('\n').toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The rows of a table without its header. */
+    public static byte[] rows(ResultTable result) {
+        StringBuilder text = new StringBuilder();
+        List<Column> columns = result.schema().columns();
+        for (int row = 0; row < result.rows(); row++) {
+            for (int c = 0; c < columns.size(); c++) {
+                if (c > 0) {
+                    text.append(',');
+                }
+                append(text, result, row, c, columns.get(c));
+            }
+            text.append('\n');
+        }
+        return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     /** A text as it stands in a cell, before quoting. */
@@ -61,28 +75,20 @@ public final class Csv {
         return i < text.length() && DANGEROUS.indexOf(text.charAt(i)) >= 0;
     }
 
-    private static String cell(ResultTable result, int row, Column column) {
+    private static void append(StringBuilder text, ResultTable result, int row, int c, Column column) {
         if (column.kind() == Column.Kind.TEXT) {
-            return defused(result.text(row, column.name()));
+            text.append(quoted(defused(result.text(row, c))));
+        } else {
+            result.number(row, c).ifPresent(number -> Decimals.append(text, number, column.decimals()));
         }
-        OptionalDouble number = result.number(row, column);
-        return number.isEmpty() ? "" : Decimals.fixed(number.getAsDouble(), column.decimals());
-    }
-
-    private static void writeRow(Writer writer, List<String> cells) throws IOException {
-        for (int i = 0; i < cells.size(); i++) {
-            if (i > 0) {
-                writer.write(',');
-            }
-            writer.write(quoted(cells.get(i)));
-        }
-        writer.write('\n');
     }
 
     private static String quoted(String cell) {
-        boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r')
-                && !cell.startsWith(" ")
-                && !cell.endsWith(" ");
+        boolean plain = !cell.startsWith(" ") && !cell.endsWith(" ");
+        for (int i = 0; plain && i < cell.length(); i++) {
+            char c = cell.charAt(i);
+            plain = c != ',' && c != '"' && c != '\n' && c != '\r';
+        }
         return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
 }

@@ -73,6 +73,17 @@ public final class OutputFolder implements AutoCloseable {
      * @throws IllegalArgumentException if the name is not plain, or taken
      */
     public void write(String name, Content content) throws IOException {
+        try (OutputStream out = begin(name)) {
+            content.writeTo(out);
+        }
+    }
+
+    /**
+     * Begins one file, which is whole when the stream is closed. Names as for {@link #write}.
+     *
+     * @throws IllegalArgumentException if the name is not plain, or taken
+     */
+    public OutputStream begin(String name) throws IOException {
         for (String part : name.split("/", -1)) {
             if (!SafeName.isPlainPart(part)) {
                 throw new IllegalArgumentException("The file name (" + name + ") must be of plain parts.");
@@ -82,25 +93,26 @@ public final class OutputFolder implements AutoCloseable {
             throw new IllegalArgumentException("The file name (" + name + ") is taken.");
         }
         MessageDigest digest = Checksum.sha256();
-        writeFile(name, out -> {
-            OutputStream summed = new DigestOutputStream(out, digest);
-            content.writeTo(summed);
-            summed.flush();
-        });
-        written.put(name, Checksum.hex(digest.digest()));
+        return new DigestOutputStream(create(name), digest) {
+            @Override
+            public void close() throws IOException {
+                super.close();
+                written.put(name, Checksum.hex(digest.digest()));
+            }
+        };
     }
 
-    private void writeFile(String name, Content content) throws IOException {
+    private OutputStream create(String name) throws IOException {
         Path file = fresh.resolve(name);
         Files.createDirectories(file.getParent());
-        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), 1 << 16)) {
-            content.writeTo(out);
-        }
+        return new BufferedOutputStream(Files.newOutputStream(file), 1 << 16);
     }
 
     /** Writes {@code run.json} last and moves all into place. */
     public void commit(RunRecord run) throws IOException {
-        writeFile(RunRecord.FILE, Json.of(run.toJson(written)));
+        try (OutputStream out = create(RunRecord.FILE)) {
+            Json.of(run.toJson(written)).writeTo(out);
+        }
         if (!Folders.exists(target) || Folders.isEmpty(target)) {
             Files.deleteIfExists(target);
             Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
