@@ -2,7 +2,6 @@ package weatherlap.analysis.leaks;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -84,10 +83,7 @@ public final class HouseLeakTable {
             return "";
         }
         LeakCause cause = opening.leakCauses().get(c);
-        return String.format(
-                Locale.ROOT,
-                "%s: %.0f %% of the risk",
-                cause.tradeName(),
-                100 * cause.contribution() / opening.leakProbability());
+        long percent = Math.round(100 * cause.contribution() / opening.leakProbability());
+        return cause.tradeName() + ": " + percent + " % of the risk";
     }
 }

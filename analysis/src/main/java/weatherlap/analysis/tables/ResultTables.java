@@ -2,7 +2,6 @@ package weatherlap.analysis.tables;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import weatherlap.analysis.columns.Schemas;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.run.ElevationResult;
@@ -137,9 +136,16 @@ public final class ResultTables {
     }
 
     private static String causes(List<OpeningResult.LeakCause> causes) {
-        return causes.stream()
-                .filter(cause -> cause.contribution() >= 0.00005)
-                .map(cause -> String.format(Locale.ROOT, "%s %.4f", cause.faultId(), cause.contribution()))
-                .collect(Collectors.joining(";"));
+        StringBuilder text = new StringBuilder();
+        for (OpeningResult.LeakCause cause : causes) {
+            long tenThousandths = Math.round(cause.contribution() * 10_000);
+            if (tenThousandths > 0) {
+                text.append(text.isEmpty() ? "" : ";")
+                        .append(cause.faultId())
+                        .append(tenThousandths < 10_000 ? " 0." : " 1.")
+                        .append(Long.toString(10_000 + tenThousandths % 10_000), 1, 5);
+            }
+        }
+        return text.toString();
     }
 }

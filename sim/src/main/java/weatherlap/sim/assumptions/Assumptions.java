@@ -39,11 +39,13 @@ public record Assumptions(
 
     /** @throws IllegalArgumentException when the table has no such row */
     public Sightline sightline(Product product, FrameMaterial material, Operation operation) {
-        return sightlines.stream()
-                .filter(s -> s.product() == product && s.material() == material && s.operation() == operation)
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "sightlines.csv has no row for " + product + ", " + material + ", " + operation));
+        for (Sightline row : sightlines) {
+            if (row.product() == product && row.material() == material && row.operation() == operation) {
+                return row;
+            }
+        }
+        throw new IllegalArgumentException(
+                "sightlines.csv has no row for " + product + ", " + material + ", " + operation);
     }
 
     /** The material of new units, as the scenario says. */

@@ -33,7 +33,12 @@ public record Condition(List<Term> terms) {
 
     /** Whether every term holds. Facts of the openings are not known for shared rows: see {@link Fact}. */
     public boolean holds(Map<Fact, String> facts) {
-        return terms.stream().allMatch(term -> term.holds(facts));
+        for (Term term : terms) {
+            if (!term.holds(facts)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

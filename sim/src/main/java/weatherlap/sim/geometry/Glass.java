@@ -105,10 +105,13 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
 
     /** Area of one kind of part in sight, in². */
     public double areaIn2(Part part) {
-        return pieces.stream()
-                .filter(piece -> piece.part() == part)
-                .mapToDouble(piece -> piece.rect().areaIn2())
-                .sum();
+        double area = 0;
+        for (Piece piece : pieces) {
+            if (piece.part() == part) {
+                area += piece.rect().areaIn2();
+            }
+        }
+        return area;
     }
 
     public double glassIn2() {

@@ -18,13 +18,19 @@ import weatherlap.sim.explain.Amount;
 public record LabourLine(LabourStep step, double quantity, List<Amount> factors) {
     public LabourLine {
         Check.notNegative("quantity of " + step.id(), quantity);
-        factors.forEach(factor -> Check.positive(factor.name(), factor.value()));
+        for (Amount factor : factors) {
+            Check.positive(factor.name(), factor.value());
+        }
         factors = List.copyOf(factors);
     }
 
     /** The product of the factors. */
     public double multiplier() {
-        return factors.stream().mapToDouble(Amount::value).reduce(1, (a, b) -> a * b);
+        double product = 1;
+        for (Amount factor : factors) {
+            product *= factor.value();
+        }
+        return product;
     }
 
     /** What a drawn value of the step's minutes is multiplied by. */

@@ -1,10 +1,10 @@
 package weatherlap.sim.labour;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
@@ -71,12 +71,16 @@ public record LabourTakeoff(Assumptions assumptions, House house, Method method,
             Map<Fact, String> facts,
             ToDoubleFunction<LabourStep> quantity,
             Function<LabourStep, List<Amount>> factors) {
-        Stream<LabourStep> steps = assumptions
-                .steps(method)
-                .filter(step -> step.driver().level() == level)
-                .filter(step -> step.appliesWhen().holds(facts));
-        return steps.filter(step -> quantity.applyAsDouble(step) > 0)
-                .map(step -> new LabourLine(step, quantity.applyAsDouble(step), factors.apply(step)))
-                .toList();
+        List<LabourLine> lines = new ArrayList<>();
+        for (LabourStep step : assumptions.steps()) {
+            boolean due = step.method().covers(method)
+                    && step.driver().level() == level
+                    && step.appliesWhen().holds(facts);
+            double count = due ? quantity.applyAsDouble(step) : 0;
+            if (count > 0) {
+                lines.add(new LabourLine(step, count, factors.apply(step)));
+            }
+        }
+        return List.copyOf(lines);
     }
 }
