@@ -68,7 +68,7 @@ final class ReportPictures {
     }
 
     List<Picture> all() {
-        return List.of(glass(), cost(), losses(), leaks(), costAndRisk(), map(), labour(), totals());
+        return List.of(glass(), cost(), losses(), leaks(), costAndRisk(), map(), totals(), labour());
     }
 
     private Picture glass() {
