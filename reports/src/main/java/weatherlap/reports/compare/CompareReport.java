@@ -31,6 +31,7 @@ import weatherlap.sim.run.Simulator;
  * Everything that {@code compare} writes about one portfolio, but for {@code run.json} and the assumptions.
  *
  * @param name of the portfolio, shown in titles
+ * @param answer of the results
  * @param simulator that made the results
  * @param decision the default rule and the choice for each house
  * @param climate name of the weather
@@ -40,6 +41,7 @@ import weatherlap.sim.run.Simulator;
 public record CompareReport(
         String name,
         Results results,
+        Answer answer,
         Simulator simulator,
         Decision decision,
         Assumptions assumptions,
@@ -49,14 +51,12 @@ public record CompareReport(
 
     /** Writes the tables, {@code summary.json} and the workbook on one thread, the page, the sheet and the pictures on another. */
     public void write(OutputFolder folder) throws IOException {
-        Answer answer = Answer.of(results);
         Segments segments = Segments.of(results);
-        ReportPage page = page(answer, segments);
-        Together.run(() -> writeTables(folder, answer, segments, workbookLines(page)), () -> writePages(folder, page));
+        ReportPage page = page(segments);
+        Together.run(() -> writeTables(folder, segments, workbookLines(page)), () -> writePages(folder, page));
     }
 
-    private void writeTables(OutputFolder folder, Answer answer, Segments segments, List<String> about)
-            throws IOException {
+    private void writeTables(OutputFolder folder, Segments segments, List<String> about) throws IOException {
         ResultTable segmentTable = segments.table();
         ResultTable rule = RuleTable.of(decision.study());
         ResultTable houses = ResultTables.houses(results);
@@ -83,19 +83,17 @@ public record CompareReport(
     /** The result in a few lines. */
     public List<String> lines() {
         int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
-        Answer answer = Answer.of(results);
         List<String> lines = new ArrayList<>();
         lines.add(AnswerText.sentences(answer, years).get(0));
         lines.addAll(PlainTable.lines(AnswerText.keyFigures(answer, years)));
         return lines;
     }
 
-    private ReportPage page(Answer answer, Segments segments) {
+    private ReportPage page(Segments segments) {
         int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
         HouseViews houses = new HouseViews(years, simulator::look);
-        List<Figure> figures = new ReportPictures(
-                        results, decision, segments, assumptions.steps(), years, simulator::costUsd)
-                .all().stream().map(Figure::of).toList();
+        List<Figure> figures =
+                new ReportPictures(results, decision, segments, assumptions.steps(), years, simulator::costUsd).all();
         TableView.Builder runTable = TableView.of("What the results depend on").texts("name", "value");
         run.forEach(runTable::row);
         return new ReportPage(
@@ -113,6 +111,7 @@ public record CompareReport(
                 SegmentViews.of(segments),
                 houses.entries(results),
                 houses.summary(results),
+                new Traces(simulator, ReportPictures.middleByPrice(results).house()).all(),
                 MethodText.METHOD,
                 MethodText.CAUTIONS,
                 new AssumptionViews(assumptions).all(),

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import weatherlap.analysis.choice.Decision;
+import weatherlap.analysis.tables.Answer;
 import weatherlap.reports.compare.CompareReport;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.OutputFolder;
@@ -41,6 +42,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads) {
             CompareReport report = new CompareReport(
                     inputs.name(),
                     results,
+                    Answer.of(results),
                     simulator,
                     Decision.of(results, simulator::takeoff, assumptions.scenario()),
                     assumptions,
