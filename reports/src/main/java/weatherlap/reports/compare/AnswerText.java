@@ -3,6 +3,7 @@ package weatherlap.reports.compare;
 import java.util.ArrayList;
 import java.util.List;
 import weatherlap.analysis.tables.Answer;
+import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Method;
 
@@ -51,41 +52,51 @@ final class AnswerText {
                 .numbers("full-flange", "insert");
         Answer.PerHouse full = answer.of(Method.FULL_FLANGE);
         Answer.PerHouse insert = answer.of(Method.INSERT);
-        row(table, "price", Words.usd(full.priceUsd()), Words.usd(insert.priceUsd()));
-        row(table, "cost to the shop", Words.usd(full.costUsd()), Words.usd(insert.costUsd()));
+        row(table, Measure.PRICE, "price", Words.usd(full.priceUsd()), Words.usd(insert.priceUsd()));
+        row(table, Measure.PRICE, "cost to the shop", Words.usd(full.costUsd()), Words.usd(insert.costUsd()));
         row(
                 table,
+                Measure.PRICE,
                 "gross profit a crew day",
                 Words.usd(full.grossProfitPerCrewDayUsd()),
                 Words.usd(insert.grossProfitPerCrewDayUsd()));
-        row(table, "labour, person-hours", Words.number(full.labourHours(), 1), Words.number(insert.labourHours(), 1));
-        row(table, "crew days", Words.number(full.crewDays(), 1), Words.number(insert.crewDays(), 1));
         row(
                 table,
+                Measure.LABOUR,
+                "labour, person-hours",
+                Words.number(full.labourHours(), 1),
+                Words.number(insert.labourHours(), 1));
+        row(table, Measure.LABOUR, "crew days", Words.number(full.crewDays(), 1), Words.number(insert.crewDays(), 1));
+        row(
+                table,
+                Measure.GLASS,
                 "glass lost of today\u2019s",
                 Words.percent(full.glassLostFraction(), 1),
                 Words.percent(insert.glassLostFraction(), 1));
         String years = " within " + horizonYears + " years";
         row(
                 table,
+                Measure.LEAKS,
                 "chance of leak damage at any opening" + years,
                 Words.percent(full.anyLeak(), 1),
                 Words.percent(insert.anyLeak(), 1));
         row(
                 table,
+                Measure.HORIZON,
                 "expected leak damage" + years,
                 Words.usd(full.expectedDamageUsd()),
                 Words.usd(insert.expectedDamageUsd()));
         row(
                 table,
+                Measure.HORIZON,
                 "cost over " + horizonYears + " years: price, damage, lost glass",
                 Words.usd(full.horizonCostUsd()),
                 Words.usd(insert.horizonCostUsd()));
         return table.build();
     }
 
-    private static void row(TableView.Builder table, String name, String full, String insert) {
-        table.row(name, full, insert);
+    private static void row(TableView.Builder table, Measure measure, String name, String full, String insert) {
+        table.row(name, full, insert).leadsTo(measure.id());
     }
 
     private static String verdict(Answer answer) {

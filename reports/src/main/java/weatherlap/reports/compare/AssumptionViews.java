@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weatherlap.charts.Numbers;
+import weatherlap.reports.page.Anchor;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
@@ -12,6 +13,7 @@ import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Setting;
 import weatherlap.sim.assumptions.Sightline;
 import weatherlap.sim.assumptions.ThreePoint;
+import weatherlap.sim.explain.Origin;
 
 /** The assumptions of a run, row by row with basis and source, as tables of a page. */
 final class AssumptionViews {
@@ -32,13 +34,14 @@ final class AssumptionViews {
                 .texts("unit", "basis", "source");
         for (Setting setting : assumptions.scenario().settings().values()) {
             table.row(
-                    setting.scalar().key(),
-                    plain(setting.value()),
-                    setting.range().map(range -> plain(range.low())).orElse(""),
-                    setting.range().map(range -> plain(range.high())).orElse(""),
-                    setting.scalar().unit(),
-                    Words.of(setting.origin().basis()),
-                    setting.origin().source());
+                            setting.scalar().key(),
+                            plain(setting.value()),
+                            setting.range().map(range -> plain(range.low())).orElse(""),
+                            setting.range().map(range -> plain(range.high())).orElse(""),
+                            setting.scalar().unit(),
+                            Words.of(setting.origin().basis()),
+                            setting.origin().source())
+                    .named(anchor(setting.origin()));
         }
         return table.build();
     }
@@ -56,9 +59,7 @@ final class AssumptionViews {
                 .texts("step", "trade name", "method", "driver")
                 .numbers("low", "likely", "high")
                 .texts("applies when", "basis", "source");
-        assumptions
-                .steps()
-                .forEach(step -> table.row(
+        assumptions.steps().forEach(step -> table.row(
                         step.id(),
                         step.tradeName(),
                         Words.of(step.method()),
@@ -68,7 +69,8 @@ final class AssumptionViews {
                         plain(step.minutes().high()),
                         text(step.appliesWhen()),
                         Words.of(step.origin().basis()),
-                        step.origin().source()));
+                        step.origin().source())
+                .named(anchor(step.origin())));
         return table.build();
     }
 
@@ -77,9 +79,7 @@ final class AssumptionViews {
                 .texts("item", "trade name", "method", "driver")
                 .numbers("for one driver", "waste", "package", "USD a package")
                 .texts("applies when", "basis", "source");
-        assumptions
-                .materials()
-                .forEach(item -> table.row(
+        assumptions.materials().forEach(item -> table.row(
                         item.id(),
                         item.tradeName(),
                         Words.of(item.method()),
@@ -90,7 +90,8 @@ final class AssumptionViews {
                         range(item.price()),
                         text(item.appliesWhen()),
                         Words.of(item.origin().basis()),
-                        item.origin().source()));
+                        item.origin().source())
+                .named(anchor(item.origin())));
         return table.build();
     }
 
@@ -99,15 +100,14 @@ final class AssumptionViews {
                 .texts("method", "operation")
                 .numbers("base USD", "USD per united inch")
                 .texts("basis", "source");
-        assumptions
-                .unitPrices()
-                .forEach(price -> table.row(
+        assumptions.unitPrices().forEach(price -> table.row(
                         Words.of(price.method()),
                         Words.of(price.operation()),
                         plain(price.baseUsd()),
                         plain(price.usdPerUnitedInch()),
                         Words.of(price.origin().basis()),
-                        price.origin().source()));
+                        price.origin().source())
+                .named(anchor(price.origin())));
         return table.build();
     }
 
@@ -116,9 +116,7 @@ final class AssumptionViews {
                 .texts("fault", "joint", "what happens", "stands under", "chance that it stands")
                 .numbers("share of water let past")
                 .texts("basis", "source");
-        assumptions
-                .faults()
-                .forEach(fault -> table.row(
+        assumptions.faults().forEach(fault -> table.row(
                         fault.tradeName(),
                         Words.of(fault.joint()),
                         fault.whatHappens(),
@@ -126,7 +124,8 @@ final class AssumptionViews {
                         chances(fault),
                         range(fault.admitted()),
                         Words.of(fault.origin().basis()),
-                        fault.origin().source()));
+                        fault.origin().source())
+                .named(anchor(fault.origin())));
         return table.build();
     }
 
@@ -137,17 +136,18 @@ final class AssumptionViews {
                 .texts("basis", "source");
         for (Sightline s : assumptions.sightlines()) {
             table.row(
-                    Words.of(s.product()) + ", " + Words.of(s.material()) + ", " + Words.of(s.operation()),
-                    plain(s.headIn()),
-                    plain(s.jambIn()),
-                    plain(s.sillIn()),
-                    plain(s.meetingRailIn()),
-                    plain(s.topRailIn()),
-                    plain(s.bottomRailIn()),
-                    plain(s.stileIn()),
-                    plain(s.widthDeductionIn()) + " \u00d7 " + plain(s.heightDeductionIn()),
-                    Words.of(s.origin().basis()),
-                    s.origin().source());
+                            Words.of(s.product()) + ", " + Words.of(s.material()) + ", " + Words.of(s.operation()),
+                            plain(s.headIn()),
+                            plain(s.jambIn()),
+                            plain(s.sillIn()),
+                            plain(s.meetingRailIn()),
+                            plain(s.topRailIn()),
+                            plain(s.bottomRailIn()),
+                            plain(s.stileIn()),
+                            plain(s.widthDeductionIn()) + " \u00d7 " + plain(s.heightDeductionIn()),
+                            Words.of(s.origin().basis()),
+                            s.origin().source())
+                    .named(anchor(s.origin()));
         }
         return table.build();
     }
@@ -157,15 +157,14 @@ final class AssumptionViews {
                 .texts("region", "role")
                 .numbers("USD an hour", "burden")
                 .texts("basis", "source");
-        assumptions
-                .wages()
-                .forEach(wage -> table.row(
+        assumptions.wages().forEach(wage -> table.row(
                         wage.region(),
                         wage.role(),
                         plain(wage.usdPerHour()),
                         Words.percent(wage.burdenFraction(), 1),
                         Words.of(wage.origin().basis()),
-                        wage.origin().source()));
+                        wage.origin().source())
+                .named(anchor(wage.origin())));
         return table.build();
     }
 
@@ -175,6 +174,10 @@ final class AssumptionViews {
                         fault.priorByWorkmanship().entrySet().stream().sorted(java.util.Map.Entry.comparingByKey()))
                 .map(entry -> Words.of((Enum<?>) entry.getKey()) + " " + Words.percent(entry.getValue(), 0))
                 .collect(Collectors.joining(", "));
+    }
+
+    private static String anchor(Origin origin) {
+        return Anchor.of(origin.table(), origin.row());
     }
 
     private static String text(Condition condition) {

@@ -37,7 +37,7 @@ final class ChangeText {
                                 + Words.usd(repairUsd() * points.repairFactor().getAsDouble())
                                 + " rather than the " + Words.usd(repairUsd())
                                 + " assumed on the mean (or if the chance of damage were off"
-                                + " by as much), they would be even; above that full-flange is ahead, below it the insert."
+                                + " by as much), they would be even; " + aheadAbove(points.damageGapUsd()) + "."
                         : "Leaks: no cost of mending a leak turns the answer.");
         lines.add(
                 points.glassFactor().isPresent()
@@ -45,7 +45,7 @@ final class ChangeText {
                                 + Words.number(glassUsd() * points.glassFactor().getAsDouble(), 2)
                                 + " USD a year rather than the "
                                 + Words.number(glassUsd(), 2)
-                                + " assumed, they would be even; above that full-flange is ahead."
+                                + " assumed, they would be even; " + aheadAbove(points.glassGapUsd()) + "."
                         : "Glass: no worth of glass turns the answer.");
         House house = ReportPictures.middleByPrice(results).house();
         for (Method method : Method.values()) {
@@ -56,6 +56,17 @@ final class ChangeText {
         lines.add(
                 "The commands breakeven and drivers look further: any scalar, wage or price, and all of them at once.");
         return lines;
+    }
+
+    /**
+     * Which method gains as a loss grows dearer: the one that loses less.
+     *
+     * @param gapUsd of that loss, full-flange less insert
+     */
+    static String aheadAbove(double gapUsd) {
+        return gapUsd < 0
+                ? "above that full-flange is ahead, below it the insert"
+                : "above that the insert is ahead, below it full-flange";
     }
 
     private double repairUsd() {

@@ -89,9 +89,8 @@ public record CompareReport(
         Segments segments = comparison.segments();
         int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
         HouseViews houses = new HouseViews(years, simulator::look);
-        List<Figure> figures = new ReportPictures(
-                        results, decision, segments, assumptions.steps(), years, simulator::costUsd)
-                .all().stream().map(Figure::of).toList();
+        List<Figure> figures =
+                new ReportPictures(results, decision, segments, assumptions.steps(), years, simulator::costUsd).all();
         TableView.Builder runTable = TableView.of("What the results depend on").texts("name", "value");
         run.forEach(runTable::row);
         return new ReportPage(
@@ -110,6 +109,7 @@ public record CompareReport(
                 SegmentViews.of(segments),
                 houses.entries(results),
                 houses.summary(results),
+                new Traces(simulator, ReportPictures.middleByPrice(results).house()).all(),
                 MethodText.METHOD,
                 MethodText.CAUTIONS,
                 new AssumptionViews(assumptions).all(),

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import weatherlap.charts.Numbers;
+import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.HouseEntry;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Method;
@@ -48,7 +49,7 @@ final class HouseViews {
                 .texts("house", "label")
                 .numbers("openings", "price, full-flange", "price, insert", "glass lost, full-flange", "insert")
                 .numbers("leak chance, full-flange", "insert", "cost, full-flange", "cost, insert")
-                .texts("preferred");
+                .texts("preferred, share of draws");
         for (HouseResult house : results.houses()) {
             MethodResult full = house.method(Method.FULL_FLANGE);
             MethodResult insert = house.method(Method.INSERT);
@@ -64,7 +65,8 @@ final class HouseViews {
                     Words.percent(insert.leakProbability(), 0),
                     Words.usd(full.horizonCostUsd()),
                     Words.usd(insert.horizonCostUsd()),
-                    preferred(house));
+                    Words.of(house.preferred()) + ", "
+                            + Words.percent(house.preferredProbability(house.preferred()), 0));
         }
         return table.build();
     }
@@ -122,25 +124,36 @@ final class HouseViews {
         MethodResult full = house.method(Method.FULL_FLANGE);
         MethodResult insert = house.method(Method.INSERT);
         String years = " within " + horizonYears + " years";
-        return TableView.of("The house: mean, and the range of eight draws in ten")
+        return TableView.of("The house: mean, and the range of eight draws in ten; houses.csv, rows of house_id "
+                        + house.house().id())
                 .texts("measure")
                 .numbers("full-flange", "insert")
                 .row("price", Words.usd(full.priceUsd()), Words.usd(insert.priceUsd()))
+                .leadsTo(Measure.PRICE.id())
                 .row("cost to the shop", Words.usd(full.costUsd()), Words.usd(insert.costUsd()))
+                .leadsTo(Measure.PRICE.id())
                 .row("kept of the price after all costs", kept(full), kept(insert))
+                .leadsTo(Measure.PRICE.id())
                 .row(
                         "chance of a loss at that price",
                         Words.percent(full.lossProbability(), 1),
                         Words.percent(insert.lossProbability(), 1))
+                .leadsTo(Measure.PRICE.id())
                 .row("labour, person-hours", Words.number(full.labourHours(), 1), Words.number(insert.labourHours(), 1))
+                .leadsTo(Measure.LABOUR.id())
                 .row("crew days", Words.number(full.crewDays(), 0), Words.number(insert.crewDays(), 0))
+                .leadsTo(Measure.LABOUR.id())
                 .row("material", Words.usd(full.materialUsd()), Words.usd(insert.materialUsd()))
+                .leadsTo(Measure.PRICE.id())
                 .row("glass lost of today\u2019s", glass(full), glass(insert))
+                .leadsTo(Measure.GLASS.id())
                 .row("leak damage at any opening" + years, score(full.leakScore()), score(insert.leakScore()))
+                .leadsTo(Measure.LEAKS.id())
                 .row(
                         "cost over " + horizonYears + " years",
                         Words.usd(full.horizonCostUsd()),
                         Words.usd(insert.horizonCostUsd()))
+                .leadsTo(Measure.HORIZON.id())
                 .row("look at", flags(full.flags()), flags(insert.flags()))
                 .build();
     }
@@ -169,7 +182,9 @@ final class HouseViews {
     }
 
     private TableView openingTable(HouseResult house) {
-        TableView.Builder table = TableView.of("Its openings; leak chance " + "within " + horizonYears + " years")
+        TableView.Builder table = TableView.of(
+                        "Its openings; leak chance within " + horizonYears + " years; openings.csv, rows of house_id "
+                                + house.house().id())
                 .texts("wall / opening")
                 .numbers("glass today (ft\u00b2)", "lost, full-flange", "lost, insert")
                 .numbers("order, full-flange (in.)", "order, insert (in.)")

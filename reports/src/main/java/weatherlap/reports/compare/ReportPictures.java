@@ -26,6 +26,7 @@ import weatherlap.charts.Pair;
 import weatherlap.charts.Picture;
 import weatherlap.charts.PortfolioMap;
 import weatherlap.charts.Spread;
+import weatherlap.reports.page.Figure;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.House;
@@ -67,8 +68,21 @@ final class ReportPictures {
         this.costUsd = costUsd;
     }
 
-    List<Picture> all() {
-        return List.of(glass(), cost(), losses(), leaks(), costAndRisk(), map(), labour(), totals());
+    List<Figure> all() {
+        String horizon = "houses.csv: horizon_cost_usd_mean, _p10 and _p90";
+        return List.of(
+                Figure.of(glass(), "openings.csv: glass_lost_pct"),
+                Figure.of(cost(), "houses.csv: cost_usd_mean, split by what it is spent on"),
+                Figure.of(
+                        losses(),
+                        "houses.csv: price_usd, cost_usd_p10 to cost_usd_p90 of the house named; draw by draw"),
+                Figure.of(leaks(), "openings.csv: leak_probability; elevations.csv: bearing_deg"),
+                Figure.of(costAndRisk(), "houses.csv: price_usd, leak_probability, insert less full_flange"),
+                Figure.of(map(), "houses.csv: preferred; elevations.csv: overhang_in"),
+                Figure.of(totals(), horizon),
+                Figure.of(
+                        labour(),
+                        "openings.csv: labour_minutes_mean, step by step; the rows of labour-steps.csv below"));
     }
 
     private Picture glass() {

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import weatherlap.charts.Numbers;
 import weatherlap.charts.Picture;
 import weatherlap.charts.drawing.Inches;
 import weatherlap.charts.drawing.WallDrawing;
 import weatherlap.reports.crew.CrewSheet.WallSheet;
+import weatherlap.reports.page.Fitted;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.geometry.SidingPanel;
@@ -21,7 +21,6 @@ import weatherlap.sim.run.HouseTakeoff;
 
 /** A wall drawn, with what comes down and what is ordered for it. */
 final class WallPart {
-    private static final Pattern SIZE = Pattern.compile("(?<![-\\w])(width|height)=\"[0-9]+\"");
 
     /** Share of the paper's height that a drawing may take, so that its heading and its words stand on the same page. */
     private static final double WITH_PANELS = 0.78;
@@ -70,15 +69,7 @@ final class WallPart {
 
     /** The picture as wide as the paper. */
     private static String fitted(Picture picture, Paper paper) {
-        double scale = paper.acrossWidthPx() / picture.widthPx();
-        String svg = picture.svg();
-        int end = svg.indexOf('>');
-        String start = SIZE.matcher(svg.substring(0, end))
-                .replaceAll(size -> size.group(1) + "=\""
-                        + (int) Math.floor(
-                                scale * (size.group(1).equals("width") ? picture.widthPx() : picture.heightPx()))
-                        + "\"");
-        return start + svg.substring(end);
+        return Fitted.in(paper.acrossWidthPx(), Double.MAX_VALUE, picture.svg());
     }
 
     private static List<String> siding(House house, SidingPlan plan, boolean flanged) {

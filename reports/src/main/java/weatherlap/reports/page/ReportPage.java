@@ -17,6 +17,7 @@ import java.util.List;
  * @param segments a table for each way of telling openings apart
  * @param houses index of the houses, in table order
  * @param houseSummary one row a house
+ * @param traces where the numbers of the answer come from
  * @param method how it was worked out, paragraph by paragraph
  * @param cautions work that can hurt, and where to defer to codes
  * @param assumptions each row with its basis and source, table by table
@@ -36,6 +37,7 @@ public record ReportPage(
         List<TableView> segments,
         List<HouseEntry> houses,
         TableView houseSummary,
+        List<Trace> traces,
         List<String> method,
         List<String> cautions,
         List<TableView> assumptions,
@@ -49,6 +51,7 @@ public record ReportPage(
         figures = List.copyOf(figures);
         segments = List.copyOf(segments);
         houses = List.copyOf(houses);
+        traces = List.copyOf(traces);
         method = List.copyOf(method);
         cautions = List.copyOf(cautions);
         assumptions = List.copyOf(assumptions);

@@ -5,6 +5,9 @@ import weatherlap.charts.Tone;
 
 /** The style sheets of pages and printed sheets, with the palette and type of the pictures. */
 public final class Style {
+    private static final double SHEET_FIGURE_WIDTH_PX = 648;
+    private static final double SHEET_FIGURE_HEIGHT_PX = 830;
+
     private Style() {}
 
     /** For a page on a screen, and for printing it. */
@@ -15,6 +18,11 @@ public final class Style {
     /** For a printed sheet: CSS 2.1. */
     public static String sheet() {
         return filled(Text.of("sheet.css"));
+    }
+
+    /** A picture so large that two of the usual height stand on a printed page under each other. */
+    public static String onSheet(String svg) {
+        return Fitted.in(SHEET_FIGURE_WIDTH_PX, SHEET_FIGURE_HEIGHT_PX, svg);
     }
 
     /**

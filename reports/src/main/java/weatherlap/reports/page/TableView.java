@@ -10,12 +10,25 @@ import java.util.List;
  * @param heads column headings
  * @param numbers for each column, whether it holds numbers
  * @param rows texts
+ * @param marks for each row, its name within the page and where its first cell leads
  */
-public record TableView(String caption, List<String> heads, List<Boolean> numbers, List<List<String>> rows) {
+public record TableView(
+        String caption, List<String> heads, List<Boolean> numbers, List<List<String>> rows, List<Mark> marks) {
+    /**
+     * How a row is found and where it leads.
+     *
+     * @param id name within the page; empty: none
+     * @param link to a name within the page; empty: none
+     */
+    public record Mark(String id, String link) {
+        static final Mark NONE = new Mark("", "");
+    }
+
     public TableView {
         heads = List.copyOf(heads);
         numbers = List.copyOf(numbers);
         rows = List.copyOf(rows);
+        marks = List.copyOf(marks);
         int columns = heads.size();
         if (numbers.size() != columns || rows.stream().anyMatch(row -> row.size() != columns)) {
             throw new IllegalArgumentException(
@@ -33,6 +46,7 @@ public record TableView(String caption, List<String> heads, List<Boolean> number
         private final List<String> heads = new ArrayList<>();
         private final List<Boolean> numbers = new ArrayList<>();
         private final List<List<String>> rows = new ArrayList<>();
+        private final List<Mark> marks = new ArrayList<>();
 
         private Builder(String caption) {
             this.caption = caption;
@@ -48,11 +62,26 @@ public record TableView(String caption, List<String> heads, List<Boolean> number
 
         public Builder row(String... cells) {
             rows.add(List.of(cells));
+            marks.add(Mark.NONE);
+            return this;
+        }
+
+        /** Names the last row. */
+        public Builder named(String id) {
+            Mark last = marks.get(marks.size() - 1);
+            marks.set(marks.size() - 1, new Mark(id, last.link()));
+            return this;
+        }
+
+        /** Lets the first cell of the last row lead to a name within the page. */
+        public Builder leadsTo(String id) {
+            Mark last = marks.get(marks.size() - 1);
+            marks.set(marks.size() - 1, new Mark(last.id(), id));
             return this;
         }
 
         public TableView build() {
-            return new TableView(caption, heads, numbers, rows);
+            return new TableView(caption, heads, numbers, rows, marks);
         }
 
         private Builder columns(boolean number, String... titles) {

@@ -57,7 +57,9 @@ class TwoPagesTest {
         assertThat(sheet.smallestPt()).isGreaterThanOrEqualTo(SMALLEST_PT - 0.01);
         assertThat(sheet.text()).contains("Long name Long name", "and 2 drier walls", "Local code");
         long shown = house.openings()
-                .filter(opening -> sheet.text().contains(Phrases.size(opening.frameWidthIn(), opening.frameHeightIn())))
+                .filter(opening -> sheet.text()
+                        .contains(Phrases.size(opening.frameWidthIn(), opening.frameHeightIn()) + " "
+                                + Phrases.of(opening.room())))
                 .count();
         Matcher more = MORE.matcher(sheet.text());
         long rest = more.find() ? Long.parseLong(more.group(2)) : 0;
