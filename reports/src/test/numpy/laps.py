@@ -46,7 +46,8 @@ class Quality:
     def _see(self, sights, exact):
         """The posterior by quadrature; unless exact it is replaced by the beta of its mean and variance, as the program does."""
         for standing, absent in sights:
-            self.log_density = self.log_density + np.log(self.theta * standing + self.rest * absent)
+            with np.errstate(divide="ignore"):
+                self.log_density = self.log_density + np.log(self.theta * standing + self.rest * absent)
         self.mean = self._moment(self.theta)
         if exact:
             self._accumulate()
@@ -140,8 +141,9 @@ class Beliefs:
         return theta
 
     def may_stand(self, fault):
-        """Which houses may have it at all."""
-        return np.array([quality.mean > 0 for quality in self.qualities[fault]])
+        """At which openings it may stand at all."""
+        there = np.array([quality.mean > 0 for quality in self.qualities[fault]])[self.portfolio.house_of]
+        return there if self.sights[fault] is None else there & (self.sights[fault][0] > 0)
 
 
 def stands_under(fault, method):
@@ -173,6 +175,7 @@ class Line:
             "warranty": self.damage[warranty - 1] if warranty else 0 * x,
             "discounted": worth @ still,
         }
+        self.slopes = {name: np.append(np.diff(values), 0) for name, values in self.tables.items()}
         self.mean_passes = self._mean_passes(horizon)
 
     def _ages(self, life):
@@ -209,15 +212,16 @@ class Line:
         """Where to read the tables: the step, and how far past it."""
         place = (log_x - self.LOW) * (self.STEPS / (self.HIGH - self.LOW))
         np.clip(place, 0, self.STEPS * (1 - 1e-12), out=place)
-        step = place.astype(np.int32)
+        step = place.astype(np.intp)
         place -= step
         return step, place
 
     def read(self, table, places):
         step, past = places
-        values = self.tables[table]
-        low = values[step]
-        return low + past * (values[1:][step] - low)
+        value = np.take(self.slopes[table], step)
+        value *= past
+        value += np.take(self.tables[table], step)
+        return value
 
 
 def lines(assumptions):

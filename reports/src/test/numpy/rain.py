@@ -18,16 +18,24 @@ OBSTACLES = ([8, 15, 25, 40, 60, 80, 100, 120], [0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0
 
 
 def years_of(weather):
-    """Index of the year of every hour, the number of whole years, and the length in years: a year that lacks fifteen days is whole."""
-    starts, end = [weather.start], weather.start + timedelta(hours=len(weather.rain))
-    while starts[-1] < end:
-        starts.append(weather.start.replace(year=weather.start.year + len(starts)))
-    edges = np.array([(start - weather.start) // timedelta(hours=1) for start in starts])
-    year = np.searchsorted(edges, np.arange(len(weather.rain)), side="right") - 1
-    last = (len(weather.rain) - edges[-2]) / (edges[-1] - edges[-2])
-    whole = len(edges) - 1 if last >= 1 - 15 * 24 / (edges[-1] - edges[-2]) else len(edges) - 2
-    length = whole if whole == len(edges) - 1 else whole + last
-    return year, whole, length
+    """Index of the year of every hour, the number of whole years, and the length in years.
+
+    A year runs from the first hour or its anniversary. One that lacks no more than fifteen days is whole; as little at the end belongs
+    to the year before it. More than that is a part of a year of 8,766 h.
+    """
+    hours, slack, edges = len(weather.rain), 15 * 24, [0]
+    while True:
+        anniversary = weather.start.replace(year=weather.start.year + len(edges))
+        edge = (anniversary - weather.start) // timedelta(hours=1)
+        if edge > hours + slack:
+            break
+        edges.append(min(edge, hours))
+    whole = len(edges) - 1
+    rest = hours - edges[-1]
+    if rest <= slack and whole:
+        edges[-1], rest = hours, 0
+    year = np.searchsorted(edges[1:], np.arange(hours), side="right")
+    return year, max(whole, 1), whole + rest / 8766
 
 
 class Climate:
@@ -36,7 +44,8 @@ class Climate:
     def __init__(self, weather, assumptions):
         self.year, self.whole, self.length = years_of(weather)
         with np.errstate(invalid="ignore"):
-            wet = (weather.rain > assumptions["ground_limit_mm"]) & np.isfinite(weather.wind_from) & (weather.wind > 0)
+            wet = (weather.rain > 0) & (weather.rain >= assumptions["ground_limit_mm"])
+            wet &= np.isfinite(weather.wind_from) & (weather.wind > 0)
         self.hour = np.flatnonzero(wet)
         self.wind, self.wind_from, self.rain = weather.wind[wet], weather.wind_from[wet], weather.rain[wet]
         diameter = np.maximum(1.105 * self.rain**0.232, 0.1)

@@ -58,7 +58,7 @@ class Model:
         weakest = np.zeros((len(JOINTS), len(self.portfolio.openings)))
         for f, fault in enumerate(self.assumptions.faults):
             if stands_under(fault, method):
-                there = self.beliefs.may_stand(f)[self.portfolio.house_of] * self.lines[fault["first_line"]].mean_passes
+                there = self.beliefs.may_stand(f) * self.lines[fault["first_line"]].mean_passes
                 j = JOINTS.index(fault["joint"])
                 weakest[j] = np.maximum(weakest[j], there)
         return sum(weakest[j] * self.rain.litres[joint] for j, joint in enumerate(JOINTS))
@@ -150,12 +150,16 @@ class Draws:
             if not len(rows):
                 continue
             line = self.model.lines[fault["first_line"]]
-            water = np.log(self.model.rain.litres[fault["joint"]][self.openings[rows]])[:, None]
-            places = line.places(water + self.world.log_admitted[f] + self.log_weather[rows])
-            damage = chance * line.read("horizon", places)
-            later = chance * line.read("discounted", places)
+            litres = self.model.rain.litres[fault["joint"]][self.openings[rows]]
+            log_x = self.log_weather[rows]
+            log_x += np.log(litres)[:, None]
+            log_x += self.world.log_admitted[f]
+            places = line.places(log_x)
+            damage, later, within = (line.read(name, places) for name in ("horizon", "discounted", "warranty"))
+            for column in (damage, later, within):
+                column *= chance
             spared[rows] *= 1 - damage
-            covered[rows] *= 1 - chance * line.read("warranty", places)
+            covered[rows] *= 1 - within
             paths.append((rows, damage, later))
         leak = 1 - spared
         return {"leak": leak, "callback": 1 - covered, "discount": self._discount(leak, paths)}
@@ -164,12 +168,14 @@ class Draws:
         """Openings at which the fault may stand in water, and the chance that it does, by draw."""
         beliefs, o = self.model.beliefs, self.openings
         wet = self.model.rain.litres[fault["joint"]][o] > 0
-        rows = np.flatnonzero(wet & beliefs.may_stand(f)[self.houses][self.house])
+        rows = np.flatnonzero(wet & beliefs.may_stand(f)[o])
         theta = beliefs.theta(f, self.houses, self.quality[fault["kind"]])[self.house[rows]]
         if beliefs.sights[f] is not None:
             standing, absent = beliefs.sights[f][:, o[rows], None]
-            if (standing != absent).any():
-                theta = theta * standing / (theta * standing + (1 - theta) * absent)
+            seen = np.flatnonzero((standing != absent)[:, 0])
+            own = theta[seen]
+            raised = own * standing[seen]
+            theta[seen] = raised / (raised + (1 - own) * absent[seen])
         return rows, theta
 
     def _discount(self, leak, paths):
