@@ -34,7 +34,7 @@ import weatherlap.sim.house.Portfolio;
  * the rest within Monte Carlo error; {@code compare.py} says how and with what chance of a false alarm. Both sides have fixed seeds.
  */
 class ReferenceTest {
-    private static final int GENERATED_HOUSES = 8;
+    private static final int GENERATED_HOUSES = 5;
 
     @TempDir
     private static Path folder;
@@ -54,7 +54,7 @@ class ReferenceTest {
 
     @Test
     void theBundledScenario() throws IOException, InterruptedException {
-        Path report = compared("bundled", 4096);
+        Path report = compared("bundled", 2048);
         Numpy.Ended ended = numpy.run(
                 "compare.py", report, portfolio, climate, "--draws", 8192, "--full", fullDigits("bundled", List.of()));
         assertThat(ended.status()).as(ended.text()).isZero();
