@@ -1,0 +1,165 @@
+package weatherlap.reports.reference;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weatherlap.analysis.columns.Column;
+import weatherlap.analysis.tables.ResultTable;
+import weatherlap.analysis.tables.ResultTables;
+import weatherlap.datasets.portfolio.DemoPortfolio;
+import weatherlap.datasets.portfolio.PortfolioText;
+import weatherlap.reports.cli.Weatherlap;
+import weatherlap.reports.jobs.InputPaths;
+import weatherlap.reports.jobs.Inputs;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Portfolio;
+
+/**
+ * Validation: what {@code compare} writes against the reference in numpy, which shares no code with it. Numbers without draws to 1e-6,
+ * the rest within Monte Carlo error; {@code compare.py} says how and with what chance of a false alarm. Both sides have fixed seeds.
+ */
+class ReferenceTest {
+    private static final int GENERATED_HOUSES = 5;
+
+    @TempDir
+    private static Path folder;
+
+    private static Numpy numpy;
+    private static Path portfolio;
+    private static Path climate;
+
+    @BeforeAll
+    static void inputs() throws IOException, InterruptedException {
+        numpy = Numpy.find();
+        climate = folder.resolve("made").resolve("climate.csv");
+        run("generate", "--houses", 1, "--climate", "--out", climate.getParent());
+        portfolio = Files.createDirectory(folder.resolve("portfolio"));
+        write(some(DemoPortfolio.load()), portfolio);
+    }
+
+    @Test
+    void theBundledScenario() throws IOException, InterruptedException {
+        Path report = compared("bundled", 2048);
+        Numpy.Ended ended = numpy.run(
+                "compare.py", report, portfolio, climate, "--draws", 8192, "--full", fullDigits("bundled", List.of()));
+        assertThat(ended.status()).as(ended.text()).isZero();
+        aYearMoreIsNoticed(report);
+    }
+
+    private static void aYearMoreIsNoticed(Path report) throws IOException, InterruptedException {
+        Path scenario = report.resolve("assumptions/scenario.toml");
+        String text = Files.readString(scenario);
+        String longer = text.replaceFirst("(?s)(\\[horizon_years].*?value = )20", "$121");
+        assertThat(longer).isNotEqualTo(text);
+        Files.writeString(scenario, longer);
+        Numpy.Ended ended = numpy.run("compare.py", report, portfolio, climate, "--draws", 2048);
+        assertThat(ended.status()).as(ended.text()).isEqualTo(1);
+        assertThat(ended.text()).contains("THEY DISAGREE").doesNotContain("Traceback");
+    }
+
+    /** Every choice of the scenario but the wages' region, another way round. */
+    @Test
+    void winterWorkOfOneHurriedPerson() throws IOException, InterruptedException {
+        String[] changes = {
+            "temperature_f=25",
+            "cold_curve=neca",
+            "crew_size=1",
+            "pricing=overhead_and_net",
+            "workmanship=hurried",
+            "shelter=wall_factor",
+            "sill_flange=sealed",
+            "new_unit_material=wood",
+            "reseal_years=6",
+            "hours_per_day=6",
+        };
+        Path report = compared("winter", 1024, changes);
+        Numpy.Ended ended = numpy.run(
+                "compare.py",
+                report,
+                portfolio,
+                climate,
+                "--draws",
+                4096,
+                "--full",
+                fullDigits("winter", List.of(changes)));
+        assertThat(ended.status()).as(ended.text()).isZero();
+    }
+
+    private static Path compared(String name, int draws, String... changes) {
+        Path report = folder.resolve(name);
+        List<Object> command = new ArrayList<>(
+                List.of("compare", portfolio, "--climate", climate, "--draws", draws, "--quiet", "--out", report));
+        for (String change : changes) {
+            command.addAll(List.of("--set", change));
+        }
+        run(command.toArray());
+        return report;
+    }
+
+    private static void run(Object... arguments) {
+        StringWriter err = new StringWriter();
+        String[] texts = Arrays.stream(arguments).map(Object::toString).toArray(String[]::new);
+        int status = Weatherlap.run(texts, new PrintWriter(new StringWriter()), new PrintWriter(err, true));
+        assertThat(status).as(err.toString()).isZero();
+    }
+
+    /** The houses written by hand, with what is odd in them, and the first of the generated. */
+    private static Portfolio some(Portfolio demo) {
+        List<House> houses = demo.houses();
+        Stream<House> generated =
+                houses.stream().filter(ReferenceTest::isGenerated).limit(GENERATED_HOUSES);
+        Stream<House> byHand = houses.stream().filter(house -> !isGenerated(house));
+        return new Portfolio(Stream.concat(generated, byHand).toList());
+    }
+
+    private static boolean isGenerated(House house) {
+        return house.id().matches("G\\d+");
+    }
+
+    private static void write(Portfolio some, Path folder) throws IOException {
+        try (Writer houses = Files.newBufferedWriter(folder.resolve("houses.csv"));
+                Writer elevations = Files.newBufferedWriter(folder.resolve("elevations.csv"));
+                Writer openings = Files.newBufferedWriter(folder.resolve("openings.csv"))) {
+            PortfolioText.write(some, houses, elevations, openings);
+        }
+    }
+
+    /** The numbers of the openings as they are before they are rounded; those that rest on draws, of one draw. */
+    private static Path fullDigits(String name, List<String> changes) throws IOException {
+        List<String> one = Stream.concat(changes.stream(), Stream.of("draws=1")).toList();
+        Inputs inputs =
+                Inputs.read(new InputPaths(Optional.of(portfolio), Optional.empty(), Optional.of(climate), one));
+        ResultTable table = ResultTables.openings(inputs.simulator().run(inputs.portfolio(), 1, done -> {}));
+        List<Column> columns = table.schema().columns().stream()
+                .filter(column -> !column.name().equals("leak_causes"))
+                .toList();
+        String header = columns.stream().map(Column::name).collect(Collectors.joining(","));
+        Stream<String> rows = IntStream.range(0, table.rows())
+                .mapToObj(row ->
+                        columns.stream().map(column -> cell(table, row, column)).collect(Collectors.joining(",")));
+        return Files.write(
+                folder.resolve(name + "-full.csv"),
+                Stream.concat(Stream.of(header), rows).toList());
+    }
+
+    private static String cell(ResultTable table, int row, Column column) {
+        return column.kind() == Column.Kind.TEXT
+                ? '"' + table.text(row, column.name()) + '"'
+                : Double.toString(table.number(row, column).orElseThrow());
+    }
+}
