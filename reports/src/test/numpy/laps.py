@@ -106,9 +106,8 @@ class Beliefs:
             year = float(house["year_built"])
             odds = float(fault[ERAS[int(np.searchsorted([1960, 1980, 2000], year, side="right"))]] or 1)
             barrier = house["barrier"]
-            # The barrier is mixed first, then the era weighs on it: the odds of a mixture, not a mixture of odds.
-            share = prior[BARRIERS.index(barrier)] if barrier in BARRIERS else sum(prior) / 3
-            mean = with_odds(share, odds)
+            possible = [prior[BARRIERS.index(barrier)]] if barrier in BARRIERS else prior
+            mean = sum(with_odds(share, odds) for share in possible) / len(possible)
             here = sights[:, self.first[h] : self.first[h + 1]].T
             seen = tuple(sorted((l, m) for l, m in here.tolist() if l != m))
             qualities.append(self._quality(mean, seen))

@@ -20,8 +20,8 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.House;
 
 /**
- * A portfolio whose three tables stand in the order of {@code house_id}, capitals or not, read house by house. Nothing is kept but the
- * house at hand, so that its size does not matter.
+ * A portfolio whose three tables stand in the order of {@code house_id}, capitals or not, by letters or as people count, read house by
+ * house. Nothing is kept but the house at hand, so that its size does not matter.
  *
  * <p>After the first problem no more houses come, but the tables are read to their end, so that {@link #errors()} has every problem.
  */
@@ -38,7 +38,7 @@ public final class SortedPortfolio implements Iterator<House>, AutoCloseable {
     private final Walker openings;
     private final HouseMaker maker;
     private final Problems problems;
-    private String last = "";
+    private final Ascending order = new Ascending();
     private House next;
 
     private SortedPortfolio(
@@ -109,11 +109,9 @@ public final class SortedPortfolio implements Iterator<House>, AutoCloseable {
     private House advance() {
         while (houses.hasNext()) {
             Row row = houses.next();
-            String id = folded(row);
-            if (!row.has(HOUSE) || id.compareTo(last) <= 0) {
+            if (!row.has(HOUSE) || !order.takes(folded(row))) {
                 throw new OutOfOrder();
             }
-            last = id;
             HouseRows rows = new HouseRows(row, elevations.of(row), openings.of(row));
             if (!rows.everyOpeningHasItsWall()) {
                 throw new OutOfOrder();
@@ -123,7 +121,7 @@ public final class SortedPortfolio implements Iterator<House>, AutoCloseable {
                 return house.orElseThrow();
             }
         }
-        if (!elevations.isAtEnd() || !openings.isAtEnd() || last.isEmpty()) {
+        if (!elevations.isAtEnd() || !openings.isAtEnd()) {
             throw new OutOfOrder();
         }
         return null;
@@ -151,7 +149,7 @@ public final class SortedPortfolio implements Iterator<House>, AutoCloseable {
             return rows.hasNext() ? rows.next() : null;
         }
 
-        /** The rows of a house; those before it must have been taken. */
+        /** The rows of a house, which must come next. */
         List<Row> of(Row house) {
             String id = folded(house);
             KeyCheck keys = new KeyCheck(schema, problems);
@@ -164,7 +162,7 @@ public final class SortedPortfolio implements Iterator<House>, AutoCloseable {
                 taken.add(next);
                 next = take();
             }
-            if (next != null && folded(next).compareTo(id) < 0) {
+            if (taken.isEmpty()) {
                 throw new OutOfOrder();
             }
             return taken;

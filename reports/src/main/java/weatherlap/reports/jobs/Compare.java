@@ -33,10 +33,15 @@ import weatherlap.sim.run.Simulator;
  * The main job: simulates a portfolio under both methods and writes the report.
  *
  * @param threads to simulate with, 1 or more
+ * @param largestWholeBytes tables of openings beyond so many bytes are read house by house, if they are sorted
  */
-public record Compare(InputPaths paths, OutputRequest output, int threads) {
-    /** Tables of openings beyond so many bytes, some thousand houses, are not read whole. */
-    private static final long LARGE_BYTES = 2L << 20;
+public record Compare(InputPaths paths, OutputRequest output, int threads, long largestWholeBytes) {
+    /** Some thousand houses. */
+    private static final long LARGEST_WHOLE_BYTES = 2L << 20;
+
+    public Compare(InputPaths paths, OutputRequest output, int threads) {
+        this(paths, output, threads, LARGEST_WHOLE_BYTES);
+    }
 
     /** @throws BadInput with every problem of the tables, before anything is simulated or written; of a large portfolio, before anything is
      *     put in place */
@@ -48,10 +53,10 @@ public record Compare(InputPaths paths, OutputRequest output, int threads) {
         }
     }
 
-    private static boolean isLarge(Path portfolio) {
+    private boolean isLarge(Path portfolio) {
         try {
             return Inputs.PORTFOLIO_FILES.stream().allMatch(file -> Files.isReadable(portfolio.resolve(file)))
-                    && Files.size(portfolio.resolve("openings.csv")) > LARGE_BYTES;
+                    && Files.size(portfolio.resolve("openings.csv")) > largestWholeBytes;
         } catch (IOException e) {
             return false;
         }

@@ -3,7 +3,6 @@ package weatherlap.reports.jobs;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
-import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -88,24 +87,23 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
                         loaded.errors().stream().map(Problem::toString).toList()));
     }
 
-    /** Elevations and openings are kept as text until the houses are written: one file is written at a time. */
     private long writeHouses(OutputFolder folder, HouseGenerator generator) throws IOException {
-        StringWriter elevations = new StringWriter();
-        StringWriter openings = new StringWriter();
-        long[] count = new long[1];
-        folder.write("houses.csv", out -> {
-            Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
-            PortfolioText text = new PortfolioText(writer, elevations, openings);
+        long openings = 0;
+        try (Writer houseRows = writer(folder, "houses.csv");
+                Writer elevationRows = writer(folder, "elevations.csv");
+                Writer openingRows = writer(folder, "openings.csv")) {
+            PortfolioText text = new PortfolioText(houseRows, elevationRows, openingRows);
             for (Iterator<House> made = generator.houses(houses).iterator(); made.hasNext(); ) {
                 House house = made.next();
                 text.add(house);
-                count[0] += house.openingCount();
+                openings += house.openingCount();
             }
-            writer.flush();
-        });
-        folder.write("elevations.csv", text(elevations));
-        folder.write("openings.csv", text(openings));
-        return count[0];
+        }
+        return openings;
+    }
+
+    private static Writer writer(OutputFolder folder, String name) throws IOException {
+        return new BufferedWriter(new OutputStreamWriter(folder.begin(name), StandardCharsets.UTF_8));
     }
 
     private void writeJobs(OutputFolder folder) throws IOException {
@@ -115,15 +113,6 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
         List<JobRecord> made = new JobMaker(tables, shop, jobSpread, TIMED_SHARE, seed).jobs(jobs);
         folder.write("jobs.csv", Content.of(JobText.of(made, tables).getBytes(StandardCharsets.UTF_8)));
         folder.write("true-rates.csv", Content.of(JobText.of(shop).getBytes(StandardCharsets.UTF_8)));
-    }
-
-    private static Content text(StringWriter text) {
-        return out -> {
-            Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-            StringBuffer whole = text.getBuffer();
-            writer.append(whole);
-            writer.flush();
-        };
     }
 
     private static void writeClimate(java.io.OutputStream out) throws IOException {

@@ -9,7 +9,7 @@ import weatherlap.sim.house.House;
 
 /**
  * How probable an existing fault is before anyone looks: the row's prior for the barrier, its odds p/(1 − p) times the row's factor for the
- * era. An unknown barrier is a mixture of the three known ones in equal parts (judgement).
+ * era. An unknown barrier is each of the three known ones with the same chance (judgement), and the prior the mean over them after the odds.
  */
 final class FaultPrior {
     private static final List<Barrier> KNOWN = List.of(Barrier.HOUSEWRAP, Barrier.BUILDING_PAPER, Barrier.NONE);
@@ -17,17 +17,21 @@ final class FaultPrior {
     private FaultPrior() {}
 
     static double of(LapFault fault, House house) {
-        double odds = fault.oddsByEra().getOrDefault(Era.of(house.yearBuilt()), 1.0);
-        return timesOdds(byBarrier(fault, house.barrier()), odds);
+        return mean(fault, house.barrier(), fault.oddsByEra().getOrDefault(Era.of(house.yearBuilt()), 1.0));
     }
 
+    /** Before the odds of the era. */
     static double byBarrier(LapFault fault, Barrier barrier) {
-        return barrier != Barrier.UNKNOWN
-                ? given(fault, fault.priorByBarrier(), barrier)
-                : KNOWN.stream()
-                        .mapToDouble(b -> given(fault, fault.priorByBarrier(), b))
-                        .average()
-                        .orElseThrow();
+        return mean(fault, barrier, 1);
+    }
+
+    private static double mean(LapFault fault, Barrier barrier, double odds) {
+        List<Barrier> possible = barrier == Barrier.UNKNOWN ? KNOWN : List.of(barrier);
+        double sum = 0;
+        for (Barrier one : possible) {
+            sum += timesOdds(given(fault, fault.priorByBarrier(), one), odds);
+        }
+        return sum / possible.size();
     }
 
     static double timesOdds(double probability, double factor) {

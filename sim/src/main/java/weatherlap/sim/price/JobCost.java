@@ -7,7 +7,7 @@ import weatherlap.sim.Check;
  *
  * @param labourUsd wages with burden
  * @param materialUsd units, items, permit and tipping
- * @param callbackUsd callbacks for leaks: probability × cost when expected, cost or nothing in a draw
+ * @param callbackUsd callbacks for leaks: probability × cost, in a draw the probability given its causes
  * @param crewHours hours the crew is out
  */
 public record JobCost(double labourUsd, double materialUsd, double callbackUsd, double crewHours) {

@@ -22,7 +22,7 @@ import weatherlap.sim.material.MaterialLine;
  * @param openingItems [opening][item]: packages, unrounded, that the opening uses
  * @param packages [item]: whole packages bought for the house
  * @param unitUsd [opening]: likely price of the new unit
- * @param unitFactor what a unit's price is multiplied by, one draw for a house
+ * @param unitFactor what a unit's price is multiplied by, one draw for all houses
  * @param openingFixedUsd [opening]: tipping
  * @param houseFixedUsd permit
  * @param usdPerPersonHour wage with burden

@@ -1,0 +1,109 @@
+package weatherlap.reports;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Level;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
+import org.openjdk.jmh.annotations.Warmup;
+import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.climate.DemoClimate;
+import weatherlap.datasets.generator.HouseGenerator;
+import weatherlap.datasets.generator.Mix;
+import weatherlap.datasets.portfolio.PortfolioText;
+import weatherlap.datasets.portfolio.SortedPortfolio;
+import weatherlap.reports.compare.ResultFiles;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.house.House;
+import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.random.Sampling;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.Simulator;
+
+/** What one house of a made portfolio costs, both methods: reading it, taking it off, simulating it, writing its rows. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Warmup(iterations = 4, time = 2)
+@Measurement(iterations = 5, time = 2)
+@OperationsPerInvocation(PortfolioBenchmark.HOUSES)
+@Fork(1)
+public class PortfolioBenchmark {
+    static final int HOUSES = 200;
+
+    private final Assumptions assumptions = AssumptionTables.bundled().assumptions();
+    private final List<House> houses =
+            new HouseGenerator(Mix.bundled(), 7).houses(HOUSES).toList();
+    private final Simulator simulator = new Simulator(
+            assumptions, RainClimate.of(DemoClimate.hourly(), assumptions.scenario()), Sampling.SOBOL, 256, 1);
+    private final List<HouseResult> results =
+            houses.stream().map(simulator::simulate).toList();
+    private Path folder;
+
+    @Setup(Level.Trial)
+    public void writePortfolio() throws IOException {
+        folder = Files.createTempDirectory("weatherlap-benchmark");
+        try (Writer houseRows = Files.newBufferedWriter(folder.resolve("houses.csv"));
+                Writer elevationRows = Files.newBufferedWriter(folder.resolve("elevations.csv"));
+                Writer openingRows = Files.newBufferedWriter(folder.resolve("openings.csv"))) {
+            PortfolioText text = new PortfolioText(houseRows, elevationRows, openingRows);
+            for (House house : houses) {
+                text.add(house);
+            }
+        }
+    }
+
+    @TearDown(Level.Trial)
+    public void deletePortfolio() throws IOException {
+        for (String file : List.of("houses.csv", "elevations.csv", "openings.csv")) {
+            Files.delete(folder.resolve(file));
+        }
+        Files.delete(folder);
+    }
+
+    @Benchmark
+    public List<House> read() {
+        List<House> read = new ArrayList<>();
+        try (SortedPortfolio portfolio = SortedPortfolio.open(folder, assumptions)) {
+            portfolio.forEachRemaining(read::add);
+        }
+        if (read.size() != HOUSES) {
+            throw new UncheckedIOException(new IOException("not every house was read"));
+        }
+        return read;
+    }
+
+    @Benchmark
+    public List<Object> takeOff() {
+        List<Object> made = new ArrayList<>();
+        houses.forEach(house -> made.add(simulator.takeoff(house)));
+        return made;
+    }
+
+    @Benchmark
+    public List<Object> simulate() {
+        List<Object> made = new ArrayList<>();
+        houses.forEach(house -> made.add(simulator.simulate(house)));
+        return made;
+    }
+
+    @Benchmark
+    public ResultFiles.Rows write() {
+        return ResultFiles.Rows.of(results, simulator.draws());
+    }
+}
