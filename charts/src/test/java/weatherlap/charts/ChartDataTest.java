@@ -66,6 +66,16 @@ class ChartDataTest {
         assertThat(Svg.parse(Samples.exposureRose().svg()).texts()).anyMatch(text -> text.startsWith("L/m² a year"));
     }
 
+    /** By hand: the rays go from 100 − 80 to 100 + 80, so that the least is a ninth of the most. */
+    @Test
+    void wallRoseNamesTheWettestAndTheDriestSide() {
+        assertThat(Samples.wallRose().message().replace(SPACE, " "))
+                .isEqualTo(
+                        "Here the wind drives most rain at walls that face south, and least at walls that face north "
+                                + "(11 % of the most).");
+        assertThat(new WallRose(List.of(), List.of(90.0)).message()).isEqualTo("There is no wind-driven rain to show.");
+    }
+
     @Test
     void bearingsHaveTheWordOfTheNearestPrincipalDirection() {
         assertThat(Compass.word(0)).isEqualTo("north");

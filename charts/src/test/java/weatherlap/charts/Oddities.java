@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import weatherlap.charts.drawing.Piece;
 import weatherlap.charts.drawing.WallDrawing;
 import weatherlap.charts.drawing.WindowDrawing;
+import weatherlap.charts.drawing.WindowSketch;
 
 /** Data that come seldom and break pictures: none, one, far too large, labels that are an attack or have no end. */
 final class Oddities {
@@ -43,6 +44,14 @@ final class Oddities {
                 new LeakRose("none leaks", "risk", List.of(new LeakRose.Ray(0, new Pair<>(0.0, 0.0)))),
                 new ExposureRose("none", "one", "two", List.of()),
                 new ExposureRose(HOSTILE, HOSTILE, ENDLESS, List.of(new ExposureRose.Ray(359, 1e6, 0))),
+                new WallRose(List.of(), List.of()),
+                new WallRose(List.of(new WallRose.Ray(0, 0)), List.of(359.9)),
+                new WallRose(List.of(new WallRose.Ray(123, 1e9)), List.of(0.0, 0.0, 45.0)),
+                new WindowSketch(HOSTILE, new WindowDrawing.View(List.of(), 0, 1), 1),
+                new WindowSketch(
+                        UNBROKEN,
+                        new WindowDrawing.View(List.of(new Piece(Piece.Kind.GLASS, -500, -500, 1000, 0.01)), 0.07, 0),
+                        0.001),
                 new CostRisk("none", "cost", "risk", List.of()),
                 new CostRisk("one", "cost", "risk", List.of(new CostRisk.House(UNBROKEN, HOSTILE, 0, 0, true))),
                 new CostRisk(

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import weatherlap.charts.drawing.Piece;
 import weatherlap.charts.drawing.WallDrawing;
 import weatherlap.charts.drawing.WindowDrawing;
+import weatherlap.charts.drawing.WindowSketch;
 
 /** Invented data for each picture, of the size a report has. */
 final class Samples {
@@ -36,6 +37,8 @@ final class Samples {
                 fittedHours(),
                 residuals(),
                 window(),
+                sketch(),
+                wallRose(),
                 wall());
     }
 
@@ -351,6 +354,18 @@ final class Samples {
                         new Piece(Piece.Kind.GLASS, in + frame + sash, in + frame + 2 * sash + lite, wide, lite)),
                 glassFt2,
                 lost);
+    }
+
+    static WindowSketch sketch() {
+        return new WindowSketch("Window A, insert", window().insert(), 2);
+    }
+
+    static WallRose wallRose() {
+        return new WallRose(
+                IntStream.range(0, 36)
+                        .mapToObj(i -> new WallRose.Ray(10.0 * i, 100 + 80 * Math.cos(Math.toRadians(10.0 * i - 200))))
+                        .toList(),
+                List.of(20.0, 110.0, 200.0, 290.0));
     }
 
     static WallDrawing wall() {

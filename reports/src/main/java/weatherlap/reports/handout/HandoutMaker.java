@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import weatherlap.charts.Fonts;
 import weatherlap.reports.handout.Handout.Named;
+import weatherlap.reports.handout.Handout.WindowSection;
+import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Method;
@@ -23,7 +25,8 @@ public final class HandoutMaker {
     private final HouseResult result;
     private final Map<Method, HouseTakeoff> takeoffs;
     private final Assumptions assumptions;
-    private final RainClimate climate;
+    private final RainOnHouse rain;
+    private final Figure rose;
     private final WindowKinds kinds;
 
     private HandoutMaker(
@@ -31,7 +34,8 @@ public final class HandoutMaker {
         this.result = result;
         this.takeoffs = takeoffs;
         this.assumptions = assumptions;
-        this.climate = climate;
+        this.rain = new RainOnHouse(takeoffs.get(Method.FULL_FLANGE), climate);
+        this.rose = rain.rose();
         this.kinds = WindowKinds.of(takeoffs);
     }
 
@@ -42,6 +46,10 @@ public final class HandoutMaker {
      */
     public static HandoutMaker of(House house, Simulator simulator, Assumptions assumptions, RainClimate climate) {
         return new HandoutMaker(simulator.simulate(house), simulator.takeoff(house), assumptions, climate);
+    }
+
+    House house() {
+        return result.house();
     }
 
     /** For a page that scrolls: all of it. */
@@ -59,19 +67,19 @@ public final class HandoutMaker {
     private Handout handout(Density density) {
         House house = result.house();
         WindowViews windows = new WindowViews(kinds, takeoffs, density);
+        List<WindowSection> sections = windows.sections();
         Offer offer = new Offer(result, takeoffs, assumptions.scenario());
-        RainOnHouse rain = new RainOnHouse(takeoffs.get(Method.FULL_FLANGE), climate);
         return new Handout(
                 density.cut(house.label(), LONGEST_LABEL),
                 facts(house),
                 Contrast.sentences(result),
                 offer.table(),
                 offer.priceHolds(),
-                windows.sections(),
+                sections,
                 windows.rest(),
                 windows.footPx(),
-                windows.widestPx(),
-                rain.rose(),
+                WindowViews.widestPx(sections),
+                rose,
                 rain.walls(density),
                 BehindSiding.lines(takeoffs.get(Method.INSERT), density),
                 new CodeWords(kinds, takeoffs, density).lines(),

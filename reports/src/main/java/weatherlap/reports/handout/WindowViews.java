@@ -3,6 +3,7 @@ package weatherlap.reports.handout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -27,8 +28,18 @@ import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
  * one sentence where there are too many.
  */
 record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density density) {
-    /** A window today or after the work. */
+    /** Glass of an opening, counted in table order. */
     private interface GlassOf extends Function<Integer, Glass> {}
+
+    /** Today, without a method, or after the work by one. */
+    private record Stage(String name, Optional<Method> method) {
+        static Stream<Stage> inOrder() {
+            return Stream.concat(
+                    Stream.of(new Stage("today", Optional.empty())),
+                    Stream.of(Method.FULL_FLANGE, Method.INSERT)
+                            .map(method -> new Stage(MethodStyle.of(method).label(), Optional.of(method))));
+        }
+    }
 
     /** Windows by what they are: drawn, then in lines. */
     List<WindowSection> sections() {
@@ -93,8 +104,8 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
     }
 
     /** Width of the widest drawing, CSS px. */
-    int widestPx() {
-        return sections().stream()
+    static int widestPx(List<WindowSection> sections) {
+        return sections.stream()
                 .flatMap(section -> section.drawn().stream())
                 .flatMap(group -> group.views().stream())
                 .mapToInt(WindowView::widthPx)
@@ -131,24 +142,19 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
     }
 
     private List<WindowView> views(Group group, double pxPerIn) {
-        return List.of(
-                view("today", group, this::existing, pxPerIn),
-                view(MethodStyle.FULL_FLANGE.label(), group, replaced(Method.FULL_FLANGE), pxPerIn),
-                view(MethodStyle.INSERT.label(), group, replaced(Method.INSERT), pxPerIn));
+        return Stage.inOrder().map(stage -> view(stage, group, pxPerIn)).toList();
     }
 
-    private WindowView view(String method, Group group, GlassOf glassOf, double pxPerIn) {
-        Glass glass = glassOf.apply(group.openings().get(0));
-        WindowSketch sketch =
-                new WindowSketch("Window " + group.mark() + ", " + method, WindowShape.of(glass), pxPerIn);
-        boolean fits = glass.glassFt2() > 0;
+    private WindowView view(Stage stage, Group group, double pxPerIn) {
+        WindowSketch sketch = new WindowSketch(
+                "Window " + group.mark() + ", " + stage.name(), WindowShape.of(first(stage, group)), pxPerIn);
         return new WindowView(
-                method,
+                stage.name(),
                 Figure.of(sketch),
                 sketch.widthPx(),
-                fits ? ft2(glass.glassFt2()) : "does not fit",
-                fits && !method.equals("today") ? change(group.openings(), glassOf) : "",
-                fits ? Phrases.size(glass.glassWidthIn(), glass.glassHeightIn()) : "");
+                area(stage, group),
+                change(stage, group),
+                inches(stage, group));
     }
 
     private WindowLine line(Group group) {
@@ -156,11 +162,39 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
                 group.mark(),
                 group.size(),
                 where(group),
-                views(group, 1).stream()
-                        .map(view -> Stream.of(view.area(), view.change(), view.inches())
+                Stage.inOrder()
+                        .map(stage -> Stream.of(area(stage, group), change(stage, group), inches(stage, group))
                                 .filter(text -> !text.isEmpty())
                                 .collect(Collectors.joining(" ")))
                         .toList());
+    }
+
+    private String area(Stage stage, Group group) {
+        Glass glass = first(stage, group);
+        return fits(glass) ? ft2(glass.glassFt2()) : "does not fit";
+    }
+
+    private String inches(Stage stage, Group group) {
+        Glass glass = first(stage, group);
+        return fits(glass) ? Phrases.size(glass.glassWidthIn(), glass.glassHeightIn()) : "";
+    }
+
+    private String change(Stage stage, Group group) {
+        return stage.method().filter(method -> fits(first(stage, group))).isPresent()
+                ? change(group.openings(), glassOf(stage))
+                : "";
+    }
+
+    private static boolean fits(Glass glass) {
+        return glass.glassFt2() > 0;
+    }
+
+    private Glass first(Stage stage, Group group) {
+        return glassOf(stage).apply(group.openings().get(0));
+    }
+
+    private GlassOf glassOf(Stage stage) {
+        return stage.method().map(this::replaced).orElse(this::existing);
     }
 
     /** Glass lost against today; a range where measured sizes make it differ within the group. */

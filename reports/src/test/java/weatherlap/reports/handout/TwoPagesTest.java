@@ -23,22 +23,24 @@ import weatherlap.reports.output.Pdf;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.house.House;
 import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.run.Simulator;
 
 /** However many windows a house has, its sheet is two pages, its type can be read, and no window is left out. */
 class TwoPagesTest {
     private static final double SMALLEST_PT = 9;
     private static final Pattern MORE = Pattern.compile("And (\\d+) more kinds? \\((\\d+) windows?\\)");
 
+    private static final List<HandoutMaker> DEMO = handouts(Inputs.read(HandoutFiles.demo()));
+
     private record Sheet(int pages, String text, double smallestPt) {}
 
     @ParameterizedTest
     @EnumSource(Paper.class)
     void everyHouseOfTheDemoDrawsOrListsEachKindOfItsWindows(Paper paper) throws IOException {
-        Inputs inputs = Inputs.read(HandoutFiles.demo());
-        List<House> houses = inputs.portfolio().houses();
-        assertThat(houses).hasSizeGreaterThan(50);
-        for (House house : houses) {
-            Sheet sheet = sheet(inputs, house, paper);
+        assertThat(DEMO).hasSizeGreaterThan(50);
+        for (HandoutMaker handout : DEMO) {
+            House house = handout.house();
+            Sheet sheet = sheet(handout, paper);
             assertThat(sheet.pages()).as(house.id()).isEqualTo(2);
             assertThat(sheet.smallestPt()).as(house.id()).isGreaterThanOrEqualTo(SMALLEST_PT - 0.01);
             assertThat(sheet.text()).as(house.id()).doesNotContainPattern(MORE);
@@ -52,7 +54,7 @@ class TwoPagesTest {
     void aCrowdedHouseSaysHowManyWindowsItNeitherDrawsNorLists(Paper paper, @TempDir Path folder) throws IOException {
         Inputs inputs = Inputs.read(HandoutFiles.crowded(folder));
         House house = inputs.portfolio().houses().get(0);
-        Sheet sheet = sheet(inputs, house, paper);
+        Sheet sheet = sheet(handouts(inputs).get(0), paper);
         assertThat(sheet.pages()).isEqualTo(2);
         assertThat(sheet.smallestPt()).isGreaterThanOrEqualTo(SMALLEST_PT - 0.01);
         assertThat(sheet.text()).contains("Long name Long name", "and 2 drier walls", "Local code");
@@ -89,10 +91,16 @@ class TwoPagesTest {
         assertThat(Density.SCREEN.some(List.of("A", "B", "C"), 2)).isEqualTo("A, B, C");
     }
 
-    private static Sheet sheet(Inputs inputs, House house, Paper paper) throws IOException {
+    private static List<HandoutMaker> handouts(Inputs inputs) {
         var assumptions = inputs.assumptions().assumptions();
-        HandoutMaker handout = HandoutMaker.of(
-                house, inputs.simulator(), assumptions, RainClimate.of(inputs.climate(), assumptions.scenario()));
+        Simulator simulator = inputs.simulator();
+        RainClimate climate = RainClimate.of(inputs.climate(), assumptions.scenario());
+        return inputs.portfolio().houses().stream()
+                .map(house -> HandoutMaker.of(house, simulator, assumptions, climate))
+                .toList();
+    }
+
+    private static Sheet sheet(HandoutMaker handout, Paper paper) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         Pdf.of("a house", TwoPages.of(handout, paper)).writeTo(bytes);
         List<Float> sizes = new ArrayList<>();
