@@ -424,8 +424,18 @@ public final class Schemas {
                     .list());
 
     /** All of them. */
-    public static final List<Schema> ALL =
-            List.of(OPENINGS, ELEVATIONS, HOUSES, SEGMENTS, RULE, EXPOSURE, LABOUR_FIT, JOB_FIT, DRIVERS, BREAKEVEN);
+    public static final List<Schema> ALL = List.of(
+            OPENINGS,
+            ELEVATIONS,
+            HOUSES,
+            SEGMENTS,
+            RULE,
+            EXPOSURE,
+            HOUSE_LEAKS,
+            LABOUR_FIT,
+            JOB_FIT,
+            DRIVERS,
+            BREAKEVEN);
 
     private Schemas() {}
 }
