@@ -55,7 +55,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
 
     private boolean isLarge(Path portfolio) {
         try {
-            return Inputs.PORTFOLIO_FILES.stream().allMatch(file -> Files.isReadable(portfolio.resolve(file)))
+            return Inputs.PORTFOLIO_FILES.stream().allMatch(file -> Files.isRegularFile(portfolio.resolve(file)))
                     && Files.size(portfolio.resolve("openings.csv")) > largestWholeBytes;
         } catch (IOException e) {
             return false;

@@ -2,6 +2,7 @@ package weatherlap.reports.jobs;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
@@ -89,9 +90,12 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
 
     private long writeHouses(OutputFolder folder, HouseGenerator generator) throws IOException {
         long openings = 0;
-        try (Writer houseRows = writer(folder, "houses.csv");
-                Writer elevationRows = writer(folder, "elevations.csv");
-                Writer openingRows = writer(folder, "openings.csv")) {
+        try (OutputStream houseFile = folder.begin("houses.csv");
+                OutputStream elevationFile = folder.begin("elevations.csv");
+                OutputStream openingFile = folder.begin("openings.csv");
+                Writer houseRows = writer(houseFile);
+                Writer elevationRows = writer(elevationFile);
+                Writer openingRows = writer(openingFile)) {
             PortfolioText text = new PortfolioText(houseRows, elevationRows, openingRows);
             for (Iterator<House> made = generator.houses(houses).iterator(); made.hasNext(); ) {
                 House house = made.next();
@@ -102,8 +106,9 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
         return openings;
     }
 
-    private static Writer writer(OutputFolder folder, String name) throws IOException {
-        return new BufferedWriter(new OutputStreamWriter(folder.begin(name), StandardCharsets.UTF_8));
+    /** Where its last write fails, it leaves the file open: who opened that closes it. */
+    private static Writer writer(OutputStream file) {
+        return new BufferedWriter(new OutputStreamWriter(file, StandardCharsets.UTF_8));
     }
 
     private void writeJobs(OutputFolder folder) throws IOException {
@@ -115,7 +120,7 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
         folder.write("true-rates.csv", Content.of(JobText.of(shop).getBytes(StandardCharsets.UTF_8)));
     }
 
-    private static void writeClimate(java.io.OutputStream out) throws IOException {
+    private static void writeClimate(OutputStream out) throws IOException {
         Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
         for (Iterator<String> lines = ClimateCsv.lines(DemoClimate.hourly()).iterator(); lines.hasNext(); ) {
             writer.write(lines.next());

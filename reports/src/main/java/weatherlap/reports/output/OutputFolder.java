@@ -97,7 +97,9 @@ public final class OutputFolder implements AutoCloseable {
             @Override
             public void close() throws IOException {
                 super.close();
-                written.put(name, Checksum.hex(digest.digest()));
+                if (written.get(name).isEmpty()) { // a stream may be closed twice, a digest is taken once
+                    written.put(name, Checksum.hex(digest.digest()));
+                }
             }
         };
     }

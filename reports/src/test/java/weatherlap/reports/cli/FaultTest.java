@@ -194,8 +194,15 @@ class FaultTest {
     }
 
     @Test
+    void housesDoNotNeedMemory() throws Exception {
+        OwnProcess small = OwnProcess.start(folder, List.of("-Xmx32m"), "generate", "--houses", 20_000, "--out", out);
+        assertThat(small.ended().status()).isZero();
+    }
+
+    @Test
     void tooLittleMemory() throws Exception {
-        Cli cli = OwnProcess.start(folder, List.of("-Xmx48m"), "generate", "--houses", 200_000, "--out", out)
+        Cli cli = OwnProcess.start(
+                        folder, List.of("-Xmx24m"), "generate", "--houses", 1, "--jobs", 100_000, "--out", out)
                 .ended();
         assertThat(cli.err())
                 .contains("out of memory", "-Xmx", "nothing was written")
