@@ -21,8 +21,10 @@ import weatherlap.reports.output.WorkbookFile;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.ReportPage;
 import weatherlap.reports.page.TableView;
+import weatherlap.reports.page.Unprintable;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.Results;
 import weatherlap.sim.run.Simulator;
 
@@ -114,7 +116,8 @@ public record CompareReport(
                 MethodText.CAUTIONS,
                 new AssumptionViews(assumptions).all(),
                 warnings,
-                runTable.build());
+                runTable.build(),
+                Unprintable.note(results.houses().stream().map(HouseResult::house), "report.html"));
     }
 
     private String sample() {

@@ -3,11 +3,13 @@ package weatherlap.reports.handout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import weatherlap.charts.Fonts;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.reports.handout.Handout.WindowSection;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.Paper;
+import weatherlap.reports.page.Unprintable;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
@@ -86,7 +88,7 @@ public final class HandoutMaker {
                 cautions(house),
                 lean(),
                 Prose.UNCERTAIN,
-                density.bounded() ? Unprintable.note(house) : "");
+                density.bounded() ? Unprintable.note(Stream.of(house), "handout.html") : "");
     }
 
     private static String facts(House house) {

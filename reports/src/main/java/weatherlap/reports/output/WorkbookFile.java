@@ -3,6 +3,7 @@ package weatherlap.reports.output;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.dhatim.fastexcel.BorderSide;
@@ -11,6 +12,9 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import weatherlap.analysis.columns.Column;
 import weatherlap.analysis.tables.ResultTable;
+import weatherlap.charts.MethodStyle;
+import weatherlap.charts.Tone;
+import weatherlap.sim.assumptions.Method;
 
 /**
  * Result tables as a workbook (Office Open XML, ISO/IEC 29500): a first sheet that says what the others hold, then one sheet a table.
@@ -23,7 +27,10 @@ public final class WorkbookFile {
     /** Most characters of a cell. */
     private static final int MAX_TEXT = 32_767;
 
-    private static final String HEADER_FILL = "E7EAEC";
+    /** The second of the fonts of pages and pictures: most machines that open a workbook have it, and not the first. */
+    private static final String FONT = "Verdana";
+
+    private static final int FONT_PT = 10;
     private static final double WIDEST = 60;
 
     private WorkbookFile() {}
@@ -37,7 +44,7 @@ public final class WorkbookFile {
         return out -> {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             try (Workbook workbook = new Workbook(bytes, "Weatherlap", "1.0")) {
-                workbook.setGlobalDefaultFont("Calibri", 11);
+                workbook.setGlobalDefaultFont(FONT, FONT_PT);
                 addFirstSheet(workbook.newWorksheet("Read me"), about, tables);
                 for (ResultTable table : tables) {
                     addTable(workbook.newWorksheet(table.schema().title()), table);
@@ -53,9 +60,10 @@ public final class WorkbookFile {
         for (String line : about) {
             sheet.value(row++, 0, text(line));
         }
-        sheet.style(0, 0).bold().fontSize(14).set();
+        sheet.style(0, 0).bold().fontSize(14).fontColor(Tone.INK.rgb()).set();
         row++;
         header(sheet, row++, List.of("sheet", "column", "heading", "unit", "meaning"));
+        sheet.freezePane(0, row);
         for (ResultTable table : tables) {
             for (Column column : table.schema().columns()) {
                 sheet.value(row, 0, table.schema().title());
@@ -106,6 +114,9 @@ public final class WorkbookFile {
         if (column.kind() == Column.Kind.TEXT) {
             String text = text(result.text(row, column.name()));
             sheet.value(row + 1, c, text);
+            if (column.name().equals("method")) {
+                tint(sheet, row + 1, c, text);
+            }
             return text.length() * 1.1;
         }
         OptionalDouble number = result.number(row, column);
@@ -116,6 +127,17 @@ public final class WorkbookFile {
             sheet.value(row + 1, c, number.getAsDouble());
         }
         return 0;
+    }
+
+    /** A method in its colours, as in the pictures. */
+    private static void tint(Worksheet sheet, int row, int c, String method) {
+        Arrays.stream(Method.values())
+                .filter(known -> known.name().equalsIgnoreCase(method))
+                .map(MethodStyle::of)
+                .forEach(style -> sheet.style(row, c)
+                        .fillColor(style.tint().rgb())
+                        .fontColor(style.text().rgb())
+                        .set());
     }
 
     /** Columns that name the row and stay in sight: the texts that come first, at most four. */
@@ -137,7 +159,8 @@ public final class WorkbookFile {
                 .bold()
                 .wrapText(true)
                 .verticalAlignment("top")
-                .fillColor(HEADER_FILL)
+                .fontColor(Tone.INK.rgb())
+                .fillColor(Tone.LINE.rgb())
                 .borderStyle(BorderSide.BOTTOM, BorderStyle.THIN)
                 .set();
     }

@@ -23,6 +23,7 @@ import java.util.List;
  * @param assumptions each row with its basis and source, table by table
  * @param warnings doubtful but usable input
  * @param run what is needed to repeat the run: name and value
+ * @param notPrinted what the printing font lacks; empty: nothing
  */
 public record ReportPage(
         String title,
@@ -42,7 +43,8 @@ public record ReportPage(
         List<String> cautions,
         List<TableView> assumptions,
         List<String> warnings,
-        TableView run) {
+        TableView run,
+        String notPrinted) {
     public ReportPage {
         answer = List.copyOf(answer);
         rule = List.copyOf(rule);

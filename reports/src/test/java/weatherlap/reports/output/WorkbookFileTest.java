@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.zip.ZipInputStream;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
 import org.junit.jupiter.api.Test;
+import weatherlap.analysis.columns.Column;
+import weatherlap.analysis.columns.Schema;
+import weatherlap.analysis.tables.TableBuilder;
+import weatherlap.charts.Tone;
 
 class WorkbookFileTest {
     private static byte[] workbook() {
@@ -54,6 +59,26 @@ class WorkbookFileTest {
         assertThat(entry("xl/styles.xml")).contains("#,##0.00");
     }
 
+    /** The header and the methods have the colours of the pictures. */
+    @Test
+    void thePaletteIsThatOfThePictures() throws IOException {
+        Schema schema = new Schema(
+                "m.csv",
+                "M",
+                "a row",
+                List.of(new Column("method", "method", Column.Kind.TEXT, "", 0, false, "which")));
+        TableBuilder table = new TableBuilder(schema);
+        table.row("full_flange");
+        table.row("insert");
+        byte[] book = TestTables.bytes(WorkbookFile.of(List.of("About"), List.of(table.build())));
+        assertThat(entry(book, "xl/styles.xml").toUpperCase(Locale.ROOT))
+                .contains(
+                        Tone.LINE.rgb().toUpperCase(Locale.ROOT),
+                        Tone.FULL_FLANGE_TINT.rgb().toUpperCase(Locale.ROOT),
+                        Tone.INSERT_TINT.rgb().toUpperCase(Locale.ROOT),
+                        Tone.INSERT_TEXT.rgb().toUpperCase(Locale.ROOT));
+    }
+
     @Test
     void theSameTablesGiveTheSameBytes() throws InterruptedException {
         byte[] first = workbook();
@@ -62,7 +87,11 @@ class WorkbookFileTest {
     }
 
     private static String entry(String name) throws IOException {
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(workbook()))) {
+        return entry(workbook(), name);
+    }
+
+    private static String entry(byte[] book, String name) throws IOException {
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(book))) {
             for (var entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 if (entry.getName().equals(name)) {
                     return new String(zip.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
