@@ -37,7 +37,8 @@ final class CrewsheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        new WriteCrewSheet(input.paths(), output.request(), house.id(), method.one(), paper.size()).run(common.messages());
+        new WriteCrewSheet(input.paths(), output.request(), house.id(), method.one(), paper.size())
+                .run(common.messages());
         return 0;
     }
 }

@@ -42,7 +42,8 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, OutputReq
             byte[] page = Html.render("handout.jte", handout.page()).getBytes(StandardCharsets.UTF_8);
             folder.write("handout.html", Content.of(page));
             folder.write("handout.pdf", Pdf.of(TITLE, TwoPages.of(handout, paper)));
-            folder.commit(new RunRecord(Version.current(), "handout", settings(inputs, found, scenario), inputs.checksums()));
+            folder.commit(
+                    new RunRecord(Version.current(), "handout", settings(inputs, found, scenario), inputs.checksums()));
         }
         messages.note("the handout is in " + output.folder());
     }

@@ -44,14 +44,18 @@ class HouseByHouseTest {
     @Test
     void unsortedTablesGiveTheSameOpeningsHouseForHouse() throws IOException {
         Path town = generated(3);
-        List<String> sorted = Files.readAllLines(compared(town, "sorted", HOUSE_BY_HOUSE).resolve("openings.csv"));
+        List<String> sorted =
+                Files.readAllLines(compared(town, "sorted", HOUSE_BY_HOUSE).resolve("openings.csv"));
         List<String> openings = new ArrayList<>(Files.readAllLines(town.resolve("openings.csv")));
         openings.add(openings.remove(1));
         Files.write(town.resolve("openings.csv"), openings);
-        List<String> shuffled = Files.readAllLines(compared(town, "shuffled", HOUSE_BY_HOUSE).resolve("openings.csv"));
+        List<String> shuffled =
+                Files.readAllLines(compared(town, "shuffled", HOUSE_BY_HOUSE).resolve("openings.csv"));
         assertThat(shuffled).hasSameSizeAs(sorted);
         assertThat(shuffled.stream().filter(line -> !line.startsWith("G0001")).toList())
-                .isEqualTo(sorted.stream().filter(line -> !line.startsWith("G0001")).toList());
+                .isEqualTo(sorted.stream()
+                        .filter(line -> !line.startsWith("G0001"))
+                        .toList());
     }
 
     @TestFactory
@@ -67,14 +71,14 @@ class HouseByHouseTest {
     }
 
     private List<String> problems(Path portfolio, long largestWholeBytes) {
-        return catchThrowableOfType(
-                        BadInput.class, () -> compared(portfolio, "refused", largestWholeBytes))
+        return catchThrowableOfType(BadInput.class, () -> compared(portfolio, "refused", largestWholeBytes))
                 .problems();
     }
 
     private Path generated(int houses) {
         Path town = temporary.resolve("town" + houses);
-        assertThat(Cli.run("generate", "--houses", houses, "--seed", 3, "--out", town).status())
+        assertThat(Cli.run("generate", "--houses", houses, "--seed", 3, "--out", town)
+                        .status())
                 .isZero();
         return town;
     }
