@@ -12,7 +12,7 @@ import java.util.Optional;
 
 /**
  * The rows of a CSV file one after another, each held against the schema; nothing is kept. Rows with problems are passed on too, marked
- * as not sound. Blank lines are passed over.
+ * as not sound. Blank lines, and lines of nothing but commas as spreadsheets leave behind, are passed over.
  */
 public final class CsvRows implements Iterator<Row>, AutoCloseable {
     private static final int MOST_COLUMNS = 1000;
@@ -126,7 +126,12 @@ public final class CsvRows implements Iterator<Row>, AutoCloseable {
     }
 
     private static boolean isBlank(String[] cells) {
-        return cells.length == 0 || cells.length == 1 && cells[0].isBlank();
+        for (String cell : cells) {
+            if (!cell.isBlank()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Says why the parser gave up: text that is no text, a cell or a row without end, or a failing disk. */

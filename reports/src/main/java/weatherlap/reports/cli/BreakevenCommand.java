@@ -1,6 +1,5 @@
 package weatherlap.reports.cli;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -9,7 +8,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.BreakEvenSearch;
 
@@ -20,6 +18,7 @@ import weatherlap.reports.jobs.BreakEvenSearch;
             "",
             "NAME is a scalar of scenario.toml (glass_value_usd_per_ft2_year), labour-steps/STEP, materials/ITEM,",
             "lap-faults/FAULT, units/price_list, units/METHOD/OPERATION or wages/REGION/ROLE.",
+            "Without --houses 100 are simulated.",
             "",
             "Examples:",
             "  weatherlap breakeven --vary repair_cost_usd --out breakeven",
@@ -27,17 +26,13 @@ import weatherlap.reports.jobs.BreakEvenSearch;
             "  weatherlap breakeven --vary repair_cost_usd --vary horizon_years --out map"
         })
 final class BreakevenCommand implements Callable<Integer> {
+    private static final int HOUSES = 100;
+
     @Spec
     private CommandSpec spec;
 
     @Mixin
     private CommonOptions common;
-
-    @Parameters(
-            paramLabel = "PORTFOLIO",
-            arity = "0..1",
-            description = "Folder with houses.csv, elevations.csv, openings.csv; else the bundled demo.")
-    private Path portfolio;
 
     @Mixin
     private InputOptions input;
@@ -55,12 +50,8 @@ final class BreakevenCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "VALUE", description = "High end of it.")
     private Double to;
 
-    @Option(
-            names = "--houses",
-            paramLabel = "N",
-            defaultValue = "100",
-            description = "Houses to simulate, at even steps through the portfolio. Else ${DEFAULT-VALUE}.")
-    private int houses;
+    @Mixin
+    private SampleOption sample;
 
     @Mixin
     private OutputOptions output;
@@ -70,10 +61,8 @@ final class BreakevenCommand implements Callable<Integer> {
         if (names.size() > 2) {
             throw new ParameterException(spec.commandLine(), "--vary may be given once or twice");
         }
-        if (houses < 1) {
-            throw new ParameterException(spec.commandLine(), "--houses (" + houses + ") must be 1 or more");
-        }
-        new BreakEvenSearch(input.paths(portfolio), output.request(), names, optional(from), optional(to), houses)
+        int houses = sample.houses(HOUSES);
+        new BreakEvenSearch(input.paths(), output.request(), names, optional(from), optional(to), houses)
                 .run(common.messages());
         return 0;
     }

@@ -1,11 +1,9 @@
 package weatherlap.reports.cli;
 
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import weatherlap.reports.jobs.Calibrate;
 
@@ -25,21 +23,15 @@ final class CalibrateCommand implements Callable<Integer> {
     @Parameters(paramLabel = "JOBS.csv", description = "Finished jobs, one a row.")
     private Path jobs;
 
-    @Option(
-            names = "--assumptions",
-            paramLabel = "DIR",
-            description = "Folder of assumption tables to start from; else the bundled ones.")
-    private Path assumptions;
-
     @Mixin
-    private SetOptions set;
+    private AssumptionOptions assumptions;
 
     @Mixin
     private OutputOptions output;
 
     @Override
     public Integer call() throws Exception {
-        new Calibrate(jobs, Optional.ofNullable(assumptions), set.changes(), output.request()).run(common.messages());
+        new Calibrate(jobs, assumptions.folder(), assumptions.changes(), output.request()).run(common.messages());
         return 0;
     }
 }

@@ -10,7 +10,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Compare;
 import weatherlap.reports.jobs.InputPaths;
@@ -33,12 +32,6 @@ final class CompareCommand implements Callable<Integer> {
 
     @Mixin
     private CommonOptions common;
-
-    @Parameters(
-            paramLabel = "PORTFOLIO",
-            arity = "0..1",
-            description = "Folder with houses.csv, elevations.csv, openings.csv; else the bundled demo.")
-    private Path portfolio;
 
     @Mixin
     private InputOptions input;
@@ -72,10 +65,8 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (threads != null && (threads < 1 || threads > 1024)) {
-            throw new ParameterException(spec.commandLine(), "--threads (" + threads + ") must be from 1 to 1024");
-        }
         int used = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+        Bounds.within(spec, "--threads", used, 1, 1024);
         if (repeat != null) {
             return repeated(used);
         }
@@ -96,7 +87,7 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private InputPaths paths() {
-        InputPaths named = input.paths(portfolio);
+        InputPaths named = input.paths();
         List<String> changes = new ArrayList<>(named.changes());
         if (draws != null) {
             changes.add("draws=" + draws);

@@ -1,13 +1,10 @@
 package weatherlap.reports.cli;
 
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Drivers;
 
@@ -17,32 +14,26 @@ import weatherlap.reports.jobs.Drivers;
                 "Ranks the assumptions by what they do to the answer: Sobol' indices, swings, and what to measure next.",
         footer = {
             "",
+            "Without --houses 12 are simulated.",
+            "",
             "Examples:",
             "  weatherlap drivers --out drivers",
             "  weatherlap drivers my-houses --houses 24 --points 64 --out drivers"
         })
 final class DriversCommand implements Callable<Integer> {
+    private static final int HOUSES = 12;
+
     @Spec
     private CommandSpec spec;
 
     @Mixin
     private CommonOptions common;
 
-    @Parameters(
-            paramLabel = "PORTFOLIO",
-            arity = "0..1",
-            description = "Folder with houses.csv, elevations.csv, openings.csv; else the bundled demo.")
-    private Path portfolio;
-
     @Mixin
     private InputOptions input;
 
-    @Option(
-            names = "--houses",
-            paramLabel = "N",
-            defaultValue = "12",
-            description = "Houses to simulate, at even steps through the portfolio. Else ${DEFAULT-VALUE}.")
-    private int houses;
+    @Mixin
+    private SampleOption sample;
 
     @Option(
             names = "--draws",
@@ -84,21 +75,13 @@ final class DriversCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        within("--houses", houses, 1, 100_000);
-        within("--draws", draws, 1, 1_000_000);
-        within("--points", points, 2, 1 << 20);
-        within("--replicates", replicates, 2, 1000);
-        within("--rows", rows, 0, 400);
-        within("--information", information, 50, 1_000_000);
-        Drivers.Effort effort = new Drivers.Effort(houses, draws, points, replicates, rows, information);
-        new Drivers(input.paths(portfolio), output.request(), effort).run(common.messages());
+        Bounds.within(spec, "--draws", draws, 1, 1_000_000);
+        Bounds.within(spec, "--points", points, 2, 1 << 20);
+        Bounds.within(spec, "--replicates", replicates, 2, 1000);
+        Bounds.within(spec, "--rows", rows, 0, 400);
+        Bounds.within(spec, "--information", information, 50, 1_000_000);
+        Drivers.Effort effort = new Drivers.Effort(sample.houses(HOUSES), draws, points, replicates, rows, information);
+        new Drivers(input.paths(), output.request(), effort).run(common.messages());
         return 0;
-    }
-
-    private void within(String name, int value, int low, int high) {
-        if (value < low || value > high) {
-            throw new ParameterException(
-                    spec.commandLine(), name + " (" + value + ") must be from " + low + " to " + high);
-        }
     }
 }

@@ -41,7 +41,7 @@ final class Failures {
 
     private static String message(Throwable failure) {
         if (failure instanceof BadInput bad) {
-            return String.join("\n", bad.problems());
+            return String.join("\n", bad.problems()) + (bad.next().isEmpty() ? "" : "\nnext: " + bad.next());
         }
         if (failure instanceof OutputRefused) {
             return failure.getMessage();

@@ -10,11 +10,17 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Generate;
+import weatherlap.reports.jobs.WriteTemplate;
 
 @Command(
         name = "generate",
-        description = "Writes a synthetic portfolio.",
-        footer = {"", "Example:", "  weatherlap generate --houses 500 --seed 7 --climate --out made-up"})
+        description = "Writes a portfolio of made-up houses, or one to fill in.",
+        footer = {
+            "",
+            "Examples:",
+            "  weatherlap generate --template --out my-houses",
+            "  weatherlap generate --houses 500 --seed 7 --climate --out made-up"
+        })
 final class GenerateCommand implements Callable<Integer> {
     private static final long MOST = 1_000_000;
     private static final int MOST_JOBS = 100_000;
@@ -25,8 +31,13 @@ final class GenerateCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Option(names = "--houses", paramLabel = "N", required = true, description = "How many, 1 to 1,000,000.")
-    private long houses;
+    @Option(names = "--houses", paramLabel = "N", description = "How many, 1 to 1,000,000.")
+    private Long houses;
+
+    @Option(
+            names = "--template",
+            description = "Instead of made-up houses, write tables to fill in, with one example house and notes.")
+    private boolean template;
 
     @Option(names = "--seed", paramLabel = "S", description = "The same seed gives the same houses. Else: 1.")
     private long seed = 1;
@@ -53,12 +64,17 @@ final class GenerateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (houses < 1 || houses > MOST) {
-            throw new ParameterException(spec.commandLine(), "--houses (" + houses + ") must be from 1 to " + MOST);
+        if (template == (houses != null)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "one of --houses N (made-up houses) and --template (tables to fill in) is needed");
         }
-        if (jobs < 0 || jobs > MOST_JOBS) {
-            throw new ParameterException(spec.commandLine(), "--jobs (" + jobs + ") must be from 0 to " + MOST_JOBS);
+        if (template) {
+            new WriteTemplate(output.request()).run(common.messages());
+            return 0;
         }
+        Bounds.within(spec, "--houses", houses, 1, MOST);
+        Bounds.within(spec, "--jobs", jobs, 0, MOST_JOBS);
         new Generate(houses, seed, Optional.ofNullable(mix), climate, jobs, output.request()).run(common.messages());
         return 0;
     }

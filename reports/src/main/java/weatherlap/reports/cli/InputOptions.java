@@ -4,28 +4,28 @@ import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import weatherlap.reports.jobs.InputPaths;
 
-/** What is read beside a portfolio. */
+/** What a run reads: a portfolio, what is assumed of the shop, the weather. */
 final class InputOptions {
-    @Option(
-            names = "--assumptions",
-            paramLabel = "DIR",
-            description = "Folder of assumption tables, as written by `weatherlap assumptions`; else the bundled ones.")
-    private Path assumptions;
+    @Parameters(
+            paramLabel = "PORTFOLIO",
+            arity = "0..1",
+            description = "Folder with houses.csv, elevations.csv, openings.csv; else the bundled demo.")
+    private Path portfolio;
+
+    @Mixin
+    private AssumptionOptions assumptions;
 
     @Option(names = "--climate", paramLabel = "FILE", description = "Hourly weather; else that of an invented town.")
     private Path climate;
 
-    @Mixin
-    private SetOptions set;
-
-    /** @param portfolio null for the bundled demo */
-    InputPaths paths(Path portfolio) {
+    InputPaths paths() {
         return new InputPaths(
                 Optional.ofNullable(portfolio),
-                Optional.ofNullable(assumptions),
+                assumptions.folder(),
                 Optional.ofNullable(climate),
-                set.changes());
+                assumptions.changes());
     }
 }

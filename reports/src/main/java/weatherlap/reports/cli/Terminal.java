@@ -3,7 +3,6 @@ package weatherlap.reports.cli;
 import java.io.PrintWriter;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
-import me.tongfei.progressbar.ProgressBarStyle;
 import weatherlap.reports.jobs.Messages;
 
 /**
@@ -31,7 +30,7 @@ record Terminal(PrintWriter out, PrintWriter err, boolean quiet) implements Mess
     @Override
     public Progress progress(String task, int steps) {
         // a console is there only when neither standard input nor output is redirected
-        return quiet || steps < 2 || System.console() == null ? new Silent() : Bar.of(task, steps);
+        return quiet || steps == 1 || System.console() == null ? new Silent() : Bar.of(task, steps);
     }
 
     private static final class Silent implements Progress {
@@ -49,9 +48,8 @@ record Terminal(PrintWriter out, PrintWriter err, boolean quiet) implements Mess
     private record Bar(ProgressBar bar) implements Progress {
         static Bar of(String task, int steps) {
             return new Bar(new ProgressBarBuilder()
-                    .setTaskName(task)
-                    .setInitialMax(steps)
-                    .setStyle(ProgressBarStyle.ASCII)
+                    .setRenderer((state, width) ->
+                            ProgressLine.of(task, state.getCurrent(), steps, state.getTotalElapsed(), width))
                     .setUpdateIntervalMillis(200)
                     .clearDisplayOnFinish()
                     .build());

@@ -8,7 +8,6 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import weatherlap.reports.output.Version;
 
 /** The command line {@code weatherlap}: picks the command named by the first argument and runs it. */
 @Command(
@@ -17,19 +16,26 @@ import weatherlap.reports.output.Version;
         versionProvider = Weatherlap.VersionLine.class,
         description = "Compares full-flange and insert replacement of the windows of standing houses.",
         subcommands = {
+            CompareCommand.class,
             GenerateCommand.class,
-            CalibrateCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
-            CompareCommand.class,
             HandoutCommand.class,
             CrewsheetCommand.class,
-            DriversCommand.class,
-            BreakevenCommand.class,
+            AssumptionsCommand.class,
+            CalibrateCommand.class,
             ExposureCommand.class,
-            AssumptionsCommand.class
+            BreakevenCommand.class,
+            DriversCommand.class,
+            CompletionCommand.class
         },
-        footer = {"", "Example:", "  weatherlap compare --out report"},
+        footer = {
+            "",
+            "Examples:",
+            "  weatherlap compare --out report",
+            "  weatherlap generate --template --out my-houses",
+            "  weatherlap compare --help"
+        },
         exitCodeListHeading = "%nExit status:%n",
         exitCodeList = {"0:done", "1:a fault of the program", "2:bad usage or bad input"})
 public final class Weatherlap implements Runnable {
@@ -40,8 +46,7 @@ public final class Weatherlap implements Runnable {
 
     /** Runs the command line; the exit status. */
     public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
-        CommandLine commandLine = new CommandLine(new Weatherlap());
-        commandLine.setCaseInsensitiveEnumValuesAllowed(true);
+        CommandLine commandLine = commandLine();
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setParameterExceptionHandler(Failures::badUsage);
@@ -55,9 +60,14 @@ public final class Weatherlap implements Runnable {
         }
     }
 
+    /** All commands, ready to parse. */
+    static CommandLine commandLine() {
+        return new CommandLine(new Weatherlap()).setCaseInsensitiveEnumValuesAllowed(true);
+    }
+
     /** Names of the commands. */
     static Set<String> commands() {
-        return new CommandLine(new Weatherlap()).getSubcommands().keySet();
+        return commandLine().getSubcommands().keySet();
     }
 
     /** Called when no command was named, which is bad usage. */
@@ -69,7 +79,7 @@ public final class Weatherlap implements Runnable {
     static final class VersionLine implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            return new String[] {"weatherlap " + Version.current()};
+            return BuildInformation.current().lines().toArray(String[]::new);
         }
     }
 }

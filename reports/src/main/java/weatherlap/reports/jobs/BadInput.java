@@ -7,10 +7,21 @@ public final class BadInput extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     private final transient List<String> problems;
+    private final String next;
 
     public BadInput(List<String> problems) {
+        this(problems, "");
+    }
+
+    /** @param next what to do about it, a line; empty: the problems say it themselves */
+    BadInput(List<String> problems, String next) {
         super(String.join("\n", problems));
         this.problems = List.copyOf(problems);
+        this.next = next;
+    }
+
+    public String next() {
+        return next;
     }
 
     public List<String> problems() {

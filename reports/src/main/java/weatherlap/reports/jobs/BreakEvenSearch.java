@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import weatherlap.analysis.breakeven.BreakEven;
 import weatherlap.analysis.breakeven.BreakEven.Crossing;
@@ -68,14 +69,20 @@ public record BreakEvenSearch(
                 base.scenario().whole(Scalar.DRAWS),
                 Drivers.seed(inputs));
         String scope = simulated.size() + " of " + inputs.portfolio().houses().size() + " houses";
-        try (OutputFolder folder = output.open(paths.named())) {
+        try (OutputFolder folder = output.open(paths.named());
+                Messages.Progress progress = messages.progress("values tried", 0)) {
+            Function<Assumptions, Costs> costs = assumed -> {
+                Costs tried = portfolio.costs(assumed);
+                progress.step();
+                return tried;
+            };
             List<BreakEven> found = new ArrayList<>();
             for (Factor factor : factors) {
-                found.add(search(factor, base, portfolio, scope, folder, Drivers.seed(inputs)));
+                found.add(search(factor, base, costs, scope, folder, Drivers.seed(inputs)));
             }
             folder.write("breakeven.csv", Csv.of(BreakEvenTable.of(found)));
             if (factors.size() == 2) {
-                Drivers.write(folder, "map", map(factors, base, portfolio, scope));
+                Drivers.write(folder, "map", map(factors, base, costs, scope));
             }
             folder.commit(
                     new RunRecord(Version.current(), "breakeven", settings(inputs, simulated), inputs.checksums()));
@@ -123,7 +130,12 @@ public record BreakEvenSearch(
     }
 
     private BreakEven search(
-            Factor factor, Assumptions base, SimulatedPortfolio portfolio, String scope, OutputFolder folder, long seed)
+            Factor factor,
+            Assumptions base,
+            Function<Assumptions, Costs> costs,
+            String scope,
+            OutputFolder folder,
+            long seed)
             throws IOException {
         Map<Double, Costs> seen = Collections.synchronizedMap(new TreeMap<>());
         Factor.Span span = span(factor);
@@ -131,7 +143,7 @@ public record BreakEvenSearch(
                 factor.name(),
                 span.low(),
                 span.high(),
-                value -> seen.computeIfAbsent(value, v -> portfolio.costs(factor.set(base, v)))
+                value -> seen.computeIfAbsent(value, v -> costs.apply(factor.set(base, v)))
                         .differenceUsd(),
                 new BreakEven.Effort(STEPS, RESAMPLES, new Streams(seed)));
         Optional<Spread> crossing = found.crossings().stream().findFirst().map(BreakEvenSearch::spread);
@@ -159,12 +171,12 @@ public record BreakEvenSearch(
                 Math.max(crossing.high90(), crossing.value()));
     }
 
-    private BreakEvenMap map(List<Factor> factors, Assumptions base, SimulatedPortfolio portfolio, String scope) {
+    private BreakEvenMap map(List<Factor> factors, Assumptions base, Function<Assumptions, Costs> costs, String scope) {
         Factor across = factors.get(0);
         Factor up = factors.get(1);
-        PreferenceMap map =
-                PreferenceMap.over(across.name(), values(span(across)), up.name(), values(span(up)), (x, y) -> portfolio
-                        .costs(up.set(across.set(base, x), y))
+        PreferenceMap map = PreferenceMap.over(
+                across.name(), values(span(across)), up.name(), values(span(up)), (x, y) -> costs.apply(
+                                up.set(across.set(base, x), y))
                         .differenceUsd());
         return new BreakEvenMap(
                 scope,

@@ -9,8 +9,11 @@ public record CheckInputs(InputPaths paths) {
         int houses = inputs.portfolio().houses().size();
         int openings = inputs.portfolio().openingCount();
         int warnings = inputs.warnings().size();
-        messages.result(houses + (houses == 1 ? " house, " : " houses, ") + openings
+        String whose = paths.portfolio().isPresent() ? "" : "the bundled demo, ";
+        messages.result(whose + houses + (houses == 1 ? " house, " : " houses, ") + openings
                 + (openings == 1 ? " opening: " : " openings: ") + "nothing wrong"
                 + (warnings == 0 ? "" : ", " + warnings + (warnings == 1 ? " warning" : " warnings")));
+        paths.portfolio()
+                .ifPresent(folder -> messages.note("next: " + Next.command("compare", folder, "--out", "report")));
     }
 }

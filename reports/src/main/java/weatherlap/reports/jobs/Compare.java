@@ -130,7 +130,9 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
             folder.commit(new RunRecord(Version.current(), "compare", settings(inputs), inputs.checksums()));
             report.lines().forEach(messages::result);
         }
-        messages.note("the report is in " + output.folder());
+        messages.note("the report is in " + output.folder() + "; open "
+                + output.folder().resolve("report.html") + " or print "
+                + output.folder().resolve("report.pdf"));
     }
 
     private Comparison.Sum simulate(

@@ -75,6 +75,7 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
             folder.commit(new RunRecord(Version.current(), "generate", settings, inputs));
             messages.note(houses + " houses with " + openings + " openings are in " + output.folder()
                     + (jobs == 0 ? "" : ", and " + jobs + " jobs in jobs.csv with the shop's rates in true-rates.csv"));
+            messages.note("next: " + Next.command("compare", output.folder(), "--out", "report"));
         }
     }
 

@@ -2,6 +2,7 @@ package weatherlap.reports.jobs;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +74,7 @@ public record Inputs(
         Optional<Portfolio> portfolio = reader.take(readPortfolio.apply(tables));
         Optional<AssumptionTables> assumptions = reader.take(tables);
         Optional<Climate> read = paths.climate().map(ClimateReader::read).flatMap(reader::take);
-        reader.throwProblems();
+        reader.throwProblems(paths);
         reader.warnings.addAll(
                 SightlineOrder.exceptions(assumptions.orElseThrow().assumptions()));
         String name = paths.portfolio()
@@ -160,10 +161,25 @@ public record Inputs(
             return loaded.value();
         }
 
-        void throwProblems() {
+        void throwProblems(InputPaths paths) {
             if (!problems.isEmpty()) {
-                throw new BadInput(problems);
+                throw new BadInput(problems, next(paths));
             }
+        }
+
+        private static String check(InputPaths paths) {
+            List<Object> words = new ArrayList<>(List.of("check"));
+            paths.portfolio().ifPresent(words::add);
+            paths.assumptions().ifPresent(folder -> words.addAll(List.of("--assumptions", folder)));
+            paths.climate().ifPresent(file -> words.addAll(List.of("--climate", file)));
+            return Next.command(words.toArray());
+        }
+
+        private static String next(InputPaths paths) {
+            Optional<Path> missing = paths.portfolio().filter(folder -> !Files.exists(folder));
+            return missing.map(folder ->
+                            "begin a portfolio there with " + Next.command("generate", "--template", "--out", folder))
+                    .orElseGet(() -> "mend this (nothing was written), then " + check(paths));
         }
     }
 }

@@ -3,7 +3,6 @@ package weatherlap.reports.jobs;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import weatherlap.reports.handout.HandoutMaker;
 import weatherlap.reports.handout.TwoPages;
@@ -23,22 +22,15 @@ import weatherlap.sim.rain.RainClimate;
 /**
  * Writes the homeowner's handout of one house, as a page and as a printed sheet.
  *
- * @param house its key
+ * @param house its key; empty: the only one
  */
 public record MakeHandout(InputPaths paths, String house, Paper paper, OutputRequest output) {
     private static final String TITLE = "Two ways to replace your windows";
 
-    /** @throws BadInput with every problem of the tables, or where there is no such house */
+    /** @throws BadInput with every problem of the tables, or where there is no such house to show */
     public void run(Messages messages) throws IOException {
         Inputs inputs = Inputs.read(paths);
-        House found = inputs.portfolio().houses().stream()
-                .filter(candidate -> candidate.id().equals(house))
-                .findFirst()
-                .orElseThrow(() -> new BadInput(List.of(missing(inputs))));
-        if (found.openingCount() == 0) {
-            throw new BadInput(
-                    List.of("openings.csv: the house " + house + " has no opening; there is nothing to show"));
-        }
+        House found = OneHouse.of(inputs.portfolio().houses(), house);
         inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
         Scenario scenario = inputs.assumptions().assumptions().scenario();
         HandoutMaker handout = HandoutMaker.of(
@@ -50,28 +42,20 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, OutputReq
             byte[] page = Html.render("handout.jte", handout.page()).getBytes(StandardCharsets.UTF_8);
             folder.write("handout.html", Content.of(page));
             folder.write("handout.pdf", Pdf.of(TITLE, TwoPages.of(handout, paper)));
-            folder.commit(new RunRecord(Version.current(), "handout", settings(inputs, scenario), inputs.checksums()));
+            folder.commit(
+                    new RunRecord(Version.current(), "handout", settings(inputs, found, scenario), inputs.checksums()));
         }
         messages.note("the handout is in " + output.folder());
     }
 
-    private Map<String, Object> settings(Inputs inputs, Scenario scenario) {
+    private Map<String, Object> settings(Inputs inputs, House found, Scenario scenario) {
         Map<String, Object> settings = new LinkedHashMap<>();
         settings.put("portfolio", inputs.name());
         settings.put("climate", inputs.climate().name());
-        settings.put("house", house);
+        settings.put("house", found.id());
         settings.put("paper", paper.word());
         settings.put("seed", (long) scenario.value(Scalar.SEED));
         settings.put("draws", scenario.whole(Scalar.DRAWS));
         return settings;
-    }
-
-    private String missing(Inputs inputs) {
-        List<House> houses = inputs.portfolio().houses();
-        return "houses.csv: there is no house " + house
-                + (houses.isEmpty()
-                        ? "; the table holds none"
-                        : "; the first of " + houses.size() + " is "
-                                + houses.get(0).id());
     }
 }

@@ -8,7 +8,7 @@ public interface Messages {
     /** A line of the result itself. */
     void result(String line);
 
-    /** The beginning of a stretch of work of so many steps. */
+    /** The beginning of a stretch of work of so many steps; 0 where nobody knows how many. */
     Progress progress(String task, int steps);
 
     /** A stretch of work that is under way. Safe to call from several threads. */

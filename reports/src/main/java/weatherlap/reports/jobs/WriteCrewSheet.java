@@ -3,9 +3,7 @@ package weatherlap.reports.jobs;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import weatherlap.datasets.table.Nearest;
 import weatherlap.reports.crew.CrewSheet;
 import weatherlap.reports.crew.CrewSheets;
 import weatherlap.reports.output.Content;
@@ -26,13 +24,13 @@ import weatherlap.sim.run.HouseTakeoff;
 /**
  * Writes the crew's sheet of one house by one method.
  *
- * @param house its key
+ * @param house its key; empty: the only one
  */
 public record WriteCrewSheet(InputPaths paths, OutputRequest output, String house, Method method, Paper paper) {
     /** @throws BadInput with every problem of the tables, for a house that is not there or one without windows */
     public void run(Messages messages) throws IOException {
         Inputs inputs = Inputs.read(paths);
-        House found = found(inputs);
+        House found = OneHouse.of(inputs.portfolio().houses(), house);
         inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
         String program = "weatherlap " + Version.current() + ", portfolio " + inputs.name() + ".";
         CrewSheet sheet = CrewSheets.of(takeoff(inputs, found), paper, program);
@@ -42,7 +40,7 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
             folder.write("crewsheet.pdf", Pdf.of(CrewSheets.title(sheet), page));
             Map<String, Object> settings = new LinkedHashMap<>();
             settings.put("portfolio", inputs.name());
-            settings.put("house", house);
+            settings.put("house", found.id());
             settings.put("method", method.name());
             settings.put("paper", paper.word());
             settings.put("changes", paths.changes());
@@ -59,18 +57,5 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
                         RainClimate.of(inputs.climate(), assumptions.scenario()),
                         LeakTables.of(assumptions))
                 .get(method);
-    }
-
-    private House found(Inputs inputs) {
-        List<House> houses = inputs.portfolio().houses();
-        House found = houses.stream()
-                .filter(candidate -> candidate.id().equals(house))
-                .findFirst()
-                .orElseThrow(() -> new BadInput(List.of("--house: the portfolio has no house \"" + house + "\""
-                        + Nearest.hint(house, houses.stream().map(House::id).toList()))));
-        if (found.openingCount() == 0) {
-            throw new BadInput(List.of("--house: " + house + " has no window to work on"));
-        }
-        return found;
     }
 }

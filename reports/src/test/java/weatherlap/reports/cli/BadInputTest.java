@@ -96,7 +96,7 @@ class BadInputTest {
         Path out = temporary.resolve("none");
         Cli cli = Cli.run("compare", houses, "--assumptions", tables, "--climate", weather, "--out", out);
         assertThat(cli.status()).isEqualTo(2);
-        assertThat(cli.err().lines())
+        assertThat(cli.notes())
                 .hasSize(3)
                 .anyMatch(line -> line.startsWith("openings.csv:2:left_in"))
                 .anyMatch(line -> line.startsWith("materials.csv:2:price_low"))
@@ -110,7 +110,7 @@ class BadInputTest {
             Path folder = temporary.resolve(name);
             Cli cli = Cli.run("check", folder);
             assertThat(cli.status()).isEqualTo(2);
-            assertThat(cli.err().lines())
+            assertThat(cli.notes())
                     .containsExactly(
                             "houses.csv: there is no folder \"" + shortened(folder) + "\"",
                             "elevations.csv: there is no folder \"" + shortened(folder) + "\"",
@@ -136,7 +136,7 @@ class BadInputTest {
                     if (cases.indexOf(each) % 5 == 0) {
                         Cli check = Cli.run(
                                 command("check", arguments.apply(folder)).toArray());
-                        assertThat(lines(check.err(), folder)).containsExactlyElementsOf(each.errors());
+                        assertThat(lines(check, folder)).containsExactlyElementsOf(each.errors());
                         assertThat(check.status()).isEqualTo(2);
                     }
                 }));
@@ -151,7 +151,7 @@ class BadInputTest {
         List<Path> before = all();
         Cli cli = Cli.run(Stream.concat(arguments.apply(folder).stream(), Stream.of("--out", out))
                 .toArray());
-        assertThat(lines(cli.err(), folder)).containsExactlyElementsOf(each.errors());
+        assertThat(lines(cli, folder)).containsExactlyElementsOf(each.errors());
         assertThat(cli.status()).isEqualTo(2);
         assertThat(cli.out()).isEmpty();
         assertThat(all()).isEqualTo(before);
@@ -162,7 +162,7 @@ class BadInputTest {
         each.writeTo(folder);
         Cli cli = Cli.run(command("check", arguments.apply(folder)).toArray());
         assertThat(cli.status()).isZero();
-        assertThat(cli.err().lines().map(line -> line.replaceFirst("^warning: ", "")))
+        assertThat(cli.notes().map(line -> line.replaceFirst("^warning: ", "")))
                 .containsExactlyElementsOf(each.warnings());
     }
 
@@ -170,8 +170,8 @@ class BadInputTest {
         return Stream.concat(Stream.of(name), arguments.stream()).toList();
     }
 
-    private static List<String> lines(String err, Path folder) {
-        return err.lines()
+    private static List<String> lines(Cli cli, Path folder) {
+        return cli.notes()
                 .map(line -> Corpus.neutral(line, folder))
                 .map(line -> line.replace(
                         "(1700 to " + Year.now(ZoneOffset.UTC) + "); the nearest is " + Year.now(ZoneOffset.UTC),

@@ -13,4 +13,9 @@ record Cli(int status, String out, String err) {
         int status = Weatherlap.run(texts, new PrintWriter(out, true), new PrintWriter(err, true));
         return new Cli(status, out.toString(), err.toString());
     }
+
+    /** What was said on standard error, but for what to do next. */
+    java.util.stream.Stream<String> notes() {
+        return err.lines().filter(line -> !line.startsWith("next: "));
+    }
 }

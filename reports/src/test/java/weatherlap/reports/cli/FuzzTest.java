@@ -123,7 +123,7 @@ class FuzzTest {
             return true;
         }
         assertThat(cli.status()).as(what + ": " + cli.err()).isEqualTo(2);
-        assertThat(cli.err().lines()).as(what).isNotEmpty().allMatch(line -> MESSAGE.matcher(line)
+        assertThat(cli.notes()).as(what).isNotEmpty().allMatch(line -> MESSAGE.matcher(line)
                 .matches());
         assertThat(cli.out()).as(what).isEmpty();
         assertThat(out).doesNotExist();

@@ -1,0 +1,46 @@
+package weatherlap.reports.jobs;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import weatherlap.datasets.portfolio.TemplatePortfolio;
+import weatherlap.datasets.table.CsvText;
+import weatherlap.datasets.table.Schema;
+import weatherlap.reports.output.Content;
+import weatherlap.reports.output.OutputFolder;
+import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.output.RunRecord;
+import weatherlap.reports.output.Version;
+
+/** Writes a portfolio to fill in: the three tables with one made-up house, notes, and what each column holds. */
+public record WriteTemplate(OutputRequest output) {
+    public void run(Messages messages) throws IOException {
+        try (OutputFolder folder = output.open(List.of())) {
+            for (Schema table : TemplatePortfolio.TABLES) {
+                folder.write(table.file(), Content.of(TemplatePortfolio.bytes(table.file())));
+            }
+            folder.write("NOTES.txt", Content.of(TemplatePortfolio.bytes("NOTES.txt")));
+            folder.write("columns.csv", Content.of(columns().getBytes(StandardCharsets.UTF_8)));
+            folder.commit(new RunRecord(Version.current(), "generate", Map.of("template", true), new TreeMap<>()));
+        }
+        messages.note("three tables with one made-up house are in " + output.folder()
+                + "; read NOTES.txt there, put your houses in its place");
+        messages.note("next: " + Next.command("check", output.folder()));
+    }
+
+    private static String columns() {
+        return CsvText.line("table", "column", "must_be_filled", "holds", "meaning")
+                + TemplatePortfolio.TABLES.stream()
+                        .flatMap(table -> table.columns().stream()
+                                .map(column -> CsvText.line(
+                                        table.file(),
+                                        column.name(),
+                                        column.mayBeEmpty() ? "no" : "yes",
+                                        column.type().expected(),
+                                        column.meaning())))
+                        .collect(Collectors.joining());
+    }
+}

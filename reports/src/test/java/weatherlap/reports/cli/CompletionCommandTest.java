@@ -1,0 +1,54 @@
+package weatherlap.reports.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CompletionCommandTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void bashCompletesCommandsOptionsAndValues() throws Exception {
+        Assumptions.assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "no bash here");
+        Path script = Files.writeString(
+                folder.resolve("script"), Cli.run("completion", "bash").out());
+        assertThat(completed(script, "weatherlap", "comp")).contains("compare", "completion");
+        assertThat(completed(script, "weatherlap", "compare", "--assum")).containsExactly("--assumptions");
+        assertThat(completed(script, "weatherlap", "crewsheet", "--method", ""))
+                .containsExactly("full_flange", "insert");
+        assertThat(completed(script, "weatherlap", "handout", "--paper", "")).containsExactly("letter", "a4");
+    }
+
+    @Test
+    void zshGetsTheSameScript() {
+        assertThat(Cli.run("completion", "zsh").out())
+                .contains("bashcompinit")
+                .isEqualTo(Cli.run("completion", "bash").out());
+        assertThat(Cli.run("completion", "dos").status()).isEqualTo(2);
+    }
+
+    /** What bash offers for the last word. */
+    private List<String> completed(Path script, String... words) throws IOException, InterruptedException {
+        String line = "source " + script + "; COMP_WORDS=(" + String.join(" ", quoted(words)) + "); COMP_CWORD="
+                + (words.length - 1) + "; _complete_weatherlap; printf '%s\\n' \"${COMPREPLY[@]}\"";
+        Process bash = new ProcessBuilder("/bin/bash", "-c", line)
+                .redirectError(folder.resolve("err").toFile())
+                .start();
+        String out = new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(bash.waitFor(30, TimeUnit.SECONDS)).isTrue();
+        return out.lines().map(String::strip).toList();
+    }
+
+    private static List<String> quoted(String... words) {
+        return java.util.Arrays.stream(words).map(word -> "'" + word + "'").toList();
+    }
+}

@@ -1,0 +1,70 @@
+package weatherlap.reports.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** The help of each command. */
+class HelpTest {
+    private static Stream<CommandLine> commands() {
+        CommandLine all = Weatherlap.commandLine();
+        return Stream.concat(Stream.of(all), all.getSubcommands().values().stream());
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void everyCommandHasExamplesThatParse(CommandLine command) {
+        List<String> examples = Stream.of(
+                        command.getCommandSpec().usageMessage().footer())
+                .filter(line -> line.startsWith("  weatherlap "))
+                .map(line -> line.strip().substring("weatherlap ".length()))
+                .toList();
+        assertThat(examples).as(command.getCommandName()).isNotEmpty();
+        for (String example : examples) {
+            String words = example.split(" [>;|]", 2)[0];
+            CommandLine fresh = Weatherlap.commandLine();
+            CommandLine.ParseResult parsed = fresh.parseArgs(words.split(" "));
+            assertThat(parsed.hasSubcommand()).as(example).isTrue();
+        }
+        if (command.getParent() != null) {
+            assertThat(examples).anyMatch(example -> example.startsWith(command.getCommandName() + " "));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void everyOptionIsDescribedInOneSentence(CommandLine command) {
+        assertThat(command.getCommandSpec().args()).allSatisfy(arg -> assertThat(String.join("", arg.description()))
+                .endsWith("."));
+    }
+
+    /** An option of one name means one thing, but for those that say otherwise in their own words. */
+    @Test
+    void optionsOfOneNameAreDescribedAlike() {
+        Map<String, String> described = new TreeMap<>();
+        for (CommandLine command : Weatherlap.commandLine().getSubcommands().values()) {
+            for (OptionSpec option : command.getCommandSpec().options()) {
+                String before = described.putIfAbsent(option.longestName(), text(option));
+                boolean own =
+                        List.of("--houses", "--climate", "--draws", "--seed").contains(option.longestName());
+                if (before != null && !own) {
+                    assertThat(text(option)).as(command.getCommandName()).isEqualTo(before);
+                }
+            }
+        }
+        assertThat(described).containsKeys("--assumptions", "--out", "--paper", "--method", "--house");
+    }
+
+    private static String text(ArgSpec option) {
+        return String.join(" ", option.description());
+    }
+}

@@ -1,0 +1,103 @@
+package weatherlap.reports.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weatherlap.datasets.portfolio.TemplatePortfolio;
+import weatherlap.datasets.table.Schema;
+
+/** The tables to fill in. */
+class TemplateTest {
+    @TempDir
+    private static Path folder;
+
+    private static Path template;
+
+    @BeforeAll
+    static void write() {
+        template = folder.resolve("my houses");
+        Cli cli = Cli.run("generate", "--template", "--out", template);
+        assertThat(cli.status()).isZero();
+        assertThat(cli.err()).contains("NOTES.txt", "next: weatherlap check \"");
+    }
+
+    @Test
+    void theExampleIsSoundAndTheNotesAreNoInTheWay() {
+        Cli cli = Cli.run("check", template);
+        assertThat(cli.status()).isZero();
+        assertThat(cli.out()).isEqualTo("1 house, 1 opening: nothing wrong\n");
+    }
+
+    @Test
+    void everyColumnStandsInItsTableAndInTheList() throws IOException {
+        List<String> listed = Files.readAllLines(template.resolve("columns.csv"));
+        int columns = 0;
+        for (Schema table : TemplatePortfolio.TABLES) {
+            assertThat(Files.readAllLines(template.resolve(table.file())))
+                    .hasSize(2)
+                    .first()
+                    .isEqualTo(String.join(",", table.names()));
+            assertThat(listed)
+                    .anyMatch(line ->
+                            line.startsWith(table.file() + "," + table.names().get(0) + ",yes,"));
+            columns += table.columns().size();
+        }
+        assertThat(listed).hasSize(columns + 1);
+    }
+
+    @Test
+    void rowsOfNothingButCommasAreWhatSpreadsheetsLeaveBehind() throws IOException {
+        Path edited = folder.resolve("edited");
+        Files.createDirectories(edited);
+        for (Schema table : TemplatePortfolio.TABLES) {
+            String blank = ",".repeat(table.columns().size() - 1) + "\n";
+            Files.writeString(
+                    edited.resolve(table.file()), Files.readString(template.resolve(table.file())) + blank + blank);
+        }
+        assertThat(Cli.run("check", edited).out()).startsWith("1 house, 1 opening");
+    }
+
+    @Test
+    void anEditedTemplateIsNeverReplaced() throws IOException {
+        Path mine = folder.resolve("mine");
+        assertThat(Cli.run("generate", "--template", "--out", mine).status()).isZero();
+        Files.writeString(mine.resolve("houses.csv"), "house_id\n");
+        Cli cli = Cli.run("generate", "--template", "--out", mine, "--force");
+        assertThat(cli.status()).isEqualTo(2);
+        assertThat(cli.err()).contains("was edited");
+    }
+
+    @Test
+    void eitherATemplateOrMadeUpHouses() {
+        Path out = folder.resolve("neither");
+        assertThat(Cli.run("generate", "--out", out).err()).contains("--houses N", "--template");
+        assertThat(Cli.run("generate", "--template", "--houses", 3, "--out", out)
+                        .status())
+                .isEqualTo(2);
+        assertThat(out).doesNotExist();
+    }
+
+    @Test
+    void aMissingPortfolioIsShownTheWayToBegin() {
+        Path none = folder.resolve("none");
+        assertThat(Cli.run("check", none).err()).contains("weatherlap generate --template --out ");
+    }
+
+    @Test
+    void theOnlyHouseNeedsNoNaming() {
+        Path sheet = folder.resolve("sheet");
+        assertThat(Cli.run("crewsheet", template, "--method", "full-flange", "--out", sheet)
+                        .status())
+                .isZero();
+        assertThat(sheet.resolve("run.json")).content().contains("\"house\" : \"EXAMPLE\"");
+        assertThat(Cli.run("crewsheet", "--method", "insert", "--out", folder.resolve("no"))
+                        .err())
+                .contains("--house ID is missing", "60 houses");
+    }
+}
