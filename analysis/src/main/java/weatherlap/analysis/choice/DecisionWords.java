@@ -144,6 +144,7 @@ public final class DecisionWords {
     private static String text(String format, Object... values) {
         return String.format(Locale.ROOT, format, values)
                 .replaceAll("(?<=\\d),(?=\\d{3})", "\u202f")
-                .replace(" %", "\u202f%");
+                .replace(" %", "\u202f%")
+                .replace('\'', '\u2019');
     }
 }

@@ -6,6 +6,7 @@ import weatherlap.analysis.tables.Answer;
 import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.run.Summary;
 
 /** The answer of a comparison in sentences and in one table. */
 final class AnswerText {
@@ -28,9 +29,7 @@ final class AnswerText {
                 + Words.usd(answer.savedPerHouseUsd().mean()) + " less a house than "
                 + article(cheaper.other()) + ", price, expected leak damage and lost glass together.");
         lines.add("How sure: it is the cheaper one for the portfolio in " + Words.percent(answer.probability(), 0)
-                + " of the draws. In eight draws of ten it saves between "
-                + Words.usd(answer.savedPerHouseUsd().p10()) + " and "
-                + Words.usd(answer.savedPerHouseUsd().p90()) + " a house.");
+                + " of the draws. In eight draws of ten it " + saved(answer.savedPerHouseUsd()) + " a house.");
         lines.add(departures(answer));
         lines.add("What is given up and gained: " + article(cheaper) + " is priced at " + Words.usd(best.priceUsd())
                 + " against " + Words.usd(other.priceUsd()) + " a house, takes "
@@ -108,6 +107,12 @@ final class AnswerText {
             return "Make " + method + " the default, though it is not certain:";
         }
         return "It is close, with a lean to " + method + ":";
+    }
+
+    private static String saved(Summary usd) {
+        return usd.p10() < 0
+                ? "lies between costing " + Words.usd(-usd.p10()) + " more and saving " + Words.usd(usd.p90())
+                : "saves between " + Words.usd(usd.p10()) + " and " + Words.usd(usd.p90());
     }
 
     private static String departures(Answer answer) {

@@ -5,7 +5,7 @@ import weatherlap.charts.Tone;
 
 /** The style sheets of pages and printed sheets, with the palette and type of the pictures. */
 public final class Style {
-    private static final double SHEET_FIGURE_WIDTH_PX = 648;
+    private static final double SHEET_FIGURE_WIDTH_PX = 612;
     private static final double SHEET_FIGURE_HEIGHT_PX = 830;
 
     private Style() {}
