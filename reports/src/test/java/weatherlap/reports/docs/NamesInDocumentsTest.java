@@ -89,7 +89,13 @@ class NamesInDocumentsTest {
         assertThat(documents())
                 .extracting(
                         document -> Document.ROOT.relativize(document.file()).toString())
-                .contains("README.md", "DEVELOPERS.md", "sim/README.md", "datasets/README.md", "analysis/README.md");
+                .contains(
+                        "README.md",
+                        "DEVELOPERS.md",
+                        "reports/README.md",
+                        "sim/README.md",
+                        "datasets/README.md",
+                        "analysis/README.md");
         Document model = Document.of("sim/README.md");
         assertThat(model.code()).contains("FaultTreePublishedTest");
         assertThat(model.classLinks()).hasSizeGreaterThan(10);

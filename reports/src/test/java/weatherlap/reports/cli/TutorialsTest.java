@@ -1,0 +1,129 @@
+package weatherlap.reports.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+
+/**
+ * The commands of the documents do what the documents say.
+ *
+ * <p>A chapter runs in a folder of its own, from top to bottom: a block {@code csv FILE} is written as that file, lines that begin with
+ * {@code weatherlap} run, a block {@code text} is among what they print. Files that the chapter names in a folder are then there.
+ * Other lines of a shell are left out: they build the program.
+ */
+class TutorialsTest {
+    private static final Pattern BLOCK = Pattern.compile("(?m)^```(\\w+)(?: (\\S+))?\\n((?s:.*?))^```$|^    (\\S.*)$");
+    private static final Pattern NAMED_FILE = Pattern.compile("`([\\w.-]+/[\\w./-]+\\.\\w+)`");
+
+    @TempDir
+    private Path folder;
+
+    private final List<String> ran = new ArrayList<>();
+    private final StringBuilder printed = new StringBuilder();
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+                    reports/README.md, A shop owner with a spreadsheet of ten houses, 6
+                    reports/README.md, A salesperson with one family,                 5
+                    reports/README.md, An analyst with last year's job records,       5
+                    README.md,         Your own houses,                               5
+                    """, quoteCharacter = '"')
+    void runsAsWritten(String document, String chapter, int commands) throws IOException {
+        String text = chapter(document, chapter);
+        for (MatchResult block : BLOCK.matcher(text).results().toList()) {
+            if (block.group(4) != null) {
+                run(block.group(4));
+            } else if (block.group(1).equals("csv")) {
+                write(block.group(2), block.group(3));
+            } else if (block.group(1).equals("text")) {
+                assertThat(printed).contains(block.group(3).strip().lines().toList());
+            } else {
+                block.group(3).lines().forEach(this::run);
+            }
+        }
+        assertThat(ran).hasSize(commands);
+        assertThat(NAMED_FILE.matcher(text).results().map(match -> match.group(1)))
+                .filteredOn(file -> Files.isDirectory(folder.resolve(file.substring(0, file.indexOf('/'))))
+                        || document.startsWith("reports/"))
+                .allSatisfy(file -> assertThat(folder.resolve(file)).isNotEmptyFile());
+    }
+
+    /** The README's first command of all leaves what it says. */
+    @Test
+    void theFirstCommandLeavesWhatTheReadmeNames() throws IOException {
+        String text = chapter("README.md", "Two commands");
+        String line = text.lines()
+                .filter(words -> words.contains("weatherlap.jar compare"))
+                .findFirst()
+                .orElseThrow();
+        run("weatherlap " + line.substring(line.indexOf("compare")));
+        Path report = folder.resolve("demo-report");
+        List<String> files = Pattern.compile("`([\\w-]+\\.\\w+)`")
+                .matcher(text.substring(text.indexOf("The first leaves")))
+                .results()
+                .map(match -> match.group(1))
+                .toList();
+        assertThat(files)
+                .contains("report.html", "report.pdf", "workbook.xlsx", "run.json")
+                .allSatisfy(file -> assertThat(report.resolve(file)).isNotEmptyFile());
+    }
+
+    private static String chapter(String document, String title) throws IOException {
+        String text = Files.readString(Path.of("..").resolve(document));
+        int begin = text.indexOf("## " + title + "\n");
+        assertThat(begin).as("a chapter " + title).isNotNegative();
+        int end = text.indexOf("\n## ", begin);
+        return text.substring(begin, end < 0 ? text.length() : end);
+    }
+
+    private void write(String file, String text) throws IOException {
+        Path target = folder.resolve(file);
+        Files.createDirectories(target.getParent());
+        Files.writeString(target, text);
+    }
+
+    private void run(String line) {
+        if (!line.startsWith("weatherlap ")) {
+            return;
+        }
+        ran.add(line);
+        String[] words = line.substring("weatherlap ".length()).split(" ");
+        Set<String> paths = paths(words);
+        Object[] resolved = Arrays.copyOf(words, words.length, Object[].class);
+        for (int i = 1; i < words.length; i++) {
+            resolved[i] = paths.contains(words[i]) ? folder.resolve(words[i]).toString() : words[i];
+        }
+        Cli cli = Cli.run(resolved);
+        assertThat(cli.status()).as(line + "\n" + cli.err()).isZero();
+        printed.append(cli.out()).append(cli.err());
+    }
+
+    /** The words that name files or folders: those of arguments whose type is a path. */
+    private static Set<String> paths(String... words) {
+        CommandLine.ParseResult parsed =
+                Weatherlap.commandLine().parseArgs(words).subcommand();
+        Set<String> paths = new HashSet<>();
+        Stream.of(parsed.matchedOptions(), parsed.matchedPositionals())
+                .flatMap(List::stream)
+                .map(ArgSpec.class::cast)
+                .filter(arg -> arg.type() == Path.class)
+                .forEach(arg -> paths.addAll(arg.originalStringValues()));
+        return paths;
+    }
+}
