@@ -51,8 +51,7 @@ public record CompareReport(
 
     /** Writes the tables, {@code summary.json} and the workbook on one thread, the page, the sheet and the pictures on another. */
     public void write(OutputFolder folder) throws IOException {
-        ReportPage page = page();
-        Together.run(() -> writeTables(folder, workbookLines(page)), () -> writePages(folder, page));
+        Together.run(() -> writeTables(folder, workbookLines()), () -> writePages(folder, page()));
     }
 
     private void writeTables(OutputFolder folder, List<String> about) throws IOException {
@@ -96,11 +95,8 @@ public record CompareReport(
         TableView.Builder runTable = TableView.of("What the results depend on").texts("name", "value");
         run.forEach(runTable::row);
         return new ReportPage(
-                "Full-flange or insert: " + name,
-                Words.count(answer.houses(), "house", "houses") + ", "
-                        + Words.count(answer.openings(), "opening", "openings") + "; weather of " + climate + "; "
-                        + Words.count(results.draws(), "draw", "draws") + " a house."
-                        + (comparison.isSample() ? " " + sample() : ""),
+                title(),
+                scope(),
                 AnswerText.sentences(answer, years),
                 DecisionWords.rule(decision),
                 RuleViews.regrets(decision.study()),
@@ -120,18 +116,32 @@ public record CompareReport(
                 Unprintable.note(results.houses().stream().map(HouseResult::house), "report.html"));
     }
 
+    private String title() {
+        return "Full-flange or insert: " + name;
+    }
+
+    private String scope() {
+        Answer answer = comparison.answer();
+        return Words.count(answer.houses(), "house", "houses") + ", "
+                + Words.count(answer.openings(), "opening", "openings") + "; weather of " + climate + "; "
+                + Words.count(comparison.shown().draws(), "draw", "draws") + " a house."
+                + (comparison.isSample() ? " " + sample() : "");
+    }
+
     private String sample() {
         return "The rule, the pictures of single houses, the list of houses and the workbook rest on "
                 + Words.count(comparison.shown().houses().size(), "house", "houses")
                 + " spread evenly over the portfolio; all sums and the CSV tables hold every house.";
     }
 
-    private static List<String> workbookLines(ReportPage page) {
+    private List<String> workbookLines() {
+        List<String> answer =
+                AnswerText.sentences(comparison.answer(), assumptions.scenario().whole(Scalar.HORIZON_YEARS));
         return List.of(
-                page.title(),
-                page.scope(),
-                page.answer().get(0),
-                page.answer().get(1),
+                title(),
+                scope(),
+                answer.get(0),
+                answer.get(1),
                 "Numbers keep all their digits and are shown rounded. Ranges: one draw in ten lies below the 10 % point, nine in ten"
                         + " below the 90 % point.");
     }
