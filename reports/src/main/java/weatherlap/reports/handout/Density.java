@@ -34,10 +34,10 @@ public record Density(
     static List<Density> forPaper(int kinds) {
         List<Density> ladder = new ArrayList<>();
         if (kinds <= 5) {
-            ladder.add(new Density("large", 11, 76, 84, kinds, 0, true, false));
+            ladder.add(new Density("large", 11, 62, 80, kinds, 0, true, false));
         }
         if (kinds <= 8) {
-            ladder.add(new Density("roomy", 10.5, 64, 66, kinds, 0, true, false));
+            ladder.add(new Density("roomy", 10.5, 58, 64, kinds, 0, true, false));
         }
         if (kinds <= 11) {
             ladder.add(new Density("roomy", 10, 56, 50, kinds, 0, true, false));
