@@ -9,20 +9,23 @@ import java.util.Map;
 public final class KeyCheck {
     private final Schema schema;
     private final Problems problems;
+    private final List<String> needed;
     private final Map<String, Integer> lines = new HashMap<>();
     private final Map<String, String> spellings = new HashMap<>();
 
     public KeyCheck(Schema schema, Problems problems) {
         this.schema = schema;
         this.problems = problems;
+        needed = schema.columns().stream()
+                .filter(column -> !column.mayBeEmpty())
+                .map(Column::name)
+                .filter(schema.key()::contains)
+                .toList();
     }
 
     /** Holds a row against those before it; one that lacks a part of its key is passed over. */
     public void check(Row row) {
-        boolean whole = schema.columns().stream()
-                .allMatch(column ->
-                        column.mayBeEmpty() || !schema.key().contains(column.name()) || row.has(column.name()));
-        if (schema.key().isEmpty() || !whole) {
+        if (schema.key().isEmpty() || !needed.stream().allMatch(row::has)) {
             return;
         }
         List<String> parts = schema.key().stream().map(row::text).toList();

@@ -112,14 +112,14 @@ public final class WorkbookFile {
     /** Fills one cell; the width it wants, in characters. */
     private static double fill(Worksheet sheet, ResultTable result, int row, int c, Column column) {
         if (column.kind() == Column.Kind.TEXT) {
-            String text = text(result.text(row, column.name()));
+            String text = text(result.text(row, c));
             sheet.value(row + 1, c, text);
             if (column.name().equals("method")) {
                 tint(sheet, row + 1, c, text);
             }
             return text.length() * 1.1;
         }
-        OptionalDouble number = result.number(row, column);
+        OptionalDouble number = result.number(row, c);
         if (number.isPresent()) {
             if (!Double.isFinite(number.getAsDouble())) {
                 throw new IllegalArgumentException("A result (" + number + ") must be a finite number.");

@@ -16,10 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import weatherlap.datasets.Corpus;
+import weatherlap.reports.handout.HandoutFiles;
 import weatherlap.reports.jobs.BadInput;
 import weatherlap.reports.jobs.Compare;
 import weatherlap.reports.jobs.InputPaths;
-import weatherlap.reports.jobs.Messages;
 import weatherlap.reports.output.OutputRequest;
 
 /** A portfolio that is read house by house gives what one read whole gives: the same files to the byte, and the same messages. */
@@ -87,34 +87,7 @@ class HouseByHouseTest {
         Path folder = temporary.resolve(out);
         InputPaths paths =
                 new InputPaths(Optional.of(portfolio), Optional.empty(), Optional.empty(), List.of("draws=16"));
-        new Compare(paths, new OutputRequest(folder, false), 2, largestWholeBytes).run(new Silent());
+        new Compare(paths, new OutputRequest(folder, false), 2, largestWholeBytes).run(HandoutFiles.SILENT);
         return folder;
-    }
-
-    private static final class Silent implements Messages {
-        @Override
-        public void note(String line) {
-            // said to nobody
-        }
-
-        @Override
-        public void result(String line) {
-            // said to nobody
-        }
-
-        @Override
-        public Progress progress(String task, int steps) {
-            return new Progress() {
-                @Override
-                public void step() {
-                    // shown to nobody
-                }
-
-                @Override
-                public void close() {
-                    // nothing to end
-                }
-            };
-        }
     }
 }
