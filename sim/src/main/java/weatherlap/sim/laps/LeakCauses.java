@@ -1,52 +1,38 @@
 package weatherlap.sim.laps;
 
-import org.apache.commons.statistics.distribution.NormalDistribution;
+import java.util.Arrays;
+import weatherlap.sim.random.Normal;
 
 /**
  * The causes that openings share, a column a draw; both methods are given the same.
  *
- * @param logAdmitted natural logarithm of the admitted share of each fault, by position of the fault in its table; the same for all houses
- * @param houseUniform quality of the house's old laps, uniform on [0, 1), high is bad
- * @param crewUniform quality of this crew's work, likewise
+ * @param admitted the same for all houses
+ * @param houseStratum quality of the house's old laps, as the number of its stratum of {@link QualityStrata}, high is bad
+ * @param crewStratum quality of this crew's work, likewise
  * @param weatherNormal standard normal: how wet the years of the horizon are
+ * @param wettest the greatest of them
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop; compared by nobody
-public record LeakCauses(double[][] logAdmitted, double[] houseUniform, double[] crewUniform, double[] weatherNormal) {
-    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
-
-    public LeakCauses {
-        if (crewUniform.length != houseUniform.length || weatherNormal.length != houseUniform.length) {
-            throw new IllegalArgumentException("The columns of causes must be equally long.");
-        }
-    }
-
+public record LeakCauses(
+        AdmittedShares admitted, int[] houseStratum, int[] crewStratum, double[] weatherNormal, double wettest) {
     /**
-     * The causes of one house from uniforms.
+     * The causes of one house from uniforms on (0, 1), all equally many.
      *
-     * @param weatherUniform on (0, 1)
+     * @param oldLaps quality of the house's old laps, high is bad
+     * @param newLaps quality of this crew's work, likewise
+     * @param weather how wet the years of the horizon are
      */
-    public static LeakCauses of(
-            double[][] logAdmitted, double[] houseUniform, double[] crewUniform, double[] weatherUniform) {
-        double[] normal = new double[weatherUniform.length];
-        for (int d = 0; d < normal.length; d++) {
-            normal[d] = STANDARD.inverseCumulativeProbability(weatherUniform[d]);
-        }
-        return new LeakCauses(logAdmitted, houseUniform, crewUniform, normal);
+    public static LeakCauses of(AdmittedShares admitted, double[] oldLaps, double[] newLaps, double[] weather) {
+        double[] normal = Normal.quantiles(weather);
+        return new LeakCauses(
+                admitted,
+                QualityStrata.stratum(oldLaps),
+                QualityStrata.stratum(newLaps),
+                normal,
+                Arrays.stream(normal).max().orElseThrow());
     }
 
     public int draws() {
-        return houseUniform.length;
-    }
-
-    /** Logarithms of shares; of 0, minus infinity, which lets nothing in. Once a run. */
-    public static double[][] logarithms(double[][] shares) {
-        double[][] logs = new double[shares.length][];
-        for (int row = 0; row < shares.length; row++) {
-            logs[row] = shares[row].clone();
-            for (int d = 0; d < logs[row].length; d++) {
-                logs[row][d] = Math.log(logs[row][d]);
-            }
-        }
-        return logs;
+        return houseStratum.length;
     }
 }

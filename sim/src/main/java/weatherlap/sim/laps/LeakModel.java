@@ -1,7 +1,6 @@
 package weatherlap.sim.laps;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
@@ -88,18 +87,20 @@ public final class LeakModel {
     /** Chances and contributions for every draw of the causes. */
     public void run(LeakCauses causes, LeakDraws out) {
         out.prepare(paths.size());
-        Arrays.fill(out.damage(), 1);
-        Arrays.fill(out.callback(), 1);
-        Arrays.fill(out.sum, 0);
         for (int f = 0; f < paths.size(); f++) {
             boolean crew = paths.get(f).fault().kind() == FaultKind.NEW;
-            path(f, causes, crew ? causes.crewUniform() : causes.houseUniform(), out);
+            path(f, causes, crew ? causes.crewStratum() : causes.houseStratum(), out);
         }
         finish(out);
     }
 
-    private void path(int f, LeakCauses causes, double[] quality, LeakDraws out) {
-        double[] logAdmitted = causes.logAdmitted()[paths.get(f).faultIndex()];
+    private void path(int f, LeakCauses causes, int[] stratum, LeakDraws out) {
+        int fault = paths.get(f).faultIndex();
+        if (position(f, causes.admitted().highest(fault), causes.wettest()) <= 0) {
+            out.addDry(f);
+            return;
+        }
+        double[] logAdmitted = causes.admitted().logs(fault);
         double[] normal = causes.weatherNormal();
         double[] strata = standing[f];
         double[] table = tables[f];
@@ -107,10 +108,8 @@ public final class LeakModel {
         double perLog = knotsPerLog;
         double perNormal = knotsPerNormal;
         double last = LeakTable.lastPosition();
-        double[] survives = out.damage();
-        double[] survivesWarranty = out.callback();
-        double[] sum = out.sum;
         double[] own = out.byPath[f];
+        double[] early = out.early;
         double damaged = 0;
         double discounted = 0;
         int draws = causes.draws();
@@ -120,17 +119,20 @@ public final class LeakModel {
             int knot = (int) position;
             double share = position - knot;
             int at = knot * COLUMNS;
-            double stands = strata[(int) (quality[d] * QualityStrata.STRATA)];
+            double stands = strata[stratum[d]];
             double y = stands * (table[at] + share * (table[at + COLUMNS] - table[at]));
-            double early = stands * (table[at + 1] + share * (table[at + COLUMNS + 1] - table[at + 1]));
-            survives[d] *= 1 - y;
-            survivesWarranty[d] *= 1 - early;
-            sum[d] += y;
             own[d] = y;
+            early[d] = stands * (table[at + 1] + share * (table[at + COLUMNS + 1] - table[at + 1]));
             damaged += y;
             discounted += stands * (table[at + 2] + share * (table[at + COLUMNS + 2] - table[at + 2]));
         }
         out.discounting[f] = damaged > 0 ? discounted / damaged : 0;
+        out.add(own);
+    }
+
+    /** Where in the table the water of a path lies; at 0 and below it does no damage. */
+    private double position(int f, double logAdmitted, double normal) {
+        return firstPosition[f] + knotsPerLog * logAdmitted + knotsPerNormal * normal;
     }
 
     private void finish(LeakDraws out) {

@@ -4,8 +4,8 @@ import weatherlap.sim.Check;
 
 /**
  * The {@link DamageCurve} of one first line, tabulated over ln x so that a draw costs one look-up: damage within the horizon, damage
- * within the warranty, and the discounted damage within the horizon, between knots on a straight line. Below the first knot nothing is
- * kept; above the last a single year does damage even past a sound line, or the water exceeds any that a wall can see.
+ * within the warranty, and the discounted damage within the horizon, between knots on a straight line. At the first knot and below it
+ * nothing is kept; above the last a single year does damage even past a sound line, or the water exceeds any that a wall can see.
  *
  * <p>Values lie at most 1e-3 off the curve for spreads from 0.5 to 2 (a test holds it there).
  */
@@ -27,7 +27,7 @@ final class LeakTable {
         knotsPerLog = INTERVALS / (Math.log(LARGEST_LITRES) - lowest);
         values = new double[(INTERVALS + 2) * COLUMNS];
         DamageCurve curve = new DamageCurve(line, fragility, Math.max(horizonYears, warrantyYears));
-        for (int knot = 0; knot < INTERVALS + 2; knot++) {
+        for (int knot = 1; knot < INTERVALS + 2; knot++) {
             double[] damaged = curve.byYear(Math.exp(lowest + Math.min(knot, INTERVALS) / knotsPerLog));
             values[knot * COLUMNS] = damaged[horizonYears];
             values[knot * COLUMNS + 1] = damaged[warrantyYears];

@@ -53,6 +53,15 @@ final class QualityStrata {
         this.referenceWeight = referenceWeight;
     }
 
+    /** Number of the stratum in which each uniform of [0, 1) lies. */
+    static int[] stratum(double[] uniforms) {
+        int[] stratum = new int[uniforms.length];
+        for (int d = 0; d < stratum.length; d++) {
+            stratum[d] = (int) (uniforms[d] * STRATA);
+        }
+        return stratum;
+    }
+
     /** Means of the strata of θ, rising. */
     double[] of(SharedQuality quality) {
         double position = Math.log(quality.weight() / referenceWeight) / Math.log(STEP_OF_WEIGHT);

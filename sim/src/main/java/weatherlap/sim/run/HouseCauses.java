@@ -5,6 +5,8 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.laps.AdmittedShares;
+import weatherlap.sim.laps.LeakCauses;
 import weatherlap.sim.random.Normal;
 import weatherlap.sim.random.Uniforms;
 
@@ -13,19 +15,17 @@ import weatherlap.sim.random.Uniforms;
  *
  * @param pace of this crew on this job over the tables' minutes, mean 1
  * @param openingPace the same of each opening over its house, in table order over the walls, mean 1
- * @param houseUniform quality of the house's old laps, uniform, high is bad
- * @param crewUniform quality of this crew's work, likewise
- * @param weatherNormal how wet the years of the horizon are, standard normal
+ * @param leaks those of leaks
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
-record HouseCauses(
-        double[] pace, double[][] openingPace, double[] houseUniform, double[] crewUniform, double[] weatherNormal) {
+record HouseCauses(double[] pace, double[][] openingPace, LeakCauses leaks) {
     static final String OLD_LAPS = "old laps";
     static final String NEW_LAPS = "new laps";
     static final String WEATHER = "weather";
     private static final String PACE = "pace";
 
-    static HouseCauses of(House house, Scenario scenario, Uniforms uniforms) {
+    /** @param admitted see {@link LeakCauses} */
+    static HouseCauses of(House house, Scenario scenario, Uniforms uniforms, AdmittedShares admitted) {
         String id = house.id();
         double openingSpread = scenario.value(Scalar.OPENING_SPREAD);
         return new HouseCauses(
@@ -34,9 +34,11 @@ record HouseCauses(
                         .flatMap(e -> e.openings().stream().map(o -> key(e, o)))
                         .map(key -> Normal.factors(openingSpread, uniforms.opening(PACE, id, key)))
                         .toArray(double[][]::new),
-                uniforms.house(OLD_LAPS, id),
-                uniforms.house(NEW_LAPS, id),
-                Normal.quantiles(uniforms.house(WEATHER, id)));
+                LeakCauses.of(
+                        admitted,
+                        uniforms.house(OLD_LAPS, id),
+                        uniforms.house(NEW_LAPS, id),
+                        uniforms.house(WEATHER, id)));
     }
 
     private static String key(Elevation elevation, Opening opening) {

@@ -6,7 +6,6 @@ import java.util.List;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.laps.LeakCauses;
 import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakModel;
 import weatherlap.sim.price.JobCost;
@@ -44,13 +43,7 @@ record MethodDraws(
         double priceUsd,
         double[] costUsd) {
 
-    static MethodDraws of(
-            HouseTakeoff takeoff,
-            Scenario scenario,
-            World world,
-            HouseCauses causes,
-            LeakCauses leakCauses,
-            LeakDraws scratch) {
+    static MethodDraws of(HouseTakeoff takeoff, Scenario scenario, World world, HouseCauses causes, LeakDraws scratch) {
         WorkWeights weights = takeoff.work().weights();
         int openings = takeoff.openings().size();
         double[][] openingMinutes = new double[openings][];
@@ -66,7 +59,7 @@ record MethodDraws(
             openingUsd[o] = weighted(weights.openingItems()[o], world.itemPriceUsd(), draws);
             add(openingUsd[o], world.unitPriceFactor(), weights.unitUsd()[o], weights.openingFixedUsd()[o]);
             LeakModel model = takeoff.openings().get(o).leaks();
-            model.run(leakCauses, scratch);
+            model.run(causes.leaks(), scratch);
             leak[o] = scratch.damage().clone();
             contribution[o] =
                     Arrays.copyOf(scratch.contribution(), model.paths().size());

@@ -13,7 +13,7 @@ import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Portfolio;
-import weatherlap.sim.laps.LeakCauses;
+import weatherlap.sim.laps.AdmittedShares;
 import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.rain.RainClimate;
@@ -31,7 +31,7 @@ public final class Simulator {
     private final Uniforms uniforms;
     private final World world;
     private final LeakTables leakTables;
-    private final double[][] logAdmitted;
+    private final AdmittedShares admitted;
     private final ThreadLocal<LeakDraws> scratch;
 
     /**
@@ -53,7 +53,7 @@ public final class Simulator {
         this.uniforms = uniforms;
         this.world = world;
         this.leakTables = leakTables;
-        logAdmitted = LeakCauses.logarithms(world.admitted());
+        admitted = new AdmittedShares(world.admitted());
         scratch = ThreadLocal.withInitial(() -> new LeakDraws(world.draws()));
     }
 
@@ -114,13 +114,11 @@ public final class Simulator {
 
     private Map<Method, MethodDraws> draw(House house) {
         Scenario scenario = assumptions.scenario();
-        HouseCauses causes = HouseCauses.of(house, scenario, uniforms);
-        LeakCauses leakCauses =
-                new LeakCauses(logAdmitted, causes.houseUniform(), causes.crewUniform(), causes.weatherNormal());
+        HouseCauses causes = HouseCauses.of(house, scenario, uniforms, admitted);
         Map<Method, MethodDraws> drawn = new EnumMap<>(Method.class);
         takeoff(house)
                 .forEach((method, takeoff) ->
-                        drawn.put(method, MethodDraws.of(takeoff, scenario, world, causes, leakCauses, scratch.get())));
+                        drawn.put(method, MethodDraws.of(takeoff, scenario, world, causes, scratch.get())));
         return drawn;
     }
 

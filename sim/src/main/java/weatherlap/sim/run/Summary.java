@@ -1,6 +1,7 @@
 package weatherlap.sim.run;
 
-import java.util.Arrays;
+import org.apache.commons.statistics.descriptive.Quantile;
+import org.apache.commons.statistics.descriptive.Quantile.EstimationMethod;
 import weatherlap.sim.Check;
 
 /**
@@ -10,6 +11,9 @@ import weatherlap.sim.Check;
  * Fan 1996).
  */
 public record Summary(double mean, double p10, double p50, double p90) {
+    private static final Quantile QUANTILE =
+            Quantile.withDefaults().withCopy(true).with(EstimationMethod.HF7);
+
     public Summary {
         Check.finite("mean", mean);
         Check.finite("10 % point", p10);
@@ -28,19 +32,11 @@ public record Summary(double mean, double p10, double p50, double p90) {
 
     /** Of draws whose mean is known exactly. */
     public static Summary of(double exactMean, double[] draws) {
-        double[] sorted = draws.clone();
-        Arrays.sort(sorted);
-        return new Summary(exactMean, quantile(sorted, 0.1), quantile(sorted, 0.5), quantile(sorted, 0.9));
+        double[] points = QUANTILE.evaluate(draws, 0.1, 0.5, 0.9);
+        return new Summary(exactMean, points[0], points[1], points[2]);
     }
 
     public Summary times(double factor) {
         return new Summary(mean * factor, p10 * factor, p50 * factor, p90 * factor);
-    }
-
-    private static double quantile(double[] sorted, double p) {
-        double position = p * (sorted.length - 1);
-        int below = (int) position;
-        int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (position - below) * (sorted[above] - sorted[below]);
     }
 }

@@ -30,13 +30,21 @@ class LeakModelTest {
     private static final LeakTables TABLES = LapFixtures.tables();
     private static final HouseLaps LAPS = HouseLaps.of(LapFixtures.house(Barrier.HOUSEWRAP, List.of(OPENING)), TABLES);
 
-    static LeakCauses causes(int draws, long seed) {
+    static double[][] admitted(int draws, long seed) {
         Streams streams = new Streams(seed);
-        double[][] admitted = LapFixtures.FAULTS.stream()
+        return LapFixtures.FAULTS.stream()
                 .map(f -> PertQuantile.draws(f.admitted(), Sampling.PLAIN.uniforms(draws, streams.world(f.id()))))
                 .toArray(double[][]::new);
+    }
+
+    static LeakCauses causes(int draws, long seed) {
+        return causes(admitted(draws, seed), draws, seed);
+    }
+
+    static LeakCauses causes(double[][] admitted, int draws, long seed) {
+        Streams streams = new Streams(seed);
         return LeakCauses.of(
-                LeakCauses.logarithms(admitted),
+                new AdmittedShares(admitted),
                 Sampling.PLAIN.uniforms(draws, streams.world("house")),
                 Sampling.PLAIN.uniforms(draws, streams.world("crew")),
                 Sampling.PLAIN.uniforms(draws, streams.world("weather")));
@@ -72,15 +80,16 @@ class LeakModelTest {
     @Test
     void aDrawEqualsTheFaultTreeOfItsPaths() {
         LeakModel model = LeakModel.of(OPENING, Method.INSERT, LapFixtures.exposure(150), LAPS);
-        LeakCauses causes = causes(50, 4);
+        double[][] admitted = admitted(50, 4);
+        LeakCauses causes = causes(admitted, 50, 4);
         LeakDraws out = run(model, causes);
         for (int d = 0; d < causes.draws(); d++) {
-            assertThat(out.damage()[d]).isCloseTo(ExactProbability.of(tree(causes, d)), within(1e-3));
+            assertThat(out.damage()[d]).isCloseTo(ExactProbability.of(tree(causes, admitted, d)), within(1e-3));
         }
     }
 
     /** Damage = OR over faults of (fault stands AND its water does damage), from the curves without tables. */
-    private static FaultTree tree(LeakCauses causes, int draw) {
+    private static FaultTree tree(LeakCauses causes, double[][] admitted, int draw) {
         double sigma = Math.sqrt(Math.log1p(0.25 * 0.25 / 20));
         double weather = Math.exp(sigma * causes.weatherNormal()[draw] - sigma * sigma / 2);
         List<FaultTree> paths = new ArrayList<>();
@@ -88,11 +97,9 @@ class LeakModelTest {
             LapFault fault = LapFixtures.FAULTS.get(f);
             if (fault.method().covers(Method.INSERT)) {
                 boolean old = !fault.priorByBarrier().isEmpty();
-                double[] uniform = old ? causes.houseUniform() : causes.crewUniform();
-                double stands = LAPS.strata(f, OPENING)[(int) (256 * uniform[draw])];
-                double litres = LapFixtures.exposure(150).litresPerYear(fault.joint())
-                        * Math.exp(causes.logAdmitted()[f][draw])
-                        * weather;
+                int[] stratum = old ? causes.houseStratum() : causes.crewStratum();
+                double stands = LAPS.strata(f, OPENING)[stratum[draw]];
+                double litres = LapFixtures.exposure(150).litresPerYear(fault.joint()) * admitted[f][draw] * weather;
                 double damages = new DamageCurve(TABLES.lines().get(fault.firstLine()), TABLES.fragility(), 20)
                         .byYear(litres)[20];
                 paths.add(FaultTree.and(
@@ -142,7 +149,7 @@ class LeakModelTest {
         Arrays.fill(admitted[0], 0.05);
         LeakCauses random = causes(draws, 11);
         LeakCauses causes = new LeakCauses(
-                LeakCauses.logarithms(admitted), random.houseUniform(), random.crewUniform(), new double[draws]);
+                new AdmittedShares(admitted), random.houseStratum(), random.crewStratum(), new double[draws], 0);
         LeakDraws out = run(model, causes);
         double sigma2 = Math.log1p(0.25 * 0.25 / 20);
         double litres = 150 * 0.15 * 0.05 * Math.exp(-sigma2 / 2);

@@ -54,12 +54,10 @@ class LeakPropertyTest {
     void oneMoreFault(@ForAll long seed, @ForAll Method method, @ForAll @IntRange(min = 0, max = 5) int left) {
         List<LapFault> faults = new ArrayList<>(LapFixtures.FAULTS);
         LapFault last = faults.remove(left);
-        LeakCauses causes = LeakModelTest.causes(DRAWS, seed);
         Scenario scenario = LapFixtures.scenario();
-        List<double[]> shares = new ArrayList<>(List.of(causes.logAdmitted()));
+        List<double[]> shares = new ArrayList<>(List.of(LeakModelTest.admitted(DRAWS, seed)));
         shares.add(shares.remove(left));
-        LeakCauses ordered = new LeakCauses(
-                shares.toArray(double[][]::new), causes.houseUniform(), causes.crewUniform(), causes.weatherNormal());
+        LeakCauses ordered = LeakModelTest.causes(shares.toArray(double[][]::new), DRAWS, seed);
         double[] without = damage(
                 LeakTables.of(LapFixtures.assumptions(faults, scenario)), ordered, method, LapFixtures.exposure(80));
         faults.add(last);
@@ -89,12 +87,11 @@ class LeakPropertyTest {
             @ForAll @IntRange(min = 0, max = 5) int fault,
             @ForAll @DoubleRange(min = 1, max = 10) double factor) {
         LeakCauses causes = LeakModelTest.causes(DRAWS, seed);
-        double[][] raised = causes.logAdmitted().clone();
-        raised[fault] = raised[fault].clone();
+        double[][] raised = LeakModelTest.admitted(DRAWS, seed);
         for (int d = 0; d < DRAWS; d++) {
-            raised[fault][d] += Math.log(factor);
+            raised[fault][d] *= factor;
         }
-        LeakCauses more = new LeakCauses(raised, causes.houseUniform(), causes.crewUniform(), causes.weatherNormal());
+        LeakCauses more = LeakModelTest.causes(raised, DRAWS, seed);
         for (Method method : Method.values()) {
             neverFalls(
                     damage(TABLES, causes, method, LapFixtures.exposure(60)),

@@ -1,0 +1,29 @@
+package weatherlap.sim.laps;
+
+import java.util.Arrays;
+
+/** Natural logarithms of the share of the water that each lap fault lets in, a column a draw; the same for all houses of a run. */
+public final class AdmittedShares {
+    private final double[][] logs;
+    private final double[] highest;
+
+    /** @param shares 0 to 1, by position of the fault in its table, then by draw; 0 lets nothing in */
+    public AdmittedShares(double[][] shares) {
+        logs = Arrays.stream(shares)
+                .map(draws -> Arrays.stream(draws).map(Math::log).toArray())
+                .toArray(double[][]::new);
+        highest = Arrays.stream(logs)
+                .mapToDouble(draws -> Arrays.stream(draws).max().orElseThrow())
+                .toArray();
+    }
+
+    /** By draw; minus infinity where nothing is let in. */
+    double[] logs(int fault) {
+        return logs[fault];
+    }
+
+    /** The greatest of {@link #logs}. */
+    double highest(int fault) {
+        return highest[fault];
+    }
+}
