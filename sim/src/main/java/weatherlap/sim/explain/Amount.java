@@ -40,12 +40,18 @@ public record Amount(String name, double value, String unit, Rule rule, List<Amo
     }
 
     public static Amount sum(String name, String unit, List<Amount> parts) {
-        double total = parts.stream().mapToDouble(Amount::value).sum();
+        double total = 0;
+        for (Amount part : parts) {
+            total += part.value();
+        }
         return new Amount(name, total, unit, Rule.SUM, parts, Optional.empty());
     }
 
     public static Amount product(String name, String unit, List<Amount> parts) {
-        double product = parts.stream().mapToDouble(Amount::value).reduce(1, (a, b) -> a * b);
+        double product = 1;
+        for (Amount part : parts) {
+            product *= part.value();
+        }
         return new Amount(name, product, unit, Rule.PRODUCT, parts, Optional.empty());
     }
 

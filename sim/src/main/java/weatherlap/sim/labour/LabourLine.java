@@ -47,6 +47,15 @@ public record LabourLine(LabourStep step, double quantity, List<Amount> factors)
         return minutes;
     }
 
+    /** Expected person-minutes of some lines together. */
+    public static double meanMinutes(List<LabourLine> lines) {
+        double minutes = 0;
+        for (LabourLine line : lines) {
+            minutes += line.meanMinutes();
+        }
+        return minutes;
+    }
+
     /** Person-minutes as a tree, down to the row. */
     public Amount amount() {
         Stream<Amount> base =

@@ -1,7 +1,6 @@
 package weatherlap.sim.laps;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
@@ -67,30 +66,33 @@ public final class HouseLaps {
         return row.kind() == FaultKind.NEW ? tables.crew(fault).mean() : FaultPrior.of(row, house);
     }
 
-    /** Probability that a fault stands at an opening, after the evidence. */
-    double probability(int fault, Opening opening) {
-        return sight(fault, opening).saysNothing()
-                ? quality(fault).mean()
-                : Math.min(1, Arrays.stream(strata(fault, opening)).average().orElseThrow());
-    }
-
     /** What the notes on an opening say of a fault. */
     Likelihood sight(int fault, Opening opening) {
         return Likelihood.of(fault(fault), opening, reliability);
     }
 
-    /** Probability that a fault stands at an opening, by stratum of the quality of the house (or crew). */
-    double[] strata(int fault, Opening opening) {
+    /**
+     * Probability that a fault stands at an opening, after the evidence.
+     *
+     * @param probability over all qualities
+     * @param byStratum given the stratum of the quality of the house (or crew)
+     */
+    @SuppressWarnings("ArrayRecordComponent") // column of the hot loop
+    record Standing(double probability, double[] byStratum) {}
+
+    Standing standing(int fault, Opening opening) {
         Likelihood sight = sight(fault, opening);
         double[] shared = strata.get(fault);
         if (sight.saysNothing()) {
-            return shared;
+            return new Standing(quality(fault).mean(), shared);
         }
         double[] own = new double[shared.length];
+        double sum = 0;
         for (int i = 0; i < own.length; i++) {
             own[i] = sight.update(shared[i]);
+            sum += own[i];
         }
-        return own;
+        return new Standing(Math.min(1, sum / own.length), own);
     }
 
     private LapFault fault(int index) {

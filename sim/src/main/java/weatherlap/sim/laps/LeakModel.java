@@ -64,16 +64,19 @@ public final class LeakModel {
         List<double[]> standing = new ArrayList<>();
         for (int f = 0; f < faults.size(); f++) {
             LapFault fault = faults.get(f);
-            double probability = fault.method().covers(method) ? laps.probability(f, opening) : 0;
-            if (probability > 0) {
+            if (!fault.method().covers(method)) {
+                continue;
+            }
+            HouseLaps.Standing stands = laps.standing(f, opening);
+            if (stands.probability() > 0) {
                 paths.add(new LeakPath(
                         f,
                         fault,
                         laps.prior(f),
-                        probability,
+                        stands.probability(),
                         exposure.litresPerYear(fault.joint()),
                         tables.passes(fault.firstLine())));
-                standing.add(laps.strata(f, opening));
+                standing.add(stands.byStratum());
             }
         }
         return new LeakModel(paths, standing.toArray(double[][]::new), exposure, tables);

@@ -24,6 +24,7 @@ import weatherlap.sim.laps.LeakPath;
 import weatherlap.sim.price.JobCost;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 import weatherlap.sim.run.OpeningResult.LeakCause;
+import weatherlap.sim.work.OpeningWork;
 
 /**
  * Sums the draws of a house up. Means of labour and material are exact, and that of a repair is: their causes are independent of all
@@ -34,14 +35,18 @@ final class HouseSummary {
     private final MethodDraws draws;
     private final Scenario scenario;
     private final double[] directUsd;
+    private final double allDirectUsd;
     private final double[] openingMaterialUsd;
+    private final List<OpeningWork> work;
 
     private HouseSummary(House house, MethodDraws draws, Scenario scenario) {
         this.house = house;
         this.draws = draws;
         this.scenario = scenario;
         directUsd = draws.takeoff().directUsd();
+        allDirectUsd = Arrays.stream(directUsd).sum();
         openingMaterialUsd = draws.takeoff().work().openingMaterialUsd();
+        work = draws.takeoff().work().openings();
     }
 
     static HouseResult of(House house, Map<Method, MethodDraws> drawn, Assumptions assumptions) {
@@ -84,7 +89,7 @@ final class HouseSummary {
                 geometry.codeFlags(),
                 geometry.order().widthIn(),
                 geometry.order().heightIn(),
-                Summary.of(draws.takeoff().work().openings().get(o).meanMinutes(), draws.openingMinutes()[o]),
+                Summary.of(work.get(o).meanMinutes(), draws.openingMinutes()[o]),
                 Summary.of(openingMaterialUsd[o], draws.openingUsd()[o]),
                 priceUsd(o),
                 opening.exposure(),
@@ -139,7 +144,7 @@ final class HouseSummary {
     }
 
     private double priceUsd(int o) {
-        return draws.priceUsd() * directUsd[o] / Arrays.stream(directUsd).sum();
+        return draws.priceUsd() * directUsd[o] / allDirectUsd;
     }
 
     private MethodResult method() {

@@ -23,6 +23,7 @@ import weatherlap.sim.quantity.HouseQuantities;
 import weatherlap.sim.rain.OpeningExposure;
 import weatherlap.sim.rain.OpeningRain;
 import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.work.OpeningWork;
 import weatherlap.sim.work.WorkTakeoff;
 
 /**
@@ -133,8 +134,9 @@ public record HouseTakeoff(
     double[] directUsd() {
         double[] usd = work.openingMaterialUsd();
         double wage = work.personHour().value();
+        List<OpeningWork> all = work.openings();
         for (int o = 0; o < usd.length; o++) {
-            usd[o] += Units.minutesToHours(work.openings().get(o).meanMinutes()) * wage;
+            usd[o] += Units.minutesToHours(all.get(o).meanMinutes()) * wage;
         }
         return usd;
     }

@@ -20,13 +20,11 @@ public record ElevationWork(Elevation elevation, List<LabourLine> lines, List<Op
 
     /** Mean person-minutes, those of its openings in: the value of {@link #labour()}. */
     public double meanMinutes() {
-        return Stream.concat(
-                        Stream.of(lines.stream()
-                                .mapToDouble(LabourLine::meanMinutes)
-                                .sum()),
-                        openings.stream().map(OpeningWork::meanMinutes))
-                .mapToDouble(minutes -> minutes)
-                .sum();
+        double minutes = LabourLine.meanMinutes(lines);
+        for (OpeningWork opening : openings) {
+            minutes += opening.meanMinutes();
+        }
+        return minutes;
     }
 
     /** Mean person-minutes, those of its openings in. */

@@ -19,7 +19,7 @@ public record OpeningWork(Opening opening, List<LabourLine> lines, Amount unit, 
 
     /** Mean person-minutes, the value of {@link #labour()}. */
     public double meanMinutes() {
-        return lines.stream().mapToDouble(LabourLine::meanMinutes).sum();
+        return LabourLine.meanMinutes(lines);
     }
 
     /** Mean person-minutes. */

@@ -96,19 +96,15 @@ public record WorkTakeoff(
     private static CrewDays days(LabourTakeoff labour, List<ElevationWork> elevations) {
         Scenario scenario = labour.assumptions().scenario();
         int crew = scenario.whole(Scalar.CREW_SIZE);
-        double lostMinutes = scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY) + mean(labour.ofDays(1)) / crew;
+        double lostMinutes = scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY) + LabourLine.meanMinutes(labour.ofDays(1)) / crew;
         double dayMinutes = scenario.value(Scalar.HOURS_PER_DAY) * Units.MINUTES_PER_HOUR - lostMinutes;
-        double shared = mean(labour.ofJob())
-                + elevations.stream().mapToDouble(e -> mean(e.lines())).sum();
+        double shared = LabourLine.meanMinutes(labour.ofJob())
+                + elevations.stream().mapToDouble(e -> LabourLine.meanMinutes(e.lines())).sum();
         List<Double> openings = elevations.stream()
                 .flatMap(e -> e.openings().stream())
-                .map(o -> mean(o.lines()) / crew)
+                .map(o -> LabourLine.meanMinutes(o.lines()) / crew)
                 .toList();
         return CrewDays.pack(dayMinutes, shared / crew, openings);
-    }
-
-    private static double mean(List<LabourLine> lines) {
-        return lines.stream().mapToDouble(LabourLine::meanMinutes).sum();
     }
 
     /** All openings, in table order over the walls. */
@@ -119,8 +115,8 @@ public record WorkTakeoff(
     /** Mean person-minutes of the house, travel in: the value of {@link #labour()}. */
     public double meanMinutes() {
         return elevations.stream().mapToDouble(ElevationWork::meanMinutes).sum()
-                + mean(jobLines)
-                + mean(dayLines)
+                + LabourLine.meanMinutes(jobLines)
+                + LabourLine.meanMinutes(dayLines)
                 + travel().value();
     }
 

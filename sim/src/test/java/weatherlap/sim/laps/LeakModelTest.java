@@ -98,7 +98,7 @@ class LeakModelTest {
             if (fault.method().covers(Method.INSERT)) {
                 boolean old = !fault.priorByBarrier().isEmpty();
                 int[] stratum = old ? causes.houseStratum() : causes.crewStratum();
-                double stands = LAPS.strata(f, OPENING)[stratum[draw]];
+                double stands = LAPS.standing(f, OPENING).byStratum()[stratum[draw]];
                 double litres = LapFixtures.exposure(150).litresPerYear(fault.joint()) * admitted[f][draw] * weather;
                 double damages = new DamageCurve(TABLES.lines().get(fault.firstLine()), TABLES.fragility(), 20)
                         .byYear(litres)[20];
