@@ -33,8 +33,8 @@ class SimulatorTest {
     void aHouseDoesNotDependOnOthersOrThreads() {
         List<House> many =
                 IntStream.range(0, 9).mapToObj(i -> Town.house("H" + i)).toList();
-        Results alone = simulator(Sampling.SOBOL, 64, 7).run(new Portfolio(List.of(HOUSE)), 1, done -> {});
-        Results together = simulator(Sampling.SOBOL, 64, 7).run(new Portfolio(many), 3, done -> {});
+        Results alone = simulator(Sampling.SOBOL, 64, 7).run(new Portfolio(List.of(HOUSE)), 1);
+        Results together = simulator(Sampling.SOBOL, 64, 7).run(new Portfolio(many), 3);
         HouseResult one = alone.houses().get(0);
         HouseResult same = together.houses().get(1);
         assertThat(same.methods()).isEqualTo(one.methods());

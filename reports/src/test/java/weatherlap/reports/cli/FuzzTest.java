@@ -152,7 +152,7 @@ class FuzzTest {
                 List.of("draws=4")));
         try {
             for (HouseResult house :
-                    inputs.simulator().run(inputs.portfolio(), 1, done -> {}).houses()) {
+                    inputs.simulator().run(inputs.portfolio(), 1).houses()) {
                 for (Method method : Method.values()) {
                     MethodResult result = house.method(method);
                     assertThat(List.of(

@@ -48,41 +48,25 @@ record MethodDraws(
         int openings = takeoff.openings().size();
         double[][] openingMinutes = new double[openings][];
         double[][] openingUsd = new double[openings][];
-        double[][] leak = new double[openings][];
-        double[][] contribution = new double[openings][];
-        double[] openingDamageUsd = new double[openings];
-        int draws = world.draws();
-        double[] callbacks = new double[draws];
-        double[] damageUsd = new double[draws];
         for (int o = 0; o < openings; o++) {
             openingMinutes[o] = minutes(weights.openingSteps()[o], world, causes.pace(), causes.openingPace()[o]);
-            openingUsd[o] = weighted(weights.openingItems()[o], world.itemPriceUsd(), draws);
+            openingUsd[o] = weighted(weights.openingItems()[o], world.itemPriceUsd(), world.draws());
             add(openingUsd[o], world.unitPriceFactor(), weights.unitUsd()[o], weights.openingFixedUsd()[o]);
-            LeakModel model = takeoff.openings().get(o).leaks();
-            model.run(causes.leaks(), scratch);
-            leak[o] = scratch.damage().clone();
-            contribution[o] =
-                    Arrays.copyOf(scratch.contribution(), model.paths().size());
-            double discount = model.discountFactor(scratch);
-            for (int d = 0; d < draws; d++) {
-                callbacks[d] += scratch.callback()[d];
-                damageUsd[d] += leak[o][d] * discount * world.repairUsd()[d];
-            }
-            openingDamageUsd[o] = mean(leak[o]) * discount * world.meanRepairUsd();
         }
+        Leaks leaks = Leaks.of(takeoff, world, causes, scratch);
         double[] labourMinutes = labour(weights, openingMinutes, world, causes);
         double[] materialUsd = material(weights, world);
         Pricing pricing = Pricing.of(scenario);
-        JobCost expected = takeoff.work().expectedCost(mean(callbacks));
+        JobCost expected = takeoff.work().expectedCost(mean(leaks.callbacks()));
         double priceUsd = pricing.priceUsd(expected);
-        double[] costUsd = new double[draws];
         double callbackUsd = scenario.value(Scalar.CALLBACK_COST_USD);
-        for (int d = 0; d < draws; d++) {
+        double[] costUsd = new double[world.draws()];
+        for (int d = 0; d < costUsd.length; d++) {
             double hours = Units.minutesToHours(labourMinutes[d]);
             JobCost cost = new JobCost(
                     hours * weights.usdPerPersonHour(),
                     materialUsd[d],
-                    callbacks[d] * callbackUsd,
+                    leaks.callbacks()[d] * callbackUsd,
                     hours / weights.crewSize());
             costUsd[d] = pricing.fullCostUsd(priceUsd, cost);
         }
@@ -93,14 +77,58 @@ record MethodDraws(
                 openingMinutes,
                 materialUsd,
                 openingUsd,
-                leak,
-                contribution,
-                openingDamageUsd,
-                damageUsd,
+                leaks.chance(),
+                leaks.contribution(),
+                leaks.openingDamageUsd(),
+                leaks.damageUsd(),
                 pricing,
                 expected,
                 priceUsd,
                 costUsd);
+    }
+
+    /**
+     * The leaks of all openings.
+     *
+     * @param chance [opening][draw]: of damage within the horizon
+     * @param contribution [opening][path]: to the mean of the chance
+     * @param callbacks by draw: leaks expected within the warranty
+     */
+    private record Leaks(
+            double[][] chance,
+            double[][] contribution,
+            double[] openingDamageUsd,
+            double[] damageUsd,
+            double[] callbacks) {
+
+        static Leaks of(HouseTakeoff takeoff, World world, HouseCauses causes, LeakDraws scratch) {
+            int openings = takeoff.openings().size();
+            int draws = world.draws();
+            Leaks leaks = new Leaks(
+                    new double[openings][],
+                    new double[openings][],
+                    new double[openings],
+                    new double[draws],
+                    new double[draws]);
+            for (int o = 0; o < openings; o++) {
+                LeakModel model = takeoff.openings().get(o).leaks();
+                model.run(causes.leaks(), scratch);
+                leaks.chance[o] = scratch.damage().clone();
+                leaks.contribution[o] =
+                        Arrays.copyOf(scratch.contribution(), model.paths().size());
+                leaks.add(o, scratch.callback(), model.discountFactor(scratch), world);
+            }
+            return leaks;
+        }
+
+        private void add(int opening, double[] callback, double discount, World world) {
+            double[] own = chance[opening];
+            for (int d = 0; d < own.length; d++) {
+                callbacks[d] += callback[d];
+                damageUsd[d] += own[d] * discount * world.repairUsd()[d];
+            }
+            openingDamageUsd[opening] = mean(own) * discount * world.meanRepairUsd();
+        }
     }
 
     private static double[] labour(WorkWeights weights, double[][] openingMinutes, World world, HouseCauses causes) {

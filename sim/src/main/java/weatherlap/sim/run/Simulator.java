@@ -126,14 +126,10 @@ public final class Simulator {
      * Every house of a portfolio, in its order.
      *
      * @param threads 1 or more
-     * @param progress told the number of houses done, from the calling thread
      */
-    public Results run(Portfolio portfolio, int threads, Consumer<Integer> progress) {
+    public Results run(Portfolio portfolio, int threads) {
         List<HouseResult> houses = new ArrayList<>(portfolio.houses().size());
-        InChunks.of(portfolio.houses().iterator(), threads, this::simulate, Function.identity(), results -> {
-            houses.addAll(results);
-            progress.accept(houses.size());
-        });
+        run(portfolio.houses().iterator(), threads, Function.identity(), houses::addAll);
         return new Results(houses, draws());
     }
 

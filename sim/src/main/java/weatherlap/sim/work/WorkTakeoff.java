@@ -96,10 +96,13 @@ public record WorkTakeoff(
     private static CrewDays days(LabourTakeoff labour, List<ElevationWork> elevations) {
         Scenario scenario = labour.assumptions().scenario();
         int crew = scenario.whole(Scalar.CREW_SIZE);
-        double lostMinutes = scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY) + LabourLine.meanMinutes(labour.ofDays(1)) / crew;
+        double lostMinutes =
+                scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY) + LabourLine.meanMinutes(labour.ofDays(1)) / crew;
         double dayMinutes = scenario.value(Scalar.HOURS_PER_DAY) * Units.MINUTES_PER_HOUR - lostMinutes;
         double shared = LabourLine.meanMinutes(labour.ofJob())
-                + elevations.stream().mapToDouble(e -> LabourLine.meanMinutes(e.lines())).sum();
+                + elevations.stream()
+                        .mapToDouble(e -> LabourLine.meanMinutes(e.lines()))
+                        .sum();
         List<Double> openings = elevations.stream()
                 .flatMap(e -> e.openings().stream())
                 .map(o -> LabourLine.meanMinutes(o.lines()) / crew)

@@ -3,6 +3,7 @@ package weatherlap.sim.work;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 import static weatherlap.sim.work.WorkFixtures.elevation;
 import static weatherlap.sim.work.WorkFixtures.item;
 import static weatherlap.sim.work.WorkFixtures.opening;
@@ -121,7 +122,9 @@ class WorkTakeoffTest {
     private static void checkTree(Amount amount) {
         double[] parts = amount.parts().stream().mapToDouble(Amount::value).toArray();
         switch (amount.rule()) {
-            case SUM -> assertThat(java.util.Arrays.stream(parts).sum()).isEqualTo(amount.value());
+            case SUM ->
+                assertThat(amount.value())
+                        .isCloseTo(java.util.Arrays.stream(parts).sum(), withinPercentage(1e-12));
             case PRODUCT ->
                 assertThat(java.util.Arrays.stream(parts).reduce(1, (a, b) -> a * b))
                         .isEqualTo(amount.value());
