@@ -187,16 +187,10 @@ public record WorkTakeoff(
         List<OpeningWork> all = openings();
         double[] usd = new double[all.size()];
         for (int o = 0; o < usd.length; o++) {
-            int opening = o;
-            usd[o] = Stream.concat(
-                            Stream.of(
-                                    all.get(o).unit().value(),
-                                    all.get(o).tipping().value()),
-                            materials.stream()
-                                    .filter(line -> line.openings().get(opening) > 0)
-                                    .map(line -> line.openingUsd(opening)))
-                    .mapToDouble(part -> part)
-                    .sum();
+            usd[o] = all.get(o).unit().value() + all.get(o).tipping().value();
+            for (MaterialLine line : materials) {
+                usd[o] += line.openingUsd(o);
+            }
         }
         return usd;
     }
