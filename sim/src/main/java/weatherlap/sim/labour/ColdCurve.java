@@ -8,7 +8,7 @@ import weatherlap.sim.Check;
  * Time of hand work outdoors at a temperature, as a multiple of its time in mild weather. The curves disagree below 30 °F: two are
  * offered so that the difference can be seen.
  */
-public enum ColdCurve {
+enum ColdCurve {
     /**
      * PR = 9.448 + 0.0518 T − 2.819 ln T, T in °F, 1.000 at 54.4 °F. The published equation has a further term in relative
      * humidity, 3.89e-37·e^H, which adds at most 0.022 up to 80 % and is left out. Below 25 °F the value at 25 °F stands: the

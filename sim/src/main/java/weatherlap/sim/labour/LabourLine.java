@@ -1,8 +1,6 @@
 package weatherlap.sim.labour;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.LabourStep;
@@ -75,18 +73,5 @@ public record LabourLine(LabourStep step, double quantity, List<Amount> factors)
                         Amount.given("low", minutes.low(), unit, step.origin()),
                         Amount.given("likely", minutes.likely(), unit, step.origin()),
                         Amount.given("high", minutes.high(), unit, step.origin())));
-    }
-
-    /**
-     * Variance of the minutes of lines of one house, min². The minutes of a step are one unknown for the whole house, so the
-     * weights of a step are summed before they are squared; steps are independent of each other.
-     */
-    public static double variance(List<LabourLine> lines) {
-        Map<LabourStep, Double> weights = new LinkedHashMap<>();
-        lines.forEach(line -> weights.merge(line.step(), line.weight(), Double::sum));
-        return weights.entrySet().stream()
-                .mapToDouble(
-                        e -> e.getValue() * e.getValue() * e.getKey().minutes().variance())
-                .sum();
     }
 }

@@ -12,7 +12,7 @@ import weatherlap.sim.Check;
  * @param slope time of opening 2n over time of opening n, 0.5 to 1; 1: no learning
  * @see "Crawford's unit model as tabulated in cost-estimating handbooks; the tabulated values are in the tests"
  */
-public record LearningCurve(double slope) {
+record LearningCurve(double slope) {
     public LearningCurve {
         Check.within("learning slope", slope, 0.5, 1);
     }

@@ -76,7 +76,7 @@ public final class LeakTables {
         return fragility;
     }
 
-    public Map<FirstLine, LineOfDefence> lines() {
+    Map<FirstLine, LineOfDefence> lines() {
         return Collections.unmodifiableMap(lines);
     }
 

@@ -18,7 +18,7 @@ import weatherlap.sim.assumptions.Scenario;
  * @param life of the seal; empty: it does not age
  * @param renewYears the seal is renewed every so many years; 0: never
  */
-public record LineOfDefence(double soundPasses, double failedPasses, Optional<WeibullLife> life, int renewYears) {
+record LineOfDefence(double soundPasses, double failedPasses, Optional<WeibullLife> life, int renewYears) {
     public LineOfDefence {
         Check.fraction("share past a sound line", soundPasses);
         Check.within("share past a failed line", failedPasses, soundPasses, 1);

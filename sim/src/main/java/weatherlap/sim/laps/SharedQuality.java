@@ -45,12 +45,6 @@ public record SharedQuality(double mean, double weight) {
         return mean * (1 - mean) / (weight + 1);
     }
 
-    /** After n openings were seen for certain, k of which have the fault. */
-    public SharedQuality afterSeen(int faulty, int seen) {
-        Check.within("faulty openings", faulty, 0, seen);
-        return known() ? this : new SharedQuality((alpha() + faulty) / (weight + seen), weight + seen);
-    }
-
     /** After sights at several openings, one each. */
     public SharedQuality after(List<Likelihood> sights) {
         List<Likelihood> telling = sights.stream().filter(s -> !s.saysNothing()).toList();

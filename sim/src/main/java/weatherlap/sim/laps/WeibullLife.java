@@ -16,12 +16,6 @@ public record WeibullLife(double shape, double scaleYears) {
         Check.positive("Weibull scale", scaleYears);
     }
 
-    /** The life of which the shares {@code early} and {@code late} have failed by two ages in years, both shares in (0, 1). */
-    public static WeibullLife through(double earlyYears, double early, double lateYears, double late) {
-        double shape = Math.log(Math.log1p(-late) / Math.log1p(-early)) / Math.log(lateYears / earlyYears);
-        return new WeibullLife(shape, earlyYears / Math.pow(-Math.log1p(-early), 1 / shape));
-    }
-
     /** Share that has failed by an age, 0 to 1. */
     public double failedBy(double years) {
         return years <= 0 ? 0 : -Math.expm1(-Math.pow(years / scaleYears, shape));

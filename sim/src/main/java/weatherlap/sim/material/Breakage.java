@@ -12,7 +12,7 @@ import weatherlap.sim.house.SidingCondition;
  * and below (1.5, 5 and 12.5 %), straight between; doubled for brittle siding, and half as much again where nobody has looked. At
  * most 1.
  */
-public final class Breakage {
+final class Breakage {
     private static final double WARM_F = 50;
     private static final double FREEZING_F = 32;
     private static final double COLD_F = 20;

@@ -41,11 +41,6 @@ public record MaterialLine(Material item, List<Double> openings, double shared) 
         return quantity * item.quantityPerDriver() * (1 + item.wasteFraction()) / item.packageSize();
     }
 
-    /** What is paid, USD. */
-    public ThreePoint priceUsd() {
-        return item.price().times(packages());
-    }
-
     /** What the house pays. */
     public Amount amount() {
         Amount stock = Amount.product("stock needed", item.unit(), stockOf(driverQuantity()));

@@ -30,7 +30,7 @@ public final class NewUnit {
     }
 
     /** United inches of all units of an opening, in. */
-    static double unitedInches(Opening opening) {
+    private static double unitedInches(Opening opening) {
         return opening.frameWidthIn() + opening.units() * opening.frameHeightIn();
     }
 }

@@ -25,7 +25,7 @@ import weatherlap.sim.random.PertQuantile;
  * @param meanRepairUsd exact mean of it
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
-public record World(
+record World(
         double[][] stepMinutes,
         double[][] itemPriceUsd,
         double[][] admitted,

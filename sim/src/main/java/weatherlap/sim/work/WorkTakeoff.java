@@ -156,11 +156,6 @@ public record WorkTakeoff(
                 .toList();
     }
 
-    /** Variance of the person-minutes by the ranges of the steps, min². */
-    public double labourVariance() {
-        return LabourLine.variance(lines());
-    }
-
     /** Material of the house, USD: units, items in whole packages, permit and tipping. */
     public Amount material() {
         List<OpeningWork> all = openings();

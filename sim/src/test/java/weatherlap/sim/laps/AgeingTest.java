@@ -10,7 +10,13 @@ import weatherlap.sim.assumptions.FirstLine;
 /** How seals age. */
 class AgeingTest {
 
-    private static final WeibullLife SURVEY = WeibullLife.through(10, 0.55, 20, 0.95);
+    private static final WeibullLife SURVEY = through(10, 0.55, 20, 0.95);
+
+    /** The life of which the shares {@code early} and {@code late} have failed by two ages. */
+    private static WeibullLife through(double earlyYears, double early, double lateYears, double late) {
+        double shape = Math.log(Math.log1p(-late) / Math.log1p(-early)) / Math.log(lateYears / earlyYears);
+        return new WeibullLife(shape, earlyYears / Math.pow(-Math.log1p(-early), 1 / shape));
+    }
 
     @Test
     void weibullThroughTheSurveyOfJointsBeingResealed() {

@@ -6,28 +6,28 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.statistics.distribution.BetaDistribution;
 import org.junit.jupiter.api.Test;
 
 /** The beta-binomial belief, and its quantiles by table. */
 class SharedQualityTest {
 
-    @Test
-    void certainSightsAreConjugate() {
-        // Beta(2, 3), 3 of 4 openings faulty: Beta(5, 4), mean 5/9 (any textbook on the beta-binomial model).
-        SharedQuality after = new SharedQuality(0.4, 5).afterSeen(3, 4);
-        assertThat(after.alpha()).isCloseTo(5, within(1e-12));
-        assertThat(after.beta()).isCloseTo(4, within(1e-12));
-        assertThat(after.mean()).isCloseTo(5.0 / 9, within(1e-14));
+    /** Some openings seen for certain. */
+    private static List<Likelihood> seen(int faulty, int sound) {
+        return Stream.concat(
+                        Collections.nCopies(faulty, Likelihood.look(true, 1)).stream(),
+                        Collections.nCopies(sound, Likelihood.look(false, 1)).stream())
+                .toList();
     }
 
     @Test
-    void certainSightsAsLikelihoodsGiveTheSame() {
-        Likelihood faulty = Likelihood.look(true, 1);
-        Likelihood sound = Likelihood.look(false, 1);
-        SharedQuality after = new SharedQuality(0.4, 5).after(List.of(faulty, sound, faulty, faulty, Likelihood.NONE));
+    void certainSightsAreConjugate() {
+        // Beta(2, 3), 3 of 4 openings faulty: Beta(5, 4), mean 5/9 (any textbook on the beta-binomial model).
+        SharedQuality after = new SharedQuality(0.4, 5).after(seen(3, 1));
         assertThat(after.mean()).isCloseTo(5.0 / 9, within(1e-12));
-        assertThat(after.weight()).isCloseTo(9, within(1e-9));
+        assertThat(after.alpha()).isCloseTo(5, within(1e-9));
+        assertThat(after.beta()).isCloseTo(4, within(1e-9));
     }
 
     @Test
@@ -36,8 +36,8 @@ class SharedQualityTest {
         // Cov(X1, X2) = Var θ for two openings; Var X = μ(1 − μ).
         assertThat(quality.variance() / (0.2 * 0.8)).isCloseTo(0.3, within(1e-14));
         // Seeing one faulty opening raises the next from μ to μ + ρ(1 − μ).
-        assertThat(quality.afterSeen(1, 1).mean()).isCloseTo(0.2 + 0.3 * 0.8, within(1e-14));
-        assertThat(quality.afterSeen(0, 1).mean()).isCloseTo(0.2 - 0.3 * 0.2, within(1e-14));
+        assertThat(quality.after(seen(1, 0)).mean()).isCloseTo(0.2 + 0.3 * 0.8, within(1e-14));
+        assertThat(quality.after(seen(0, 1)).mean()).isCloseTo(0.2 - 0.3 * 0.2, within(1e-14));
     }
 
     @Test
@@ -77,7 +77,7 @@ class SharedQualityTest {
                         .after(List.of(Likelihood.look(true, 0.9)))
                         .mean())
                 .isZero();
-        assertThat(SharedQuality.of(1, 0.3).afterSeen(0, 3).mean()).isOne();
+        assertThat(SharedQuality.of(1, 0.3).after(seen(0, 3)).mean()).isOne();
     }
 
     @Test

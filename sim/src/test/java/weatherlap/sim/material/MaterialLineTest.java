@@ -45,7 +45,6 @@ class MaterialLineTest {
             sum += line.openingAmount(o).value();
         }
         assertThat(sum).isCloseTo(line.amount().value(), within(1e-8));
-        assertThat(line.priceUsd().mean()).isCloseTo(line.amount().value(), within(1e-8));
     }
 
     /** Validation. A 10.1 fl oz cartridge of 18.227 in³ fills 24.30 ft of a 1/4 in. square bead (by volume). */
