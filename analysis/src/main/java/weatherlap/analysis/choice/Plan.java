@@ -23,8 +23,4 @@ public record Plan(Map<String, Method> byElevation, double horizonCostUsd) {
         Set<Method> used = Set.copyOf(byElevation.values());
         return used.size() == 1 ? Optional.of(used.iterator().next()) : Optional.empty();
     }
-
-    public boolean mixed() {
-        return single().isEmpty();
-    }
 }

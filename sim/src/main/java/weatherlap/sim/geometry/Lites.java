@@ -47,11 +47,6 @@ public record Lites(Rect unit, Rect inside, List<Rect> sashes, List<Rect> lites,
         return new Lites(unit, inside, sashes(inside, meeting, operation), lites, tiling.pieces());
     }
 
-    /** Visible glass, in². */
-    public double glassIn2() {
-        return lites.stream().mapToDouble(Rect::areaIn2).sum();
-    }
-
     /** Lites that an operation divides a unit into. */
     static int count(Operation operation) {
         return switch (operation) {

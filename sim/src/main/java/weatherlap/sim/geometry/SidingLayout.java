@@ -1,7 +1,5 @@
 package weatherlap.sim.geometry;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.Opening;
@@ -63,17 +61,6 @@ public record SidingLayout(double widthIn, double eaveIn, double exposureIn, dou
                 course * exposureIn,
                 Math.min(widthIn, startIn + lengthIn),
                 Math.min(eaveIn, (course + 1) * exposureIn));
-    }
-
-    /** All panels, course by course from grade, left to right. */
-    public List<Rect> panels() {
-        List<Rect> rects = new ArrayList<>();
-        for (int course = 0; course < courses(); course++) {
-            for (int panel = 0; panel < panels(course); panel++) {
-                rects.add(panel(course, panel));
-            }
-        }
-        return List.copyOf(rects);
     }
 
     /** Lowest course that an opening meets; an opening that begins where a course ends does not meet it. */
