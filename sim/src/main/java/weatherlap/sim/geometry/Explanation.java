@@ -90,7 +90,7 @@ public final class Explanation {
     }
 
     /** Net clear width of one unit that opens, in. */
-    public Amount clearWidth() {
+    Amount clearWidth() {
         return switch (operation) {
             case DOUBLE_HUNG, SINGLE_HUNG, AWNING, PICTURE -> insideWidth("clear width: inside of the frame");
             case CASEMENT ->
@@ -109,7 +109,7 @@ public final class Explanation {
     }
 
     /** Net clear height of one unit that opens, in. */
-    public Amount clearHeight() {
+    Amount clearHeight() {
         return switch (operation) {
             case DOUBLE_HUNG, SINGLE_HUNG ->
                 Amount.difference(

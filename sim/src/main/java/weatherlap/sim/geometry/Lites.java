@@ -30,7 +30,7 @@ public record Lites(Rect unit, Rect inside, List<Rect> sashes, List<Rect> lites,
         pieces = List.copyOf(pieces);
     }
 
-    public static Lites of(Rect unit, Sightline sightline, Operation operation) {
+    static Lites of(Rect unit, Sightline sightline, Operation operation) {
         Rect inside = unit.inset(sightline.jambIn(), sightline.headIn(), sightline.sillIn());
         Tiling tiling = new Tiling();
         tiling.ring(Part.FRAME, unit, inside);

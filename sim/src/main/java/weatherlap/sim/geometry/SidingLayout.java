@@ -43,18 +43,18 @@ public record SidingLayout(double widthIn, double eaveIn, double exposureIn, dou
                 wall.panelLengthIn().getAsDouble()));
     }
 
-    public int courses() {
+    int courses() {
         return (int) Math.ceil((eaveIn - NOISE_IN) / exposureIn);
     }
 
     /** Panels in a course, from 0. */
-    public int panels(int course) {
+    int panels(int course) {
         double overIn = widthIn + cutIn(course) - lengthIn - NOISE_IN;
         return overIn <= 0 ? 1 : (int) Math.ceil(overIn / pitchIn()) + 1;
     }
 
     /** A panel as seen, with both its end laps. */
-    public Rect panel(int course, int panel) {
+    Rect panel(int course, int panel) {
         double startIn = panel * pitchIn() - cutIn(course);
         return Rect.between(
                 Math.max(0, startIn),
