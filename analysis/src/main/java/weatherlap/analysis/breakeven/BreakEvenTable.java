@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import weatherlap.analysis.breakeven.BreakEven.Crossing;
-import weatherlap.analysis.columns.Schemas;
+import weatherlap.analysis.columns.StudySchemas;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.ResultTables;
 import weatherlap.analysis.tables.TableBuilder;
@@ -20,7 +20,7 @@ public final class BreakEvenTable {
 
     /** One row a crossing; one without a value for a name that has none. */
     public static ResultTable of(List<BreakEven> found) {
-        TableBuilder table = new TableBuilder(Schemas.BREAKEVEN);
+        TableBuilder table = new TableBuilder(StudySchemas.BREAKEVEN);
         for (BreakEven one : found) {
             if (one.crossings().isEmpty()) {
                 String method = ResultTables.word(one.preferredAtLow());

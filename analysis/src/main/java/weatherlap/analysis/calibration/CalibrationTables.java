@@ -1,6 +1,6 @@
 package weatherlap.analysis.calibration;
 
-import weatherlap.analysis.columns.Schemas;
+import weatherlap.analysis.columns.StudySchemas;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.ResultTables;
 import weatherlap.analysis.tables.TableBuilder;
@@ -11,7 +11,7 @@ public final class CalibrationTables {
 
     /** One row a labour step, in table order. */
     public static ResultTable steps(Calibration calibration) {
-        TableBuilder table = new TableBuilder(Schemas.LABOUR_FIT);
+        TableBuilder table = new TableBuilder(StudySchemas.LABOUR_FIT);
         for (StepFit fit : calibration.steps()) {
             table.row(
                     fit.step().id(),
@@ -26,7 +26,7 @@ public final class CalibrationTables {
 
     /** One row a job with person-hours, in the order of the records. */
     public static ResultTable jobs(Calibration calibration) {
-        TableBuilder table = new TableBuilder(Schemas.JOB_FIT);
+        TableBuilder table = new TableBuilder(StudySchemas.JOB_FIT);
         for (FittedJob job : calibration.jobs()) {
             table.row(
                     job.job().id(),
