@@ -60,10 +60,9 @@ public final class HandoutMaker {
     }
 
     /** For paper, from the roomiest layout to the tightest. The tightest cuts what would not fit, and says so. */
-    Iterable<HandoutSheet> sheets(Paper paper) {
-        return () -> Density.forPaper(kinds.groups().size()).stream()
-                .map(density -> new HandoutSheet(handout(density), paper, density))
-                .iterator();
+    Stream<HandoutSheet> sheets(Paper paper) {
+        return Density.forPaper(kinds.groups().size()).stream()
+                .map(density -> new HandoutSheet(handout(density), paper, density));
     }
 
     private Handout handout(Density density) {
