@@ -2,7 +2,6 @@ package weatherlap.analysis.calibration;
 
 import weatherlap.analysis.columns.StudySchemas;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.ResultTables;
 import weatherlap.analysis.tables.TableBuilder;
 
 /** The tables that {@code calibrate} writes. */
@@ -30,7 +29,7 @@ public final class CalibrationTables {
         for (FittedJob job : calibration.jobs()) {
             table.row(
                     job.job().id(),
-                    ResultTables.word(job.job().method()),
+                    job.job().method().word(),
                     job.job().crew().orElse(""),
                     job.actualHours(),
                     job.tableHours(),

@@ -80,7 +80,7 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
             table.row(
                     kind,
                     share.label(),
-                    ResultTables.word(method),
+                    method.word(),
                     share.houses(),
                     share.openings(),
                     totals.glassLostPct(),

@@ -29,11 +29,11 @@ final class AnswerText {
         List<String> lines = new ArrayList<>();
         lines.add(verdict(answer) + " over " + horizonYears + " years it costs a family "
                 + Words.usd(answer.savedPerHouseUsd().mean()) + " less a house than "
-                + article(cheaper.other()) + ", price, expected leak damage and lost glass together.");
+                + cheaper.other().inSentence() + ", price, expected leak damage and lost glass together.");
         lines.add("How sure: it is the cheaper one for the portfolio in " + Words.percent(answer.probability(), 0)
                 + " of the draws. In eight draws of ten it " + saved(answer.savedPerHouseUsd()) + " a house.");
         lines.add(departures(answer));
-        lines.add("What is given up and gained: " + article(cheaper) + " is priced at " + Words.usd(best.priceUsd())
+        lines.add("What is given up and gained: " + cheaper.inSentence() + " is priced at " + Words.usd(best.priceUsd())
                 + " against " + Words.usd(other.priceUsd()) + " a house, takes "
                 + Words.percent(best.glassLostFraction(), 1)
                 + " of today\u2019s glass against " + Words.percent(other.glassLostFraction(), 1)
@@ -97,7 +97,7 @@ final class AnswerText {
     }
 
     private static String verdict(Answer answer) {
-        String method = article(answer.cheaper());
+        String method = answer.cheaper().inSentence();
         if (answer.probability() >= SURE) {
             return "Make " + method + " the default:";
         }
@@ -116,16 +116,12 @@ final class AnswerText {
     private static String departures(Answer answer) {
         if (answer.departures() == 0) {
             return "No house of the portfolio does better with "
-                    + article(answer.cheaper().other()) + ".";
+                    + answer.cheaper().other().inSentence() + ".";
         }
         return "Depart from it for " + answer.departures() + " of " + Words.count(answer.houses(), "house", "houses")
-                + ", where " + article(answer.cheaper().other()) + " has the lower expected cost; that saves another "
+                + ", where " + answer.cheaper().other().inSentence()
+                + " has the lower expected cost; that saves another "
                 + Words.usd(answer.savedByDepartingUsd() / answer.departures())
                 + " at each of them. They are marked house by house below.";
-    }
-
-    /** The method with its article, as it stands in a sentence. */
-    private static String article(Method method) {
-        return method == Method.INSERT ? "the insert" : "full-flange";
     }
 }

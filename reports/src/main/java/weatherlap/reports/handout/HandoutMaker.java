@@ -73,7 +73,7 @@ public final class HandoutMaker {
         return new Handout(
                 density.cut(house.label(), LONGEST_LABEL),
                 facts(house),
-                Contrast.sentences(result),
+                Merits.sentences(result),
                 offer.table(),
                 offer.priceHolds(),
                 sections,
@@ -117,10 +117,11 @@ public final class HandoutMaker {
                 ? "The gap is clear."
                 : share >= 0.7 ? "The gap is likely, not certain." : "It is close: either may cost less in the end.";
         return "Count price, likely leak damage and the worth of lost glass over " + years + " years. Then "
-                + Contrast.name(preferred) + " comes to "
-                + Phrases.usd(lower.horizonCostUsd().mean()) + " and " + Contrast.name(preferred.other()) + " to "
+                + preferred.inSentence() + " comes to "
+                + Phrases.usd(lower.horizonCostUsd().mean()) + " and "
+                + preferred.other().inSentence() + " to "
                 + Phrases.usd(other.horizonCostUsd().mean()) + " on average. In " + Phrases.percent(share)
-                + " of our trial runs " + Contrast.name(preferred) + " is lower. " + sure
+                + " of our trial runs " + preferred.inSentence() + " is lower. " + sure
                 + " How long you will stay and what light is worth to you is your call.";
     }
 

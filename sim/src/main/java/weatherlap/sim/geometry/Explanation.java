@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -58,9 +57,8 @@ public final class Explanation {
 
     /** Glass that one method loses against the unit that stands, ft². */
     public static Amount glassLost(OpeningGeometry geometry, Assumptions assumptions) {
-        String method = geometry.method() == Method.FULL_FLANGE ? "full-flange" : "insert";
         return Amount.difference(
-                "glass lost, " + method,
+                "glass lost, " + geometry.method().label(),
                 "ft²",
                 existing(geometry, assumptions).glass(),
                 replaced(geometry, assumptions).glass());
