@@ -1,6 +1,5 @@
 package weatherlap.analysis.drivers;
 
-import org.apache.commons.math3.stat.StatUtils;
 import weatherlap.sim.assumptions.Assumptions;
 
 /**
@@ -20,6 +19,14 @@ public record Differences(double[] costUsd, double[] risk) {
 
     /** The mean over the houses of each outcome. */
     double[] means() {
-        return new double[] {StatUtils.mean(costUsd), StatUtils.mean(risk)};
+        return new double[] {mean(costUsd), mean(risk)};
+    }
+
+    private static double mean(double[] values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value;
+        }
+        return sum / values.length;
     }
 }
