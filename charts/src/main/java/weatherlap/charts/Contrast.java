@@ -9,15 +9,15 @@ import java.awt.Color;
  * 0.7152 G + 0.0722 B of the linear components. Source: WCAG 2.1, definitions of contrast ratio and relative luminance
  * (standard).
  */
-public final class Contrast {
+final class Contrast {
 
     /** Least ratio for text of ordinary size, level AA (WCAG 2.1, criterion 1.4.3). */
-    public static final double LEAST_FOR_TEXT = 4.5;
+    static final double LEAST_FOR_TEXT = 4.5;
 
     private Contrast() {}
 
     /** From 1 (the same colour) to 21 (black on white). */
-    public static double ratio(Color one, Color other) {
+    static double ratio(Color one, Color other) {
         double a = luminance(one) + 0.05;
         double b = luminance(other) + 0.05;
         return Math.max(a, b) / Math.min(a, b);

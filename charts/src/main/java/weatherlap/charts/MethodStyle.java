@@ -9,8 +9,8 @@ import weatherlap.sim.assumptions.Method;
 
 /** How a method looks: its colour, and a shape, line and hatch that tell the methods apart where colour does not. */
 public enum MethodStyle {
-    FULL_FLANGE("full-flange", Tone.FULL_FLANGE, Tone.FULL_FLANGE_TEXT, Tone.FULL_FLANGE_TINT, false),
-    INSERT("insert", Tone.INSERT, Tone.INSERT_TEXT, Tone.INSERT_TINT, true);
+    FULL_FLANGE(Method.FULL_FLANGE.label(), Tone.FULL_FLANGE, Tone.FULL_FLANGE_TEXT, Tone.FULL_FLANGE_TINT, false),
+    INSERT(Method.INSERT.label(), Tone.INSERT, Tone.INSERT_TEXT, Tone.INSERT_TINT, true);
 
     private final String label;
     private final Tone fill;

@@ -3,7 +3,7 @@ package weatherlap.charts;
 /** The same quantity for both methods. */
 public record Pair<T>(T fullFlange, T insert) {
 
-    public T of(MethodStyle method) {
+    T of(MethodStyle method) {
         return switch (method) {
             case FULL_FLANGE -> fullFlange;
             case INSERT -> insert;

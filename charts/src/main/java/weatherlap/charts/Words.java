@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Text in pictures: cleaned of what XML or a line cannot hold, measured, shortened, broken into lines, joined. */
-public final class Words {
+final class Words {
 
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
     private static final double AXIS_PX = 560;

@@ -10,7 +10,7 @@ import org.assertj.core.data.Offset;
 import org.jfree.data.xy.XYSeries;
 import org.junit.jupiter.api.Test;
 
-/** What the pictures of a report hold and say, before they are drawn. */
+/** What the charts of a comparison hold and say, before they are drawn. */
 class ChartDataTest {
 
     private static final String SPACE = "\u202f";
@@ -175,17 +175,6 @@ class ChartDataTest {
     }
 
     @Test
-    void jobsSetAsideAreCounted() {
-        FittedHours chart = new FittedHours(
-                "",
-                List.of(
-                        new FittedHours.Job(MethodStyle.INSERT, 10, 12),
-                        new FittedHours.Job(MethodStyle.INSERT, 10, 40, Optional.of("job-7"))));
-        assertThat(chart.message()).endsWith("Set aside: 1 job, ringed and named where there is room.");
-        assertThat(chart.svg()).contains("job-7");
-    }
-
-    @Test
     void recordsRefuseWhatCannotBe() {
         assertThatThrownBy(() -> new Spread(2, 1, 3)).hasMessageContaining("middle");
         assertThatThrownBy(() -> new LeakRose.Ray(360, new Pair<>(0.1, 0.1))).hasMessageContaining("bearing");
@@ -209,125 +198,6 @@ class ChartDataTest {
                 .containsExactly(40, 60);
         assertThat(Spacing.apart(new double[] {98, 99}, new double[] {20, 20}, 0, 100))
                 .containsExactly(70, 90);
-    }
-
-    @Test
-    void litresNameTheWorstJointOfEachMethod() {
-        assertThat(Samples.litres().message())
-                .isEqualTo(
-                        "Past the first line get 1.1 L a year with full-flange and 6.6 L with an insert; most of it at the "
-                                + "sill (0.55) and at the sill (3.2), respectively.");
-        assertThat(Samples.litres().axis().getLabel()).isEqualTo("water past the first line, L a year");
-    }
-
-    @Test
-    void segmentsNameTheExtremesAndCountWhereFullFlangeCostsLess() {
-        assertThat(Samples.bySegment().message().replace(SPACE, " "))
-                .isEqualTo(
-                        "Cost over 15 years, full-flange less insert, is least for overhang none (\u2212$1 900) and greatest "
-                                + "for cladding stucco (+$6 100); full-flange costs less in 2 of 11 segments.");
-        assertThat(Samples.bySegment().axis().getLowerBound()).isEqualTo(-4000);
-    }
-
-    @Test
-    void driversAreRankedByTheirTotalIndex() {
-        DriverIndices chart = new DriverIndices(
-                "", "cost", List.of(Samples.driver("small", 0.1, 0.1), Samples.driver("large", 0.2, 0.7)));
-
-        assertThat(chart.drivers()).extracting(DriverIndices.Driver::label).containsExactly("large", "small");
-        assertThat(chart.message().replace(SPACE, " "))
-                .contains("large (70 %, alone 20 %) and small (10 %, alone 10 %)");
-    }
-
-    @Test
-    void swingsAreRankedByWidthAndSayWhatTurnsTheAnswer() {
-        Swings chart = Samples.swings();
-
-        assertThat(chart.swings())
-                .extracting(Swings.Swing::label)
-                .startsWith("repair cost", "prior of a reversed head lap");
-        assertThat(chart.message()).endsWith("changes with repair cost and prior of a reversed head lap.");
-        assertThat(new Swings("", "cost", 5, List.of(new Swings.Swing("a", "1", "2", 4, 6))).message())
-                .endsWith("No assumption alone changes which method costs less.");
-    }
-
-    @Test
-    void breakEvenSaysWhichMethodCostsLessOnEachSide() {
-        List<BreakEven.Point> points =
-                List.of(new BreakEven.Point(10, new Pair<>(5.0, 9.0)), new BreakEven.Point(0, new Pair<>(5.0, 1.0)));
-        BreakEven crossing =
-                new BreakEven("", "repair cost", "USD", "cost", points, Optional.of(new Spread(4, 5, 6.5)));
-        BreakEven none = new BreakEven("", "repair cost", "USD", "cost", points.subList(0, 1), Optional.empty());
-
-        assertThat(crossing.series(MethodStyle.INSERT).getX(0)).isEqualTo(0.0);
-        assertThat(crossing.variedAxis().getLabel()).isEqualTo("repair cost, USD");
-        assertThat(crossing.message())
-                .isEqualTo(
-                        "With repair cost below 5.00 USD insert costs less, above it full-flange (nine times in ten the "
-                                + "change lies between 4.00 and 6.50 USD).");
-        assertThat(none.message()).endsWith("full-flange costs less throughout: the costs do not cross.");
-    }
-
-    @Test
-    void breakEvenMapTakesOneRowOfChancesForEachRow() {
-        assertThat(Samples.breakEvenMap().message().replace(SPACE, " ")).contains("horizon, years from 5 to 20");
-        assertThatThrownBy(() -> new BreakEvenMap("", "x", "y", List.of("1"), List.of("1"), List.of()))
-                .hasMessageContaining("rows of chances");
-        assertThatThrownBy(() -> new BreakEvenMap("", "x", "y", List.of("1"), List.of("1"), List.of(List.of(0.1, 0.2))))
-                .hasMessageContaining("chances in a row");
-    }
-
-    @Test
-    void heatRunsFromInsertOverPaleToFullFlange() {
-        assertThat(HeatMap.color(0)).isEqualTo(Tone.INSERT.color());
-        assertThat(HeatMap.color(0.5)).isEqualTo(Tone.FAINT.color());
-        assertThat(HeatMap.color(1)).isEqualTo(Tone.FULL_FLANGE.color());
-    }
-
-    @Test
-    void portfolioMapWeighsTheSharesByHouses() {
-        PortfolioMap map = new PortfolioMap(
-                "",
-                "storeys",
-                "overhang, in.",
-                List.of("1", "2"),
-                List.of("0"),
-                List.of(new PortfolioMap.Cell(0, 0, 30, 1), new PortfolioMap.Cell(1, 0, 10, 0.2)));
-
-        assertThat(map.message().replace(SPACE, " "))
-                .startsWith(
-                        "Full-flange is preferred for 80 % of 40 houses; most for storeys 1 with overhang, in. 0 (100 %");
-        assertThatThrownBy(() -> new PortfolioMap(
-                        "", "x", "y", List.of("1"), List.of("1"), List.of(new PortfolioMap.Cell(1, 0, 1, 1))))
-                .hasMessageContaining("column");
-    }
-
-    @Test
-    void fittedHoursCountTheJobsNearTheFit() {
-        FittedHours chart = new FittedHours(
-                "",
-                List.of(
-                        new FittedHours.Job(MethodStyle.INSERT, 10, 12),
-                        new FittedHours.Job(MethodStyle.INSERT, 10, 13)));
-
-        assertThat(chart.message().replace(SPACE, " "))
-                .isEqualTo(
-                        "Of 2 jobs, 1 (50 %) took within 20 % of the fitted hours; on average they took +2.5 person-hours "
-                                + "against the fit.");
-        assertThat(chart.axis("h").getUpperBound()).isGreaterThanOrEqualTo(13);
-    }
-
-    @Test
-    void residualsNameTheLevelThatStandsFarthestOff() {
-        Residuals chart = new Residuals(
-                "",
-                List.of(new Residuals.Factor(
-                        "crew",
-                        List.of(
-                                new Residuals.Level("A", List.of(0.1, -0.1)),
-                                new Residuals.Level("B", List.of(-0.3, -0.2, 0.5))))));
-
-        assertThat(chart.message()).contains("stands crew B (3 jobs), with a median of \u221220");
     }
 
     /** The steps that are not shown count in the totals and are never called the longest. */

@@ -3,6 +3,7 @@ package weatherlap.charts;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import weatherlap.charts.drawing.Piece;
 import weatherlap.charts.drawing.WallDrawing;
 import weatherlap.charts.drawing.WindowDrawing;
@@ -20,6 +21,12 @@ final class Oddities {
     private Oddities() {}
 
     static List<Picture> all() {
+        return Stream.of(glassAndCosts(), rain(), houses(), assumptions(), breakEven(), calibration(), drawings())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static List<Picture> glassAndCosts() {
         return List.of(
                 new GlassLost("no openings", List.of()),
                 new GlassLost(
@@ -38,7 +45,11 @@ final class Oddities {
                         HOSTILE,
                         IntStream.range(0, 9)
                                 .mapToObj(i -> Samples.part(LABELS.get(i % 3), i == 4 ? 9e11 : 1, 3e10))
-                                .toList()),
+                                .toList()));
+    }
+
+    private static List<Picture> rain() {
+        return List.of(
                 new LeakRose("none", "risk", List.of()),
                 new LeakRose(UNBROKEN, ENDLESS, List.of(new LeakRose.Ray(77, new Pair<>(0.0, 1.0)))),
                 new LeakRose("none leaks", "risk", List.of(new LeakRose.Ray(0, new Pair<>(0.0, 0.0)))),
@@ -46,12 +57,11 @@ final class Oddities {
                 new ExposureRose(HOSTILE, HOSTILE, ENDLESS, List.of(new ExposureRose.Ray(359, 1e6, 0))),
                 new WallRose(List.of(), List.of()),
                 new WallRose(List.of(new WallRose.Ray(0, 0)), List.of(359.9)),
-                new WallRose(List.of(new WallRose.Ray(123, 1e9)), List.of(0.0, 0.0, 45.0)),
-                new WindowSketch(HOSTILE, new WindowDrawing.View(List.of(), 0, 1), 1),
-                new WindowSketch(
-                        UNBROKEN,
-                        new WindowDrawing.View(List.of(new Piece(Piece.Kind.GLASS, -500, -500, 1000, 0.01)), 0.07, 0),
-                        0.001),
+                new WallRose(List.of(new WallRose.Ray(123, 1e9)), List.of(0.0, 0.0, 45.0)));
+    }
+
+    private static List<Picture> houses() {
+        return List.of(
                 new CostRisk("none", "cost", "risk", List.of()),
                 new CostRisk("one", "cost", "risk", List.of(new CostRisk.House(UNBROKEN, HOSTILE, 0, 0, true))),
                 new CostRisk(
@@ -66,12 +76,6 @@ final class Oddities {
                                         0.5,
                                         true))
                                 .toList()),
-                new LabourBySteps("none", List.of()),
-                new LabourBySteps(
-                        ENDLESS,
-                        LABELS.stream()
-                                .map(label -> Samples.step(label, 123456, 0))
-                                .toList()),
                 new HouseTotals("none", "cost", List.of()),
                 new HouseTotals("one", HOSTILE, List.of(house(HOSTILE, 0, 0))),
                 new HouseTotals(
@@ -83,27 +87,17 @@ final class Oddities {
                 Samples.totals(13),
                 new ChanceOfMore("none", "cost", new Pair<>(List.of(), List.of())),
                 new ChanceOfMore("one draw", "cost", new Pair<>(List.of(100.0), List.of(100.0))),
-                new ChanceOfMore(UNBROKEN, UNBROKEN, new Pair<>(List.of(1.0, 1e9), List.of(-5.0, 1.0, 2.0))),
-                new LitresByJoint("none", List.of()),
-                new LitresByJoint(
-                        HOSTILE,
-                        LABELS.stream()
-                                .map(label -> new LitresByJoint.Joint(label, new Pair<>(0.0, 1e7)))
-                                .toList()),
-                new CostBySegment("none", "cost", List.of()),
-                new CostBySegment("no members", "cost", List.of(new CostBySegment.Group("group", List.of()))),
-                new CostBySegment(
-                        ENDLESS,
+                new ChanceOfMore(UNBROKEN, UNBROKEN, new Pair<>(List.of(1.0, 1e9), List.of(-5.0, 1.0, 2.0))));
+    }
+
+    private static List<Picture> assumptions() {
+        return List.of(
+                new LabourBySteps("none", List.of()),
+                new LabourBySteps(
                         ENDLESS,
                         LABELS.stream()
-                                .map(label -> new CostBySegment.Group(
-                                        label,
-                                        List.of(Samples.segment(label, 1_000_000, 3e8), Samples.segment(label, 1, 5))))
+                                .map(label -> Samples.step(label, 123456, 0))
                                 .toList()),
-                new CostBySegment(
-                        "all below zero",
-                        "cost",
-                        List.of(new CostBySegment.Group("group", List.of(Samples.segment("one", 1, -9e5))))),
                 new DriverIndices("none", "cost", List.of()),
                 new DriverIndices(
                         HOSTILE,
@@ -118,7 +112,11 @@ final class Oddities {
                         -5e8,
                         LABELS.stream()
                                 .map(label -> new Swings.Swing(label, label, label, -9e8, 3))
-                                .toList()),
+                                .toList()));
+    }
+
+    private static List<Picture> breakEven() {
+        return List.of(
                 new BreakEven("none", "x", "", "cost", List.of(), Optional.empty()),
                 new BreakEven(
                         "one point",
@@ -146,7 +144,11 @@ final class Oddities {
                         HOSTILE,
                         IntStream.range(0, 30).mapToObj(i -> LABELS.get(i % 3)).toList(),
                         LABELS,
-                        List.of(new PortfolioMap.Cell(7, 2, 1_000_000, 0.5), new PortfolioMap.Cell(29, 0, 1, 1))),
+                        List.of(new PortfolioMap.Cell(7, 2, 1_000_000, 0.5), new PortfolioMap.Cell(29, 0, 1, 1))));
+    }
+
+    private static List<Picture> calibration() {
+        return List.of(
                 new FittedHours("none", List.of()),
                 new FittedHours(ENDLESS, List.of(new FittedHours.Job(MethodStyle.INSERT, 0, 1e6))),
                 new Residuals("none", List.of()),
@@ -158,7 +160,16 @@ final class Oddities {
                                         List.of(
                                                 new Residuals.Level(label, List.of()),
                                                 new Residuals.Level(label, List.of(40.0)))))
-                                .toList()),
+                                .toList()));
+    }
+
+    private static List<Picture> drawings() {
+        return List.of(
+                new WindowSketch(HOSTILE, new WindowDrawing.View(List.of(), 0, 1), 1),
+                new WindowSketch(
+                        UNBROKEN,
+                        new WindowDrawing.View(List.of(new Piece(Piece.Kind.GLASS, -500, -500, 1000, 0.01)), 0.07, 0),
+                        0.001),
                 new WindowDrawing(HOSTILE, window(144, 8), window(0, 0), new WindowDrawing.View(List.of(), 0, 1)),
                 new WindowDrawing(UNBROKEN, window(8, 144), window(7.5, 143.9375), window(6, 100)),
                 new WallDrawing("bare", 120, 100, List.of(), List.of()),

@@ -19,11 +19,13 @@ class PictureTest {
     }
 
     static List<Picture> usual() {
-        return Samples.all();
+        return Stream.of(Samples.all(), DrawingSamples.all())
+                .flatMap(List::stream)
+                .toList();
     }
 
     static List<Picture> every() {
-        return Stream.of(Samples.all(), Oddities.all()).flatMap(List::stream).toList();
+        return Stream.of(usual(), Oddities.all()).flatMap(List::stream).toList();
     }
 
     @ParameterizedTest

@@ -5,13 +5,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import weatherlap.charts.drawing.Piece;
-import weatherlap.charts.drawing.WallDrawing;
-import weatherlap.charts.drawing.WindowDrawing;
-import weatherlap.charts.drawing.WindowSketch;
 
-/** Invented data for each picture, of the size a report has. */
+/** Invented data for each chart, of the size a report has. */
 final class Samples {
 
     private Samples() {}
@@ -27,8 +22,6 @@ final class Samples {
                 totals(6),
                 totals(60),
                 chanceOfMore(),
-                litres(),
-                bySegment(),
                 drivers(),
                 swings(),
                 breakEven(),
@@ -36,10 +29,7 @@ final class Samples {
                 portfolioMap(),
                 fittedHours(),
                 residuals(),
-                window(),
-                sketch(),
-                wallRose(),
-                wall());
+                wallRose());
     }
 
     static GlassLost glassLost() {
@@ -167,49 +157,6 @@ final class Samples {
         return new ChanceOfMore("3 Fernbank Row, 2 000 draws", "cost of the job", new Pair<>(fullFlange, insert));
     }
 
-    static LitresByJoint litres() {
-        return new LitresByJoint(
-                "mean of 812 openings",
-                List.of(
-                        joint("head", 0.31, 1.9),
-                        joint("jamb", 0.12, 0.85),
-                        joint("sill", 0.55, 3.2),
-                        joint("corner", 0.09, 0.62),
-                        joint("field", 0.004, 0.01)));
-    }
-
-    private static LitresByJoint.Joint joint(String label, double fullFlange, double insert) {
-        return new LitresByJoint.Joint(label, new Pair<>(fullFlange, insert));
-    }
-
-    static CostBySegment bySegment() {
-        return new CostBySegment(
-                "60 houses",
-                "cost over 15 years",
-                List.of(
-                        new CostBySegment.Group(
-                                "cladding",
-                                List.of(
-                                        segment("vinyl siding", 27, -400),
-                                        segment("wood lap", 14, 900),
-                                        segment("fiber cement", 8, 2100),
-                                        segment("brick veneer", 7, 5200),
-                                        segment("stucco", 4, 6100))),
-                        new CostBySegment.Group(
-                                "storeys",
-                                List.of(segment("1", 17, 300), segment("2", 38, 1700), segment("3", 5, 3900))),
-                        new CostBySegment.Group(
-                                "overhang",
-                                List.of(
-                                        segment("none", 9, -1900),
-                                        segment("to 12 in.", 30, 700),
-                                        segment("over 12 in.", 21, 2400)))));
-    }
-
-    static CostBySegment.Segment segment(String label, int number, double usd) {
-        return new CostBySegment.Segment(label, number, new Spread(usd - 1500, usd, usd + 1900));
-    }
-
     static DriverIndices drivers() {
         return new DriverIndices(
                 "512 base samples",
@@ -327,72 +274,11 @@ final class Samples {
                         .toList());
     }
 
-    static WindowDrawing window() {
-        return new WindowDrawing(
-                "Kitchen, north wall: 32 \u00d7 54 in. double hung",
-                view(0, 32, 54, 0.8, 1.6, 9.83, 0),
-                view(0, 31.5, 53.5, 1.2, 2.4, 8.47, 0.139),
-                new WindowDrawing.View(
-                        Stream.concat(
-                                        Stream.of(new Piece(Piece.Kind.OLD_FRAME, 0, 0, 32, 54)),
-                                        view(1.25, 29.5, 51.5, 1.2, 2.3, 7.44, 0.243).pieces().stream())
-                                .toList(),
-                        7.44,
-                        0.243));
-    }
-
-    /** A double hung unit in from the edges: frame, sash and two lites. */
-    private static WindowDrawing.View view(
-            double in, double width, double height, double frame, double sash, double glassFt2, double lost) {
-        double lite = (height - 2 * frame - 3 * sash) / 2;
-        double wide = width - 2 * (frame + sash);
-        return new WindowDrawing.View(
-                List.of(
-                        new Piece(Piece.Kind.FRAME, in, in, width, height),
-                        new Piece(Piece.Kind.SASH, in + frame, in + frame, width - 2 * frame, height - 2 * frame),
-                        new Piece(Piece.Kind.GLASS, in + frame + sash, in + frame + sash, wide, lite),
-                        new Piece(Piece.Kind.GLASS, in + frame + sash, in + frame + 2 * sash + lite, wide, lite)),
-                glassFt2,
-                lost);
-    }
-
-    static WindowSketch sketch() {
-        return new WindowSketch("Window A, insert", window().insert(), 2);
-    }
-
     static WallRose wallRose() {
         return new WallRose(
                 IntStream.range(0, 36)
                         .mapToObj(i -> new WallRose.Ray(10.0 * i, 100 + 80 * Math.cos(Math.toRadians(10.0 * i - 200))))
                         .toList(),
                 List.of(20.0, 110.0, 200.0, 290.0));
-    }
-
-    static WallDrawing wall() {
-        double wide = 32 * 12;
-        double eave = 17.5 * 12;
-        double[] cuts = {0, 72, 36, 108};
-        List<WallDrawing.Opening> openings = List.of(
-                new WallDrawing.Opening("1", 48, 36, 36, 54),
-                new WallDrawing.Opening("2", 180, 36, 72, 54),
-                new WallDrawing.Opening("3", 52, 140, 32, 46),
-                new WallDrawing.Opening("4", 300, 150, 24, 36));
-        List<WallDrawing.Panel> panels = new ArrayList<>();
-        for (int course = 0; course * 5 < eave; course++) {
-            int place = 1;
-            for (double left = -cuts[course % 4]; left < wide; left += 143) {
-                double from = Math.max(0, left);
-                double to = Math.min(wide, left + 144);
-                double bottom = course * 5;
-                boolean down = openings.stream()
-                        .anyMatch(o -> o.leftIn() < to
-                                && o.leftIn() + o.widthIn() > from
-                                && o.bottomIn() < bottom + 5
-                                && o.bottomIn() + o.heightIn() > bottom - 5);
-                String mark = (course < 26 ? "" : "A") + (char) ('A' + course % 26) + place++;
-                panels.add(new WallDrawing.Panel(mark, from, bottom, to - from, Math.min(5, eave - bottom), down));
-            }
-        }
-        return new WallDrawing("North wall", wide, eave, panels, openings);
     }
 }

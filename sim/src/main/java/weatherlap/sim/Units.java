@@ -2,7 +2,7 @@ package weatherlap.sim;
 
 /**
  * Every conversion of units, once. Lengths of the tables are in inches and feet, weather is metric; both are kept as they come and
- * converted here where they meet. Factors are exact by definition (international inch of 1959, US gallon of 231 in³) unless noted.
+ * converted here where they meet. Factors are exact by definition (international inch of 1959) unless noted.
  */
 public final class Units {
     /** Metres in an inch (exact). */
@@ -20,9 +20,6 @@ public final class Units {
 
     /** Metres per second in a mile per hour (exact). */
     public static final double METRES_PER_SECOND_PER_MPH = 0.44704;
-
-    /** Cubic inches in a US fluid ounce (231/128, exact). */
-    public static final double CUBIC_INCHES_PER_FLUID_OUNCE = 231.0 / 128.0;
 
     /** Kilograms in a pound (exact). */
     public static final double KILOGRAMS_PER_POUND = 0.45359237;
@@ -62,11 +59,6 @@ public final class Units {
 
     public static double squareFeetToSquareMetres(double squareFeet) {
         return squareFeet * METRES_PER_FOOT * METRES_PER_FOOT;
-    }
-
-    /** °F to °C. */
-    public static double fahrenheitToCelsius(double fahrenheit) {
-        return (fahrenheit - 32) / 1.8;
     }
 
     public static double poundsToShortTons(double pounds) {

@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import weatherlap.analysis.breakeven.BreakEven.Crossing;
-import weatherlap.analysis.columns.Schemas;
+import weatherlap.analysis.columns.StudySchemas;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.ResultTables;
 import weatherlap.analysis.tables.TableBuilder;
-import weatherlap.sim.assumptions.Method;
 
 /** {@code breakeven.csv} and what it says. */
 public final class BreakEvenTable {
@@ -20,18 +18,18 @@ public final class BreakEvenTable {
 
     /** One row a crossing; one without a value for a name that has none. */
     public static ResultTable of(List<BreakEven> found) {
-        TableBuilder table = new TableBuilder(Schemas.BREAKEVEN);
+        TableBuilder table = new TableBuilder(StudySchemas.BREAKEVEN);
         for (BreakEven one : found) {
             if (one.crossings().isEmpty()) {
-                String method = ResultTables.word(one.preferredAtLow());
+                String method = one.preferredAtLow().word();
                 OptionalDouble none = OptionalDouble.empty();
                 table.row(one.name(), method, method, none, none, none);
             }
             for (Crossing crossing : one.crossings()) {
                 table.row(
                         one.name(),
-                        ResultTables.word(crossing.preferredBelow()),
-                        ResultTables.word(crossing.preferredAbove()),
+                        crossing.preferredBelow().word(),
+                        crossing.preferredAbove().word(),
                         OptionalDouble.of(crossing.value()),
                         OptionalDouble.of(crossing.low90()),
                         OptionalDouble.of(crossing.high90()));
@@ -49,7 +47,7 @@ public final class BreakEvenTable {
                     found.name(),
                     number(found.low(), unit),
                     number(found.high(), unit),
-                    words(found.preferredAtLow())));
+                    found.preferredAtLow().inSentence()));
         }
         return found.crossings().stream()
                 .map(c -> String.format(
@@ -57,20 +55,13 @@ public final class BreakEvenTable {
                         "%s: below %s %s is preferred, above it %s (90 %% interval of the sampling %s to %s; looked from %s to %s).",
                         found.name(),
                         number(c.value(), unit),
-                        words(c.preferredBelow()),
-                        words(c.preferredAbove()),
+                        c.preferredBelow().inSentence(),
+                        c.preferredAbove().inSentence(),
                         number(c.low90(), unit),
                         number(c.high90(), unit),
                         number(found.low(), unit),
                         number(found.high(), unit)))
                 .toList();
-    }
-
-    private static String words(Method method) {
-        return switch (method) {
-            case FULL_FLANGE -> "full-flange";
-            case INSERT -> "the insert";
-        };
     }
 
     private static String number(double value, String unit) {

@@ -24,9 +24,4 @@ public record CalibrationOptions(
         Check.within("folds", folds, folds == 0 ? 0 : 2, 1000);
         Check.positive("outlier limit", outlierLimit);
     }
-
-    /** The same without a held-out error. */
-    public CalibrationOptions withoutHeldOut() {
-        return new CalibrationOptions(paceSpread, noiseDegrees, confidence, 0, outlierLimit);
-    }
 }

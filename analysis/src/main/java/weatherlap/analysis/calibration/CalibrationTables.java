@@ -1,8 +1,7 @@
 package weatherlap.analysis.calibration;
 
-import weatherlap.analysis.columns.Schemas;
+import weatherlap.analysis.columns.StudySchemas;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.ResultTables;
 import weatherlap.analysis.tables.TableBuilder;
 
 /** The tables that {@code calibrate} writes. */
@@ -11,7 +10,7 @@ public final class CalibrationTables {
 
     /** One row a labour step, in table order. */
     public static ResultTable steps(Calibration calibration) {
-        TableBuilder table = new TableBuilder(Schemas.LABOUR_FIT);
+        TableBuilder table = new TableBuilder(StudySchemas.LABOUR_FIT);
         for (StepFit fit : calibration.steps()) {
             table.row(
                     fit.step().id(),
@@ -26,11 +25,11 @@ public final class CalibrationTables {
 
     /** One row a job with person-hours, in the order of the records. */
     public static ResultTable jobs(Calibration calibration) {
-        TableBuilder table = new TableBuilder(Schemas.JOB_FIT);
+        TableBuilder table = new TableBuilder(StudySchemas.JOB_FIT);
         for (FittedJob job : calibration.jobs()) {
             table.row(
                     job.job().id(),
-                    ResultTables.word(job.job().method()),
+                    job.job().method().word(),
                     job.job().crew().orElse(""),
                     job.actualHours(),
                     job.tableHours(),

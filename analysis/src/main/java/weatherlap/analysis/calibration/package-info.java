@@ -23,7 +23,7 @@
  * their ranges. A step that no job held moves only with the shop's pace. Intervals hold for shops like those of the prior; a shop far
  * from every range is pulled towards it.
  *
- * <p>How well the 90 % intervals keep their word ({@link CoverageStudy}; shops drawn from the prior, seeds 1 to 200, 40 jobs each, a fifth
+ * <p>How well the 90 % intervals keep their word ({@code CoverageStudy}, among the tests; shops drawn from the prior, seeds 1 to 200, 40 jobs each, a fifth
  * of them timed step by step): the bundled rows, 0.895 of the true rates lay inside (standard error 0.004); a shop of 13 steps, 0.924, a
  * little wide.
  *

@@ -6,7 +6,7 @@ import weatherlap.analysis.rule.Cases;
 import weatherlap.sim.assumptions.Method;
 
 /** Choices as cases for the search of a rule. */
-public final class DecisionCases {
+final class DecisionCases {
     private DecisionCases() {}
 
     /**
@@ -14,7 +14,7 @@ public final class DecisionCases {
      * the draws of the whole house are moved to the mean difference of the plans; where they leave one plan, the difference is 0 in
      * every draw.
      */
-    public static Cases of(List<HouseChoice> choices) {
+    static Cases of(List<HouseChoice> choices) {
         double[] insertUsd = choices.stream()
                 .mapToDouble(c -> c.wherever().get(Method.INSERT).horizonCostUsd())
                 .toArray();

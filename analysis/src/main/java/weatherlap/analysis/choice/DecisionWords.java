@@ -78,7 +78,7 @@ public final class DecisionWords {
             if (!counts.isEmpty()) {
                 words.add(text(
                         "Limits close the %s at a wall or more, by number of houses: %s. The rule holds elsewhere.",
-                        name(method), String.join(", ", counts)));
+                        method.label(), String.join(", ", counts)));
             }
         }
         long atRisk = count(HouseChoice::atRisk);
@@ -132,13 +132,6 @@ public final class DecisionWords {
                 .mapToDouble(value)
                 .average()
                 .orElseThrow();
-    }
-
-    private static String name(Method method) {
-        return switch (method) {
-            case FULL_FLANGE -> "full-flange";
-            case INSERT -> "insert";
-        };
     }
 
     private static String text(String format, Object... values) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** The choices that no other beats in both cost and risk. */
-public final class EfficientSet {
+final class EfficientSet {
     private EfficientSet() {}
 
     /**
@@ -14,14 +14,14 @@ public final class EfficientSet {
      * @param costUsd to be low
      * @param risk to be low
      */
-    public record Choice(String name, double costUsd, double risk) {
+    record Choice(String name, double costUsd, double risk) {
         boolean beats(Choice other) {
             return costUsd <= other.costUsd && risk <= other.risk && (costUsd < other.costUsd || risk < other.risk);
         }
     }
 
     /** Positions of the efficient choices, cheapest first. */
-    public static List<Integer> of(List<Choice> choices) {
+    static List<Integer> of(List<Choice> choices) {
         return IntStream.range(0, choices.size())
                 .boxed()
                 .filter(i -> choices.stream().noneMatch(rival -> rival.beats(choices.get(i))))

@@ -35,7 +35,7 @@ public record HouseChoice(
      * @param riskLimit largest acceptable chance of leak damage in the house, 0 to 1
      * @param setupUsd of each method ({@link SecondMethod}), USD
      */
-    public static HouseChoice of(HouseResult result, double riskLimit, Map<Method, Double> setupUsd) {
+    static HouseChoice of(HouseResult result, double riskLimit, Map<Method, Double> setupUsd) {
         Walls walls = Walls.of(result, riskLimit);
         PlanCost cost = new PlanCost(result, setupUsd);
         Map<Method, Plan> wherever = new EnumMap<>(Method.class);
@@ -62,33 +62,33 @@ public record HouseChoice(
     }
 
     /** The better of the two plans of one method wherever possible: the family's answer to a question of flange or insert. */
-    public Method familyMethod() {
+    Method familyMethod() {
         return differenceUsd() < 0 ? Method.FULL_FLANGE : Method.INSERT;
     }
 
     /** Plan of the full flange less plan of the insert, mean horizon cost, USD; 0 where limits make them the same plan. */
-    public double differenceUsd() {
+    double differenceUsd() {
         return wherever.get(Method.FULL_FLANGE).horizonCostUsd()
                 - wherever.get(Method.INSERT).horizonCostUsd();
     }
 
     /** Family and shop want different methods. */
-    public boolean interestsPart() {
+    boolean interestsPart() {
         return differenceUsd() != 0 && familyMethod() != shop;
     }
 
     /** What the family would lose over the horizon by the shop's method, USD; 0 where they agree. */
-    public double familyLosesUsd() {
+    double familyLosesUsd() {
         return interestsPart() ? Math.abs(differenceUsd()) : 0;
     }
 
     /** What the shop would lose of its gross profit for each day of a crew by the family's method, USD; 0 where they agree. */
-    public double shopLosesPerDayUsd() {
+    double shopLosesPerDayUsd() {
         return interestsPart() ? perDay(result, shop) - perDay(result, shop.other()) : 0;
     }
 
     /** What mixing methods saves the family over the better of the two plans, USD; 0 where it does not pay. */
-    public double mixingSavesUsd() {
+    double mixingSavesUsd() {
         return wherever.get(familyMethod()).horizonCostUsd() - family.horizonCostUsd();
     }
 }

@@ -12,14 +12,14 @@ import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 
 /** What a measurer sees of a house from the street and at its windows, as facts to ask about. */
-public final class HouseFacts {
+final class HouseFacts {
     private static final double OVERHANG_STEP_IN = 6;
     private static final double DECADE_YEARS = 10;
 
     private HouseFacts() {}
 
     /** One column a fact, one row a house. */
-    public static List<Fact> of(List<House> houses) {
+    static List<Fact> of(List<House> houses) {
         return List.of(
                 Fact.Number.byStep(
                         "storeys",
@@ -53,7 +53,7 @@ public final class HouseFacts {
     }
 
     /** Over the walls with openings, in.; 0 where there are none. */
-    public static double shortestOverhangIn(House house) {
+    static double shortestOverhangIn(House house) {
         return walls(house).mapToDouble(Elevation::overhangIn).min().orElse(0);
     }
 

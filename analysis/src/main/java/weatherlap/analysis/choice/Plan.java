@@ -19,12 +19,8 @@ public record Plan(Map<String, Method> byElevation, double horizonCostUsd) {
     }
 
     /** The one method of the whole house; empty where it is mixed. */
-    public Optional<Method> single() {
+    Optional<Method> single() {
         Set<Method> used = Set.copyOf(byElevation.values());
         return used.size() == 1 ? Optional.of(used.iterator().next()) : Optional.empty();
-    }
-
-    public boolean mixed() {
-        return single().isEmpty();
     }
 }

@@ -33,7 +33,7 @@ public record PortfolioMap(List<String> across, List<String> up, List<List<Cell>
      * @param across the class of each case along a row; the map keeps the order in which they are listed first in {@code acrossOrder}
      * @param differenceUsd of each case
      */
-    public static PortfolioMap of(
+    static PortfolioMap of(
             List<String> across,
             List<String> acrossOrder,
             List<String> up,

@@ -10,11 +10,11 @@ import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.work.WorkTakeoff;
 
 /** What a method costs a house however few of its openings are done by it. */
-public final class SecondMethod {
+final class SecondMethod {
     private SecondMethod() {}
 
     /** Work once a house and the rest of the last packages, at the shop's prices, USD; the permit is the house's, whatever the method. */
-    public static double setupUsd(HouseTakeoff takeoff) {
+    static double setupUsd(HouseTakeoff takeoff) {
         WorkTakeoff work = takeoff.work();
         Scenario scenario = work.assumptions().scenario();
         double hours = Units.minutesToHours(

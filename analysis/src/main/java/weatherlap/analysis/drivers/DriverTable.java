@@ -2,7 +2,7 @@ package weatherlap.analysis.drivers;
 
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import weatherlap.analysis.columns.Schemas;
+import weatherlap.analysis.columns.StudySchemas;
 import weatherlap.analysis.sensitivity.SobolIndices.Index;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.TableBuilder;
@@ -12,7 +12,7 @@ public final class DriverTable {
     private DriverTable() {}
 
     public static ResultTable of(DriverStudy study) {
-        TableBuilder table = new TableBuilder(Schemas.DRIVERS);
+        TableBuilder table = new TableBuilder(StudySchemas.DRIVERS);
         for (DriverRow row : study.rows()) {
             table.row(
                     row.assumption(),

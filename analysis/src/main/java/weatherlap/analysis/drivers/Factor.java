@@ -35,7 +35,7 @@ public record Factor(
         return change.apply(assumptions, value);
     }
 
-    public boolean ranged() {
+    boolean ranged() {
         return range.low() < range.high();
     }
 

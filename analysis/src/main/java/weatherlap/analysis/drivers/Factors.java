@@ -34,7 +34,7 @@ public final class Factors {
     private Factors() {}
 
     /** Every number with a range: what is not known. */
-    public static List<Factor> ranged(Assumptions assumptions) {
+    static List<Factor> ranged(Assumptions assumptions) {
         return all(assumptions).stream().filter(Factor::ranged).toList();
     }
 

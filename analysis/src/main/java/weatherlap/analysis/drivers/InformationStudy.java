@@ -16,7 +16,7 @@ import weatherlap.sim.random.Streams;
  * @param nothingUsd worth that {@value #DUMMIES} columns of noise seem to have, the largest: a row below it cannot be told from noise
  * @param everythingUsd worth of knowing every row at once
  */
-public record InformationStudy(List<Worth> worths, double nothingUsd, double everythingUsd) {
+record InformationStudy(List<Worth> worths, double nothingUsd, double everythingUsd) {
     private static final int DUMMIES = 40;
 
     public InformationStudy {
@@ -57,7 +57,7 @@ public record InformationStudy(List<Worth> worths, double nothingUsd, double eve
     }
 
     /** Factors whose worth stands out of the noise, the most first, at most so many; positions. */
-    public List<Integer> worthMeasuring(int most) {
+    List<Integer> worthMeasuring(int most) {
         return IntStream.range(0, worths.size())
                 .boxed()
                 .filter(f -> worths.get(f).value() > nothingUsd)

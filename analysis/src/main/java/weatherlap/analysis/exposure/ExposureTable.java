@@ -1,6 +1,6 @@
 package weatherlap.analysis.exposure;
 
-import weatherlap.analysis.columns.Schemas;
+import weatherlap.analysis.columns.StudySchemas;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.TableBuilder;
 import weatherlap.sim.rain.DrivingRainRose;
@@ -11,7 +11,7 @@ public final class ExposureTable {
 
     /** One row a bearing, in the order of the rose. */
     public static ResultTable of(DrivingRainRose rose) {
-        TableBuilder table = new TableBuilder(Schemas.EXPOSURE);
+        TableBuilder table = new TableBuilder(StudySchemas.EXPOSURE);
         for (DrivingRainRose.Row row : rose.rows()) {
             table.row(
                     row.bearingDeg(),

@@ -7,7 +7,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import weatherlap.analysis.columns.Schemas;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.ResultTables;
 import weatherlap.analysis.tables.TableBuilder;
 import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.house.Elevation;
@@ -65,7 +64,7 @@ public final class HouseLeakTable {
                 place.storey(),
                 opening.elevationId(),
                 opening.openingId(),
-                ResultTables.word(opening.method()),
+                opening.method().word(),
                 opening.exposure().litresPerM2Year(),
                 opening.exposure().shelterFraction()));
         JOINTS.forEach(joint -> cells.add(opening.exposure().litresPerYear(joint)));

@@ -36,7 +36,7 @@ public record Cases(List<? extends Fact> facts, double[] insertUsd, double[][] d
         return new Cases(facts, insertUsd, differenceUsd, blocks);
     }
 
-    public int size() {
+    int size() {
         return insertUsd.length;
     }
 

@@ -18,7 +18,7 @@ public record Question(String words, BitSet yes) {
     }
 
     /** Every question on the facts that parts the cases, without those that part them as an earlier one does. */
-    public static List<Question> on(List<? extends Fact> facts) {
+    static List<Question> on(List<? extends Fact> facts) {
         List<Question> kept = new ArrayList<>();
         Set<BitSet> seen = new HashSet<>();
         for (Fact fact : facts) {

@@ -26,10 +26,7 @@ public sealed interface Rule {
     /** What an answer leads to: a method, or the question of this number. */
     private String end(int next) {
         if (this instanceof Always always) {
-            return switch (always.use()) {
-                case FULL_FLANGE -> "full-flange";
-                case INSERT -> "insert";
-            };
+            return always.use().label();
         }
         return "question " + next;
     }

@@ -50,7 +50,7 @@ public final class PartialInformation {
     }
 
     /** E(D | x) at each draw. */
-    public double[] expected(double[] difference) {
+    double[] expected(double[] difference) {
         double[] fitted = new double[difference.length];
         for (double[] column : basis) {
             double weight = dot(column, difference);

@@ -66,14 +66,14 @@ public record Answer(
     }
 
     /** Adds up while a portfolio is walked through. */
-    public static final class Sum {
+    static final class Sum {
         private final double[] differenceUsd;
         private final Map<Method, MethodSum> methods = new EnumMap<>(Method.class);
         private int houses;
         private int openings;
 
         /** @param draws of every house to come */
-        public Sum(int draws) {
+        Sum(int draws) {
             differenceUsd = new double[draws];
             for (Method method : Method.values()) {
                 methods.put(method, new MethodSum());
@@ -81,7 +81,7 @@ public record Answer(
         }
 
         /** Takes a house in. */
-        public void add(HouseResult house) {
+        void add(HouseResult house) {
             houses++;
             openings += house.house().openingCount();
             for (int d = 0; d < differenceUsd.length; d++) {
@@ -91,7 +91,7 @@ public record Answer(
         }
 
         /** @throws IllegalArgumentException if no house was taken in */
-        public Answer answer() {
+        Answer answer() {
             if (houses == 0) {
                 throw new IllegalArgumentException("The portfolio must hold a house.");
             }

@@ -1,7 +1,6 @@
 package weatherlap.analysis.tables;
 
 import java.util.List;
-import java.util.Locale;
 import weatherlap.analysis.columns.Schemas;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.run.ElevationResult;
@@ -32,7 +31,7 @@ public final class ResultTables {
                 table.row(
                         house.house().id(),
                         wall.elevationId(),
-                        word(wall.method()),
+                        wall.method().word(),
                         wall.openings(),
                         wall.panelsDown(),
                         wall.drivingRainLitresPerM2Year(),
@@ -54,11 +53,6 @@ public final class ResultTables {
         return table.build();
     }
 
-    /** A method as tables write it. */
-    public static String word(Method method) {
-        return method.name().toLowerCase(Locale.ROOT);
-    }
-
     private static void addOpening(TableBuilder table, HouseResult house, OpeningResult opening) {
         Summary labour = opening.labourMinutes();
         Summary material = opening.materialUsd();
@@ -66,7 +60,7 @@ public final class ResultTables {
                 house.house().id(),
                 opening.elevationId(),
                 opening.openingId(),
-                word(opening.method()),
+                opening.method().word(),
                 opening.glassExistingFt2(),
                 opening.glassFt2(),
                 opening.glassLostFt2(),
@@ -104,7 +98,7 @@ public final class ResultTables {
         table.row(
                 house.house().id(),
                 house.house().label(),
-                word(method),
+                method.word(),
                 house.house().openingCount(),
                 result.glassLostFt2(),
                 100 * result.glassLostFraction(),

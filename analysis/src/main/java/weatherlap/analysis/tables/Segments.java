@@ -32,19 +32,19 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
     }
 
     /** Adds up while a portfolio is walked through. */
-    public static final class Sum {
+    static final class Sum {
         private final Share.Sum whole = new Share.Sum();
         private final Map<Segmentation, SortedMap<Segmentation.Segment, Share.Sum>> sums =
                 new EnumMap<>(Segmentation.class);
 
-        public Sum() {
+        Sum() {
             for (Segmentation segmentation : Segmentation.values()) {
                 sums.put(segmentation, new TreeMap<>());
             }
         }
 
         /** Takes a house in. */
-        public void add(HouseResult house) {
+        void add(HouseResult house) {
             Map<String, Elevation> walls = new HashMap<>();
             house.house().elevations().forEach(wall -> walls.put(wall.id(), wall));
             for (ElevationResult wall : house.elevations()) {
@@ -55,7 +55,7 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
             }
         }
 
-        public Segments segments() {
+        Segments segments() {
             Map<Segmentation, List<Share>> shares = new EnumMap<>(Segmentation.class);
             sums.forEach((segmentation, byLabel) -> {
                 List<Share> list = new ArrayList<>();
@@ -80,7 +80,7 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
             table.row(
                     kind,
                     share.label(),
-                    ResultTables.word(method),
+                    method.word(),
                     share.houses(),
                     share.openings(),
                     totals.glassLostPct(),

@@ -42,7 +42,7 @@ class BundledCalibrationTest {
      */
     @Test
     void intervalsHoldAboutNineTrueRatesInTen() {
-        CoverageStudy study = CoverageStudy.of(TABLES, CalibrationOptions.ORDINARY.withoutHeldOut(), 15, 40, 0.2);
+        CoverageStudy study = CoverageStudy.of(TABLES, CalibrationOptions.ORDINARY, 15, 40, 0.2);
         assertThat(study.inside()).isCloseTo(0.9, within(0.05));
     }
 

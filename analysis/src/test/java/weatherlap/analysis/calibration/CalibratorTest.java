@@ -41,7 +41,7 @@ class CalibratorTest {
      */
     @Test
     void intervalsHoldNineTrueRatesInTen() {
-        CoverageStudy study = CoverageStudy.of(TABLES, ORDINARY.withoutHeldOut(), 200, 40, 0.2);
+        CoverageStudy study = CoverageStudy.of(TABLES, ORDINARY, 200, 40, 0.2);
         assertThat(study.inside()).isCloseTo(0.9, within(0.04));
         assertThat(study.standardError()).isLessThan(0.01);
         assertThat(study.insideByStep()).hasSize(13).allSatisfy((step, inside) -> assertThat(inside)

@@ -28,7 +28,7 @@ class HouseChoiceTest {
 
         assertThat(choice.familyMethod()).isEqualTo(Method.FULL_FLANGE);
         assertThat(choice.differenceUsd()).isCloseTo(-100, within(1e-9));
-        assertThat(choice.family().mixed()).isTrue();
+        assertThat(choice.family().single()).isEmpty();
         assertThat(choice.family().byElevation())
                 .containsEntry("w0", Method.FULL_FLANGE)
                 .containsEntry("w1", Method.INSERT);

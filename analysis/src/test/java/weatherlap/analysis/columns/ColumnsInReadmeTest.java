@@ -47,7 +47,8 @@ class ColumnsInReadmeTest {
     }
 
     static Stream<Schema> schemas() {
-        return Stream.of(Schemas.class.getFields())
+        return Stream.of(Schemas.class, StudySchemas.class)
+                .flatMap(catalogue -> Stream.of(catalogue.getFields()))
                 .filter(field -> field.getType() == Schema.class)
                 .map(ColumnsInReadmeTest::value);
     }

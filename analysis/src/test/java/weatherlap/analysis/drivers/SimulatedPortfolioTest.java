@@ -125,7 +125,32 @@ class SimulatedPortfolioTest {
     }
 
     private static House house() {
-        Opening opening = new Opening(
+        Elevation wall = new Elevation(
+                "w",
+                90,
+                24,
+                9,
+                6,
+                OptionalDouble.of(8),
+                OptionalDouble.of(144),
+                SidingCondition.SOUND,
+                OptionalDouble.empty(),
+                List.of(opening()));
+        return new House(
+                "h",
+                "h",
+                1985,
+                Terrain.SUBURBAN,
+                Cladding.VINYL_SIDING,
+                Barrier.BUILDING_PAPER,
+                1,
+                Optional.empty(),
+                LeadTest.NEGATIVE,
+                List.of(wall));
+    }
+
+    private static Opening opening() {
+        return new Opening(
                 "o",
                 Room.LIVING,
                 Operation.DOUBLE_HUNG,
@@ -147,27 +172,5 @@ class SimulatedPortfolioTest {
                 Lap.UNKNOWN,
                 Sighting.UNKNOWN,
                 Optional.empty());
-        Elevation wall = new Elevation(
-                "w",
-                90,
-                24,
-                9,
-                6,
-                OptionalDouble.of(8),
-                OptionalDouble.of(144),
-                SidingCondition.SOUND,
-                OptionalDouble.empty(),
-                List.of(opening));
-        return new House(
-                "h",
-                "h",
-                1985,
-                Terrain.SUBURBAN,
-                Cladding.VINYL_SIDING,
-                Barrier.BUILDING_PAPER,
-                1,
-                Optional.empty(),
-                LeadTest.NEGATIVE,
-                List.of(wall));
     }
 }

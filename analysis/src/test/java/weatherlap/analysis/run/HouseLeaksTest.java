@@ -10,7 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import weatherlap.analysis.leaks.FaultSwing;
 import weatherlap.analysis.leaks.HouseLeakTable;
-import weatherlap.analysis.leaks.ShelterChoice;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
@@ -61,16 +60,6 @@ class HouseLeaksTest {
         assertThat(FaultSwing.line(swings, 3)).contains(swings.get(2).fault().id());
         assertThat(FaultSwing.line(swings, 3))
                 .doesNotContain(swings.get(3).fault().id() + " ");
-    }
-
-    @Test
-    void bothWaysToReckonShelterAreShown() {
-        ShelterChoice choice = ShelterChoice.of(
-                Town.BUNDLED, assumptions -> new Simulator(assumptions, Town.CLIMATE, Sampling.SOBOL, 64, 7), HOUSE);
-        assertThat(choice.hourlyOverhang().methods())
-                .isEqualTo(SIMULATOR.simulate(HOUSE).methods());
-        assertThat(choice.scoreDifference(Method.INSERT)).isNotZero();
-        assertThat(choice.line()).contains("rather than");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package weatherlap.analysis.tables;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +47,50 @@ public final class HandmadeResults {
      * @param difference horizon cost, full-flange less insert, by draw; an insert costs 10 000 in each
      */
     public static HouseResult house(String id, Cladding cladding, double bearingDeg, double... difference) {
-        Opening opening = new Opening(
+        double mean = Arrays.stream(difference).average().orElseThrow();
+        Map<Method, MethodResult> methods = new EnumMap<>(Method.class);
+        List<ElevationResult> walls = new ArrayList<>();
+        List<OpeningResult> openings = new ArrayList<>();
+        for (Method method : Method.values()) {
+            boolean full = method == Method.FULL_FLANGE;
+            double horizon = full ? 10_000 + mean : 10_000;
+            methods.put(method, method(method, horizon));
+            walls.add(new ElevationResult("w1", method, 1, full ? 6 : 0, 50, full ? 4 : 12, full ? 300 : 150, horizon));
+            openings.add(opening(method));
+        }
+        return new HouseResult(madeHouse(id, cladding, bearingDeg), methods, difference, walls, openings);
+    }
+
+    private static House madeHouse(String id, Cladding cladding, double bearingDeg) {
+        return new House(
+                id,
+                "House " + id,
+                1985,
+                Terrain.SUBURBAN,
+                cladding,
+                Barrier.HOUSEWRAP,
+                1,
+                Optional.empty(),
+                LeadTest.UNKNOWN,
+                List.of(wall(bearingDeg)));
+    }
+
+    private static Elevation wall(double bearingDeg) {
+        return new Elevation(
+                "w1",
+                bearingDeg,
+                30,
+                9,
+                12,
+                OptionalDouble.of(8),
+                OptionalDouble.of(144),
+                SidingCondition.SOUND,
+                OptionalDouble.empty(),
+                List.of(opening()));
+    }
+
+    private static Opening opening() {
+        return new Opening(
                 "o1",
                 Room.LIVING,
                 Operation.DOUBLE_HUNG,
@@ -68,58 +112,29 @@ public final class HandmadeResults {
                 Lap.UNKNOWN,
                 Sighting.UNKNOWN,
                 Optional.empty());
-        Elevation wall = new Elevation(
+    }
+
+    private static OpeningResult opening(Method method) {
+        boolean full = method == Method.FULL_FLANGE;
+        return new OpeningResult(
                 "w1",
-                bearingDeg,
-                30,
-                9,
-                12,
-                OptionalDouble.of(8),
-                OptionalDouble.of(144),
-                SidingCondition.SOUND,
-                OptionalDouble.empty(),
-                List.of(opening));
-        House house = new House(
-                id,
-                "House " + id,
-                1985,
-                Terrain.SUBURBAN,
-                cladding,
-                Barrier.HOUSEWRAP,
-                1,
-                Optional.empty(),
-                LeadTest.UNKNOWN,
-                List.of(wall));
-        double mean = java.util.Arrays.stream(difference).average().orElseThrow();
-        Map<Method, MethodResult> methods = new EnumMap<>(Method.class);
-        List<ElevationResult> walls = new ArrayList<>();
-        List<OpeningResult> openings = new ArrayList<>();
-        for (Method method : Method.values()) {
-            boolean full = method == Method.FULL_FLANGE;
-            double horizon = full ? 10_000 + mean : 10_000;
-            methods.put(method, method(method, horizon));
-            walls.add(new ElevationResult("w1", method, 1, full ? 6 : 0, 50, full ? 4 : 12, full ? 300 : 150, horizon));
-            openings.add(new OpeningResult(
-                    "w1",
-                    "o1",
-                    method,
-                    10,
-                    full ? 9 : 8,
-                    33,
-                    27,
-                    6.2,
-                    full ? List.of() : List.of("egress"),
-                    35.5,
-                    59.5,
-                    exactly(full ? 300 : 150),
-                    exactly(400),
-                    full ? 2000 : 1000,
-                    new OpeningExposure(60, 50, 1 - 50.0 / 60, Map.of(Joint.HEAD, 1.0), 0.2, 20),
-                    0.1,
-                    exactly(full ? 4 : 12),
-                    List.of(new OpeningResult.LeakCause("f1", "reversed head flap", full ? 0.04 : 0.12))));
-        }
-        return new HouseResult(house, methods, difference, walls, openings);
+                "o1",
+                method,
+                10,
+                full ? 9 : 8,
+                33,
+                27,
+                6.2,
+                full ? List.of() : List.of("egress"),
+                35.5,
+                59.5,
+                exactly(full ? 300 : 150),
+                exactly(400),
+                full ? 2000 : 1000,
+                new OpeningExposure(60, 50, 1 - 50.0 / 60, Map.of(Joint.HEAD, 1.0), 0.2, 20),
+                0.1,
+                exactly(full ? 4 : 12),
+                List.of(new OpeningResult.LeakCause("f1", "reversed head flap", full ? 0.04 : 0.12)));
     }
 
     private static MethodResult method(Method method, double horizon) {

@@ -80,19 +80,19 @@ public record GeneratorParameters(Map<Parameter, Double> values) {
         values = Map.copyOf(values);
     }
 
-    public double value(Parameter parameter) {
+    double value(Parameter parameter) {
         return values.get(parameter);
     }
 
     /** The same with one number changed. */
-    public GeneratorParameters with(Parameter parameter, double value) {
+    GeneratorParameters with(Parameter parameter, double value) {
         Map<Parameter, Double> changed = new EnumMap<>(values);
         changed.put(parameter, value);
         return new GeneratorParameters(changed);
     }
 
     /** Reads the table of a folder. */
-    public static Loaded<GeneratorParameters> read(Folder folder) {
+    static Loaded<GeneratorParameters> read(Folder folder) {
         Problems problems = new Problems();
         Optional<TextTable> table = folder.table(SCHEMA, problems);
         Map<Parameter, Double> values = new EnumMap<>(Parameter.class);
@@ -111,7 +111,7 @@ public record GeneratorParameters(Map<Parameter, Double> values) {
     }
 
     /** The bundled table. */
-    public static GeneratorParameters bundled() {
+    static GeneratorParameters bundled() {
         return read(Folder.beside(GeneratorParameters.class, "/weatherlap/datasets"))
                 .orElseThrow();
     }

@@ -15,7 +15,7 @@ import weatherlap.sim.random.Streams;
  * summer, seasons. The same parameters and seed give the same hours to the last digit. It is a stage for the driving-rain model, not a
  * climatology: no number in it was measured.
  */
-public final class WeatherGenerator {
+final class WeatherGenerator {
     private final GeneratorParameters parameters;
     private final Streams streams;
     private final LocalDateTime start;
@@ -37,7 +37,7 @@ public final class WeatherGenerator {
     }
 
     /** @param name of the invented town */
-    public static HourlyWeather generate(String name, GeneratorParameters parameters, long seed) {
+    static HourlyWeather generate(String name, GeneratorParameters parameters, long seed) {
         WeatherGenerator generator = new WeatherGenerator(parameters, seed);
         List<RainEvent> events = new RainEvents(parameters, generator.streams).draw(generator.rain.length);
         generator.letItRain(events);

@@ -71,7 +71,7 @@ public record Column(String name, CellType type, boolean mayBeEmpty, String mean
     }
 
     /** What is wrong with the text of a cell; empty: nothing. */
-    public String fault(String cell) {
+    String fault(String cell) {
         if (cell.isEmpty()) {
             return mayBeEmpty ? "" : "is empty (expected: " + type.expected() + ")";
         }

@@ -42,6 +42,14 @@ final class Header {
                             + String.join(",", known));
             return Optional.empty();
         }
+        checkNames(names, line, schema, problems);
+        boolean complete = complete(names, line, schema, problems);
+        int[] fromFile = known.stream().mapToInt(names::indexOf).toArray();
+        return Optional.of(new Header(schema.places(), fromFile, names.size(), complete));
+    }
+
+    private static void checkNames(List<String> names, int line, Schema schema, Problems problems) {
+        List<String> known = schema.names();
         Set<String> seen = new HashSet<>();
         for (String name : names) {
             if (!seen.add(name)) {
@@ -53,6 +61,10 @@ final class Header {
                 problems.error(schema.file(), line, Quoted.bare(name), "is not a column of this table" + unseen);
             }
         }
+    }
+
+    /** Whether every column that must not be empty is there. */
+    private static boolean complete(List<String> names, int line, Schema schema, Problems problems) {
         boolean complete = true;
         for (Column column : schema.columns()) {
             if (!column.mayBeEmpty() && !names.contains(column.name())) {
@@ -64,8 +76,7 @@ final class Header {
                 complete = false;
             }
         }
-        int[] fromFile = known.stream().mapToInt(names::indexOf).toArray();
-        return Optional.of(new Header(schema.places(), fromFile, names.size(), complete));
+        return complete;
     }
 
     private static String delimiter(String first) {

@@ -2,7 +2,6 @@ package weatherlap.datasets.table;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -22,10 +21,6 @@ public record Loaded<T>(Optional<T> value, List<Problem> errors, List<Problem> w
     /** The value, unless anything went wrong. */
     public static <T> Loaded<T> of(Optional<T> value, Problems problems) {
         return new Loaded<>(problems.hasErrors() ? Optional.empty() : value, problems.errors(), problems.warnings());
-    }
-
-    public <R> Loaded<R> map(Function<? super T, ? extends R> change) {
-        return new Loaded<>(value.map(change), errors, warnings);
     }
 
     /** @throws IllegalStateException with every error, for input that must be sound, such as what is bundled */

@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * A table as data: what checks it also documents it.
@@ -21,12 +20,6 @@ public record Schema(String file, String meaning, List<Column> columns, List<Str
         if (new HashSet<>(names).size() < names.size() || !names.containsAll(key)) {
             throw new IllegalArgumentException("The columns of " + file + " must differ and hold its key.");
         }
-    }
-
-    /** The same with more columns at the end. */
-    public Schema plus(Column... more) {
-        return new Schema(
-                file, meaning, Stream.concat(columns.stream(), Stream.of(more)).toList(), key);
     }
 
     public List<String> names() {

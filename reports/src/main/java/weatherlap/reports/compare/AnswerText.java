@@ -2,7 +2,9 @@ package weatherlap.reports.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import weatherlap.analysis.tables.Answer;
+import weatherlap.analysis.tables.Answer.PerHouse;
 import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Method;
@@ -22,16 +24,16 @@ final class AnswerText {
      */
     static List<String> sentences(Answer answer, int horizonYears) {
         Method cheaper = answer.cheaper();
-        Answer.PerHouse best = answer.of(cheaper);
-        Answer.PerHouse other = answer.of(cheaper.other());
+        PerHouse best = answer.of(cheaper);
+        PerHouse other = answer.of(cheaper.other());
         List<String> lines = new ArrayList<>();
         lines.add(verdict(answer) + " over " + horizonYears + " years it costs a family "
                 + Words.usd(answer.savedPerHouseUsd().mean()) + " less a house than "
-                + article(cheaper.other()) + ", price, expected leak damage and lost glass together.");
+                + cheaper.other().inSentence() + ", price, expected leak damage and lost glass together.");
         lines.add("How sure: it is the cheaper one for the portfolio in " + Words.percent(answer.probability(), 0)
                 + " of the draws. In eight draws of ten it " + saved(answer.savedPerHouseUsd()) + " a house.");
         lines.add(departures(answer));
-        lines.add("What is given up and gained: " + article(cheaper) + " is priced at " + Words.usd(best.priceUsd())
+        lines.add("What is given up and gained: " + cheaper.inSentence() + " is priced at " + Words.usd(best.priceUsd())
                 + " against " + Words.usd(other.priceUsd()) + " a house, takes "
                 + Words.percent(best.glassLostFraction(), 1)
                 + " of today\u2019s glass against " + Words.percent(other.glassLostFraction(), 1)
@@ -49,57 +51,53 @@ final class AnswerText {
                         + " with " + Words.count(answer.openings(), "opening", "openings"))
                 .texts("measure")
                 .numbers("full-flange", "insert");
-        Answer.PerHouse full = answer.of(Method.FULL_FLANGE);
-        Answer.PerHouse insert = answer.of(Method.INSERT);
-        row(table, Measure.PRICE, "price", Words.usd(full.priceUsd()), Words.usd(insert.priceUsd()));
-        row(table, Measure.PRICE, "cost to the shop", Words.usd(full.costUsd()), Words.usd(insert.costUsd()));
+        String years = " within " + horizonYears + " years";
+        row(table, answer, Measure.PRICE, "price", house -> Words.usd(house.priceUsd()));
+        row(table, answer, Measure.PRICE, "cost to the shop", house -> Words.usd(house.costUsd()));
         row(
                 table,
+                answer,
                 Measure.PRICE,
                 "gross profit a crew day",
-                Words.usd(full.grossProfitPerCrewDayUsd()),
-                Words.usd(insert.grossProfitPerCrewDayUsd()));
+                house -> Words.usd(house.grossProfitPerCrewDayUsd()));
+        row(table, answer, Measure.LABOUR, "labour, person-hours", house -> Words.number(house.labourHours(), 1));
+        row(table, answer, Measure.LABOUR, "crew days", house -> Words.number(house.crewDays(), 1));
         row(
                 table,
-                Measure.LABOUR,
-                "labour, person-hours",
-                Words.number(full.labourHours(), 1),
-                Words.number(insert.labourHours(), 1));
-        row(table, Measure.LABOUR, "crew days", Words.number(full.crewDays(), 1), Words.number(insert.crewDays(), 1));
-        row(
-                table,
+                answer,
                 Measure.GLASS,
                 "glass lost of today\u2019s",
-                Words.percent(full.glassLostFraction(), 1),
-                Words.percent(insert.glassLostFraction(), 1));
-        String years = " within " + horizonYears + " years";
+                house -> Words.percent(house.glassLostFraction(), 1));
         row(
                 table,
+                answer,
                 Measure.LEAKS,
                 "chance of leak damage at any opening" + years,
-                Words.percent(full.anyLeak(), 1),
-                Words.percent(insert.anyLeak(), 1));
+                house -> Words.percent(house.anyLeak(), 1));
         row(
                 table,
+                answer,
                 Measure.HORIZON,
                 "expected leak damage" + years,
-                Words.usd(full.expectedDamageUsd()),
-                Words.usd(insert.expectedDamageUsd()));
+                house -> Words.usd(house.expectedDamageUsd()));
         row(
                 table,
+                answer,
                 Measure.HORIZON,
                 "cost over " + horizonYears + " years: price, damage, lost glass",
-                Words.usd(full.horizonCostUsd()),
-                Words.usd(insert.horizonCostUsd()));
+                house -> Words.usd(house.horizonCostUsd()));
         return table.build();
     }
 
-    private static void row(TableView.Builder table, Measure measure, String name, String full, String insert) {
+    private static void row(
+            TableView.Builder table, Answer answer, Measure measure, String name, Function<PerHouse, String> value) {
+        String full = value.apply(answer.of(Method.FULL_FLANGE));
+        String insert = value.apply(answer.of(Method.INSERT));
         table.row(name, full, insert).leadsTo(measure.id());
     }
 
     private static String verdict(Answer answer) {
-        String method = article(answer.cheaper());
+        String method = answer.cheaper().inSentence();
         if (answer.probability() >= SURE) {
             return "Make " + method + " the default:";
         }
@@ -118,16 +116,12 @@ final class AnswerText {
     private static String departures(Answer answer) {
         if (answer.departures() == 0) {
             return "No house of the portfolio does better with "
-                    + article(answer.cheaper().other()) + ".";
+                    + answer.cheaper().other().inSentence() + ".";
         }
         return "Depart from it for " + answer.departures() + " of " + Words.count(answer.houses(), "house", "houses")
-                + ", where " + article(answer.cheaper().other()) + " has the lower expected cost; that saves another "
+                + ", where " + answer.cheaper().other().inSentence()
+                + " has the lower expected cost; that saves another "
                 + Words.usd(answer.savedByDepartingUsd() / answer.departures())
                 + " at each of them. They are marked house by house below.";
-    }
-
-    /** The method with its article, as it stands in a sentence. */
-    private static String article(Method method) {
-        return method == Method.INSERT ? "the insert" : "full-flange";
     }
 }

@@ -8,7 +8,6 @@ import java.util.Map;
 import weatherlap.analysis.columns.Column;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.ResultTables;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Decimals;
 import weatherlap.reports.output.Json;
@@ -23,7 +22,7 @@ final class SummaryJson {
         json.put("houses", answer.houses());
         json.put("openings", answer.openings());
         json.put("draws", draws);
-        json.put("default_method", word(answer.cheaper()));
+        json.put("default_method", answer.cheaper().word());
         json.put("default_probability", Decimals.rounded(answer.probability(), 4));
         Map<String, Object> saved = new LinkedHashMap<>();
         saved.put("mean", usd(answer.savedPerHouseUsd().mean()));
@@ -35,7 +34,7 @@ final class SummaryJson {
         json.put("departing_saves_usd", usd(answer.savedByDepartingUsd()));
         Map<String, Object> methods = new LinkedHashMap<>();
         for (Method method : Method.values()) {
-            methods.put(word(method), perHouse(answer.of(method)));
+            methods.put(method.word(), perHouse(answer.of(method)));
         }
         json.put("mean_of_a_house", methods);
         json.put("segments", rows(segments));
@@ -70,10 +69,6 @@ final class SummaryJson {
             rows.add(json);
         }
         return rows;
-    }
-
-    private static String word(Method method) {
-        return ResultTables.word(method);
     }
 
     private static BigDecimal usd(double usd) {

@@ -60,10 +60,9 @@ public final class HandoutMaker {
     }
 
     /** For paper, from the roomiest layout to the tightest. The tightest cuts what would not fit, and says so. */
-    Iterable<HandoutSheet> sheets(Paper paper) {
-        return () -> Density.forPaper(kinds.groups().size()).stream()
-                .map(density -> new HandoutSheet(handout(density), paper, density))
-                .iterator();
+    Stream<HandoutSheet> sheets(Paper paper) {
+        return Density.forPaper(kinds.groups().size()).stream()
+                .map(density -> new HandoutSheet(handout(density), paper, density));
     }
 
     private Handout handout(Density density) {
@@ -74,7 +73,7 @@ public final class HandoutMaker {
         return new Handout(
                 density.cut(house.label(), LONGEST_LABEL),
                 facts(house),
-                Contrast.sentences(result),
+                Merits.sentences(result),
                 offer.table(),
                 offer.priceHolds(),
                 sections,
@@ -118,10 +117,11 @@ public final class HandoutMaker {
                 ? "The gap is clear."
                 : share >= 0.7 ? "The gap is likely, not certain." : "It is close: either may cost less in the end.";
         return "Count price, likely leak damage and the worth of lost glass over " + years + " years. Then "
-                + Contrast.name(preferred) + " comes to "
-                + Phrases.usd(lower.horizonCostUsd().mean()) + " and " + Contrast.name(preferred.other()) + " to "
+                + preferred.inSentence() + " comes to "
+                + Phrases.usd(lower.horizonCostUsd().mean()) + " and "
+                + preferred.other().inSentence() + " to "
                 + Phrases.usd(other.horizonCostUsd().mean()) + " on average. In " + Phrases.percent(share)
-                + " of our trial runs " + Contrast.name(preferred) + " is lower. " + sure
+                + " of our trial runs " + preferred.inSentence() + " is lower. " + sure
                 + " How long you will stay and what light is worth to you is your call.";
     }
 

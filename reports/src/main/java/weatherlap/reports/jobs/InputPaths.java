@@ -20,7 +20,7 @@ public record InputPaths(
     }
 
     /** All that are named. */
-    public List<Path> named() {
+    List<Path> named() {
         return Stream.of(portfolio, assumptions, climate)
                 .flatMap(Optional::stream)
                 .toList();

@@ -10,7 +10,6 @@ import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Html;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
-import weatherlap.reports.output.Pdf;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 import weatherlap.reports.page.Paper;
@@ -25,8 +24,6 @@ import weatherlap.sim.rain.RainClimate;
  * @param house its key; empty: the only one
  */
 public record MakeHandout(InputPaths paths, String house, Paper paper, OutputRequest output) {
-    private static final String TITLE = "Two ways to replace your windows";
-
     /** @throws BadInput with every problem of the tables, or where there is no such house to show */
     public void run(Messages messages) throws IOException {
         Inputs inputs = Inputs.read(paths);
@@ -41,7 +38,7 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, OutputReq
         try (OutputFolder folder = output.open(paths.named())) {
             byte[] page = Html.render("handout.jte", handout.page()).getBytes(StandardCharsets.UTF_8);
             folder.write("handout.html", Content.of(page));
-            folder.write("handout.pdf", Pdf.of(TITLE, TwoPages.of(handout, paper)));
+            folder.write("handout.pdf", TwoPages.of(handout, paper));
             folder.commit(
                     new RunRecord(Version.current(), "handout", settings(inputs, found, scenario), inputs.checksums()));
         }

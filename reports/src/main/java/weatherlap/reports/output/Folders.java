@@ -8,8 +8,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -25,16 +23,6 @@ final class Folders {
         try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
             return !entries.iterator().hasNext();
         }
-    }
-
-    /** Children of a folder whose name starts so. */
-    static List<Path> startingWith(Path folder, String start) throws IOException {
-        List<Path> found = new ArrayList<>();
-        try (DirectoryStream<Path> entries = Files.newDirectoryStream(
-                folder, path -> path.getFileName().toString().startsWith(start))) {
-            entries.forEach(found::add);
-        }
-        return found;
     }
 
     /** Every file under a folder, as its path from there with {@code /} between the parts. */

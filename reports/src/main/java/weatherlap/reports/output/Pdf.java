@@ -12,11 +12,13 @@ import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.Reader;
 import java.io.StringReader;
-import java.io.UncheckedIOException;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
+import java.util.Iterator;
+import java.util.List;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -45,28 +47,40 @@ public final class Pdf {
      * @throws IllegalArgumentException at writing, if the page is not well-formed
      */
     public static Content of(String title, String xhtml) {
+        return fitting(title, List.of(xhtml), Integer.MAX_VALUE);
+    }
+
+    /**
+     * The first of several layouts of one sheet that keeps to so many pages, or else the last. A layout is asked for when those before
+     * it were too long.
+     *
+     * @param layouts one or more, each as for {@link #of}
+     */
+    public static Content fitting(String title, Iterable<String> layouts, int pages) {
         return out -> {
-            try (PdfBoxRenderer renderer = renderer(xhtml)) {
-                renderer.createPDFWithoutClosing();
-                try (PDDocument pdf = renderer.getPdfDocument()) {
-                    fixMarks(pdf, title);
-                    pdf.save(out);
+            Iterator<String> next = layouts.iterator();
+            boolean written = false;
+            while (!written) {
+                try (PdfBoxRenderer renderer = renderer(next.next())) {
+                    renderer.layout();
+                    written = pages(renderer) <= pages || !next.hasNext();
+                    if (written) {
+                        write(renderer, title, out);
+                    }
                 }
             }
         };
     }
 
-    /**
-     * How many pages the sheet has; it is laid out and not drawn.
-     *
-     * @param xhtml as for {@link #of}
-     */
-    public static int pages(String xhtml) {
-        try (PdfBoxRenderer renderer = renderer(xhtml)) {
-            renderer.layout();
-            return renderer.getRootBox().getLayer().getPages().size();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    private static int pages(PdfBoxRenderer renderer) {
+        return renderer.getRootBox().getLayer().getPages().size();
+    }
+
+    private static void write(PdfBoxRenderer renderer, String title, OutputStream out) throws IOException {
+        renderer.createPDFWithoutClosing();
+        try (PDDocument pdf = renderer.getPdfDocument()) {
+            fixMarks(pdf, title);
+            pdf.save(out);
         }
     }
 

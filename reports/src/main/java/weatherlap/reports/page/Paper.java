@@ -1,8 +1,6 @@
 package weatherlap.reports.page;
 
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
 
 /** What a sheet is printed on. Sizes as in CSS (ISO 216; ANSI/ASME Y14.1 size A). */
 public enum Paper {
@@ -18,12 +16,6 @@ public enum Paper {
     Paper(double longPx, double shortPx) {
         this.longPx = longPx;
         this.shortPx = shortPx;
-    }
-
-    public static Optional<Paper> of(String word) {
-        return Arrays.stream(values())
-                .filter(paper -> paper.word().equals(word))
-                .findFirst();
     }
 
     /** As CSS and the command line write it. */

@@ -38,6 +38,16 @@ class HostileDataTest {
     static void compareOnce() throws IOException {
         folder = folder.toRealPath();
         Path secret = Files.writeString(folder.resolve("secret.txt"), SECRET);
+        Path houses = hostilePortfolio(secret);
+        Path tables = hostileTables();
+        report = folder.resolve("report");
+        Cli cli = Cli.run(
+                "compare", houses, "--assumptions", tables, "--out", report, "--draws", 20, "--threads", 1, "--quiet");
+        assertThat(cli.err()).isEmpty();
+        assertThat(cli.status()).isZero();
+    }
+
+    private static Path hostilePortfolio(Path secret) throws IOException {
         Path houses = SmallPortfolio.write(folder.resolve("houses"));
         Files.writeString(houses.resolve("houses.csv"), """
                 house_id,label,year_built,terrain,cladding,barrier,storeys
@@ -64,6 +74,10 @@ class HostileDataTest {
                 (openings + more.replace("h2,", "a..b,") + "\n")
                         .replace("h1,", "con,")
                         .replace("h2,", LONGEST_ID + ","));
+        return houses;
+    }
+
+    private static Path hostileTables() throws IOException {
         Path tables = folder.resolve("tables");
         assertThat(Cli.run("assumptions", "--out", tables).status()).isZero();
         Files.writeString(
@@ -71,11 +85,7 @@ class HostileDataTest {
                 Files.readString(tables.resolve("labour-steps.csv"))
                         + "hostile,both," + quoted(FORMULA + PICTURE) + ",opening,1,2,3,,no,no,1,judgement,"
                         + quoted("</td></table><script>alert(5)</script>") + "\n");
-        report = folder.resolve("report");
-        Cli cli = Cli.run(
-                "compare", houses, "--assumptions", tables, "--out", report, "--draws", 20, "--threads", 1, "--quiet");
-        assertThat(cli.err()).isEmpty();
-        assertThat(cli.status()).isZero();
+        return tables;
     }
 
     private static String quoted(String text) {

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -30,6 +31,8 @@ import picocli.CommandLine.Model.ArgSpec;
 class TutorialsTest {
     private static final Pattern BLOCK = Pattern.compile("(?m)^```(\\w+)(?: (\\S+))?\\n((?s:.*?))^```$|^    (\\S.*)$");
     private static final Pattern NAMED_FILE = Pattern.compile("`([\\w.-]+/[\\w./-]+\\.\\w+)`");
+
+    private static final Pattern DESCRIPTION = Pattern.compile("(?s)<desc[^>]*>(.*?)</desc");
 
     @TempDir
     private Path folder;
@@ -64,7 +67,7 @@ class TutorialsTest {
                 .allSatisfy(file -> assertThat(folder.resolve(file)).isNotEmptyFile());
     }
 
-    /** The README's first command of all leaves what it says. */
+    /** The README's first command of all leaves what it says, and its pictures say what those of the README do. */
     @Test
     void theFirstCommandLeavesWhatTheReadmeNames() throws IOException {
         String text = chapter("README.md", "Two commands");
@@ -82,6 +85,19 @@ class TutorialsTest {
         assertThat(files)
                 .contains("report.html", "report.pdf", "workbook.xlsx", "run.json")
                 .allSatisfy(file -> assertThat(report.resolve(file)).isNotEmptyFile());
+        assertThat(Pattern.compile("\\]\\(reports/(pictures/(\\S+\\.svg))\\)")
+                        .matcher(text)
+                        .results())
+                .hasSize(3)
+                .allSatisfy(picture -> assertThat(said(Path.of(picture.group(1))))
+                        .isEqualTo(said(report.resolve("charts").resolve(picture.group(2)))));
+    }
+
+    /** What a picture says to those who cannot see it. */
+    private static String said(Path picture) throws IOException {
+        Matcher description = DESCRIPTION.matcher(Files.readString(picture));
+        assertThat(description.find()).isTrue();
+        return description.group(1);
     }
 
     private static String chapter(String document, String title) throws IOException {

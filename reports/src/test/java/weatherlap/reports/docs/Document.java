@@ -67,12 +67,26 @@ record Document(Path file, String text) {
 
     /** The fenced block after {@code ```name}. */
     String block(String name) {
+        int begin = begin(name);
+        return text.substring(begin, end(begin));
+    }
+
+    /** Puts other lines into the fenced block after {@code ```name}, in the file. */
+    void rewrite(String name, String lines) throws IOException {
+        int begin = begin(name);
+        Files.writeString(file, text.substring(0, begin) + lines + text.substring(end(begin)));
+    }
+
+    private int begin(String name) {
         String fence = "```" + name + "\n";
-        int begin = text.indexOf(fence);
-        if (begin < 0) {
+        int fenced = text.indexOf(fence);
+        if (fenced < 0) {
             throw new AssertionError(file + " has no block " + fence.strip());
         }
-        int end = text.indexOf("```\n", begin + fence.length());
-        return text.substring(begin + fence.length(), end);
+        return fenced + fence.length();
+    }
+
+    private int end(int begin) {
+        return text.indexOf("```\n", begin);
     }
 }

@@ -19,7 +19,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import weatherlap.reports.jobs.Inputs;
-import weatherlap.reports.output.Pdf;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.house.House;
 import weatherlap.sim.rain.RainClimate;
@@ -102,7 +101,7 @@ class TwoPagesTest {
 
     private static Sheet sheet(HandoutMaker handout, Paper paper) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        Pdf.of("a house", TwoPages.of(handout, paper)).writeTo(bytes);
+        TwoPages.of(handout, paper).writeTo(bytes);
         List<Float> sizes = new ArrayList<>();
         StringWriter text = new StringWriter();
         try (PDDocument pdf = Loader.loadPDF(bytes.toByteArray())) {

@@ -18,10 +18,6 @@ public record Wage(String region, String role, double usdPerHour, double burdenF
         Check.within("burden", burdenFraction, 0, 5);
     }
 
-    public double burdenedUsdPerHour() {
-        return usdPerHour * (1 + burdenFraction);
-    }
-
     /** The same at another wage. */
     public Wage withUsdPerHour(double changed) {
         return new Wage(region, role, changed, burdenFraction, origin);

@@ -17,8 +17,7 @@ package weatherlap.sim.geometry;
 public record Capping(double headIn, double jambIn, double sillIn, double areaIn2, double edgeIn) {
     static final Capping NONE = new Capping(0, 0, 0, 0, 0);
 
-    public static Capping of(
-            double widthIn, double heightIn, double stretchOutIn, double sillStretchOutIn, double tailIn) {
+    static Capping of(double widthIn, double heightIn, double stretchOutIn, double sillStretchOutIn, double tailIn) {
         double acrossIn = widthIn + 2 * tailIn;
         double legIn = heightIn + tailIn;
         double areaIn2 = stretchOutIn * (2 * legIn + acrossIn) + sillStretchOutIn * acrossIn;

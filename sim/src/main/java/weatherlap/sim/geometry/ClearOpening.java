@@ -55,16 +55,12 @@ public record ClearOpening(Rect rect) {
         return rect.heightIn();
     }
 
-    public double areaIn2() {
-        return rect.areaIn2();
-    }
-
     public double areaFt2() {
         return rect.areaFt2();
     }
 
     /** Whether anyone or any air gets through. */
-    public boolean opens() {
+    boolean opens() {
         return !rect.isEmpty();
     }
 }

@@ -4,8 +4,6 @@ import java.util.Optional;
 
 /** A rule before and after a window is replaced. */
 public record CodeChange(CodeCheck before, CodeCheck after) {
-    private static final String CONFIRM = "confirm with the local building official";
-
     public CodeChange {
         if (before.rule() != after.rule()) {
             throw new IllegalArgumentException(
@@ -29,15 +27,5 @@ public record CodeChange(CodeCheck before, CodeCheck after) {
             case FAILS -> Optional.of(rule().key() + (lost() ? "_lost" : "_fails"));
             case OPEN -> Optional.of(rule().key() + (lost() ? "_lost" : "_check"));
         };
-    }
-
-    /** The long form of the flag, with the section and whom to ask. */
-    public String sentence() {
-        String today = lost() ? " Today: " + before.finding() + "." : "";
-        String relief = rule() == CodeRule.ESCAPE && after.verdict() == CodeCheck.Verdict.FAILS
-                ? " " + ResidentialCode.REPLACEMENT_RELIEF
-                : "";
-        return rule().section() + ": " + after.finding() + "." + today + relief + " Editions and local rules differ: "
-                + CONFIRM + ".";
     }
 }

@@ -48,12 +48,12 @@ public record CutBack(double cutIn, double depthLeftIn, int layers, double sawDe
     }
 
     /** Depth of return between the unit and the room, in. */
-    public static double returnDepthIn(double wallDepthIn, double frameDepthIn, double flangeSetbackIn) {
+    static double returnDepthIn(double wallDepthIn, double frameDepthIn, double flangeSetbackIn) {
         return Math.max(0, wallDepthIn - (frameDepthIn - flangeSetbackIn));
     }
 
     /** Edge length × layers, ft. */
-    public double returnFt() {
+    double returnFt() {
         return Units.inchesToFeet(
                 layers * pieces.stream().mapToDouble(Cut::lengthIn).sum());
     }

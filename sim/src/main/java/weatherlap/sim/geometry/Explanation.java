@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -58,9 +57,8 @@ public final class Explanation {
 
     /** Glass that one method loses against the unit that stands, ft². */
     public static Amount glassLost(OpeningGeometry geometry, Assumptions assumptions) {
-        String method = geometry.method() == Method.FULL_FLANGE ? "full-flange" : "insert";
         return Amount.difference(
-                "glass lost, " + method,
+                "glass lost, " + geometry.method().label(),
                 "ft²",
                 existing(geometry, assumptions).glass(),
                 replaced(geometry, assumptions).glass());
@@ -90,7 +88,7 @@ public final class Explanation {
     }
 
     /** Net clear width of one unit that opens, in. */
-    public Amount clearWidth() {
+    Amount clearWidth() {
         return switch (operation) {
             case DOUBLE_HUNG, SINGLE_HUNG, AWNING, PICTURE -> insideWidth("clear width: inside of the frame");
             case CASEMENT ->
@@ -109,7 +107,7 @@ public final class Explanation {
     }
 
     /** Net clear height of one unit that opens, in. */
-    public Amount clearHeight() {
+    Amount clearHeight() {
         return switch (operation) {
             case DOUBLE_HUNG, SINGLE_HUNG ->
                 Amount.difference(

@@ -38,17 +38,12 @@ public final class Fastening {
     public record Fastener(int order, Turn turn, Side side, double xIn, double yIn) {}
 
     /** Screws along one side, 1 or more; a side too short for two takes one in its middle. */
-    public static int count(double sideIn, double spacingIn, double edgeIn) {
+    private static int count(double sideIn, double spacingIn, double edgeIn) {
         return sideIn < 2 * edgeIn ? 1 : (int) Math.floor((sideIn - 2 * edgeIn) / spacingIn + 1e-9) + 1;
     }
 
-    /** Screws around a flange. */
-    public static int count(double widthIn, double heightIn, double spacingIn, double edgeIn) {
-        return 2 * (count(widthIn, spacingIn, edgeIn) + count(heightIn, spacingIn, edgeIn));
-    }
-
     /** Every screw of a flanged unit, in the order they are driven. */
-    public static List<Fastener> around(double widthIn, double heightIn, double spacingIn, double edgeIn) {
+    static List<Fastener> around(double widthIn, double heightIn, double spacingIn, double edgeIn) {
         List<Fastener> screws = new ArrayList<>();
         for (Side side : Side.values()) {
             boolean upright = side == Side.LEFT || side == Side.RIGHT;

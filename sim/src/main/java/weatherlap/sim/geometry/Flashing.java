@@ -11,13 +11,12 @@ package weatherlap.sim.geometry;
 public record Flashing(double sillIn, double jambIn, double headIn) {
     static final Flashing NONE = new Flashing(0, 0, 0);
 
-    public static Flashing of(
-            double widthIn, double heightIn, double sillTailIn, double jambTailIn, double headTailIn) {
+    static Flashing of(double widthIn, double heightIn, double sillTailIn, double jambTailIn, double headTailIn) {
         return new Flashing(widthIn + 2 * sillTailIn, heightIn + 2 * jambTailIn, widthIn + 2 * headTailIn);
     }
 
     /** All strips, in. */
-    public double lengthIn() {
+    double lengthIn() {
         return sillIn + 2 * jambIn + headIn;
     }
 }

@@ -99,12 +99,12 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
     }
 
     /** Every visible lite, unit by unit. */
-    public List<Rect> lites() {
+    List<Rect> lites() {
         return units.stream().flatMap(unit -> unit.lites().stream()).toList();
     }
 
     /** Area of one kind of part in sight, in². */
-    public double areaIn2(Part part) {
+    double areaIn2(Part part) {
         double area = 0;
         for (Piece piece : pieces) {
             if (piece.part() == part) {
@@ -120,14 +120,6 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
 
     public double glassFt2() {
         return Units.squareInchesToSquareFeet(glassIn2());
-    }
-
-    /** All that is not glass, in². */
-    public double frameIn2() {
-        return pieces.stream()
-                .filter(piece -> piece.part() != Part.GLASS)
-                .mapToDouble(piece -> piece.rect().areaIn2())
-                .sum();
     }
 
     /** Sum of the widths of the lites side by side, in. */

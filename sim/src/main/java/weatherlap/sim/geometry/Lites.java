@@ -30,7 +30,7 @@ public record Lites(Rect unit, Rect inside, List<Rect> sashes, List<Rect> lites,
         pieces = List.copyOf(pieces);
     }
 
-    public static Lites of(Rect unit, Sightline sightline, Operation operation) {
+    static Lites of(Rect unit, Sightline sightline, Operation operation) {
         Rect inside = unit.inset(sightline.jambIn(), sightline.headIn(), sightline.sillIn());
         Tiling tiling = new Tiling();
         tiling.ring(Part.FRAME, unit, inside);
@@ -45,11 +45,6 @@ public record Lites(Rect unit, Rect inside, List<Rect> sashes, List<Rect> lites,
         meeting.forEach(rail -> tiling.add(Part.SASH, rail));
         lites.forEach(lite -> tiling.add(Part.GLASS, lite));
         return new Lites(unit, inside, sashes(inside, meeting, operation), lites, tiling.pieces());
-    }
-
-    /** Visible glass, in². */
-    public double glassIn2() {
-        return lites.stream().mapToDouble(Rect::areaIn2).sum();
     }
 
     /** Lites that an operation divides a unit into. */

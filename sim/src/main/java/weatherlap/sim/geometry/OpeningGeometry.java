@@ -131,30 +131,6 @@ public record OpeningGeometry(
         return existing.glassFt2() - replaced.glassFt2();
     }
 
-    /** Share of the existing glass that is lost; 0 where there was none. */
-    public double glassLostFraction() {
-        return existing.glassIn2() > 0 ? 1 - replaced.glassIn2() / existing.glassIn2() : 0;
-    }
-
-    /** Glass lost at each of the two sides, in., on the average. */
-    public double lostAtSideIn() {
-        return (existing.glassWidthIn() - replaced.glassWidthIn()) / 2;
-    }
-
-    /** Glass lost at head and at sill, in., on the average. */
-    public double lostAtHeadAndSillIn() {
-        return (existing.glassHeightIn() - replaced.glassHeightIn()) / 2;
-    }
-
-    /** Glass of the new unit as a share of the floor, where the floor is known. */
-    public OptionalDouble daylightShare() {
-        return shareOfFloor(replaced);
-    }
-
-    public OptionalDouble existingDaylightShare() {
-        return shareOfFloor(existing);
-    }
-
     /** Flags for tables, in the order of the rules. */
     public List<String> codeFlags() {
         return codes.stream().map(CodeChange::flag).flatMap(Optional::stream).toList();
@@ -163,11 +139,5 @@ public record OpeningGeometry(
     /** Whether people can get out today, as far as was measured, and no more with this method. */
     public boolean escapeLost() {
         return codes.stream().anyMatch(change -> change.rule() == CodeRule.ESCAPE && change.lost());
-    }
-
-    private OptionalDouble shareOfFloor(Glass glass) {
-        return opening.floorAreaFt2().isPresent()
-                ? OptionalDouble.of(glass.glassFt2() / opening.floorAreaFt2().getAsDouble())
-                : OptionalDouble.empty();
     }
 }

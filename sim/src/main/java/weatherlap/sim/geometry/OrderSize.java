@@ -57,7 +57,7 @@ public record OrderSize(
     }
 
     /** Width + height of every unit, added up, in. */
-    public double unitedInches() {
+    double unitedInches() {
         return units * (widthIn + heightIn);
     }
 

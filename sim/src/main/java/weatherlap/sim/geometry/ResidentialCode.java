@@ -67,7 +67,7 @@ public final class ResidentialCode {
     record Unit(Glass glass, ClearOpening clear, double clearFt2, OptionalDouble floorIn) {}
 
     /** Whether an opening of these measures lets people out, sill known or not. */
-    public static CodeCheck escape(double widthIn, double heightIn, boolean atGrade, OptionalDouble sillOverFloorIn) {
+    static CodeCheck escape(double widthIn, double heightIn, boolean atGrade, OptionalDouble sillOverFloorIn) {
         double areaFt2 = new Rect(0, 0, widthIn, heightIn).areaFt2();
         double neededFt2 = atGrade ? ESCAPE_AT_GRADE_FT2 : ESCAPE_FT2;
         List<Supplier<String>> shortfalls = new ArrayList<>();
@@ -155,7 +155,7 @@ public final class ResidentialCode {
     }
 
     /** The three measures of R308.4.3; the fourth, a walking surface within 36 in., is presumed. */
-    public static boolean needsSafetyGlazing(double liteFt2, double bottomOverFloorIn, double topOverFloorIn) {
+    static boolean needsSafetyGlazing(double liteFt2, double bottomOverFloorIn, double topOverFloorIn) {
         return liteFt2 > 9 && bottomOverFloorIn < 18 && topOverFloorIn > 36;
     }
 

@@ -1,7 +1,5 @@
 package weatherlap.sim.geometry;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.Opening;
@@ -45,35 +43,24 @@ public record SidingLayout(double widthIn, double eaveIn, double exposureIn, dou
                 wall.panelLengthIn().getAsDouble()));
     }
 
-    public int courses() {
+    int courses() {
         return (int) Math.ceil((eaveIn - NOISE_IN) / exposureIn);
     }
 
     /** Panels in a course, from 0. */
-    public int panels(int course) {
+    int panels(int course) {
         double overIn = widthIn + cutIn(course) - lengthIn - NOISE_IN;
         return overIn <= 0 ? 1 : (int) Math.ceil(overIn / pitchIn()) + 1;
     }
 
     /** A panel as seen, with both its end laps. */
-    public Rect panel(int course, int panel) {
+    Rect panel(int course, int panel) {
         double startIn = panel * pitchIn() - cutIn(course);
         return Rect.between(
                 Math.max(0, startIn),
                 course * exposureIn,
                 Math.min(widthIn, startIn + lengthIn),
                 Math.min(eaveIn, (course + 1) * exposureIn));
-    }
-
-    /** All panels, course by course from grade, left to right. */
-    public List<Rect> panels() {
-        List<Rect> rects = new ArrayList<>();
-        for (int course = 0; course < courses(); course++) {
-            for (int panel = 0; panel < panels(course); panel++) {
-                rects.add(panel(course, panel));
-            }
-        }
-        return List.copyOf(rects);
     }
 
     /** Lowest course that an opening meets; an opening that begins where a course ends does not meet it. */

@@ -41,13 +41,8 @@ public record Squareness(
         return new Squareness(widthSpreadIn, heightSpreadIn, differenceIn, outOfPlumbIn, within);
     }
 
-    /** Difference of the diagonals, in., of an opening whose jambs lean by {@code outOfPlumbIn} over its height. */
-    public static double diagonalDifferenceIn(double widthIn, double heightIn, double outOfPlumbIn) {
-        return Math.hypot(widthIn + outOfPlumbIn, heightIn) - Math.hypot(widthIn - outOfPlumbIn, heightIn);
-    }
-
     /** The lean, in., that a difference of the diagonals tells of. */
-    public static double outOfPlumbIn(double widthIn, double heightIn, double diagonalDifferenceIn) {
+    static double outOfPlumbIn(double widthIn, double heightIn, double diagonalDifferenceIn) {
         return diagonalDifferenceIn * Math.hypot(widthIn, heightIn) / (2 * widthIn);
     }
 

@@ -36,7 +36,7 @@ public record UnitWeight(double glassLb, double frameLb, double limitLb) {
     }
 
     /** Weight of glass, lb, all panes together {@code thicknessMm} thick. */
-    public static double glassLb(double areaFt2, double thicknessMm) {
+    static double glassLb(double areaFt2, double thicknessMm) {
         double kilograms = GLASS_KG_PER_M2_MM * thicknessMm * Units.squareFeetToSquareMetres(areaFt2);
         return Units.kilogramsToPounds(kilograms);
     }

@@ -16,7 +16,7 @@
  *   <td>EN 572-1, NIOSH 94-110</td></tr>
  *   <tr><td>returns, screws, tape, capping, sealant</td><td>{@link weatherlap.sim.geometry.CutBack}, {@link
  *   weatherlap.sim.geometry.Fastening}, {@link weatherlap.sim.geometry.Flashing}, {@link weatherlap.sim.geometry.Capping}, {@link
- *   weatherlap.sim.geometry.Bead}</td><td>common practice, lengths and volumes exact</td></tr>
+ *   weatherlap.sim.geometry.Quantities}</td><td>common practice, lengths and volumes exact</td></tr>
  *   <tr><td>courses and panels</td><td>{@link weatherlap.sim.geometry.SidingLayout}</td><td>makers' manuals</td></tr>
  * </table>
  *

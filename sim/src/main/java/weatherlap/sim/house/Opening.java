@@ -64,9 +64,4 @@ public record Opening(
     public double frameAreaIn2() {
         return frameWidthIn * frameHeightIn;
     }
-
-    /** Width + height, in., as units are priced. */
-    public double unitedInches() {
-        return frameWidthIn + frameHeightIn;
-    }
 }

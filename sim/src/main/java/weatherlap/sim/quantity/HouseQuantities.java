@@ -30,8 +30,4 @@ public record HouseQuantities(List<ElevationQuantities> elevations) {
         }
         return this;
     }
-
-    public int openingCount() {
-        return elevations.stream().mapToInt(e -> e.openings().size()).sum();
-    }
 }

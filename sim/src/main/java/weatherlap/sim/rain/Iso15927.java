@@ -33,7 +33,7 @@ public final class Iso15927 {
      *
      * @param cosine of the angle between wind and outward normal; 0 or less: the wall is in the lee
      */
-    public static double hourlyLitresPerM2(double windMetresPerSecond, double rainMm, double cosine) {
+    static double hourlyLitresPerM2(double windMetresPerSecond, double rainMm, double cosine) {
         return cosine <= 0 ? 0 : 2.0 / 9.0 * windMetresPerSecond * rainPower(rainMm) * cosine;
     }
 
@@ -57,7 +57,7 @@ public final class Iso15927 {
     }
 
     /** Obstruction factor O for the distance, m, to an upwind obstacle as tall as the wall; 1 where there is none. */
-    public static double obstruction(OptionalDouble distanceM) {
+    static double obstruction(OptionalDouble distanceM) {
         if (distanceM.isEmpty()) {
             return 1;
         }
@@ -75,7 +75,7 @@ public final class Iso15927 {
      *
      * @param gable no eave over this wall
      */
-    public static double wallFactor(int storeys, boolean gable) {
+    static double wallFactor(int storeys, boolean gable) {
         return gable || storeys > 2 ? 0.4 : 0.3;
     }
 }

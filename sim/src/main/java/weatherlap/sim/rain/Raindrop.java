@@ -15,26 +15,26 @@ package weatherlap.sim.rain;
  * @see "A. C. Best, The size distribution of raindrops, 1950 (handbook: the median of its distribution)"
  * @see "A. N. Dingle and Y. Lee, Terminal fallspeeds of raindrops, 1972 (handbook)"
  */
-public final class Raindrop {
+final class Raindrop {
     private static final double SMALLEST_MM = 0.1;
     private static final double FASTEST_METRES_PER_SECOND = 9.2;
 
     private Raindrop() {}
 
     /** Drop diameter that half of the water exceeds, mm, at a rain of so many mm/h. */
-    public static double medianDiameterMm(double rainMmPerHour) {
+    static double medianDiameterMm(double rainMmPerHour) {
         return 1.105 * Math.pow(rainMmPerHour, 0.232);
     }
 
     /** Terminal fall speed, m/s, of a drop of so many mm. */
-    public static double terminalMetresPerSecond(double diameterMm) {
+    static double terminalMetresPerSecond(double diameterMm) {
         double d = Math.max(SMALLEST_MM, diameterMm);
         double speed = -0.166033 + d * (4.91844 + d * (-0.888016 + d * 0.054888));
         return Math.min(FASTEST_METRES_PER_SECOND, speed);
     }
 
     /** Driving-rain factor, s/m. */
-    public static double drivingRainFactor(double rainMmPerHour) {
+    static double drivingRainFactor(double rainMmPerHour) {
         return 1 / terminalMetresPerSecond(medianDiameterMm(rainMmPerHour));
     }
 }

@@ -66,7 +66,12 @@ final class WallHours {
 
     double straubeLitres() {
         return IntStream.range(0, count())
-                .mapToDouble(i -> tangent(i) * wet.rainMm[rows[i]])
+                .mapToDouble(i -> Straube.hourlyLitresPerM2(
+                        1,
+                        wet.drivingRainFactor[rows[i]],
+                        wet.windMetresPerSecond[rows[i]],
+                        wet.rainMm[rows[i]],
+                        cosine[i]))
                 .sum();
     }
 

@@ -80,7 +80,7 @@ public final class WallRain {
      * @param overhangM projection of the eave, m
      * @param windFactor wind at the wall over wind at 10 m in open country
      */
-    public double share(double depthM, double overhangM, double windFactor) {
+    double share(double depthM, double overhangM, double windFactor) {
         return shadow.share(depthM, overhangM, windFactor);
     }
 

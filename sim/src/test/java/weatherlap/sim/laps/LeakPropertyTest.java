@@ -39,7 +39,7 @@ class LeakPropertyTest {
     }
 
     @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
-    void moreRain(
+    void moreRainNeverLowersTheDamage(
             @ForAll long seed,
             @ForAll Method method,
             @ForAll @DoubleRange(min = 0, max = 300) double rain,
@@ -51,7 +51,8 @@ class LeakPropertyTest {
     }
 
     @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
-    void oneMoreFault(@ForAll long seed, @ForAll Method method, @ForAll @IntRange(min = 0, max = 5) int left) {
+    void oneMoreFaultNeverLowersTheDamage(
+            @ForAll long seed, @ForAll Method method, @ForAll @IntRange(min = 0, max = 5) int left) {
         List<LapFault> faults = new ArrayList<>(LapFixtures.FAULTS);
         LapFault last = faults.remove(left);
         Scenario scenario = LapFixtures.scenario();
@@ -71,7 +72,8 @@ class LeakPropertyTest {
     }
 
     @Property(tries = 30, edgeCases = EdgeCasesMode.NONE)
-    void aLaterYear(@ForAll @IntRange(min = 1, max = 59) int years, @ForAll @IntRange(min = 0, max = 12) int renew) {
+    void aLaterYearNeverHasLessDamage(
+            @ForAll @IntRange(min = 1, max = 59) int years, @ForAll @IntRange(min = 0, max = 12) int renew) {
         Scenario scenario = LapFixtures.scenario().with(Scalar.RESEAL_YEARS, renew);
         for (LineOfDefence line : LeakTables.of(LapFixtures.assumptions(LapFixtures.FAULTS, scenario))
                 .lines()
@@ -82,7 +84,7 @@ class LeakPropertyTest {
     }
 
     @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
-    void aHigherAdmittedShare(
+    void aHigherAdmittedShareNeverLowersTheDamage(
             @ForAll long seed,
             @ForAll @IntRange(min = 0, max = 5) int fault,
             @ForAll @DoubleRange(min = 1, max = 10) double factor) {

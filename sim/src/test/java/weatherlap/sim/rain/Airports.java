@@ -43,7 +43,7 @@ final class Airports {
             from[t] = mph == 0 || absurd ? Double.NaN : number(row[8]);
             speed[t] = absurd ? Double.NaN : mph * Units.METRES_PER_SECOND_PER_MPH;
             rain[t] = number(row[11]) * MM_PER_INCH;
-            temperature[t] = Units.fahrenheitToCelsius(number(row[5]));
+            temperature[t] = (number(row[5]) - 32) / 1.8;
         }
         return new HourlyWeather(origin, start, from, speed, rain, temperature);
     }

@@ -23,7 +23,7 @@ class OpeningRainPropertyTest {
 
     @Property(tries = 40)
     @Label("never falls with more rain")
-    void moreRain(
+    void moreRainNeverDriesAnOpening(
             @ForAll @DoubleRange(min = 1, max = 3) double times,
             @ForAll @DoubleRange(min = 0, max = 359) double bearing) {
         // Under an eave bigger drops fall more steeply, so that is no law there: it holds for a wall without one.
@@ -48,7 +48,7 @@ class OpeningRainPropertyTest {
 
     @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
     @Label("never falls with less overhang")
-    void lessOverhang(
+    void lessOverhangNeverDriesAnOpening(
             @ForAll @DoubleRange(min = 0, max = 359) double bearing,
             @ForAll @DoubleRange(min = 0, max = 40) double overhangIn,
             @ForAll @DoubleRange(min = 0, max = 1) double kept) {
@@ -59,7 +59,7 @@ class OpeningRainPropertyTest {
 
     @Property(tries = 40)
     @Label("never rises with an obstacle, the less so the further it is")
-    void obstacle(@ForAll @DoubleRange(min = 1, max = 150) double distance) {
+    void anObstacleNeverWetsAWall(@ForAll @DoubleRange(min = 1, max = 150) double distance) {
         Elevation open = RainFixtures.elevation(90, 18, 12);
         double[] behind = arriving(CLIMATE, RainFixtures.obstructed(open, distance));
         assertNeverLess(behind, arriving(CLIMATE, open));

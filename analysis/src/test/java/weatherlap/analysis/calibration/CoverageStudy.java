@@ -18,8 +18,8 @@ import weatherlap.sim.assumptions.Scalar;
  * @param insideByStep share of the shops whose true rate lay in its interval, by step id in table order
  * @param insideByShop share of the rates of each shop that lay in theirs
  */
-public record CoverageStudy(int shops, Map<String, Double> insideByStep, List<Double> insideByShop) {
-    public CoverageStudy {
+record CoverageStudy(int shops, Map<String, Double> insideByStep, List<Double> insideByShop) {
+    CoverageStudy {
         insideByStep = Collections.unmodifiableMap(new LinkedHashMap<>(insideByStep));
         insideByShop = List.copyOf(insideByShop);
     }
@@ -30,16 +30,15 @@ public record CoverageStudy(int shops, Map<String, Double> insideByStep, List<Do
      * @param jobs records of each shop
      * @param timedShare share of them in which the steps were timed
      */
-    public static CoverageStudy of(
-            Assumptions tables, CalibrationOptions options, int shops, int jobs, double timedShare) {
+    static CoverageStudy of(Assumptions tables, CalibrationOptions options, int shops, int jobs, double timedShare) {
         double jobSpread = tables.scenario().value(Scalar.CREW_SPREAD);
         Map<String, Double> byStep = new LinkedHashMap<>();
         List<Double> byShop = new ArrayList<>();
         for (long seed = 1; seed <= shops; seed++) {
             Shop shop = Shop.drawn(tables, options.paceSpread(), seed);
             JobMaker maker = new JobMaker(tables, shop, jobSpread, timedShare, seed);
-            List<StepFit> fits =
-                    Calibrator.calibrate(tables, maker.jobs(jobs), options).steps();
+            List<StepFit> fits = Calibrator.calibrate(tables, maker.jobs(jobs), withoutHeldOut(options))
+                    .steps();
             int inside = 0;
             for (StepFit fit : fits) {
                 boolean holds = fit.holds(shop.minutes().get(fit.step().id()));
@@ -51,13 +50,18 @@ public record CoverageStudy(int shops, Map<String, Double> insideByStep, List<Do
         return new CoverageStudy(shops, byStep, byShop);
     }
 
+    private static CalibrationOptions withoutHeldOut(CalibrationOptions options) {
+        return new CalibrationOptions(
+                options.paceSpread(), options.noiseDegrees(), options.confidence(), 0, options.outlierLimit());
+    }
+
     /** Share of all rates of all shops that lay in their intervals. */
-    public double inside() {
+    double inside() {
         return insideByShop.stream().mapToDouble(share -> share).average().orElseThrow();
     }
 
     /** Standard error of {@link #inside()}, from shop to shop. */
-    public double standardError() {
+    double standardError() {
         double mean = inside();
         double squares =
                 insideByShop.stream().mapToDouble(s -> Math.pow(s - mean, 2)).sum();

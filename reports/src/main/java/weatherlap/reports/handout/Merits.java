@@ -10,29 +10,25 @@ import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 
 /** What speaks for each method at a house, a sentence a method. */
-final class Contrast {
+final class Merits {
     private static final double LEAST_GLASS_FT2 = 0.1;
     private static final double LEAST_LEAK = 0.005;
 
-    private Contrast() {}
-
-    static String name(Method method) {
-        return method == Method.INSERT ? "the insert" : "full-flange";
-    }
+    private Merits() {}
 
     /** The insert first, as the smaller job; a method that nothing speaks for is left out. */
     static List<String> sentences(HouseResult house) {
         Map<Method, List<String>> merits = new EnumMap<>(Method.class);
         for (Method method : Method.values()) {
-            merits.put(method, merits(house.method(method), house.method(method.other())));
+            merits.put(method, of(house.method(method), house.method(method.other())));
         }
         return List.of(Method.INSERT, Method.FULL_FLANGE).stream()
                 .filter(method -> !merits.get(method).isEmpty())
-                .map(method -> Phrases.sentence(name(method)) + " " + Phrases.list(merits.get(method)) + ".")
+                .map(method -> Phrases.sentence(method.inSentence()) + " " + Phrases.list(merits.get(method)) + ".")
                 .toList();
     }
 
-    private static List<String> merits(MethodResult own, MethodResult other) {
+    private static List<String> of(MethodResult own, MethodResult other) {
         List<String> merits = new ArrayList<>();
         double cheaper = other.priceUsd() - own.priceUsd();
         if (Math.round(cheaper / 10) > 0) {

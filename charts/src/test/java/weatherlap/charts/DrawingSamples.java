@@ -1,0 +1,79 @@
+package weatherlap.charts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import weatherlap.charts.drawing.Piece;
+import weatherlap.charts.drawing.WallDrawing;
+import weatherlap.charts.drawing.WindowDrawing;
+import weatherlap.charts.drawing.WindowSketch;
+
+/** Invented windows and a wall for each drawing to scale. */
+final class DrawingSamples {
+    private DrawingSamples() {}
+
+    static List<Picture> all() {
+        return List.of(window(), sketch(), wall());
+    }
+
+    static WindowDrawing window() {
+        return new WindowDrawing(
+                "Kitchen, north wall: 32 \u00d7 54 in. double hung",
+                view(0, 32, 54, 0.8, 1.6, 9.83, 0),
+                view(0, 31.5, 53.5, 1.2, 2.4, 8.47, 0.139),
+                new WindowDrawing.View(
+                        Stream.concat(
+                                        Stream.of(new Piece(Piece.Kind.OLD_FRAME, 0, 0, 32, 54)),
+                                        view(1.25, 29.5, 51.5, 1.2, 2.3, 7.44, 0.243).pieces().stream())
+                                .toList(),
+                        7.44,
+                        0.243));
+    }
+
+    /** A double hung unit in from the edges: frame, sash and two lites. */
+    private static WindowDrawing.View view(
+            double in, double width, double height, double frame, double sash, double glassFt2, double lost) {
+        double lite = (height - 2 * frame - 3 * sash) / 2;
+        double wide = width - 2 * (frame + sash);
+        return new WindowDrawing.View(
+                List.of(
+                        new Piece(Piece.Kind.FRAME, in, in, width, height),
+                        new Piece(Piece.Kind.SASH, in + frame, in + frame, width - 2 * frame, height - 2 * frame),
+                        new Piece(Piece.Kind.GLASS, in + frame + sash, in + frame + sash, wide, lite),
+                        new Piece(Piece.Kind.GLASS, in + frame + sash, in + frame + 2 * sash + lite, wide, lite)),
+                glassFt2,
+                lost);
+    }
+
+    static WindowSketch sketch() {
+        return new WindowSketch("Window A, insert", window().insert(), 2);
+    }
+
+    static WallDrawing wall() {
+        double wide = 32 * 12;
+        double eave = 17.5 * 12;
+        double[] cuts = {0, 72, 36, 108};
+        List<WallDrawing.Opening> openings = List.of(
+                new WallDrawing.Opening("1", 48, 36, 36, 54),
+                new WallDrawing.Opening("2", 180, 36, 72, 54),
+                new WallDrawing.Opening("3", 52, 140, 32, 46),
+                new WallDrawing.Opening("4", 300, 150, 24, 36));
+        List<WallDrawing.Panel> panels = new ArrayList<>();
+        for (int course = 0; course * 5 < eave; course++) {
+            int place = 1;
+            for (double left = -cuts[course % 4]; left < wide; left += 143) {
+                double from = Math.max(0, left);
+                double to = Math.min(wide, left + 144);
+                double bottom = course * 5;
+                boolean down = openings.stream()
+                        .anyMatch(o -> o.leftIn() < to
+                                && o.leftIn() + o.widthIn() > from
+                                && o.bottomIn() < bottom + 5
+                                && o.bottomIn() + o.heightIn() > bottom - 5);
+                String mark = (course < 26 ? "" : "A") + (char) ('A' + course % 26) + place++;
+                panels.add(new WallDrawing.Panel(mark, from, bottom, to - from, Math.min(5, eave - bottom), down));
+            }
+        }
+        return new WallDrawing("North wall", wide, eave, panels, openings);
+    }
+}
