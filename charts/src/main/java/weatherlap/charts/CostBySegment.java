@@ -86,7 +86,8 @@ public record CostBySegment(String scope, String cost, List<Group> groups) imple
         return Words.sentence(Words.clean(cost)) + ", full-flange less insert, is least for "
                 + text(segments().stream().min(byMiddle).orElseThrow()) + " and greatest for "
                 + text(segments().stream().max(byMiddle).orElseThrow()) + "; full-flange costs less in "
-                + Numbers.plain(fullFlange, 0) + " of " + Words.count(segments().size(), "segment", "segments") + ".";
+                + Numbers.plain(fullFlange, 0) + " of "
+                + Numbers.count(segments().size(), "segment", "segments") + ".";
     }
 
     private String text(Segment segment) {

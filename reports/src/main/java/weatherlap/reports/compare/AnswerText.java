@@ -3,6 +3,7 @@ package weatherlap.reports.compare;
 import java.util.ArrayList;
 import java.util.List;
 import weatherlap.analysis.tables.Answer;
+import weatherlap.charts.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Method;
@@ -25,7 +26,7 @@ final class AnswerText {
         Answer.PerHouse best = answer.of(cheaper);
         Answer.PerHouse other = answer.of(cheaper.other());
         List<String> lines = new ArrayList<>();
-        lines.add(verdict(answer) + " over " + horizonYears + " years it costs a family "
+        lines.add(verdict(answer) + " over " + Numbers.count(horizonYears, "year", "years") + " it costs a family "
                 + Words.usd(answer.savedPerHouseUsd().mean()) + " less a house than "
                 + article(cheaper.other()) + ", price, expected leak damage and lost glass together.");
         lines.add("How sure: it is the cheaper one for the portfolio in " + Words.percent(answer.probability(), 0)
@@ -45,8 +46,8 @@ final class AnswerText {
 
     /** Both methods side by side, means of a house. */
     static TableView keyFigures(Answer answer, int horizonYears) {
-        TableView.Builder table = TableView.of("Means of a house; " + Words.count(answer.houses(), "house", "houses")
-                        + " with " + Words.count(answer.openings(), "opening", "openings"))
+        TableView.Builder table = TableView.of("Means of a house; " + Numbers.count(answer.houses(), "house", "houses")
+                        + " with " + Numbers.count(answer.openings(), "opening", "openings"))
                 .texts("measure")
                 .numbers("full-flange", "insert");
         Answer.PerHouse full = answer.of(Method.FULL_FLANGE);
@@ -72,7 +73,7 @@ final class AnswerText {
                 "glass lost of today\u2019s",
                 Words.percent(full.glassLostFraction(), 1),
                 Words.percent(insert.glassLostFraction(), 1));
-        String years = " within " + horizonYears + " years";
+        String years = " within " + Numbers.count(horizonYears, "year", "years");
         row(
                 table,
                 Measure.LEAKS,
@@ -88,7 +89,7 @@ final class AnswerText {
         row(
                 table,
                 Measure.HORIZON,
-                "cost over " + horizonYears + " years: price, damage, lost glass",
+                "cost over " + Numbers.count(horizonYears, "year", "years") + ": price, damage, lost glass",
                 Words.usd(full.horizonCostUsd()),
                 Words.usd(insert.horizonCostUsd()));
         return table.build();
@@ -120,10 +121,10 @@ final class AnswerText {
             return "No house of the portfolio does better with "
                     + article(answer.cheaper().other()) + ".";
         }
-        return "Depart from it for " + answer.departures() + " of " + Words.count(answer.houses(), "house", "houses")
+        return "Depart from it for " + answer.departures() + " of " + Numbers.count(answer.houses(), "house", "houses")
                 + ", where " + article(answer.cheaper().other()) + " has the lower expected cost; that saves another "
                 + Words.usd(answer.savedByDepartingUsd() / answer.departures())
-                + " at each of them. They are marked house by house below.";
+                + " at each. Each is marked in the list of houses below.";
     }
 
     /** The method with its article, as it stands in a sentence. */

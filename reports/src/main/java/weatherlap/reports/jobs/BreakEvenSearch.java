@@ -20,6 +20,7 @@ import weatherlap.analysis.drivers.Factors;
 import weatherlap.analysis.drivers.SimulatedPortfolio;
 import weatherlap.analysis.drivers.SimulatedPortfolio.Costs;
 import weatherlap.charts.BreakEvenMap;
+import weatherlap.charts.Numbers;
 import weatherlap.charts.Pair;
 import weatherlap.charts.Picture;
 import weatherlap.charts.Spread;
@@ -68,7 +69,8 @@ public record BreakEvenSearch(
                 new ClimateMemo(inputs.climate()),
                 base.scenario().whole(Scalar.DRAWS),
                 Drivers.seed(inputs));
-        String scope = simulated.size() + " of " + inputs.portfolio().houses().size() + " houses";
+        String scope = simulated.size() + " of "
+                + Numbers.count(inputs.portfolio().houses().size(), "house", "houses");
         try (OutputFolder folder = output.open(paths.named());
                 Messages.Progress progress = messages.progress("values tried", 0)) {
             Function<Assumptions, Costs> costs = assumed -> {
@@ -151,7 +153,7 @@ public record BreakEvenSearch(
                 scope,
                 factor.name(),
                 factor.unit(),
-                "cost over " + base.scenario().whole(Scalar.HORIZON_YEARS) + " years",
+                "cost over " + Numbers.count(base.scenario().whole(Scalar.HORIZON_YEARS), "year", "years"),
                 seen.entrySet().stream()
                         .map(e -> new weatherlap.charts.BreakEven.Point(
                                 e.getKey(),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import weatherlap.charts.Numbers;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunFile;
 import weatherlap.reports.output.RunRecord;
@@ -44,7 +45,8 @@ public record RepeatCompare(
         List<String> differing = differing(repeated.outputs(), recorded.outputs());
         differing.forEach(name -> messages.result("differs: " + name));
         if (differing.isEmpty()) {
-            messages.result("the same to the byte: " + repeated.outputs().size() + " files");
+            messages.result(
+                    "the same to the byte: " + Numbers.count(repeated.outputs().size(), "file", "files"));
         }
         return differing.isEmpty();
     }
