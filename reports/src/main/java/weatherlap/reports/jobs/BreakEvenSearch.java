@@ -104,15 +104,15 @@ public record BreakEvenSearch(
             Optional<Factor> factor = Factors.named(base, name);
             factor.ifPresentOrElse(
                     factors::add,
-                    () -> problems.add(
-                            "--vary: \"" + name + "\" is neither a scalar nor table/row" + Nearest.hint(name, known)));
+                    () -> problems.add("--vary: \"" + name + "\" is neither a scalar nor table/row"
+                            + Nearest.hint(name, known) + "; weatherlap breakeven --help tells how names are made"));
         }
         if (problems.isEmpty()) {
             Factor.Span span = span(factors.get(0));
             if (!(span.low() < span.high())
                     || span.low() < factors.get(0).lowest()
                     || span.high() > factors.get(0).highest()) {
-                problems.add("the range of " + names.get(0) + " (" + span.low() + " to " + span.high()
+                problems.add("--from, --to: the range of " + names.get(0) + " (" + span.low() + " to " + span.high()
                         + ") must rise and stay from " + factors.get(0).lowest() + " to "
                         + factors.get(0).highest());
             }

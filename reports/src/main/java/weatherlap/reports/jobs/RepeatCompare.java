@@ -54,7 +54,8 @@ public record RepeatCompare(
     private RunFile recorded() throws IOException {
         String name = String.valueOf(run.getFileName());
         RunFile recorded = RunFile.read(run)
-                .orElseThrow(() -> new BadInput(List.of(name + ": is not the record of a run of this program")));
+                .orElseThrow(() -> new BadInput(
+                        List.of(name + ": is not the record of a run of this program; name the run.json of a report")));
         if (!recorded.command().equals("compare")) {
             throw new BadInput(
                     List.of(name + ": records the command " + recorded.command() + "; only compare can be repeated"));
