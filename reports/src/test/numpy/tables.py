@@ -92,7 +92,7 @@ class Portfolio:
         self.storey = np.clip(storey, 1, self.storeys[house]).astype(int)
         self.house_facts = {
             "cladding": words(self.houses, "cladding"),
-            "barrier": words(self.houses, "barrier"),
+            "barrier": words(self.houses, "barrier", "unknown"),
             "storeys": words(self.houses, "storeys"),
             "lead_safe": np.where(self.lead_safe, "yes", "no").astype(object),
         }
@@ -100,9 +100,10 @@ class Portfolio:
         self.wall_facts = {name: fact[self.house_of_wall] for name, fact in self.house_facts.items()}
         self.wall_facts["siding_condition"] = condition
         self.opening_facts = {name: fact[wall] for name, fact in self.wall_facts.items()}
-        names = ("room", "existing_material", "frame_condition", "interior_return")
+        names = ("room", "existing_material", "interior_return")
         self.opening_facts.update({name: words(opening, name) for name in names})
         self.opening_facts.update(
+            frame_condition=words(opening, "frame_condition", "unknown"),
             operation=self.operation,
             new_operation=self.new_operation,
             units=words(opening, "units", "1"),

@@ -86,7 +86,7 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
         if (houses.isEmpty()) {
             return "There are no houses to compare.";
         }
-        return "Of " + Words.count(houses.size(), "house", "houses") + ", full-flange costs more and leaks less in "
+        return "Of " + Numbers.count(houses.size(), "house", "houses") + ", full-flange costs more and leaks less in "
                 + count(h -> h.costDifferenceUsd() > 0 && h.riskDifference() < 0) + ", costs less and leaks less in "
                 + count(h -> h.costDifferenceUsd() <= 0 && h.riskDifference() < 0)
                 + "; the insert leaks no more and costs less in "

@@ -66,7 +66,7 @@ public record DriverIndices(String scope, String outcome, List<Driver> drivers) 
                 .limit(3)
                 .map(d -> Words.clean(d.label()) + " (" + index(d.total()) + ", alone " + index(d.firstOrder()) + ")")
                 .toList();
-        return "Of " + Words.count(drivers.size(), "assumption", "assumptions")
+        return "Of " + Numbers.count(drivers.size(), "assumption", "assumptions")
                 + ", those that explain most of the variance of " + Words.clean(outcome) + " are " + Words.list(first)
                 + ".";
     }

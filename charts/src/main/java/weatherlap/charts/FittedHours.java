@@ -76,14 +76,14 @@ public record FittedHours(String scope, List<Job> jobs) implements Picture {
         long near = jobs.stream()
                 .filter(j -> Math.abs(j.actualHours() - j.fittedHours()) <= WITHIN * j.fittedHours())
                 .count();
-        return "Of " + Words.count(jobs.size(), "job", "jobs") + ", " + Numbers.plain(near, 0) + " ("
+        return "Of " + Numbers.count(jobs.size(), "job", "jobs") + ", " + Numbers.plain(near, 0) + " ("
                 + Numbers.percent(near / (double) jobs.size(), 0) + ") took within "
                 + Numbers.percent(WITHIN, 0) + " of the fitted hours; on average they took "
                 + Numbers.signed(bias, 1) + " person-hours against the fit."
                 + (setAside().isEmpty()
                         ? ""
                         : " Set aside: "
-                                + Words.count(setAside().size(), "job", "jobs")
+                                + Numbers.count(setAside().size(), "job", "jobs")
                                 + ", ringed and named where there is room.");
     }
 

@@ -54,7 +54,8 @@ public record GlassLost(String scope, List<Group> groups) implements Picture {
         }
         Group all = groups.get(0);
         String first = "An insert takes " + share(all.lost().insert()) + " of today\u2019s glass, full-flange "
-                + share(all.lost().fullFlange()) + " (medians of " + Words.count(all.openings(), "opening", "openings")
+                + share(all.lost().fullFlange()) + " (medians of "
+                + Numbers.count(all.openings(), "opening", "openings")
                 + ", " + Words.clean(all.label()) + ").";
         return groups.stream()
                 .skip(1)

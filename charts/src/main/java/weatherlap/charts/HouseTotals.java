@@ -67,7 +67,7 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
         long apart = houses.stream()
                 .filter(h -> h.usd().insert().high() < h.usd().fullFlange().low())
                 .count();
-        return Words.sentence(Words.clean(total)) + " of " + Words.count(houses.size(), "house", "houses") + ": "
+        return Words.sentence(Words.clean(total)) + " of " + Numbers.count(houses.size(), "house", "houses") + ": "
                 + sentence(MethodStyle.FULL_FLANGE) + "; " + sentence(MethodStyle.INSERT)
                 + ". In " + Numbers.plain(apart, 0)
                 + " of them the whole range of the insert lies below that of full-flange.";
@@ -152,8 +152,8 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
 
     private NumberAxis order(int number) {
         String which = number < houses.size()
-                ? Numbers.plain(number, 0) + " of " + Words.count(houses.size(), "house", "houses")
-                : Words.count(number, "house", "houses");
+                ? Numbers.plain(number, 0) + " of " + Numbers.count(houses.size(), "house", "houses")
+                : Numbers.count(number, "house", "houses");
         NumberAxis axis = Axes.themed(which + ", ordered by the full-flange total \u2192");
         axis.setRange(-0.5, number + 0.5);
         axis.setTickLabelsVisible(false);

@@ -43,6 +43,11 @@ public final class Numbers {
         return plain(fraction * 100, decimals) + (Double.isFinite(fraction) ? "\u202f%" : "");
     }
 
+    /** A number of things: 1 house, 2 houses. */
+    public static String count(long number, String one, String many) {
+        return plain(number, 0) + " " + (number == 1 ? one : many);
+    }
+
     private static String dollars(double value) {
         double size = Math.abs(value);
         if (size >= 10 * BILLION) {

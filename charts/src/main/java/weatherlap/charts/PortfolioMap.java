@@ -77,7 +77,7 @@ public record PortfolioMap(
                 .sum();
         Comparator<Cell> byShare = Comparator.comparingDouble(Cell::shareFullFlange);
         return "Full-flange is preferred for " + Numbers.percent(preferring / houses, 0) + " of "
-                + Words.count(houses, "house", "houses") + "; most for "
+                + Numbers.count(houses, "house", "houses") + "; most for "
                 + text(cells.stream().max(byShare).orElseThrow()) + ", least for "
                 + text(cells.stream().min(byShare).orElseThrow()) + ".";
     }

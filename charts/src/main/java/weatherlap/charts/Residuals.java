@@ -81,7 +81,7 @@ public record Residuals(String scope, List<Factor> factors) implements Picture {
         Standing farthest = farthest();
         return "Farthest from the fit stands " + Words.clean(farthest.heading()) + " "
                 + Words.clean(farthest.level().label()) + " ("
-                + Words.count(farthest.level().residuals().size(), "job", "jobs") + "), with a median of "
+                + Numbers.count(farthest.level().residuals().size(), "job", "jobs") + "), with a median of "
                 + Numbers.signed(farthest.level().median() * 100, 0) + "\u202f% of the fitted hours.";
     }
 

@@ -92,11 +92,6 @@ final class Words {
                 : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 
-    /** 1 house, 2 houses. */
-    static String count(int number, String one, String many) {
-        return Numbers.plain(number, 0) + " " + (number == 1 ? one : many);
-    }
-
     /** With its first letter as a capital. */
     static String sentence(String text) {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);

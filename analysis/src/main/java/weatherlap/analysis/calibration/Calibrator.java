@@ -251,7 +251,7 @@ public final class Calibrator {
                 step.origin().table(),
                 step.origin().row(),
                 Basis.DATASET,
-                FITTED + jobs + " jobs, shrunk towards the table"
+                FITTED + (jobs == 1 ? "1 job" : jobs + " jobs") + ", shrunk towards the table"
                         + before(step.origin().source()));
     }
 

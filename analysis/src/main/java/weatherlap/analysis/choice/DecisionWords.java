@@ -59,7 +59,7 @@ public final class DecisionWords {
                 100 * score("rule").staysBestProbability()));
         if (decision.choices().size() < FEW_HOUSES) {
             words.add(text(
-                    "The portfolio holds %d houses: too few to judge a rule by houses held out.",
+                    "Houses in the portfolio: %d, too few to judge a rule by houses held out.",
                     decision.choices().size()));
         }
         return words;
@@ -84,7 +84,7 @@ public final class DecisionWords {
         long atRisk = count(HouseChoice::atRisk);
         if (atRisk > 0) {
             words.add(text(
-                    "In %d of %d houses neither method keeps the chance of leak damage under the family's limit.",
+                    "Houses where neither method keeps the chance of leak damage under the family's limit: %d of %d.",
                     atRisk, decision.choices().size()));
         }
         return words;
@@ -96,8 +96,8 @@ public final class DecisionWords {
             return List.of("Family and shop want the same method in every house.");
         }
         return List.of(text(
-                "In %d of %d houses the family's cost and the shop's profit for a crew day point to different methods. There, by the"
-                        + " shop's method, the family would lose %,.0f USD over the horizon; by the family's, the shop would lose %,.0f USD"
+                "Houses where the family's cost and the shop's profit for a crew day point to different methods: %d of %d. There, by"
+                        + " the shop's method, the family would lose %,.0f USD over the horizon; by the family's, the shop would lose %,.0f USD"
                         + " a crew day (means).",
                 parting,
                 decision.choices().size(),
@@ -111,8 +111,8 @@ public final class DecisionWords {
         return mixed == 0
                 ? List.of()
                 : List.of(text(
-                        "In %d houses it pays to mix the methods wall by wall, second set-up paid: %,.0f USD a house on average.",
-                        mixed, mean(pays, HouseChoice::mixingSavesUsd)));
+                        "Houses where it pays to mix the methods wall by wall, second set-up paid: %d of %d, by %,.0f USD each on average.",
+                        mixed, decision.choices().size(), mean(pays, HouseChoice::mixingSavesUsd)));
     }
 
     private RuleScore score(String name) {

@@ -113,7 +113,7 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
                 .min(Comparator.comparingDouble(Length::heldOutRegretUsd))
                 .map(length -> String.format(
                         Locale.ROOT,
-                        "With %s the best rule is: %s On the houses it was made from it would save %,.0f USD a house, on houses held out"
+                        "By %s the best rule is: %s On the houses it was made from it would save %,.0f USD a house, on houses held out"
                                 + " it %s %,.0f: more houses are needed to trust it.",
                         asked(length.rule),
                         String.join(" ", length.rule.lines()),
@@ -125,9 +125,9 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
     private static String asked(Rule rule) {
         return switch (rule.questions()) {
             case 0 -> "asking nothing";
-            case 1 -> "one question";
-            case 2 -> "two questions";
-            default -> "three questions";
+            case 1 -> "asking one question";
+            case 2 -> "asking two questions";
+            default -> "asking three questions";
         };
     }
 

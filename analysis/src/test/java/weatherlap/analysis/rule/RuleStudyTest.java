@@ -40,6 +40,7 @@ class RuleStudyTest {
         RuleStudy study = RuleStudy.of(cases(right, 0), 10, STREAMS);
 
         assertThat(study.rule().questions()).isEqualTo(2);
+        assertThat(study.choiceInWords()).containsPattern("asking two questions costs|more than asking two questions");
         assertThat(String.join(" ", study.rule().lines()))
                 .contains("Is the overhang under 8 in.?", "Is the barrier none?");
         assertChooses(study.rule(), right);
@@ -92,7 +93,9 @@ class RuleStudyTest {
         double[] noise = normal("noise alone");
         RuleStudy study =
                 RuleStudy.of(Cases.apart(facts, new double[size], column(c -> 100 + 300 * noise[c])), 10, STREAMS);
-        assertThat(study.runnerUpInWords().orElseThrow()).startsWith("With ").contains("held out it costs");
+        assertThat(study.runnerUpInWords().orElseThrow())
+                .startsWith("By asking ")
+                .contains("held out it costs");
         IntPredicate right = c -> overhangs.get(c) < 8;
         assertThat(RuleStudy.of(cases(right, 0), 10, STREAMS).runnerUpInWords()).isEmpty();
     }

@@ -3,6 +3,7 @@ package weatherlap.charts.drawing;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import weatherlap.charts.Numbers;
 import weatherlap.charts.Pen;
 import weatherlap.charts.Picture;
 import weatherlap.charts.Tone;
@@ -104,9 +105,9 @@ public record WallDrawing(
         long down = panels.stream().filter(Panel::down).count();
         String siding = panels.isEmpty()
                 ? "it has no siding panels to take down"
-                : down + " of " + panels.size() + " siding panels come down";
+                : down + " of " + panels.size() + " siding panels " + (down == 1 ? "comes" : "come") + " down";
         return Sketch.clean(label) + ": a wall " + Inches.feet(widthIn) + " wide and " + Inches.feet(eaveIn)
-                + " high to the eave with " + openings.size() + (openings.size() == 1 ? " opening; " : " openings; ")
+                + " high to the eave with " + Numbers.count(openings.size(), "opening", "openings") + "; "
                 + siding + ".";
     }
 

@@ -68,7 +68,7 @@ class DrawingTest {
         assertThat(wall.message())
                 .isEqualTo(
                         "North wall: a wall 20\u2032 wide and 8\u2032 high to the eave with 1 opening; 1 of 2 siding panels "
-                                + "come down.");
+                                + "comes down.");
         assertThat(wall.svg()).contains(">B1<", ">1<", ">eave<", ">grade<").doesNotContain(">A1<");
     }
 

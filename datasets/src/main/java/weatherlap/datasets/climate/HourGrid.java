@@ -122,8 +122,8 @@ final class HourGrid {
             faults.warning("has no rain in any hour");
         }
         if (weather.hours() - useful > MUCH_MISSING * weather.hours()) {
-            faults.warning((weather.hours() - useful) + " of " + weather.hours()
-                    + " hours lack rain or wind; the sums are not scaled up for them");
+            faults.warning("hours without rain or wind: " + (weather.hours() - useful) + " of " + weather.hours()
+                    + "; the sums are not scaled up for them");
         }
         double years = weather.hours() / HOURS_PER_YEAR;
         if (Math.abs(years - Math.rint(years)) > NEARLY * Math.max(1, Math.rint(years)) || years < 0.5) {

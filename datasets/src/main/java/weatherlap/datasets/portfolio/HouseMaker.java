@@ -123,7 +123,7 @@ final class HouseMaker {
                 row.whole("year_built"),
                 row.word("terrain", Terrain.class),
                 row.word("cladding", Cladding.class),
-                row.word("barrier", Barrier.class),
+                row.word("barrier", Barrier.class, Barrier.UNKNOWN),
                 row.whole("storeys"),
                 Optional.of(row.text("region")).filter(region -> !region.isEmpty()),
                 row.word("lead_test", LeadTest.class, LeadTest.UNKNOWN),

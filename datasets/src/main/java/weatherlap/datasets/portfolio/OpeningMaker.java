@@ -16,7 +16,9 @@ import weatherlap.sim.house.Readings;
 import weatherlap.sim.house.Room;
 import weatherlap.sim.house.Sighting;
 
-/** Makes an opening of a sound row and warns of what is doubtful in it. */
+/**
+ * Makes an opening of a sound row and warns of what is doubtful in it. A reading that was left empty is unknown: evidence for nothing.
+ */
 final class OpeningMaker {
     /** Readings that differ from the frame by more are probably of another window. */
     private static final double DOUBTFUL_IN = 4;
@@ -44,14 +46,14 @@ final class OpeningMaker {
                 row.optionalNumber("interior_sill_in"),
                 row.optionalNumber("floor_area_ft2"),
                 row.word("existing_material", FrameMaterial.class),
-                row.word("frame_condition", FrameCondition.class),
+                row.word("frame_condition", FrameCondition.class, FrameCondition.UNKNOWN),
                 row.word("interior_return", InteriorReturn.class),
                 row.whole("return_layers"),
                 row.optionalNumber("setback_in"),
-                row.word("head_lap", Lap.class),
-                row.word("jamb_lap", Lap.class),
-                row.word("sill_lap", Lap.class),
-                row.word("stain", Sighting.class),
+                row.word("head_lap", Lap.class, Lap.UNKNOWN),
+                row.word("jamb_lap", Lap.class, Lap.UNKNOWN),
+                row.word("sill_lap", Lap.class, Lap.UNKNOWN),
+                row.word("stain", Sighting.class, Sighting.UNKNOWN),
                 readings(row, problems));
     }
 

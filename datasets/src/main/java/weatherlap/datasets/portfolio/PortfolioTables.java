@@ -39,7 +39,8 @@ public final class PortfolioTables {
                     whole("year_built", 1700, 9999, "calendar year, not after this year"),
                     word("terrain", Terrain.class, "upwind roughness, as in ISO 15927-3"),
                     word("cladding", Cladding.class, "what covers the walls outside"),
-                    word("barrier", Barrier.class, "weather-resistive barrier behind the cladding"),
+                    word("barrier", Barrier.class, "weather-resistive barrier behind the cladding; empty: unknown")
+                            .optional(),
                     whole("storeys", 1, 4, "storeys over grade"),
                     text("region", "looks up wages; empty: the scenario's").optional(),
                     word("lead_test", LeadTest.class, "result of a test of the old paint for lead; empty: unknown")
@@ -132,7 +133,8 @@ public final class PortfolioTables {
     private static List<Column> frame() {
         return List.of(
                 word("existing_material", FrameMaterial.class, "what the existing frame is made of"),
-                word("frame_condition", FrameCondition.class, "of the frame that an insert would keep"),
+                word("frame_condition", FrameCondition.class, "of the frame that an insert would keep; empty: unknown")
+                        .optional(),
                 word("interior_return", InteriorReturn.class, "what lines the opening on the room side"),
                 whole("return_layers", 1, 3, "layers of the interior return to cut back"),
                 number(
@@ -146,10 +148,12 @@ public final class PortfolioTables {
 
     private static List<Column> laps() {
         return List.of(
-                word("head_lap", Lap.class, "how the old unit laps the barrier at the head, where someone has looked"),
-                word("jamb_lap", Lap.class, "likewise at the jambs"),
-                word("sill_lap", Lap.class, "likewise at the sill"),
-                word("stain", Sighting.class, "water stain or soft wood seen"));
+                word("head_lap", Lap.class, "how the old unit laps the barrier at the head; empty: unknown")
+                        .optional(),
+                word("jamb_lap", Lap.class, "likewise at the jambs").optional(),
+                word("sill_lap", Lap.class, "likewise at the sill").optional(),
+                word("stain", Sighting.class, "water stain or soft wood seen; empty: unknown")
+                        .optional());
     }
 
     private static List<Column> readings() {

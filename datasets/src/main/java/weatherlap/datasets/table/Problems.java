@@ -52,7 +52,7 @@ public final class Problems {
             return List.copyOf(kept);
         }
         List<Problem> all = new ArrayList<>(kept);
-        all.add(new Problem("input", 0, "", "and " + (count - KEPT) + " more problems like these"));
+        all.add(new Problem("input", 0, "", "and " + (count - KEPT) + " more like these"));
         return List.copyOf(all);
     }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import weatherlap.datasets.Corpus;
 import weatherlap.datasets.table.Folder;
 import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.LeadTest;
@@ -19,6 +20,7 @@ import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
 import weatherlap.sim.house.Portfolio;
 import weatherlap.sim.house.SidingCondition;
+import weatherlap.sim.house.Sighting;
 
 class PortfolioTextTest {
     private static final Folder GOOD = Folder.beside(Corpus.class, "portfolio");
@@ -53,5 +55,38 @@ class PortfolioTextTest {
         Files.writeString(temporary.resolve("elevations.csv"), texts.get(1));
         Files.writeString(temporary.resolve("openings.csv"), texts.get(2));
         assertThat(Portfolios.read(temporary).orElseThrow()).isEqualTo(portfolio);
+    }
+
+    /** With the word, with an empty cell and without the column. */
+    @Test
+    void whatNobodyLookedAtIsUnknown() throws IOException {
+        Portfolio word =
+                readUnseen(",barrier", ",unknown", ",frame_condition,head_lap,jamb_lap,sill_lap,stain", ",unknown");
+        Portfolio empty = readUnseen(",barrier", ",", ",frame_condition,head_lap,jamb_lap,sill_lap,stain", ",");
+        Portfolio absent = readUnseen("", "", "", "");
+        Opening opening = word.houses().get(0).elevations().get(0).openings().get(0);
+        assertThat(opening.frameCondition()).isEqualTo(FrameCondition.UNKNOWN);
+        assertThat(opening.stain()).isEqualTo(Sighting.UNKNOWN);
+        assertThat(empty).isEqualTo(word);
+        assertThat(absent).isEqualTo(word);
+    }
+
+    /** One house with one window; the cell stands once in its row of houses and five times in that of openings. */
+    private Portfolio readUnseen(String houseColumn, String houseCell, String openingColumns, String cell)
+            throws IOException {
+        Files.writeString(
+                temporary.resolve("houses.csv"),
+                "house_id,label,year_built,terrain,cladding,storeys" + houseColumn
+                        + "\nH1,brick,1988,farmland,brick_veneer,1" + houseCell + "\n");
+        Files.writeString(temporary.resolve("elevations.csv"), """
+                house_id,elevation_id,bearing_deg,width_ft,eave_height_ft,overhang_in
+                H1,south,180,40,9,16
+                """);
+        Files.writeString(
+                temporary.resolve("openings.csv"),
+                "house_id,elevation_id,opening_id,room,operation,frame_width_in,frame_height_in,left_in,sill_height_in,"
+                        + "existing_material,interior_return,return_layers" + openingColumns
+                        + "\nH1,south,W1,living,picture,60,48,90,30,wood,plaster,1" + cell.repeat(5) + "\n");
+        return Portfolios.read(temporary).orElseThrow();
     }
 }

@@ -39,7 +39,7 @@ final class CalibrationPictures {
 
     private Picture hours() {
         return new FittedHours(
-                CalibrationText.count(jobs.size(), "job"),
+                Numbers.count(jobs.size(), "job", "jobs"),
                 jobs.stream()
                         .map(job -> new FittedHours.Job(
                                 MethodStyle.of(job.job().method()),
@@ -60,7 +60,7 @@ final class CalibrationPictures {
                 .map(Map.Entry::getKey)
                 .toList();
         return new Residuals(
-                CalibrationText.count(kept.size(), "job")
+                Numbers.count(kept.size(), "job", "jobs")
                         + (kept.size() < jobs.size() ? ", those set aside left out" : ""),
                 List.of(
                         factor("crew", kept, job -> shown.contains(crew(job)) ? crew(job) : OTHERS),

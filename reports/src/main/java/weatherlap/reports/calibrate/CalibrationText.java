@@ -42,21 +42,17 @@ final class CalibrationText {
         this.calibration = calibration;
     }
 
-    static String count(int count, String one) {
-        return Numbers.plain(count, 0) + " " + one + (count == 1 ? "" : "s");
-    }
-
     /** What the fit rests on, in a line. */
     String scope() {
         long timed = calibration.jobs().stream()
                 .filter(job -> !job.job().stepMinutes().isEmpty())
                 .count();
-        return count(calibration.jobs().size(), "job") + " with person-hours, "
+        return Numbers.count(calibration.jobs().size(), "job", "jobs") + " with person-hours, "
                 + (timed == 0 ? "none" : Numbers.plain(timed, 0)) + " of them with steps timed"
                 + (calibration.skipped().isEmpty()
                         ? ""
-                        : "; " + count(calibration.skipped().size(), "job") + " without hours or timed steps left out: "
-                                + names(calibration.skipped()));
+                        : "; " + Numbers.count(calibration.skipped().size(), "job", "jobs")
+                                + " without hours or timed steps left out: " + names(calibration.skipped()));
     }
 
     /** The answer first. */
@@ -95,9 +91,9 @@ final class CalibrationText {
                 .sorted(Comparator.comparingDouble(fit -> -Math.abs(change(fit))))
                 .toList();
         return apart.isEmpty()
-                ? "Of " + count(calibration.steps().size(), "rate")
+                ? "Of " + Numbers.count(calibration.steps().size(), "rate", "rates")
                         + " none has moved so far that its 90\u202f% interval leaves the" + " table\u2019s value out."
-                : "Of " + count(calibration.steps().size(), "rate") + " " + apart.size()
+                : "Of " + Numbers.count(calibration.steps().size(), "rate", "rates") + " " + apart.size()
                         + (apart.size() == 1 ? " has" : " have")
                         + " moved so far that the 90\u202f% interval leaves the table\u2019s value out: "
                         + names(apart.stream()

@@ -7,8 +7,14 @@ import weatherlap.reports.jobs.WriteAssumptions;
 
 @Command(
         name = "assumptions",
-        description = "Writes the bundled assumption tables out, to edit.",
-        footer = {"", "Example:", "  weatherlap assumptions --out my-assumptions"})
+        description =
+                "Writes what is assumed of the shop as tables to edit: labour steps, materials, units, wages, sightlines, lap faults, scalars.",
+        footer = {
+            "",
+            "Examples:",
+            "  weatherlap assumptions --out my-assumptions",
+            "  weatherlap compare my-houses --assumptions my-assumptions --out report"
+        })
 final class AssumptionsCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;

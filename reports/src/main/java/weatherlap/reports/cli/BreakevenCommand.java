@@ -16,9 +16,10 @@ import weatherlap.reports.jobs.BreakEvenSearch;
         description = "Finds the value of an assumption at which the preferred method changes.",
         footer = {
             "",
-            "NAME is a scalar of scenario.toml (glass_value_usd_per_ft2_year), labour-steps/STEP, materials/ITEM,",
-            "lap-faults/FAULT, units/price_list, units/METHOD/OPERATION or wages/REGION/ROLE.",
-            "Without --houses 100 are simulated.",
+            "NAME is a scalar of scenario.toml, such as repair_cost_usd, or a row of another table:",
+            "labour-steps/STEP (minutes), materials/ITEM (USD a package), wages/REGION/ROLE (USD an hour),",
+            "units/METHOD/OPERATION (USD), units/price_list (times the prices), lap-faults/FAULT (share of the",
+            "water let past). `weatherlap assumptions` writes the tables out.",
             "",
             "Examples:",
             "  weatherlap breakeven --vary repair_cost_usd --out breakeven",
@@ -26,7 +27,7 @@ import weatherlap.reports.jobs.BreakEvenSearch;
             "  weatherlap breakeven --vary repair_cost_usd --vary horizon_years --out map"
         })
 final class BreakevenCommand implements Callable<Integer> {
-    private static final int HOUSES = 100;
+    private static final int MOST_HOUSES = 1_000_000;
 
     @Spec
     private CommandSpec spec;
@@ -41,17 +42,32 @@ final class BreakevenCommand implements Callable<Integer> {
             names = "--vary",
             paramLabel = "NAME",
             required = true,
-            description = "What to vary; twice for a map of two.")
+            description = "The assumption to vary; give it twice for a map of two.")
     private List<String> names;
 
-    @Option(names = "--from", paramLabel = "VALUE", description = "Low end of the range of the first name.")
+    @Option(
+            names = "--from",
+            paramLabel = "VALUE",
+            description =
+                    "Low end of the range to look in, in the unit of the first NAME. Else: half its likely value, or the low of its range"
+                            + " where that is less.")
     private Double from;
 
-    @Option(names = "--to", paramLabel = "VALUE", description = "High end of it.")
+    @Option(
+            names = "--to",
+            paramLabel = "VALUE",
+            description =
+                    "High end of the range. Else: twice the likely value, or the high of its range where that is more.")
     private Double to;
 
-    @Mixin
-    private SampleOption sample;
+    @Option(
+            names = "--houses",
+            paramLabel = "N",
+            defaultValue = "100",
+            description =
+                    "Houses to simulate, 1 to 1,000,000, at even steps through the portfolio; more are slower and surer. Else:"
+                            + " ${DEFAULT-VALUE}.")
+    private int houses;
 
     @Mixin
     private OutputOptions output;
@@ -61,7 +77,7 @@ final class BreakevenCommand implements Callable<Integer> {
         if (names.size() > 2) {
             throw new ParameterException(spec.commandLine(), "--vary may be given once or twice");
         }
-        int houses = sample.houses(HOUSES);
+        Bounds.within(spec, "--houses", houses, 1, MOST_HOUSES);
         new BreakEvenSearch(input.paths(), output.request(), names, optional(from), optional(to), houses)
                 .run(common.messages());
         return 0;

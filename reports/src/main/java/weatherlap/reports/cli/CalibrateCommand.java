@@ -12,15 +12,19 @@ import weatherlap.reports.jobs.Calibrate;
         description = "Fits the labour rates to records of finished jobs and writes them as assumption tables.",
         footer = {
             "",
-            "Example:",
-            "  weatherlap calibrate jobs.csv --out fitted",
+            "Examples, with made-up job records:",
+            "  weatherlap generate --houses 1 --jobs 40 --out made-up-shop",
+            "  weatherlap calibrate made-up-shop/jobs.csv --out fitted",
             "  weatherlap compare my-houses --assumptions fitted/assumptions --out report"
         })
 final class CalibrateCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Parameters(paramLabel = "JOBS.csv", description = "Finished jobs, one a row.")
+    @Parameters(
+            paramLabel = "JOBS.csv",
+            description =
+                    "Table of finished jobs, one a row: job_id, method, openings, person_hours and what else is known.")
     private Path jobs;
 
     @Mixin

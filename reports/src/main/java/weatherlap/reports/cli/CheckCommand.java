@@ -7,8 +7,13 @@ import weatherlap.reports.jobs.CheckInputs;
 
 @Command(
         name = "check",
-        description = "Finds every problem in the tables. Nothing is simulated, nothing is written.",
-        footer = {"", "Examples:", "  weatherlap check my-houses", "  weatherlap check --assumptions my-assumptions"})
+        description = "Finds every problem in the tables at once. Nothing is simulated, nothing is written.",
+        footer = {
+            "",
+            "Examples:",
+            "  weatherlap check my-houses",
+            "  weatherlap check my-houses --assumptions my-assumptions"
+        })
 final class CheckCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;

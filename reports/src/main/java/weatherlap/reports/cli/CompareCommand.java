@@ -18,7 +18,8 @@ import weatherlap.reports.jobs.RepeatCompare;
 @Command(
         name = "compare",
         description =
-                "Compares both methods for every window of a portfolio and writes the report, to ./report unless --out is given.",
+                "Compares both methods for every window of a portfolio and writes the report as a page, a printed sheet, a workbook and"
+                        + " tables.",
         footer = {
             "",
             "Examples:",
@@ -36,22 +37,35 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     private InputOptions input;
 
-    @Option(names = "--draws", paramLabel = "N", description = "Draws a house, as --set draws=N.")
+    @Option(
+            names = "--draws",
+            paramLabel = "N",
+            description =
+                    "Draws a house, 1 to 1,000,000; more are slower and surer. The same as --set draws=N; else that of scenario.toml"
+                            + " (bundled: 256).")
     private String draws;
 
-    @Option(names = "--seed", paramLabel = "N", description = "Start of every random stream, as --set seed=N.")
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            description =
+                    "Whole number; the same seed gives the same report. The same as --set seed=N; else that of scenario.toml (bundled:"
+                            + " 1).")
     private String seed;
 
     @Option(
             names = "--sampling",
             paramLabel = "WAY",
-            description = "sobol, stratified or plain, as --set sampling=WAY.")
+            description =
+                    "How draws are laid: sobol (evenly over several causes at once), stratified (evenly over each) or plain"
+                            + " (independent). The same as --set sampling=WAY; else that of scenario.toml (bundled: sobol).")
     private String sampling;
 
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "Threads to simulate with; the results do not depend on it. Else one a processor.")
+            description =
+                    "Threads to simulate with, 1 to 1024; the results do not depend on it. Else: one a processor.")
     private Integer threads;
 
     @Option(

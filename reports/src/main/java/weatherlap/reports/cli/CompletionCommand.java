@@ -14,9 +14,10 @@ import picocli.CommandLine.Spec;
         description = "Prints a script that lets the shell complete commands, options and their values.",
         footer = {
             "",
-            "Examples:",
-            "  weatherlap completion bash > weatherlap-completion; source weatherlap-completion",
-            "  weatherlap completion zsh > weatherlap-completion; source weatherlap-completion"
+            "weatherlap may be an alias. For this shell:",
+            "  weatherlap completion bash > ~/.weatherlap-completion; source ~/.weatherlap-completion",
+            "  weatherlap completion zsh > ~/.weatherlap-completion; source ~/.weatherlap-completion",
+            "For every new one, add that last command to ~/.bashrc or ~/.zshrc; there the alias goes too."
         })
 final class CompletionCommand implements Callable<Integer> {
     /** Shells that can read the script; one script serves both. */
@@ -31,7 +32,10 @@ final class CompletionCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Parameters(paramLabel = "SHELL", completionCandidates = Words.class, description = "bash or zsh.")
+    @Parameters(
+            paramLabel = "SHELL",
+            completionCandidates = Words.class,
+            description = "Shell that is to read it: bash or zsh.")
     private Shell shell;
 
     @Override

@@ -12,9 +12,9 @@ import weatherlap.reports.jobs.WriteCrewSheet;
                         + " lap order.",
         footer = {
             "",
-            "Examples:",
+            "Examples, the first in the bundled demo:",
             "  weatherlap crewsheet --house brick --method insert --out sheet",
-            "  weatherlap crewsheet my-houses --house 12 --method full_flange --paper a4 --out sheet"
+            "  weatherlap crewsheet my-houses --house EXAMPLE --method full_flange --paper a4 --out sheet-a4"
         })
 final class CrewsheetCommand implements Callable<Integer> {
     @Mixin

@@ -14,14 +14,12 @@ import weatherlap.reports.jobs.Drivers;
                 "Ranks the assumptions by what they do to the answer: Sobol' indices, swings, and what to measure next.",
         footer = {
             "",
-            "Without --houses 12 are simulated.",
-            "",
             "Examples:",
             "  weatherlap drivers --out drivers",
             "  weatherlap drivers my-houses --houses 24 --points 64 --out drivers"
         })
 final class DriversCommand implements Callable<Integer> {
-    private static final int HOUSES = 12;
+    private static final int MOST_HOUSES = 1_000_000;
 
     @Spec
     private CommandSpec spec;
@@ -32,42 +30,50 @@ final class DriversCommand implements Callable<Integer> {
     @Mixin
     private InputOptions input;
 
-    @Mixin
-    private SampleOption sample;
+    @Option(
+            names = "--houses",
+            paramLabel = "N",
+            defaultValue = "12",
+            description =
+                    "Houses to simulate, 1 to 1,000,000, at even steps through the portfolio; more are slower and surer. Else:"
+                            + " ${DEFAULT-VALUE}.")
+    private int houses;
 
     @Option(
             names = "--draws",
             paramLabel = "N",
             defaultValue = "32",
-            description = "Draws a house of what varies by luck. Else ${DEFAULT-VALUE}.")
+            description = "Draws a house of what varies by luck, 1 to 1,000,000. Else: ${DEFAULT-VALUE}.")
     private int draws;
 
     @Option(
             names = "--points",
             paramLabel = "N",
             defaultValue = "32",
-            description = "Points of each Sobol' sequence, best a power of two. Else ${DEFAULT-VALUE}.")
+            description =
+                    "Points of each Sobol' sequence, 2 to 1,048,576, best a power of two. Else: ${DEFAULT-VALUE}.")
     private int points;
 
     @Option(
             names = "--replicates",
             paramLabel = "N",
             defaultValue = "4",
-            description = "Sequences, each shifted at random; they show the error. Else ${DEFAULT-VALUE}.")
+            description = "Sequences, 2 to 1000, each shifted at random; they show the error. Else: ${DEFAULT-VALUE}.")
     private int replicates;
 
     @Option(
             names = "--rows",
             paramLabel = "N",
             defaultValue = "8",
-            description = "Rows with the widest swings that get indices by themselves. Else ${DEFAULT-VALUE}.")
+            description =
+                    "Rows of the tables, 0 to 400, that get indices by themselves, those with the widest swings. Else: ${DEFAULT-VALUE}.")
     private int rows;
 
     @Option(
             names = "--information",
             paramLabel = "N",
             defaultValue = "400",
-            description = "Points for the worth of knowing a row. Else ${DEFAULT-VALUE}.")
+            description = "Points for the worth of knowing a row, 50 to 1,000,000. Else: ${DEFAULT-VALUE}.")
     private int information;
 
     @Mixin
@@ -75,12 +81,13 @@ final class DriversCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        Bounds.within(spec, "--houses", houses, 1, MOST_HOUSES);
         Bounds.within(spec, "--draws", draws, 1, 1_000_000);
         Bounds.within(spec, "--points", points, 2, 1 << 20);
         Bounds.within(spec, "--replicates", replicates, 2, 1000);
         Bounds.within(spec, "--rows", rows, 0, 400);
         Bounds.within(spec, "--information", information, 50, 1_000_000);
-        Drivers.Effort effort = new Drivers.Effort(sample.houses(HOUSES), draws, points, replicates, rows, information);
+        Drivers.Effort effort = new Drivers.Effort(houses, draws, points, replicates, rows, information);
         new Drivers(input.paths(), output.request(), effort).run(common.messages());
         return 0;
     }

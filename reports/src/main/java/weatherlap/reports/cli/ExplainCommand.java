@@ -11,10 +11,9 @@ import weatherlap.reports.jobs.Explain;
         description = "Prints one opening's numbers as a tree, down to the rows of the assumption tables.",
         footer = {
             "",
-            "Without --method both are printed.",
-            "",
-            "Example:",
-            "  weatherlap explain my-houses --opening h1/north/a --method insert"
+            "Examples, the first in the bundled demo:",
+            "  weatherlap explain --opening G0014/front/W1",
+            "  weatherlap explain my-houses --opening EXAMPLE/front/W1 --method insert"
         })
 final class ExplainCommand implements Callable<Integer> {
     @Mixin
@@ -27,7 +26,7 @@ final class ExplainCommand implements Callable<Integer> {
             names = "--opening",
             paramLabel = "HOUSE/ELEVATION/OPENING",
             required = true,
-            description = "Keys of the opening.")
+            description = "Keys of the opening, as in openings.csv.")
     private String opening;
 
     @Mixin

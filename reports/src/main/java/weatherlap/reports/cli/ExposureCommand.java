@@ -9,9 +9,14 @@ import weatherlap.reports.jobs.Exposure;
 
 @Command(
         name = "exposure",
-        description =
-                "Shows how much driving rain walls get by the way they face, from hourly weather. Without --out nothing is written.",
-        footer = {"", "Example:", "  weatherlap exposure weather.epw --out exposure"})
+        description = "Shows how much driving rain walls get by the way they face, from hourly weather.",
+        footer = {
+            "",
+            "Examples, with made-up weather:",
+            "  weatherlap generate --houses 1 --climate --out made-up",
+            "  weatherlap exposure made-up/climate.csv",
+            "  weatherlap exposure made-up/climate.csv --out exposure"
+        })
 final class ExposureCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
@@ -19,7 +24,7 @@ final class ExposureCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "CLIMATE",
             description =
-                    "Hourly weather: our table, EPW, NOAA ISD-Lite or NOAA global-hourly CSV; packed with gzip or not.")
+                    "Hourly weather of one place: own CSV, EPW, ISD-Lite or global-hourly CSV; packed with gzip or not.")
     private Path climate;
 
     @Mixin

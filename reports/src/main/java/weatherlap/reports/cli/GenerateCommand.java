@@ -31,7 +31,7 @@ final class GenerateCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Option(names = "--houses", paramLabel = "N", description = "How many, 1 to 1,000,000.")
+    @Option(names = "--houses", paramLabel = "N", description = "How many houses to make, 1 to 1,000,000.")
     private Long houses;
 
     @Option(
@@ -39,13 +39,16 @@ final class GenerateCommand implements Callable<Integer> {
             description = "Instead of made-up houses, write tables to fill in, with one example house and notes.")
     private boolean template;
 
-    @Option(names = "--seed", paramLabel = "S", description = "The same seed gives the same houses. Else: 1.")
+    @Option(
+            names = "--seed",
+            paramLabel = "S",
+            description = "Whole number; the same seed gives the same houses. Else: 1.")
     private long seed = 1;
 
     @Option(
             names = "--mix",
             paramLabel = "FILE",
-            description = "Shares of storeys, claddings, windows and the like; else the bundled mix.csv.")
+            description = "Table of the shares of storeys, claddings, windows and the like; else the bundled mix.csv.")
     private Path mix;
 
     @Option(names = "--climate", description = "Write the weather of the invented town too, as climate.csv.")
@@ -55,8 +58,8 @@ final class GenerateCommand implements Callable<Integer> {
             names = "--jobs",
             paramLabel = "N",
             description =
-                    "Write N job records of a made-up shop too, as jobs.csv, with its rates in true-rates.csv, to try"
-                            + " calibrate on.")
+                    "Write so many job records of a made-up shop too, 0 to 100,000, as jobs.csv, with its rates in"
+                            + " true-rates.csv, to try calibrate on. Else: 0.")
     private int jobs;
 
     @Mixin

@@ -7,13 +7,12 @@ import weatherlap.reports.jobs.MakeHandout;
 
 @Command(
         name = "handout",
-        description = "Writes the homeowner's sheet for one house: handout.pdf and handout.html.",
+        description = "Writes the family's sheet for one house: handout.pdf, two pages, and handout.html.",
         footer = {
             "",
-            "Examples:",
+            "Examples, the first in the bundled demo:",
             "  weatherlap handout --house G0014 --out handout",
-            "  weatherlap handout one-family --out handout",
-            "  weatherlap handout my-houses --house 12 --paper a4 --out handout-12"
+            "  weatherlap handout my-houses --paper a4 --out handout-a4"
         })
 final class HandoutCommand implements Callable<Integer> {
     @Mixin

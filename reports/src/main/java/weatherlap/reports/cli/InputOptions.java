@@ -18,7 +18,11 @@ final class InputOptions {
     @Mixin
     private AssumptionOptions assumptions;
 
-    @Option(names = "--climate", paramLabel = "FILE", description = "Hourly weather; else that of an invented town.")
+    @Option(
+            names = "--climate",
+            paramLabel = "FILE",
+            description =
+                    "Hourly weather of one place (own CSV, EPW, ISD-Lite or global-hourly CSV); else that of an invented town.")
     private Path climate;
 
     InputPaths paths() {

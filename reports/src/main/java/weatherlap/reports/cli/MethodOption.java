@@ -23,7 +23,7 @@ final class MethodOption {
             paramLabel = "M",
             converter = ByWord.class,
             completionCandidates = Words.class,
-            description = EXPECTED + ".")
+            description = "How the windows are replaced: " + EXPECTED + ". To be named, but for explain (else both).")
     private Method method;
 
     /** The method, which the user has to name. */

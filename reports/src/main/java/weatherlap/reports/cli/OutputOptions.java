@@ -14,7 +14,12 @@ final class OutputOptions {
     @Spec(Target.MIXEE)
     private CommandSpec spec;
 
-    @Option(names = "--out", paramLabel = "DIR", description = "Folder to write; made where it is missing.")
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description =
+                    "Folder to write; made where it is missing. To be named, but for compare (else report) and exposure (else nothing is"
+                            + " written).")
     private Path folder;
 
     @Option(

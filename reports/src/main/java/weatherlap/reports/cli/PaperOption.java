@@ -10,7 +10,7 @@ final class PaperOption {
             names = "--paper",
             paramLabel = "SIZE",
             completionCandidates = Words.class,
-            description = "letter or a4. Else: letter.")
+            description = "Size of the paper: letter or a4. Else: letter.")
     private Paper paper = Paper.LETTER;
 
     Paper size() {

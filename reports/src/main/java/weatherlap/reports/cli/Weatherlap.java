@@ -62,7 +62,13 @@ public final class Weatherlap implements Runnable {
 
     /** All commands, ready to parse. */
     static CommandLine commandLine() {
-        return new CommandLine(new Weatherlap()).setCaseInsensitiveEnumValuesAllowed(true);
+        return new CommandLine(new Weatherlap())
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .registerConverter(Integer.class, NumberWords::whole)
+                .registerConverter(int.class, NumberWords::whole)
+                .registerConverter(Long.class, NumberWords::large)
+                .registerConverter(long.class, NumberWords::large)
+                .registerConverter(Double.class, NumberWords::number);
     }
 
     /** Names of the commands. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.Answer.PerHouse;
+import weatherlap.charts.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Method;
@@ -27,7 +28,7 @@ final class AnswerText {
         PerHouse best = answer.of(cheaper);
         PerHouse other = answer.of(cheaper.other());
         List<String> lines = new ArrayList<>();
-        lines.add(verdict(answer) + " over " + horizonYears + " years it costs a family "
+        lines.add(verdict(answer) + " over " + Numbers.count(horizonYears, "year", "years") + " it costs a family "
                 + Words.usd(answer.savedPerHouseUsd().mean()) + " less a house than "
                 + cheaper.other().inSentence() + ", price, expected leak damage and lost glass together.");
         lines.add("How sure: it is the cheaper one for the portfolio in " + Words.percent(answer.probability(), 0)
@@ -47,11 +48,11 @@ final class AnswerText {
 
     /** Both methods side by side, means of a house. */
     static TableView keyFigures(Answer answer, int horizonYears) {
-        TableView.Builder table = TableView.of("Means of a house; " + Words.count(answer.houses(), "house", "houses")
-                        + " with " + Words.count(answer.openings(), "opening", "openings"))
+        TableView.Builder table = TableView.of("Means of a house; " + Numbers.count(answer.houses(), "house", "houses")
+                        + " with " + Numbers.count(answer.openings(), "opening", "openings"))
                 .texts("measure")
                 .numbers("full-flange", "insert");
-        String years = " within " + horizonYears + " years";
+        String years = " within " + Numbers.count(horizonYears, "year", "years");
         row(table, answer, Measure.PRICE, "price", house -> Words.usd(house.priceUsd()));
         row(table, answer, Measure.PRICE, "cost to the shop", house -> Words.usd(house.costUsd()));
         row(
@@ -84,7 +85,7 @@ final class AnswerText {
                 table,
                 answer,
                 Measure.HORIZON,
-                "cost over " + horizonYears + " years: price, damage, lost glass",
+                "cost over " + Numbers.count(horizonYears, "year", "years") + ": price, damage, lost glass",
                 house -> Words.usd(house.horizonCostUsd()));
         return table.build();
     }
@@ -118,10 +119,10 @@ final class AnswerText {
             return "No house of the portfolio does better with "
                     + answer.cheaper().other().inSentence() + ".";
         }
-        return "Depart from it for " + answer.departures() + " of " + Words.count(answer.houses(), "house", "houses")
+        return "Depart from it for " + answer.departures() + " of " + Numbers.count(answer.houses(), "house", "houses")
                 + ", where " + answer.cheaper().other().inSentence()
                 + " has the lower expected cost; that saves another "
                 + Words.usd(answer.savedByDepartingUsd() / answer.departures())
-                + " at each of them. They are marked house by house below.";
+                + " at each. Each is marked in the list of houses below.";
     }
 }

@@ -12,6 +12,7 @@ import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.Comparison;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.Segments;
+import weatherlap.charts.Numbers;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.Html;
@@ -122,15 +123,15 @@ public record CompareReport(
 
     private String scope() {
         Answer answer = comparison.answer();
-        return Words.count(answer.houses(), "house", "houses") + ", "
-                + Words.count(answer.openings(), "opening", "openings") + "; weather of " + climate + "; "
-                + Words.count(comparison.shown().draws(), "draw", "draws") + " a house."
+        return Numbers.count(answer.houses(), "house", "houses") + ", "
+                + Numbers.count(answer.openings(), "opening", "openings") + "; weather of " + climate + "; "
+                + Numbers.count(comparison.shown().draws(), "draw", "draws") + " a house."
                 + (comparison.isSample() ? " " + sample() : "");
     }
 
     private String sample() {
         return "The rule, the pictures of single houses, the list of houses and the workbook rest on "
-                + Words.count(comparison.shown().houses().size(), "house", "houses")
+                + Numbers.count(comparison.shown().houses().size(), "house", "houses")
                 + " spread evenly over the portfolio; all sums and the CSV tables hold every house.";
     }
 

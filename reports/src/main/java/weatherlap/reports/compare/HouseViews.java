@@ -24,12 +24,12 @@ import weatherlap.sim.run.Summary;
 
 /** Houses as entries of the index and as rows of one table. */
 final class HouseViews {
-    private final int horizonYears;
+    private final String years;
     private final Function<HouseResult, Optional<HouseLook>> look;
 
     /** @param look what opening up one window of a house first is worth */
     HouseViews(int horizonYears, Function<HouseResult, Optional<HouseLook>> look) {
-        this.horizonYears = horizonYears;
+        this.years = Numbers.count(horizonYears, "year", "years");
         this.look = look;
     }
 
@@ -43,9 +43,8 @@ final class HouseViews {
 
     /** One row a house. */
     TableView summary(Results results) {
-        TableView.Builder table = TableView.of(
-                        "Each house wholly done by either method; costs over " + horizonYears
-                                + " years with the range of eight draws in ten; every opening is in openings.csv and in report.html")
+        TableView.Builder table = TableView.of("Each house wholly done by either method; costs over " + years
+                        + " with the range of eight draws in ten; every opening is in openings.csv and in report.html")
                 .texts("house", "label")
                 .numbers("openings", "price, full-flange", "price, insert", "glass lost, full-flange", "insert")
                 .numbers("leak chance, full-flange", "insert", "cost, full-flange", "cost, insert")
@@ -75,8 +74,8 @@ final class HouseViews {
         House house = result.house();
         String facts =
                 escape(result) + Words.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
-                        + Words.count(house.storeys(), "storey", "storeys") + ", "
-                        + Words.count(house.openingCount(), "opening", "openings")
+                        + Numbers.count(house.storeys(), "storey", "storeys") + ", "
+                        + Numbers.count(house.openingCount(), "opening", "openings")
                         + (house.leadSafe() ? "; lead-safe work presumed" : "") + ". "
                         + LeakExplanation.verdict(
                                 result.method(Method.FULL_FLANGE).leakProbability(),
@@ -123,7 +122,6 @@ final class HouseViews {
     private TableView houseTable(HouseResult house) {
         MethodResult full = house.method(Method.FULL_FLANGE);
         MethodResult insert = house.method(Method.INSERT);
-        String years = " within " + horizonYears + " years";
         return TableView.of("The house: mean, and the range of eight draws in ten; houses.csv, rows of house_id "
                         + house.house().id())
                 .texts("measure")
@@ -147,12 +145,9 @@ final class HouseViews {
                 .leadsTo(Measure.PRICE.id())
                 .row("glass lost of today\u2019s", glass(full), glass(insert))
                 .leadsTo(Measure.GLASS.id())
-                .row("leak damage at any opening" + years, score(full.leakScore()), score(insert.leakScore()))
+                .row("leak damage at any opening within " + years, score(full.leakScore()), score(insert.leakScore()))
                 .leadsTo(Measure.LEAKS.id())
-                .row(
-                        "cost over " + horizonYears + " years",
-                        Words.usd(full.horizonCostUsd()),
-                        Words.usd(insert.horizonCostUsd()))
+                .row("cost over " + years, Words.usd(full.horizonCostUsd()), Words.usd(insert.horizonCostUsd()))
                 .leadsTo(Measure.HORIZON.id())
                 .row("look at", flags(full.flags()), flags(insert.flags()))
                 .build();
@@ -182,9 +177,8 @@ final class HouseViews {
     }
 
     private TableView openingTable(HouseResult house) {
-        TableView.Builder table = TableView.of(
-                        "Its openings; leak chance within " + horizonYears + " years; openings.csv, rows of house_id "
-                                + house.house().id())
+        TableView.Builder table = TableView.of("Its openings; leak chance within " + years
+                        + "; openings.csv, rows of house_id " + house.house().id())
                 .texts("wall / opening")
                 .numbers("glass today (ft\u00b2)", "lost, full-flange", "lost, insert")
                 .numbers("order, full-flange (in.)", "order, insert (in.)")

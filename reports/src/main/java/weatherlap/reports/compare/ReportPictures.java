@@ -22,6 +22,7 @@ import weatherlap.charts.GlassLost;
 import weatherlap.charts.HouseTotals;
 import weatherlap.charts.LabourBySteps;
 import weatherlap.charts.LeakRose;
+import weatherlap.charts.Numbers;
 import weatherlap.charts.Pair;
 import weatherlap.charts.Picture;
 import weatherlap.charts.PortfolioMap;
@@ -62,9 +63,9 @@ final class ReportPictures {
         this.decision = decision;
         this.segments = segments;
         this.steps = steps;
-        this.scope = Words.count(results.houses().size(), "house", "houses") + ", "
-                + Words.count(segments.whole().openings(), "opening", "openings");
-        this.years = horizonYears + " years";
+        this.scope = Numbers.count(results.houses().size(), "house", "houses") + ", "
+                + Numbers.count(segments.whole().openings(), "opening", "openings");
+        this.years = Numbers.count(horizonYears, "year", "years");
         this.costUsd = costUsd;
     }
 
@@ -157,7 +158,7 @@ final class ReportPictures {
         Map<Method, double[]> costs = costUsd.apply(typical.house());
         return new ChanceOfMore(
                 "typical house by price: " + typical.house().label() + ", "
-                        + Words.count(typical.house().openingCount(), "opening", "openings"),
+                        + Numbers.count(typical.house().openingCount(), "opening", "openings"),
                 "cost of the job to the shop",
                 pair(method -> Arrays.stream(costs.get(method)).boxed().toList()),
                 Optional.of(pair(method -> typical.method(method).priceUsd())));

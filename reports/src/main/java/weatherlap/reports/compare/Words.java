@@ -42,10 +42,6 @@ final class Words {
         return Numbers.percent(fraction, decimals);
     }
 
-    static String count(int count, String one, String many) {
-        return Numbers.plain(count, 0) + " " + (count == 1 ? one : many);
-    }
-
     static String capital(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }

@@ -101,7 +101,9 @@ final class Cautions {
                 + " lb a person, held close. By the NIOSH lifting"
                 + " equation " + reach(10) + " held 10 in. out become " + reach(15) + " at 15 and " + reach(20)
                 + " at 20 in.; it is a guide for a good lift, no legal limit. "
-                + (heavy.isEmpty() ? "No unit is above it. " : Window.list(heavy) + " want two people or more. ")
+                + (heavy.isEmpty()
+                        ? "No unit is above it. "
+                        : Window.list(heavy) + (heavy.size() == 1 ? " wants" : " want") + " two people or more. ")
                 + "Gloves and sleeves; never under a hanging unit; tape cracked panes before they move.";
     }
 

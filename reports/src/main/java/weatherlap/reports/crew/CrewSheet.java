@@ -23,6 +23,7 @@ import weatherlap.sim.assumptions.Method;
  * @param pickList whole packages
  * @param labour each step of the house, in halves that stand side by side
  * @param footing what the numbers rest on
+ * @param notPrinted what the printing font lacks; empty: nothing
  */
 public record CrewSheet(
         String title,
@@ -41,7 +42,8 @@ public record CrewSheet(
         List<String> fastening,
         TableView pickList,
         List<TableView> labour,
-        List<String> footing) {
+        List<String> footing,
+        String notPrinted) {
     public CrewSheet {
         figures = List.copyOf(figures);
         cautions = List.copyOf(cautions);

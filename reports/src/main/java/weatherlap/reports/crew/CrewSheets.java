@@ -21,8 +21,11 @@ public final class CrewSheets {
 
     private CrewSheets() {}
 
-    /** @param origin what was read, for the foot of the sheet */
-    public static CrewSheet of(HouseTakeoff takeoff, Paper paper, String origin) {
+    /**
+     * @param origin what was read, for the foot of the sheet
+     * @param notPrinted what the printing font lacks; empty: nothing
+     */
+    public static CrewSheet of(HouseTakeoff takeoff, Paper paper, String origin, String notPrinted) {
         House house = takeoff.house();
         WorkTakeoff work = takeoff.work();
         Scenario scenario = work.assumptions().scenario();
@@ -46,7 +49,8 @@ public final class CrewSheets {
                 FastenerOrder.of(house, takeoff.method(), scenario),
                 WorkTables.pickList(takeoff),
                 WorkTables.labour(work),
-                footing(origin));
+                footing(origin),
+                notPrinted);
     }
 
     private static String facts(House house) {
@@ -57,28 +61,32 @@ public final class CrewSheets {
                     case NONE -> "none";
                     case UNKNOWN -> "not known";
                 }
-                + ", " + WallPart.count(house.storeys(), "storey");
+                + ", " + Numbers.count(house.storeys(), "storey", "storeys");
     }
 
     private static List<String> figures(HouseTakeoff takeoff, List<Window> windows) {
         WorkTakeoff work = takeoff.work();
         List<String> figures = new ArrayList<>();
-        figures.add(WallPart.count(windows.size(), "window"));
-        figures.add(WallPart.count(work.crewDays().days(), "day") + " for "
-                + work.assumptions().scenario().whole(Scalar.CREW_SIZE) + " people");
+        figures.add(Numbers.count(windows.size(), "window", "windows"));
+        figures.add(Numbers.count(work.crewDays().days(), "day", "days") + " for "
+                + Numbers.count(work.assumptions().scenario().whole(Scalar.CREW_SIZE), "person", "people"));
         figures.add(Numbers.plain(Units.minutesToHours(work.labour().value()), 1) + " person-hours, road in");
         if (takeoff.method() == Method.FULL_FLANGE) {
             int down = takeoff.panelsDown().stream().mapToInt(panels -> panels).sum();
             figures.add(house(takeoff, down));
-            figures.add(WorkTables.screws(windows) + " screws");
+            figures.add(Numbers.count(WorkTables.screws(windows), "screw", "screws"));
         }
         return figures;
     }
 
     private static String house(HouseTakeoff takeoff, int down) {
-        return takeoff.house().cladding().inCourses()
-                ? WallPart.count(down, takeoff.house().cladding().hungInPanels() ? "panel" : "board") + " down"
-                : "no siding down";
+        if (!takeoff.house().cladding().inCourses()) {
+            return "no siding down";
+        }
+        return (takeoff.house().cladding().hungInPanels()
+                        ? Numbers.count(down, "panel", "panels")
+                        : Numbers.count(down, "board", "boards"))
+                + " down";
     }
 
     private static List<CrewSheet.WallSheet> walls(HouseTakeoff takeoff, List<Window> windows, Paper paper) {

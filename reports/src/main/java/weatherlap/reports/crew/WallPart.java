@@ -87,8 +87,8 @@ final class WallPart {
         }
         List<String> lines = new ArrayList<>();
         String piece = house.cladding().hungInPanels() ? "panel" : "board";
-        lines.add(count(plan.panelsDown(), piece)
-                + " come down with all windows of the wall at once; one window at a time it would be "
+        lines.add(Numbers.count(plan.panelsDown(), piece + " comes", piece + "s come")
+                + " down with all windows of the wall at once; one window at a time it would be "
                 + plan.panelsOneAtATime() + ". Exposure "
                 + Inches.text(plan.layout().get().exposureIn()) + ", "
                 + piece + "s " + Inches.feet(plan.layout().get().lengthIn())
@@ -98,10 +98,6 @@ final class WallPart {
             lines.add("The top course comes out of the under-sill trim at the eave and locks into it again.");
         }
         return lines;
-    }
-
-    static String count(int count, String thing) {
-        return count + " " + thing + (count == 1 ? "" : "s");
     }
 
     /** P1, P2; O1, O3: course by course. */

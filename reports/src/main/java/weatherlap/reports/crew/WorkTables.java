@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.page.TableView;
@@ -16,6 +17,9 @@ import weatherlap.sim.work.WorkTakeoff;
 
 /** Days, what is bought and how long each step takes. */
 final class WorkTables {
+    /** Units of drivers that are symbols and have no plural. */
+    private static final Set<String> MEASURES = Set.of("in.", "ft", "ft²", "in³");
+
     private WorkTables() {}
 
     static TableView days(WorkTakeoff work, List<Window> windows) {
@@ -101,18 +105,21 @@ final class WorkTables {
             double quantity = lines.stream().mapToDouble(LabourLine::quantity).sum();
             double minutes = lines.stream().mapToDouble(LabourLine::meanMinutes).sum();
             rows.add(new String[] {
-                step.tradeName(),
-                Numbers.plain(quantity, 0) + " " + step.driver().unit(),
-                Numbers.plain(minutes, 0)
+                step.tradeName(), counted(quantity, step.driver().unit()), Numbers.plain(minutes, 0)
             });
         });
         rows.add(new String[] {
             "On the road",
-            WallPart.count(work.crewDays().days(), "day"),
+            Numbers.count(work.crewDays().days(), "day", "days"),
             Numbers.plain(work.travel().value(), 0)
         });
         rows.add(new String[] {"In all", "", Numbers.plain(work.labour().value(), 0)});
         return rows;
+    }
+
+    /** Things by the word, measures by their symbol: 12 panels, 46 ft. */
+    private static String counted(double quantity, String unit) {
+        return Numbers.count(Math.round(quantity), unit, MEASURES.contains(unit) ? unit : unit + "s");
     }
 
     /** Screws of the house's flanges. */

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import weatherlap.charts.Numbers;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.house.FrameCondition;
@@ -32,48 +34,54 @@ final class BehindSiding {
     }
 
     private static String seen(List<Opening> openings) {
-        List<String> seen = new ArrayList<>();
-        addLaps(seen, "top", openings, Opening::headLap);
-        addLaps(seen, "sides", openings, Opening::jambLap);
-        addLaps(seen, "bottom", openings, Opening::sillLap);
-        add(
-                seen,
-                "water stains or soft wood at",
-                openings.stream().filter(o -> o.stain() == Sighting.YES).count());
-        add(
-                seen,
-                "rotten frames at",
-                openings.stream()
-                        .filter(o -> o.frameCondition() == FrameCondition.ROTTEN)
-                        .count());
-        add(
-                seen,
-                "worn frames at",
-                openings.stream()
-                        .filter(o -> o.frameCondition() == FrameCondition.WORN)
-                        .count());
-        boolean looked = openings.stream()
-                .anyMatch(o -> o.headLap() != Lap.UNKNOWN || o.jambLap() != Lap.UNKNOWN || o.sillLap() != Lap.UNKNOWN);
-        String head = looked ? "Seen: " : "Nobody has looked behind the siding yet. ";
-        if (seen.isEmpty()) {
-            return head + (looked ? "all laps in order where we looked." : "No stains or bad frames were noted.");
+        String laps = laps(openings);
+        String noted = Phrases.list(noted(openings));
+        if (laps.isEmpty()) {
+            return "Nobody has looked behind the siding yet. "
+                    + (noted.isEmpty() ? "No stains or bad frames were noted." : "Noted from outside: " + noted + ".");
         }
-        return head + (looked ? "" : "Noted from outside: ") + Phrases.list(seen) + ".";
+        return laps + (noted.isEmpty() ? "" : " Also seen: " + noted + ".");
     }
 
-    private static void addLaps(List<String> seen, String joint, List<Opening> openings, Function<Opening, Lap> lap) {
+    /** A sentence on the laps that someone has looked at; empty where nobody has. */
+    private static String laps(List<Opening> openings) {
+        List<String> joints = new ArrayList<>();
+        long bad = addJoint(joints, "top", openings, Opening::headLap)
+                + addJoint(joints, "sides", openings, Opening::jambLap)
+                + addJoint(joints, "bottom", openings, Opening::sillLap);
+        if (joints.isEmpty()) {
+            return "";
+        }
+        return bad == 0
+                ? "Where someone has looked, all laps are in order."
+                : "Bad laps where someone has looked: at the " + Phrases.list(joints) + ".";
+    }
+
+    /** The windows whose laps at a joint are bad, of those looked at; adds them in words where there are any of these. */
+    private static long addJoint(
+            List<String> joints, String joint, List<Opening> openings, Function<Opening, Lap> lap) {
         long looked = openings.stream().filter(o -> lap.apply(o) != Lap.UNKNOWN).count();
         long bad = openings.stream()
                 .filter(o -> lap.apply(o) == Lap.REVERSED || lap.apply(o) == Lap.MISSING)
                 .count();
         if (looked > 0) {
-            seen.add("laps at the " + joint + " bad at " + bad + " of " + looked + " looked at");
+            joints.add(joint + " " + (bad == 0 ? "none" : bad) + " of " + looked);
         }
+        return bad;
     }
 
-    private static void add(List<String> seen, String what, long windows) {
+    private static List<String> noted(List<Opening> openings) {
+        List<String> noted = new ArrayList<>();
+        add(noted, "water stains or soft wood at", openings, o -> o.stain() == Sighting.YES);
+        add(noted, "rotten frames at", openings, o -> o.frameCondition() == FrameCondition.ROTTEN);
+        add(noted, "worn frames at", openings, o -> o.frameCondition() == FrameCondition.WORN);
+        return noted;
+    }
+
+    private static void add(List<String> noted, String what, List<Opening> openings, Predicate<Opening> which) {
+        long windows = openings.stream().filter(which).count();
         if (windows > 0) {
-            seen.add(what + " " + Phrases.count((int) windows, "window", "windows"));
+            noted.add(what + " " + Numbers.count(windows, "window", "windows"));
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import weatherlap.charts.Numbers;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.geometry.CodeChange;
@@ -68,13 +69,13 @@ record CodeWords(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density 
             int open = count(CodeRule.ESCAPE, Method.INSERT, CodeChange::after, Verdict.OPEN);
             return open == 0
                     ? ""
-                    : "Large enough by either method, if the sill is low enough; " + open + " of " + touched
-                            + " sills were not measured.";
+                    : "Large enough by either method, if the sill is low enough; sills not measured: " + open + " of "
+                            + touched + ".";
         }
         Set<String> lost =
                 new LinkedHashSet<>(marked(CodeRule.ESCAPE, Method.INSERT, CodeChange::after, Verdict.FAILS));
         lost.removeAll(today);
-        return "Of " + Phrases.count(touched, "bedroom or basement window", "bedroom and basement windows") + ", "
+        return "Of " + Numbers.count(touched, "bedroom or basement window", "bedroom and basement windows") + ", "
                 + todayCount + (todayCount == 1 ? " is" : " are") + " too small to climb out of today, " + full
                 + " would be with full-flange and " + insert + " with an insert"
                 + (lost.isEmpty() ? "" : " (new: " + some(lost) + ")")

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import weatherlap.charts.Fonts;
+import weatherlap.charts.Numbers;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.reports.handout.Handout.WindowSection;
 import weatherlap.reports.page.Figure;
@@ -92,8 +93,8 @@ public final class HandoutMaker {
 
     private static String facts(House house) {
         return Phrases.sentence(Phrases.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
-                + Phrases.count(house.storeys(), "storey", "storeys") + ", "
-                + Phrases.count(house.openingCount(), "window opening", "window openings");
+                + Numbers.count(house.storeys(), "storey", "storeys") + ", "
+                + Numbers.count(house.openingCount(), "window opening", "window openings");
     }
 
     private static List<Named> cautions(House house) {
@@ -112,11 +113,11 @@ public final class HandoutMaker {
         double share = result.preferredProbability(preferred);
         MethodResult lower = result.method(preferred);
         MethodResult other = result.method(preferred.other());
-        int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
+        String years = Numbers.count(assumptions.scenario().whole(Scalar.HORIZON_YEARS), "year", "years");
         String sure = share >= 0.9
                 ? "The gap is clear."
                 : share >= 0.7 ? "The gap is likely, not certain." : "It is close: either may cost less in the end.";
-        return "Count price, likely leak damage and the worth of lost glass over " + years + " years. Then "
+        return "Count price, likely leak damage and the worth of lost glass over " + years + ". Then "
                 + preferred.inSentence() + " comes to "
                 + Phrases.usd(lower.horizonCostUsd().mean()) + " and "
                 + preferred.other().inSentence() + " to "

@@ -36,7 +36,7 @@ final class Merits {
         }
         int sooner = other.crewDays() - own.crewDays();
         if (sooner > 0) {
-            merits.add("is done " + Phrases.count(sooner, "day", "days") + " sooner");
+            merits.add("is done " + Numbers.count(sooner, "day", "days") + " sooner");
         }
         double more = own.glassFt2() - other.glassFt2();
         if (more > LEAST_GLASS_FT2) {

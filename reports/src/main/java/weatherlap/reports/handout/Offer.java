@@ -22,7 +22,7 @@ record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario sce
     TableView table() {
         MethodResult full = house.method(Method.FULL_FLANGE);
         MethodResult insert = house.method(Method.INSERT);
-        int years = scenario.whole(Scalar.HORIZON_YEARS);
+        String years = Numbers.count(scenario.whole(Scalar.HORIZON_YEARS), "year", "years");
         return TableView.of("The whole house by either method")
                 .texts("")
                 .numbers("full-flange", "insert")
@@ -37,7 +37,7 @@ record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario sce
                 .row("Glass against today", glass(full), glass(insert))
                 .row("Siding panels down and back", panels(Method.FULL_FLANGE), panels(Method.INSERT))
                 .row(
-                        "Chance of leak damage in " + years + " years*",
+                        "Chance of leak damage in " + years + "*",
                         Phrases.range(full.leakScore()),
                         Phrases.range(insert.leakScore()))
                 .build();
@@ -51,7 +51,7 @@ record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario sce
                         + (scenario.value(Scalar.PERMIT_USD) > 0 ? ", a permit" : "")
                         + (house.house().leadSafe() ? ", lead-safe work" : "")
                         + " and mending leaks under the warranty of "
-                        + scenario.whole(Scalar.WARRANTY_YEARS) + " years."
+                        + Numbers.count(scenario.whole(Scalar.WARRANTY_YEARS), "year", "years") + "."
                         + " Full-flange adds flashing tape, siding work and new edges inside. The insert adds metal capping outside.");
         holds.add("* Anywhere in the house: a judgement, to compare and not to forecast. All ranges: 8 times in 10.");
         return holds;
@@ -79,7 +79,7 @@ record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario sce
     }
 
     private static String days(MethodResult method) {
-        return Phrases.count(method.crewDays(), "day", "days") + " ("
+        return Numbers.count(method.crewDays(), "day", "days") + " ("
                 + Numbers.plain(method.labourHours().p10(), 0) + " to "
                 + Numbers.plain(method.labourHours().p90(), 0) + " h)";
     }

@@ -27,10 +27,6 @@ final class Phrases {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
-    static String count(int count, String one, String many) {
-        return count + " " + (count == 1 ? one : many);
-    }
-
     /** To the nearest ten dollars: nobody can say it closer. */
     static String usd(double usd) {
         return Numbers.usd(Math.round(usd / 10) * 10.0);

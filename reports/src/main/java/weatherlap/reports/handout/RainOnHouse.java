@@ -45,7 +45,7 @@ record RainOnHouse(HouseTakeoff takeoff, RainClimate climate) {
         walls.keySet().stream().filter(shown::contains).forEach(wall -> addWall(table, wall, walls.get(wall), density));
         int more = walls.size() - shown.size();
         if (more > 0) {
-            table.row("and " + Phrases.count(more, "drier wall", "drier walls"), "", "", "");
+            table.row("and " + Numbers.count(more, "drier wall", "drier walls"), "", "", "");
         }
         return table.build();
     }

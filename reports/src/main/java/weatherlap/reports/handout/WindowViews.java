@@ -65,7 +65,7 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
     private WindowGroup drawn(Group group, double pxPerIn) {
         return new WindowGroup(
                 group.mark(),
-                Phrases.count(group.openings().size(), "window", "windows") + " " + group.size(),
+                Numbers.count(group.openings().size(), "window", "windows") + " " + group.size(),
                 where(group),
                 views(group, pxPerIn));
     }
@@ -81,8 +81,8 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
         List<Integer> openings =
                 rest.stream().flatMap(group -> group.openings().stream()).toList();
         double today = sum(openings, this::existing);
-        return "And " + Phrases.count(rest.size(), "more kind", "more kinds") + " ("
-                + Phrases.count(openings.size(), "window", "windows") + "), together " + ft2(today)
+        return "And " + Numbers.count(rest.size(), "more kind", "more kinds") + " ("
+                + Numbers.count(openings.size(), "window", "windows") + "), together " + ft2(today)
                 + " of glass today, " + reduced(openings, Method.FULL_FLANGE, today) + " with full-flange and "
                 + reduced(openings, Method.INSERT, today)
                 + " with an insert. The page handout.html draws each of them.";

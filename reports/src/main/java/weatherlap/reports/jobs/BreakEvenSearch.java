@@ -20,6 +20,7 @@ import weatherlap.analysis.drivers.Factors;
 import weatherlap.analysis.drivers.SimulatedPortfolio;
 import weatherlap.analysis.drivers.SimulatedPortfolio.Costs;
 import weatherlap.charts.BreakEvenMap;
+import weatherlap.charts.Numbers;
 import weatherlap.charts.Pair;
 import weatherlap.charts.Picture;
 import weatherlap.charts.Spread;
@@ -68,7 +69,8 @@ public record BreakEvenSearch(
                 new ClimateMemo(inputs.climate()),
                 base.scenario().whole(Scalar.DRAWS),
                 Drivers.seed(inputs));
-        String scope = simulated.size() + " of " + inputs.portfolio().houses().size() + " houses";
+        String scope = simulated.size() + " of "
+                + Numbers.count(inputs.portfolio().houses().size(), "house", "houses");
         try (OutputFolder folder = output.open(paths.named());
                 Messages.Progress progress = messages.progress("values tried", 0)) {
             Function<Assumptions, Costs> costs = assumed -> {
@@ -102,15 +104,15 @@ public record BreakEvenSearch(
             Optional<Factor> factor = Factors.named(base, name);
             factor.ifPresentOrElse(
                     factors::add,
-                    () -> problems.add(
-                            "--vary: \"" + name + "\" is neither a scalar nor table/row" + Nearest.hint(name, known)));
+                    () -> problems.add("--vary: \"" + name + "\" is neither a scalar nor table/row"
+                            + Nearest.hint(name, known) + "; weatherlap breakeven --help tells how names are made"));
         }
         if (problems.isEmpty()) {
             Factor.Span span = span(factors.get(0));
             if (!(span.low() < span.high())
                     || span.low() < factors.get(0).lowest()
                     || span.high() > factors.get(0).highest()) {
-                problems.add("the range of " + names.get(0) + " (" + span.low() + " to " + span.high()
+                problems.add("--from, --to: the range of " + names.get(0) + " (" + span.low() + " to " + span.high()
                         + ") must rise and stay from " + factors.get(0).lowest() + " to "
                         + factors.get(0).highest());
             }
@@ -151,7 +153,7 @@ public record BreakEvenSearch(
                 scope,
                 factor.name(),
                 factor.unit(),
-                "cost over " + base.scenario().whole(Scalar.HORIZON_YEARS) + " years",
+                "cost over " + Numbers.count(base.scenario().whole(Scalar.HORIZON_YEARS), "year", "years"),
                 seen.entrySet().stream()
                         .map(e -> new weatherlap.charts.BreakEven.Point(
                                 e.getKey(),

@@ -1,5 +1,7 @@
 package weatherlap.reports.jobs;
 
+import weatherlap.charts.Numbers;
+
 /** Finds every problem of the tables; nothing is simulated, nothing is written. */
 public record CheckInputs(InputPaths paths) {
     /** @throws BadInput with every problem found */
@@ -10,9 +12,9 @@ public record CheckInputs(InputPaths paths) {
         int openings = inputs.portfolio().openingCount();
         int warnings = inputs.warnings().size();
         String whose = paths.portfolio().isPresent() ? "" : "the bundled demo, ";
-        messages.result(whose + houses + (houses == 1 ? " house, " : " houses, ") + openings
-                + (openings == 1 ? " opening: " : " openings: ") + "nothing wrong"
-                + (warnings == 0 ? "" : ", " + warnings + (warnings == 1 ? " warning" : " warnings")));
+        messages.result(whose + Numbers.count(houses, "house", "houses") + ", "
+                + Numbers.count(openings, "opening", "openings") + ": nothing wrong"
+                + (warnings == 0 ? "" : ", " + Numbers.count(warnings, "warning", "warnings")));
         paths.portfolio()
                 .ifPresent(folder -> messages.note("next: " + Next.command("compare", folder, "--out", "report")));
     }

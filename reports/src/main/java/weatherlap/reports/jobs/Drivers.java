@@ -20,6 +20,7 @@ import weatherlap.analysis.drivers.SimulatedPortfolio;
 import weatherlap.analysis.sensitivity.SobolIndices.Design;
 import weatherlap.analysis.sensitivity.SobolIndices.Index;
 import weatherlap.charts.DriverIndices;
+import weatherlap.charts.Numbers;
 import weatherlap.charts.Picture;
 import weatherlap.charts.Swings;
 import weatherlap.reports.output.Content;
@@ -64,7 +65,8 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
         try (OutputFolder folder = output.open(paths.named())) {
             DriverStudy study = study(base, houses, inputs, messages);
             folder.write("drivers.csv", Csv.of(DriverTable.of(study)));
-            String scope = houses.size() + " of " + inputs.portfolio().houses().size() + " houses";
+            String scope = houses.size() + " of "
+                    + Numbers.count(inputs.portfolio().houses().size(), "house", "houses");
             for (Outcome outcome : Outcome.values()) {
                 write(folder, outcome.key() + "-indices", indices(study, outcome, scope));
             }
@@ -121,7 +123,7 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
                 .toList();
         return new Swings(
                 scope,
-                "cost over " + base.scenario().whole(Scalar.HORIZON_YEARS) + " years",
+                "cost over " + Numbers.count(base.scenario().whole(Scalar.HORIZON_YEARS), "year", "years"),
                 study.middle().get(Outcome.COST_DIFFERENCE.ordinal()),
                 widest);
     }

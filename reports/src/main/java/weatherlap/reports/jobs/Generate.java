@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.analysis.calibration.CalibrationOptions;
+import weatherlap.charts.Numbers;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.ClimateCsv;
 import weatherlap.datasets.climate.DemoClimate;
@@ -73,8 +74,12 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
                 inputs.put("mix/" + mix.get().getFileName(), Checksum.of(mix.get()));
             }
             folder.commit(new RunRecord(Version.current(), "generate", settings, inputs));
-            messages.note(houses + " houses with " + openings + " openings are in " + output.folder()
-                    + (jobs == 0 ? "" : ", and " + jobs + " jobs in jobs.csv with the shop's rates in true-rates.csv"));
+            messages.note(output.folder() + ": " + Numbers.count(houses, "house", "houses") + " with "
+                    + Numbers.count(openings, "opening", "openings")
+                    + (jobs == 0
+                            ? ""
+                            : ", and " + Numbers.count(jobs, "job", "jobs")
+                                    + " in jobs.csv with the shop's rates in true-rates.csv"));
             messages.note("next: " + Next.command("compare", output.folder(), "--out", "report"));
         }
     }

@@ -175,11 +175,24 @@ public record Inputs(
             return Next.command(words.toArray());
         }
 
-        private static String next(InputPaths paths) {
+        private String next(InputPaths paths) {
             Optional<Path> missing = paths.portfolio().filter(folder -> !Files.exists(folder));
-            return missing.map(folder ->
-                            "begin a portfolio there with " + Next.command("generate", "--template", "--out", folder))
-                    .orElseGet(() -> "mend this (nothing was written), then " + check(paths));
+            if (missing.isPresent()) {
+                return "begin a portfolio there with " + Next.command("generate", "--template", "--out", missing.get());
+            }
+            if (paths.portfolio().filter(Reader::holdsNoTable).isPresent()) {
+                return "name a folder with a portfolio, or begin one with "
+                        + Next.command("generate", "--template", "--out", "my-houses");
+            }
+            if (problems.stream().allMatch(problem -> problem.startsWith("--set:"))) {
+                return "names and ranges stand in scenario.toml and wages.csv, which "
+                        + Next.command("assumptions", "--out", "shop") + " writes";
+            }
+            return "mend this (nothing was written), then " + check(paths);
+        }
+
+        private static boolean holdsNoTable(Path folder) {
+            return PORTFOLIO_FILES.stream().noneMatch(file -> Files.exists(folder.resolve(file)));
         }
     }
 }

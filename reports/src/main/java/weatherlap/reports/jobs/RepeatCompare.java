@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import weatherlap.charts.Numbers;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunFile;
 import weatherlap.reports.output.RunRecord;
@@ -44,7 +45,8 @@ public record RepeatCompare(
         List<String> differing = differing(repeated.outputs(), recorded.outputs());
         differing.forEach(name -> messages.result("differs: " + name));
         if (differing.isEmpty()) {
-            messages.result("the same to the byte: " + repeated.outputs().size() + " files");
+            messages.result(
+                    "the same to the byte: " + Numbers.count(repeated.outputs().size(), "file", "files"));
         }
         return differing.isEmpty();
     }
@@ -52,7 +54,8 @@ public record RepeatCompare(
     private RunFile recorded() throws IOException {
         String name = String.valueOf(run.getFileName());
         RunFile recorded = RunFile.read(run)
-                .orElseThrow(() -> new BadInput(List.of(name + ": is not the record of a run of this program")));
+                .orElseThrow(() -> new BadInput(
+                        List.of(name + ": is not the record of a run of this program; name the run.json of a report")));
         if (!recorded.command().equals("compare")) {
             throw new BadInput(
                     List.of(name + ": records the command " + recorded.command() + "; only compare can be repeated"));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 import weatherlap.reports.crew.CrewSheet;
 import weatherlap.reports.crew.CrewSheets;
 import weatherlap.reports.output.Content;
@@ -14,6 +15,7 @@ import weatherlap.reports.output.Pdf;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 import weatherlap.reports.page.Paper;
+import weatherlap.reports.page.Unprintable;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.House;
@@ -33,11 +35,15 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
         House found = OneHouse.of(inputs.portfolio().houses(), house);
         inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
         String program = "weatherlap " + Version.current() + ", portfolio " + inputs.name() + ".";
-        CrewSheet sheet = CrewSheets.of(takeoff(inputs, found), paper, program);
-        String page = Html.render("crewsheet.jte", sheet);
+        HouseTakeoff takeoff = takeoff(inputs, found);
+        CrewSheet screen = CrewSheets.of(takeoff, paper, program, "");
+        CrewSheet print = CrewSheets.of(takeoff, paper, program, Unprintable.note(Stream.of(found), "crewsheet.html"));
         try (OutputFolder folder = output.open(paths.named())) {
-            folder.write("crewsheet.html", Content.of(("<!DOCTYPE html>\n" + page).getBytes(StandardCharsets.UTF_8)));
-            folder.write("crewsheet.pdf", Pdf.of(CrewSheets.title(sheet), page));
+            folder.write(
+                    "crewsheet.html",
+                    Content.of(("<!DOCTYPE html>\n" + Html.render("crewsheet.jte", screen))
+                            .getBytes(StandardCharsets.UTF_8)));
+            folder.write("crewsheet.pdf", Pdf.of(CrewSheets.title(print), Html.render("crewsheet.jte", print)));
             Map<String, Object> settings = new LinkedHashMap<>();
             settings.put("portfolio", inputs.name());
             settings.put("house", found.id());

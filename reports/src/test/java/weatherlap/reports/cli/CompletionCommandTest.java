@@ -36,6 +36,36 @@ class CompletionCommandTest {
         assertThat(Cli.run("completion", "dos").status()).isEqualTo(2);
     }
 
+    /** A shell in a terminal of its own gets keys, tabs among them, and runs the line that they make. */
+    @Test
+    void zshCompletesWhatIsTyped() throws Exception {
+        Assumptions.assumeTrue(Files.isExecutable(Path.of("/usr/bin/zsh")), "no zsh here");
+        Path script = Files.writeString(
+                folder.resolve("script"), Cli.run("completion", "zsh").out());
+        Path keys = Files.writeString(folder.resolve("keys"), """
+                zmodload zsh/zpty
+                zpty -b terminal zsh -f -i
+                zpty -w terminal "weatherlap() { print -r -- \\"ran:\\$*:\\" }; source $1 && print read''y"
+                zpty -r terminal out '*ready*'
+                zpty -w -n terminal $'weatherlap hand\\t--pap\\ta\\t'
+                zpty -w -n terminal $'\\n'
+                zpty -r terminal out '*ran:*:*'
+                print -r -- $out
+                zpty -d terminal
+                """);
+        ProcessBuilder typing = new ProcessBuilder("/usr/bin/zsh", "-f", keys.toString(), script.toString())
+                .redirectError(folder.resolve("err").toFile())
+                .redirectOutput(folder.resolve("out").toFile());
+        typing.environment().put("HOME", folder.toString());
+        Process zsh = typing.start();
+        try {
+            assertThat(zsh.waitFor(60, TimeUnit.SECONDS)).isTrue();
+        } finally {
+            zsh.destroyForcibly();
+        }
+        assertThat(folder.resolve("out")).content().contains("ran:handout --paper a4:");
+    }
+
     /** What bash offers for the last word. */
     private List<String> completed(Path script, String... words) throws IOException, InterruptedException {
         String line = "source " + script + "; COMP_WORDS=(" + String.join(" ", quoted(words)) + "); COMP_CWORD="

@@ -99,6 +99,22 @@ class CrewsheetCommandTest {
     }
 
     @Test
+    void paperSaysWhichLettersItLacksAndTheScreenShowsThem() throws IOException {
+        Path portfolio = SmallPortfolio.write(folder.resolve("houses"));
+        Path houses = portfolio.resolve("houses.csv");
+        String label = "Forest house \u6797";
+        Files.writeString(houses, Files.readString(houses).replaceFirst("(?m)^h2,[^,]*,", "h2," + label + ","));
+        Path out = folder.resolve("sheet");
+        assertThat(Cli.run("crewsheet", portfolio, "--house", "h2", "--method", "insert", "--out", out)
+                        .status())
+                .isZero();
+        assertThat(text(out)).contains("The printing font lacks some letters");
+        assertThat(Files.readString(out.resolve("crewsheet.html")))
+                .contains(label)
+                .doesNotContain("printing font");
+    }
+
+    @Test
     void theSameCallGivesTheSameBytes() {
         Path one = folder.resolve("one");
         Path two = folder.resolve("two");

@@ -11,7 +11,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
 
 /** The help of each command. */
 class HelpTest {
@@ -62,6 +67,26 @@ class HelpTest {
             }
         }
         assertThat(described).containsKeys("--assumptions", "--out", "--paper", "--method", "--house");
+    }
+
+    /** What is said to be bundled is what the bundled scenario holds. */
+    @Test
+    void compareNamesTheBundledDefaults() {
+        Scenario bundled = AssumptionTables.bundled().assumptions().scenario();
+        CommandSpec compare =
+                Weatherlap.commandLine().getSubcommands().get("compare").getCommandSpec();
+        assertThat(text(compare.findOption("--draws"))).endsWith("(bundled: " + bundled.whole(Scalar.DRAWS) + ").");
+        assertThat(text(compare.findOption("--seed"))).endsWith("(bundled: " + bundled.whole(Scalar.SEED) + ").");
+        assertThat(text(compare.findOption("--sampling")))
+                .endsWith("(bundled: " + bundled.choice(Choice.SAMPLING) + ").");
+    }
+
+    /** So that no line breaks where nobody meant it to. */
+    @ParameterizedTest
+    @MethodSource("commands")
+    void noLineBelowTheOptionsIsWiderThanThePage(CommandLine command) {
+        assertThat(command.getCommandSpec().usageMessage().footer())
+                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
 
     private static String text(ArgSpec option) {

@@ -100,6 +100,22 @@ class TutorialsTest {
         return description.group(1);
     }
 
+    /** Of the commands that take a moment; those of the others are run by tests of their own. */
+    @Test
+    void theExamplesOfTheHelpRun() {
+        run("weatherlap generate --template --out my-houses");
+        run("weatherlap assumptions --out my-assumptions");
+        for (String command : List.of(
+                "generate", "assumptions", "check", "explain", "handout", "crewsheet", "calibrate", "exposure")) {
+            CommandLine parser = Weatherlap.commandLine().getSubcommands().get(command);
+            Stream.of(parser.getCommandSpec().usageMessage().footer())
+                    .map(String::strip)
+                    .map(line -> line.contains(" --out ") ? line + " --force" : line)
+                    .forEach(this::run);
+        }
+        assertThat(ran).hasSizeGreaterThan(16);
+    }
+
     private static String chapter(String document, String title) throws IOException {
         String text = Files.readString(Path.of("..").resolve(document));
         int begin = text.indexOf("## " + title + "\n");

@@ -36,7 +36,7 @@ class CrewSheetsTest {
     }
 
     private static CrewSheet sheet(HouseTakeoff takeoff) {
-        return CrewSheets.of(takeoff, Paper.LETTER, "");
+        return CrewSheets.of(takeoff, Paper.LETTER, "", "");
     }
 
     @Test
@@ -52,7 +52,7 @@ class CrewSheetsTest {
                                     Units.minutesToHours(takeoff.work().labour().value()), 1)
                             + " person-hours, road in");
             if (takeoff.method() == Method.FULL_FLANGE) {
-                assertThat(sheet.figures()).contains(screws + " screws");
+                assertThat(sheet.figures()).contains(Numbers.count(screws, "screw", "screws"));
             }
             if (panels > 0) {
                 assertThat(sheet.figures()).anyMatch(figure -> figure.matches(panels + " (panel|board)s? down"));
