@@ -1,17 +1,47 @@
 package weatherlap.reports.jobs;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import weatherlap.datasets.portfolio.PortfolioScan;
+import weatherlap.datasets.portfolio.SortedPortfolio;
+import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.table.Scratch;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Portfolio;
+
 /** Finds every problem of the tables; nothing is simulated, nothing is written. */
 public record CheckInputs(InputPaths paths) {
+    /** Counts houses, none of which is kept. */
+    private static final class Tally {
+        private int houses;
+        private int openings;
+
+        void add(House house) {
+            houses++;
+            openings += house.openingCount();
+        }
+
+        Loaded<Portfolio> read(Path folder, Optional<Assumptions> assumptions) {
+            try (SortedPortfolio portfolio =
+                    SortedPortfolio.open(folder, PortfolioScan.of(folder), assumptions, Scratch.inMemory())) {
+                portfolio.forEachRemaining(this::add);
+                return portfolio.loaded(new Portfolio(List.of()));
+            }
+        }
+    }
+
     /** @throws BadInput with every problem found */
     public void run(Messages messages) {
-        Inputs inputs = Inputs.read(paths);
+        Tally tally = new Tally();
+        Inputs inputs = Inputs.read(paths, tally::read);
+        inputs.portfolio().houses().forEach(tally::add); // of the demo
         inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
-        int houses = inputs.portfolio().houses().size();
-        int openings = inputs.portfolio().openingCount();
         int warnings = inputs.warnings().size();
         String whose = paths.portfolio().isPresent() ? "" : "the bundled demo, ";
-        messages.result(whose + houses + (houses == 1 ? " house, " : " houses, ") + openings
-                + (openings == 1 ? " opening: " : " openings: ") + "nothing wrong"
+        messages.result(whose + tally.houses + (tally.houses == 1 ? " house, " : " houses, ") + tally.openings
+                + (tally.openings == 1 ? " opening: " : " openings: ") + "nothing wrong"
                 + (warnings == 0 ? "" : ", " + warnings + (warnings == 1 ? " warning" : " warnings")));
         paths.portfolio()
                 .ifPresent(folder -> messages.note("next: " + Next.command("compare", folder, "--out", "report")));
