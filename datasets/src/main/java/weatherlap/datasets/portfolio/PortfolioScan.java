@@ -59,9 +59,9 @@ public record PortfolioScan(int houses, Set<String> names, Optional<Comparator<S
         return walk.rows() > 0 && walk.unhindered() && order.order().isPresent();
     }
 
-    /** Hands over the id of every house, in the order of {@code houses.csv}, as long as the taker wants more. */
+    /** Hands over the ids of {@code houses.csv}, in its order, as long as the taker wants more. */
     public static void forEachHouse(Path folder, Predicate<String> taker) {
-        walk(Folder.of(folder), PortfolioTables.HOUSES, taker);
+        walk(Folder.of(folder), PortfolioTables.HOUSES, id -> id.isEmpty() || taker.test(id));
     }
 
     private static Walk walk(Folder folder, Schema schema, Predicate<String> taker) {

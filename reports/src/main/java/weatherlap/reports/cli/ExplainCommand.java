@@ -11,6 +11,8 @@ import weatherlap.reports.jobs.Explain;
         description = "Prints one opening's numbers as a tree, down to the rows of the assumption tables.",
         footer = {
             "",
+            "Of a portfolio of many houses the rows of this one alone are read and checked.",
+            "",
             "Without --method both are printed.",
             "",
             "Example:",

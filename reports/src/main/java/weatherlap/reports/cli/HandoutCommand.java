@@ -10,6 +10,8 @@ import weatherlap.reports.jobs.MakeHandout;
         description = "Writes the homeowner's sheet for one house: handout.pdf and handout.html.",
         footer = {
             "",
+            "Of a portfolio of many houses the rows of this one alone are read and checked.",
+            "",
             "Examples:",
             "  weatherlap handout --house G0014 --out handout",
             "  weatherlap handout one-family --out handout",

@@ -1,9 +1,12 @@
 package weatherlap.reports.jobs;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.datasets.table.Nearest;
+import weatherlap.sim.house.House;
 
 /** The ids of many houses, of which no more is kept than a message needs. */
 final class HouseRoll {
@@ -13,11 +16,27 @@ final class HouseRoll {
     private Optional<String> nearest = Optional.empty();
 
     /** @param wanted the id that was asked for */
-    HouseRoll(String wanted) {
+    private HouseRoll(String wanted) {
         this.wanted = wanted;
     }
 
-    void add(String id) {
+    static HouseRoll of(List<House> houses, String wanted) {
+        HouseRoll roll = new HouseRoll(wanted);
+        houses.forEach(house -> roll.add(house.id()));
+        return roll;
+    }
+
+    /** Those of the folder of a portfolio. */
+    static HouseRoll of(Path portfolio, String wanted) {
+        HouseRoll roll = new HouseRoll(wanted);
+        PortfolioScan.forEachHouse(portfolio, id -> {
+            roll.add(id);
+            return true;
+        });
+        return roll;
+    }
+
+    private void add(String id) {
         if (count++ == 0) {
             first = id;
         }

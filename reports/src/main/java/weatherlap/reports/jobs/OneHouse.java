@@ -3,7 +3,7 @@ package weatherlap.reports.jobs;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import weatherlap.datasets.portfolio.PortfolioScan;
+import java.util.function.Function;
 import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.sim.house.House;
 
@@ -19,24 +19,17 @@ record OneHouse(Inputs inputs, House house) {
      */
     static OneHouse read(InputPaths paths, String id, Messages messages) {
         Optional<Path> large = LargePortfolio.in(paths);
-        HouseRoll roll = new HouseRoll(id);
-        if (large.isEmpty()) {
-            Inputs inputs = Inputs.read(paths);
-            inputs.portfolio().houses().forEach(house -> roll.add(house.id()));
-            return of(inputs, id, roll);
-        }
-        if (!id.isEmpty()) {
-            Inputs inputs = readAlone(paths, id, messages);
-            if (inputs.portfolio().houses().isEmpty()) {
-                enter(large.get(), roll);
+        if (large.isPresent() && id.isEmpty()) {
+            HouseRoll roll = HouseRoll.of(large.get(), id);
+            if (roll.count() != 1) {
+                throw roll.missing();
             }
-            return of(inputs, id, roll);
+            return read(paths, roll.first(), messages);
         }
-        enter(large.get(), roll);
-        if (roll.count() != 1) {
-            throw roll.missing();
+        if (large.isPresent()) {
+            return of(readAlone(paths, id, messages), id, houses -> HouseRoll.of(large.get(), id));
         }
-        return of(readAlone(paths, roll.first(), messages), id, roll);
+        return of(Inputs.read(paths), id, houses -> HouseRoll.of(houses, id));
     }
 
     /** Everything but the rows of other houses. */
@@ -45,22 +38,15 @@ record OneHouse(Inputs inputs, House house) {
         return Inputs.read(paths, (folder, assumptions) -> Portfolios.readHouse(folder, id, assumptions));
     }
 
-    private static void enter(Path portfolio, HouseRoll roll) {
-        PortfolioScan.forEachHouse(portfolio, id -> {
-            roll.add(id);
-            return true;
-        });
-    }
-
-    private static OneHouse of(Inputs inputs, String id, HouseRoll roll) {
+    private static OneHouse of(Inputs inputs, String id, Function<List<House>, HouseRoll> roll) {
         List<House> houses = inputs.portfolio().houses();
         if (id.isEmpty() && houses.size() != 1) {
-            throw roll.missing();
+            throw roll.apply(houses).missing();
         }
         House found = houses.stream()
                 .filter(house -> id.isEmpty() || house.id().equals(id))
                 .findFirst()
-                .orElseThrow(roll::unknown);
+                .orElseThrow(() -> roll.apply(houses).unknown());
         if (found.openingCount() == 0) {
             throw new BadInput(List.of("--house: " + found.id() + " has no window; give it rows in openings.csv"));
         }
