@@ -49,11 +49,11 @@ class HouseByHouseTest {
         }
     }
 
-    @ParameterizedTest
-    @ValueSource(longs = {1, 2})
-    void shuffledTablesGiveTheSameFilesAsSortedOnes(long seed) throws IOException {
+    /** Some 400 houses are more than a run of the sort. */
+    @Test
+    void shuffledTablesGiveTheSameFilesAsSortedOnes() throws IOException {
         Path town = generated(400);
-        Path shuffled = Shuffled.write(town, temporary.resolve("mixed/" + town.getFileName()), seed);
+        Path shuffled = Shuffled.write(town, temporary.resolve("mixed/" + town.getFileName()), 1);
         Path ofSorted = compared(town, "sorted", HOUSE_BY_HOUSE);
         Path ofShuffled = compared(shuffled, "shuffled", HOUSE_BY_HOUSE);
         Set<String> same = Outputs.files(ofSorted).keySet();
