@@ -46,11 +46,13 @@ record HouseGroup(List<Row> houses, List<Row> elevations, List<Row> openings) {
         row.error(problems, column, Quoted.of(name) + " is not in " + file + Nearest.hint(name, known));
     }
 
-    /** The walls of the house that a row names. */
+    /** The walls of the house that a row names; none where there are too many to choose from. */
     private static Set<String> of(Set<String> walls, Row row) {
-        return walls.stream()
-                .filter(wall -> wall.startsWith(HouseId.of(row) + "/"))
-                .collect(Collectors.toSet());
+        return walls.size() > PortfolioScan.MOST_NAMES
+                ? Set.of()
+                : walls.stream()
+                        .filter(wall -> wall.startsWith(HouseId.of(row) + "/"))
+                        .collect(Collectors.toSet());
     }
 
     private static String wall(Row row) {

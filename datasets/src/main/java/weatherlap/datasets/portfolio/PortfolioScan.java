@@ -21,7 +21,8 @@ import weatherlap.datasets.table.Schema;
  * @param order in which all three tables stand; empty: they are not all in one order, have no rows, or cannot be read to their end
  */
 public record PortfolioScan(int houses, Set<String> names, Optional<Comparator<String>> order) {
-    private static final int MOST_NAMES = 1000;
+    /** A message hints at a name among no more. */
+    static final int MOST_NAMES = 1000;
 
     /** How far a walk came, and whether nothing kept it from going on. */
     private record Walk(int rows, boolean unhindered) {}
