@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -25,8 +26,10 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.generator.HouseGenerator;
 import weatherlap.datasets.generator.Mix;
+import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.datasets.portfolio.PortfolioText;
 import weatherlap.datasets.portfolio.SortedPortfolio;
+import weatherlap.datasets.table.Scratch;
 import weatherlap.reports.compare.ResultFiles;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.House;
@@ -79,7 +82,8 @@ public class PortfolioBenchmark {
     @Benchmark
     public List<House> read() {
         List<House> read = new ArrayList<>();
-        try (SortedPortfolio portfolio = SortedPortfolio.open(folder, assumptions)) {
+        try (SortedPortfolio portfolio =
+                SortedPortfolio.open(folder, PortfolioScan.of(folder), Optional.of(assumptions), Scratch.inMemory())) {
             portfolio.forEachRemaining(read::add);
         }
         if (read.size() != HOUSES) {

@@ -3,173 +3,147 @@ package weatherlap.datasets.portfolio;
 import java.nio.file.Path;
 import java.time.Year;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
+import java.util.ArrayDeque;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
 import java.util.NoSuchElementException;
 import java.util.Optional;
-import weatherlap.datasets.table.CsvRows;
+import java.util.Queue;
+import java.util.Set;
 import weatherlap.datasets.table.Folder;
-import weatherlap.datasets.table.KeyCheck;
+import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.datasets.table.Problems;
-import weatherlap.datasets.table.Row;
-import weatherlap.datasets.table.Schema;
+import weatherlap.datasets.table.RowSorter;
+import weatherlap.datasets.table.Scratch;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.House;
 
 /**
- * A portfolio whose three tables stand in the order of {@code house_id}, capitals or not, by letters or as people count, read house by
- * house. Nothing is kept but the house at hand, so that its size does not matter.
+ * A portfolio read house by house in the order of {@code house_id}, capitals or not. Tables that stand in that order, by letters or as
+ * people count, are read as they stand; others are sorted first, as people count. Nothing is kept but the house at hand and what the
+ * sorting sets aside.
  *
  * <p>After the first problem no more houses come, but the tables are read to their end, so that {@link #errors()} has every problem.
  */
 public final class SortedPortfolio implements Iterator<House>, AutoCloseable {
-    private static final String HOUSE = "house_id";
+    private static final List<String> FILES = List.of("houses.csv", "elevations.csv", "openings.csv");
 
-    /** The tables are not in that order, or a row belongs to no house: they have to be read whole. */
-    public static final class OutOfOrder extends RuntimeException {
-        private static final long serialVersionUID = 1;
-    }
+    /** A house, and the line of {@code houses.csv} on which it begins. */
+    record Placed(int line, House house) {}
 
-    private final CsvRows houses;
-    private final Walker elevations;
-    private final Walker openings;
+    private final PortfolioRows rows;
+    private final Set<String> names;
+    private final boolean hasNames;
     private final HouseMaker maker;
     private final Problems problems;
-    private final Ascending order = new Ascending();
-    private House next;
+    private final Queue<Placed> ready = new ArrayDeque<>();
 
-    private SortedPortfolio(
-            CsvRows houses, CsvRows elevations, CsvRows openings, FitCheck fit, int thisYear, Problems problems) {
-        this.houses = houses;
-        this.elevations = new Walker(PortfolioTables.ELEVATIONS, elevations, problems);
-        this.openings = new Walker(PortfolioTables.OPENINGS, openings, problems);
-        this.maker = new HouseMaker(thisYear, Optional.of(fit), problems);
+    /** @param names of houses that messages may hint at */
+    SortedPortfolio(PortfolioRows rows, Set<String> names, HouseMaker maker, Problems problems) {
+        this.rows = rows;
+        this.names = names;
+        this.hasNames = rows.hasHouse();
+        this.maker = maker;
         this.problems = problems;
-        next = advance();
+        advance();
     }
 
     /**
-     * Opens the three tables of a folder, which are held against the assumptions too.
+     * Opens the three tables of a folder.
      *
-     * @throws OutOfOrder if the tables have to be read whole; also while houses are read
+     * @param assumptions against which the houses are held; empty: they are held against none
+     * @param scratch takes what tables in no order are sorted with
      */
-    public static SortedPortfolio open(Path folder, Assumptions assumptions) {
+    public static SortedPortfolio open(
+            Path folder, PortfolioScan scan, Optional<Assumptions> assumptions, Scratch scratch) {
+        return open(Folder.of(folder), scan, assumptions, scratch, RowSorter.Limits.USUAL, thisYear());
+    }
+
+    static SortedPortfolio open(
+            Folder folder,
+            PortfolioScan scan,
+            Optional<Assumptions> assumptions,
+            Scratch scratch,
+            RowSorter.Limits limits,
+            int thisYear) {
         Problems problems = new Problems();
-        List<CsvRows> open = new ArrayList<>();
-        for (Schema schema : List.of(PortfolioTables.HOUSES, PortfolioTables.ELEVATIONS, PortfolioTables.OPENINGS)) {
-            Folder.of(folder)
-                    .find(schema.file(), problems)
-                    .flatMap(source -> CsvRows.open(source, schema, problems))
-                    .ifPresent(open::add);
-        }
-        if (open.size() < 3) {
-            open.forEach(CsvRows::close);
-            throw new OutOfOrder();
-        }
-        int thisYear = Year.now(ZoneOffset.UTC).getValue();
+        PortfolioRows rows = scan.order()
+                .map(order -> PortfolioRows.standing(folder, order, problems))
+                .orElseGet(() -> PortfolioRows.sorted(folder, scratch, limits, problems));
         return new SortedPortfolio(
-                open.get(0), open.get(1), open.get(2), new FitCheck(assumptions), thisYear, problems);
+                rows, scan.names(), new HouseMaker(thisYear, assumptions.map(FitCheck::new), problems), problems);
+    }
+
+    static int thisYear() {
+        return Year.now(ZoneOffset.UTC).getValue();
     }
 
     @Override
     public boolean hasNext() {
-        return next != null;
+        return !ready.isEmpty();
     }
 
     @Override
     public House next() {
-        if (next == null) {
+        return nextPlaced().house();
+    }
+
+    Placed nextPlaced() {
+        if (ready.isEmpty()) {
             throw new NoSuchElementException();
         }
-        House house = next;
-        next = advance();
+        Placed house = ready.remove();
+        advance();
         return house;
     }
 
-    /** Every problem found; complete when there is no next house. */
+    /** Every problem found, by file and row; complete when there is no next house. */
     public List<Problem> errors() {
-        return problems.errors();
+        return byRow(problems.errors());
     }
 
     /** What is doubtful but usable; likewise. */
     public List<Problem> warnings() {
-        return problems.warnings();
+        return byRow(problems.warnings());
+    }
+
+    /** What came of the reading, once there is no next house: a value made of the houses, or every error. */
+    public <T> Loaded<T> loaded(T value) {
+        return new Loaded<>(errors().isEmpty() ? Optional.of(value) : Optional.empty(), errors(), warnings());
+    }
+
+    private static List<Problem> byRow(List<Problem> found) {
+        return found.stream()
+                .sorted(Comparator.comparingInt((Problem problem) -> file(problem))
+                        .thenComparingInt(Problem::row))
+                .toList();
+    }
+
+    private static int file(Problem problem) {
+        return FILES.contains(problem.file()) ? FILES.indexOf(problem.file()) : FILES.size();
     }
 
     @Override
     public void close() {
-        houses.close();
-        elevations.rows.close();
-        openings.rows.close();
+        rows.close();
     }
 
-    private House advance() {
-        while (houses.hasNext()) {
-            Row row = houses.next();
-            if (!row.has(HOUSE) || !order.takes(folded(row))) {
-                throw new OutOfOrder();
-            }
-            HouseRows rows = new HouseRows(row, elevations.of(row), openings.of(row));
-            if (!rows.everyOpeningHasItsWall()) {
-                throw new OutOfOrder();
-            }
-            Optional<House> house = maker.make(rows);
-            if (house.isPresent() && !problems.hasErrors()) {
-                return house.orElseThrow();
-            }
-        }
-        if (!elevations.isAtEnd() || !openings.isAtEnd()) {
-            throw new OutOfOrder();
-        }
-        return null;
-    }
-
-    private static String folded(Row row) {
-        return row.text(HOUSE).toLowerCase(Locale.ROOT);
-    }
-
-    /** Rows of one table, taken house by house. */
-    private static final class Walker {
-        private final Schema schema;
-        private final CsvRows rows;
-        private final Problems problems;
-        private Row next;
-
-        Walker(Schema schema, CsvRows rows, Problems problems) {
-            this.schema = schema;
-            this.rows = rows;
-            this.problems = problems;
-            next = take();
-        }
-
-        private Row take() {
-            return rows.hasNext() ? rows.next() : null;
-        }
-
-        /** The rows of a house, which must come next. */
-        List<Row> of(Row house) {
-            String id = folded(house);
-            KeyCheck keys = new KeyCheck(schema, problems);
-            List<Row> taken = new ArrayList<>();
-            while (next != null && folded(next).equals(id)) {
-                if (!next.text(HOUSE).equals(house.text(HOUSE))) {
-                    throw new OutOfOrder();
+    private void advance() {
+        while (ready.isEmpty() && rows.hasNext()) {
+            HouseGroup group = rows.next();
+            group.checkKeys(problems);
+            if (rows.areComplete()) {
+                if (hasNames) {
+                    group.checkReferences(names, problems);
                 }
-                keys.check(next);
-                taken.add(next);
-                next = take();
+                group.split().forEach(own -> maker.make(own)
+                        .ifPresent(house -> ready.add(new Placed(own.house().line(), house))));
             }
-            if (taken.isEmpty()) {
-                throw new OutOfOrder();
+            if (problems.hasErrors()) {
+                ready.clear();
             }
-            return taken;
-        }
-
-        boolean isAtEnd() {
-            return next == null;
         }
     }
 }

@@ -6,15 +6,16 @@ import com.univocity.parsers.csv.CsvParserSettings;
 import com.univocity.parsers.csv.UnescapedQuoteHandling;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.Iterator;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * The rows of a CSV file one after another, each held against the schema; nothing is kept. Rows with problems are passed on too, marked
  * as not sound. Blank lines, and lines of nothing but commas as spreadsheets leave behind, are passed over.
  */
-public final class CsvRows implements Iterator<Row>, AutoCloseable {
+public final class CsvRows implements Rows {
     private static final int MOST_COLUMNS = 1000;
     private static final int LONGEST_CELL = 20_000;
 
@@ -22,21 +23,35 @@ public final class CsvRows implements Iterator<Row>, AutoCloseable {
     private final Problems problems;
     private final CsvParser parser;
     private final Header header;
+    private final Predicate<String[]> wanted;
     private int nextLine;
     private Row next;
+    private boolean empty = true;
     private boolean cutShort;
 
-    private CsvRows(Schema schema, Problems problems, CsvParser parser, Header header) {
+    private CsvRows(Schema schema, Problems problems, CsvParser parser, Header header, Predicate<String[]> wanted) {
         this.schema = schema;
         this.problems = problems;
         this.parser = parser;
         this.header = header;
+        this.wanted = wanted;
         this.nextLine = line(parser);
         this.next = advance();
     }
 
     /** Reads the header; empty where the file cannot be read as this table at all, which is reported. */
     public static Optional<CsvRows> open(Source source, Schema schema, Problems problems) {
+        return open(source, schema, problems, header -> cells -> true);
+    }
+
+    /** Those rows alone that hold such a text in a column; the others are passed over and not checked. */
+    public static Optional<CsvRows> openThose(
+            Source source, Schema schema, String column, Predicate<String> text, Problems problems) {
+        return open(source, schema, problems, header -> cells -> text.test(header.text(cells, column)));
+    }
+
+    private static Optional<CsvRows> open(
+            Source source, Schema schema, Problems problems, Function<Header, Predicate<String[]>> wanted) {
         CsvParser parser = new CsvParser(settings());
         try {
             parser.beginParsing(PlainText.of(source.bytes().open()));
@@ -53,7 +68,7 @@ public final class CsvRows implements Iterator<Row>, AutoCloseable {
                 return Optional.empty();
             }
             return Header.of(names, line, schema, problems)
-                    .map(header -> new CsvRows(schema, problems, parser, header));
+                    .map(header -> new CsvRows(schema, problems, parser, header, wanted.apply(header)));
         } catch (IOException | TextParsingException | UncheckedIOException | IllegalStateException e) {
             report(schema, problems, 1, e);
             parser.stopParsing();
@@ -98,8 +113,16 @@ public final class CsvRows implements Iterator<Row>, AutoCloseable {
         return row;
     }
 
+    /** Whether there were rows and all of them were read, once there is no next one; that there were none at all is reported. */
+    public boolean checkWhole() {
+        if (empty && !cutShort) {
+            problems.error(schema.file(), "has a header and no rows");
+        }
+        return !empty && !cutShort;
+    }
+
     /** Whether the reading had to end before the file did. */
-    boolean isCutShort() {
+    public boolean isCutShort() {
         return cutShort;
     }
 
@@ -114,7 +137,8 @@ public final class CsvRows implements Iterator<Row>, AutoCloseable {
             for (String[] cells = parser.parseNext(); cells != null; cells = parser.parseNext()) {
                 line = nextLine;
                 nextLine = line(parser);
-                if (!isBlank(cells)) {
+                if (!isBlank(cells) && wanted.test(cells)) {
+                    empty = false;
                     return header.row(cells, line, schema, problems);
                 }
             }

@@ -88,6 +88,17 @@ final class Header {
         return "";
     }
 
+    /** The text of one cell of a record; empty where there is none. */
+    String text(String[] cells, String column) {
+        return Quotes.content(raw(cells, places.get(column))).orElse("").strip();
+    }
+
+    /** What the file has in a column of the schema; empty where it has nothing. */
+    private String raw(String[] cells, int column) {
+        int place = fromFile[column];
+        return place < 0 || place >= cells.length ? "" : cells[place];
+    }
+
     /** Holds the cells of one record against their columns. */
     Row row(String[] cells, int line, Schema schema, Problems problems) {
         boolean fits = cells.length == width;
@@ -97,11 +108,10 @@ final class Header {
         String[] ordered = new String[fromFile.length];
         boolean sound = complete && fits;
         for (int c = 0; c < ordered.length; c++) {
-            boolean absent = fromFile[c] < 0 || fromFile[c] >= cells.length;
-            String raw = absent ? "" : cells[fromFile[c]];
+            String raw = raw(cells, c);
             Optional<String> content = Quotes.content(raw);
             ordered[c] = content.orElse("").strip();
-            if (fits && !absent) {
+            if (fits && fromFile[c] >= 0) {
                 Column column = schema.columns().get(c);
                 String fault = content.isEmpty() ? "has a stray quote: " + Quoted.of(raw) : column.fault(ordered[c]);
                 if (!fault.isEmpty()) {

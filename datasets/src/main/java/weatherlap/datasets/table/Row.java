@@ -1,5 +1,6 @@
 package weatherlap.datasets.table;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -49,6 +50,20 @@ public final class Row {
             throw new IllegalArgumentException(file + " has no column " + column);
         }
         return cells[place];
+    }
+
+    /** One for each column of the schema, in its order. */
+    List<String> cells() {
+        return List.of(cells);
+    }
+
+    /** About how many bytes of memory the row takes. */
+    long bytes() {
+        long bytes = 64;
+        for (String cell : cells) {
+            bytes += cell.isEmpty() ? 8 : 64 + cell.length();
+        }
+        return bytes;
     }
 
     public double number(String column) {

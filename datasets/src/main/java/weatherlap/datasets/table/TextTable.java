@@ -1,11 +1,8 @@
 package weatherlap.datasets.table;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -40,11 +37,7 @@ public final class TextTable {
         return CsvRows.open(source, schema, problems).flatMap(rows -> {
             try (rows) {
                 TextTable table = new TextTable(schema, collect(rows, schema));
-                if (rows.isCutShort()) {
-                    return Optional.empty();
-                }
-                if (table.size() == 0) {
-                    problems.error(schema.file(), "has a header and no rows");
+                if (!rows.checkWhole()) {
                     return Optional.empty();
                 }
                 table.checkKeys(problems);
@@ -79,18 +72,6 @@ public final class TextTable {
     /** Rows in the order of the file. */
     public Stream<Row> rows() {
         return IntStream.range(0, size()).mapToObj(row());
-    }
-
-    /** The rows that hold a text in a column, in the order of the file; none for a text that does not occur. */
-    public Function<String, List<Row>> rowsBy(String column) {
-        StringColumn texts = table.stringColumn(column);
-        Map<String, List<Integer>> places = new HashMap<>();
-        for (int i = 0; i < size(); i++) {
-            places.computeIfAbsent(texts.get(i), text -> new ArrayList<>()).add(i);
-        }
-        IntFunction<Row> row = row();
-        return text ->
-                places.getOrDefault(text, List.of()).stream().map(row::apply).toList();
     }
 
     /** Makes a row anew each time: a table of millions is not held twice. */

@@ -12,6 +12,8 @@ import weatherlap.reports.jobs.WriteCrewSheet;
                         + " lap order.",
         footer = {
             "",
+            "Of a portfolio of many houses the rows of this one alone are read and checked.",
+            "",
             "Examples, the first in the bundled demo:",
             "  weatherlap crewsheet --house brick --method insert --out sheet",
             "  weatherlap crewsheet my-houses --house EXAMPLE --method full_flange --paper a4 --out sheet-a4"

@@ -11,6 +11,10 @@ import weatherlap.reports.jobs.Explain;
         description = "Prints one opening's numbers as a tree, down to the rows of the assumption tables.",
         footer = {
             "",
+            "Of a portfolio of many houses the rows of this one alone are read and checked.",
+            "",
+            "Without --method both are printed.",
+            "",
             "Examples, the first in the bundled demo:",
             "  weatherlap explain --opening G0014/front/W1",
             "  weatherlap explain my-houses --opening EXAMPLE/front/W1 --method insert"

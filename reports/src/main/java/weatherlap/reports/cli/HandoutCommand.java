@@ -10,6 +10,8 @@ import weatherlap.reports.jobs.MakeHandout;
         description = "Writes the family's sheet for one house: handout.pdf, two pages, and handout.html.",
         footer = {
             "",
+            "Of a portfolio of many houses the rows of this one alone are read and checked.",
+            "",
             "Examples, the first in the bundled demo:",
             "  weatherlap handout --house G0014 --out handout",
             "  weatherlap handout my-houses --paper a4 --out handout-a4"

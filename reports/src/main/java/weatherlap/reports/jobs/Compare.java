@@ -2,17 +2,16 @@ package weatherlap.reports.jobs;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
+import java.util.Optional;
 import java.util.stream.Stream;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.tables.Comparison;
+import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.datasets.portfolio.SortedPortfolio;
 import weatherlap.datasets.table.Problem;
 import weatherlap.reports.compare.CompareReport;
@@ -33,84 +32,39 @@ import weatherlap.sim.run.Simulator;
  * The main job: simulates a portfolio under both methods and writes the report.
  *
  * @param threads to simulate with, 1 or more
- * @param largestWholeBytes tables of openings beyond so many bytes are read house by house, if they are sorted
+ * @param largestWholeBytes tables of openings beyond so many bytes are read house by house, in the order of {@code house_id}
  */
 public record Compare(InputPaths paths, OutputRequest output, int threads, long largestWholeBytes) {
-    /** Some thousand houses. */
-    private static final long LARGEST_WHOLE_BYTES = 2L << 20;
+    /** What came of the houses, and what is doubtful in their tables. */
+    private record Simulated(Comparison.Sum sum, List<String> warnings) {}
 
     public Compare(InputPaths paths, OutputRequest output, int threads) {
-        this(paths, output, threads, LARGEST_WHOLE_BYTES);
+        this(paths, output, threads, LargePortfolio.LARGEST_WHOLE_BYTES);
     }
 
     /** @throws BadInput with every problem of the tables, before anything is simulated or written; of a large portfolio, before anything is
      *     put in place */
     public void run(Messages messages) throws IOException {
-        if (paths.portfolio().isPresent() && isLarge(paths.portfolio().orElseThrow())) {
-            runHouseByHouse(paths.portfolio().orElseThrow(), messages);
-        } else {
-            run(Inputs.read(paths), messages);
-        }
+        run(inputs(), messages);
     }
 
-    private boolean isLarge(Path portfolio) {
-        try {
-            return Inputs.PORTFOLIO_FILES.stream().allMatch(file -> Files.isRegularFile(portfolio.resolve(file)))
-                    && Files.size(portfolio.resolve("openings.csv")) > largestWholeBytes;
-        } catch (IOException e) {
-            return false;
-        }
+    private Optional<Path> large() {
+        return LargePortfolio.in(paths, largestWholeBytes);
     }
 
-    private void runHouseByHouse(Path portfolio, Messages messages) throws IOException {
-        Inputs inputs = Inputs.besidePortfolio(paths);
-        try (SortedPortfolio houses =
-                SortedPortfolio.open(portfolio, inputs.assumptions().assumptions())) {
-            run(inputs, houses, lines(portfolio.resolve("houses.csv")), () -> warnings(houses), messages);
-        } catch (SortedPortfolio.OutOfOrder e) {
-            messages.note("the tables are not all in the order of house_id; they are read whole");
-            run(Inputs.read(paths), messages);
-        }
+    /** What the run reads; of a large portfolio all but the houses. */
+    Inputs inputs() {
+        return large().isPresent() ? Inputs.besidePortfolio(paths) : Inputs.read(paths);
     }
 
-    private static long lines(Path file) throws IOException {
-        try (Stream<String> lines = Files.lines(file, StandardCharsets.ISO_8859_1)) {
-            return lines.count() - 1;
-        }
-    }
-
-    private static List<String> warnings(SortedPortfolio houses) {
-        if (!houses.errors().isEmpty()) {
-            throw new BadInput(houses.errors().stream().map(Problem::toString).toList());
-        }
-        return Warnings.grouped(houses.warnings());
-    }
-
+    /** @param inputs as {@link #inputs} gives them */
     void run(Inputs inputs, Messages messages) throws IOException {
-        List<House> houses = inputs.portfolio().houses();
-        if (houses.isEmpty()) {
-            throw new BadInput(List.of("houses.csv: holds no house; there is nothing to compare"));
-        }
-        run(inputs, houses.iterator(), houses.size(), List::of, messages);
-    }
-
-    /**
-     * @param count about how many houses there are
-     * @param warnings of the houses, once all of them were read
-     */
-    private void run(
-            Inputs inputs, Iterator<House> houses, long count, Supplier<List<String>> warnings, Messages messages)
-            throws IOException {
         inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
         try (OutputFolder folder = output.open(paths.named())) {
             Simulator simulator = inputs.simulator();
-            Comparison.Sum sum = simulate(simulator, houses, count, folder, messages);
-            List<String> allWarnings = new ArrayList<>(inputs.warnings());
-            for (String warning : warnings.get()) {
-                messages.note("warning: " + warning);
-                allWarnings.add(warning);
-            }
-            Comparison comparison = sum.comparison();
+            Simulated simulated = simulated(inputs, simulator, folder, messages);
+            simulated.warnings().forEach(warning -> messages.note("warning: " + warning));
+            Comparison comparison = simulated.sum().comparison();
             Assumptions assumptions = inputs.assumptions().assumptions();
             CompareReport report = new CompareReport(
                     inputs.name(),
@@ -119,7 +73,8 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
                     Decision.of(comparison.shown(), simulator::takeoff, assumptions.scenario()),
                     assumptions,
                     inputs.climate().name(),
-                    allWarnings,
+                    Stream.concat(inputs.warnings().stream(), simulated.warnings().stream())
+                            .toList(),
                     shown(inputs));
             report.write(folder);
             for (Map.Entry<String, String> text : inputs.assumptions().texts().entrySet()) {
@@ -135,12 +90,35 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
                 + output.folder().resolve("report.pdf"));
     }
 
+    private Simulated simulated(Inputs inputs, Simulator simulator, OutputFolder folder, Messages messages)
+            throws IOException {
+        Optional<Path> large = large();
+        if (large.isEmpty()) {
+            List<House> houses = inputs.portfolio().houses();
+            return new Simulated(simulate(simulator, houses.iterator(), houses.size(), folder, messages), List.of());
+        }
+        PortfolioScan scan = PortfolioScan.of(large.get());
+        if (scan.order().isEmpty()) {
+            messages.note("the tables are not in the order of house_id; they are sorted first");
+        }
+        Optional<Assumptions> assumptions = Optional.of(inputs.assumptions().assumptions());
+        try (SortedPortfolio houses = SortedPortfolio.open(large.get(), scan, assumptions, folder.scratch())) {
+            Comparison.Sum sum = simulate(simulator, houses, scan.houses(), folder, messages);
+            if (!houses.errors().isEmpty()) {
+                throw Inputs.refused(
+                        paths, houses.errors().stream().map(Problem::toString).toList());
+            }
+            return new Simulated(sum, Warnings.grouped(houses.warnings()));
+        }
+    }
+
+    /** @param count about how many houses there are */
     private Comparison.Sum simulate(
-            Simulator simulator, Iterator<House> houses, long count, OutputFolder folder, Messages messages)
+            Simulator simulator, Iterator<House> houses, int count, OutputFolder folder, Messages messages)
             throws IOException {
         Comparison.Sum sum = new Comparison.Sum(simulator.draws(), count);
         try (ResultFiles files = new ResultFiles(folder);
-                Messages.Progress progress = messages.progress("houses", Math.toIntExact(count))) {
+                Messages.Progress progress = messages.progress("houses", count)) {
             simulator.run(houses, threads, results -> Rows.of(results, simulator.draws()), rows -> {
                 files.add(rows);
                 rows.houses().forEach(house -> {

@@ -1,8 +1,11 @@
 package weatherlap.reports.jobs;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.reports.compare.ExplainText;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.explain.Amount;
@@ -17,9 +20,15 @@ import weatherlap.sim.run.Simulator;
  * @param opening HOUSE/ELEVATION/OPENING
  */
 public record Explain(InputPaths paths, String opening, List<Method> methods) {
+    /** Houses that a message names. */
+    private static final int SHOWN = 5;
+
     /** @throws BadInput with every problem of the tables, or for an opening that is not in them */
     public void run(Messages messages) {
-        Inputs inputs = Inputs.read(paths);
+        Optional<Path> large = LargePortfolio.in(paths);
+        Inputs inputs = large.isEmpty()
+                ? Inputs.read(paths)
+                : OneHouse.readAlone(paths, opening.replaceFirst("/.*", ""), messages);
         Simulator simulator = inputs.simulator();
         for (House house : inputs.portfolio().houses()) {
             int index = keys(house).indexOf(opening);
@@ -33,7 +42,7 @@ public record Explain(InputPaths paths, String opening, List<Method> methods) {
                 return;
             }
         }
-        throw new BadInput(List.of(unknown(inputs)));
+        throw new BadInput(List.of(unknown(inputs.portfolio().houses(), large)));
     }
 
     private static List<String> keys(House house) {
@@ -46,18 +55,28 @@ public record Explain(InputPaths paths, String opening, List<Method> methods) {
         return keys;
     }
 
-    private String unknown(Inputs inputs) {
-        List<String> near = inputs.portfolio().houses().stream()
+    /** @param large folder of a portfolio of which one house was read */
+    private String unknown(List<House> houses, Optional<Path> large) {
+        List<String> near = houses.stream()
                 .filter(house -> opening.startsWith(house.id() + "/"))
                 .flatMap(house -> keys(house).stream())
                 .toList();
         String known = near.isEmpty()
-                ? "; houses are "
-                        + inputs.portfolio().houses().stream()
-                                .limit(5)
-                                .map(House::id)
-                                .toList() + " and so on"
+                ? "; houses are " + large.map(Explain::firstIds).orElseGet(() -> firstIds(houses)) + " and so on"
                 : "; that house has " + near;
         return "--opening: there is no \"" + opening + "\" (HOUSE/ELEVATION/OPENING)" + known;
+    }
+
+    private static List<String> firstIds(List<House> houses) {
+        return houses.stream().limit(SHOWN).map(House::id).toList();
+    }
+
+    private static List<String> firstIds(Path portfolio) {
+        List<String> ids = new ArrayList<>();
+        PortfolioScan.forEachHouse(portfolio, id -> {
+            ids.add(id);
+            return ids.size() < SHOWN;
+        });
+        return ids;
     }
 }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Function;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.Climate;
 import weatherlap.datasets.climate.ClimateReader;
@@ -19,6 +18,7 @@ import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.reports.output.Checksum;
+import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -48,15 +48,21 @@ public record Inputs(
 
     private static final String DEMO = "Drizzlewick, an invented town";
 
+    /** How the tables of a folder are read, and held against the assumptions where those are sound. */
+    @FunctionalInterface
+    interface PortfolioReading {
+        Loaded<Portfolio> read(Path folder, Optional<Assumptions> assumptions);
+    }
+
     /**
      * Reads everything.
      *
      * @throws BadInput with every problem of every file
      */
     public static Inputs read(InputPaths paths) {
-        return read(paths, tables -> paths.portfolio()
-                .map(path -> portfolio(path, tables))
-                .orElseGet(() -> loaded(DemoPortfolio.load())));
+        return read(paths, (folder, assumptions) -> assumptions
+                .map(sound -> Portfolios.read(folder, sound))
+                .orElseGet(() -> Portfolios.read(folder)));
     }
 
     /**
@@ -65,16 +71,26 @@ public record Inputs(
      * @throws BadInput with every problem of every file
      */
     static Inputs besidePortfolio(InputPaths paths) {
-        return read(paths, tables -> loaded(new Portfolio(List.of())));
+        return read(paths, (folder, assumptions) -> loaded(new Portfolio(List.of())));
     }
 
-    private static Inputs read(InputPaths paths, Function<Loaded<AssumptionTables>, Loaded<Portfolio>> readPortfolio) {
+    /**
+     * Reads everything, a portfolio that the user names in a way of its own.
+     *
+     * @throws BadInput with every problem of every file
+     */
+    static Inputs read(InputPaths paths, PortfolioReading reading) {
         Reader reader = new Reader();
         Loaded<AssumptionTables> tables = assumptions(paths.assumptions(), paths.changes());
-        Optional<Portfolio> portfolio = reader.take(readPortfolio.apply(tables));
+        Optional<Assumptions> sound = tables.value().map(AssumptionTables::assumptions);
+        Optional<Portfolio> portfolio = reader.take(paths.portfolio()
+                .map(folder -> reading.read(folder, sound))
+                .orElseGet(() -> loaded(DemoPortfolio.load())));
         Optional<AssumptionTables> assumptions = reader.take(tables);
         Optional<Climate> read = paths.climate().map(ClimateReader::read).flatMap(reader::take);
-        reader.throwProblems(paths);
+        if (!reader.problems.isEmpty()) {
+            throw refused(paths, reader.problems);
+        }
         reader.warnings.addAll(
                 SightlineOrder.exceptions(assumptions.orElseThrow().assumptions()));
         String name = paths.portfolio()
@@ -103,13 +119,6 @@ public record Inputs(
                 scenario.choice(Choice.SAMPLING, Sampling.class),
                 scenario.whole(Scalar.DRAWS),
                 (long) scenario.value(Scalar.SEED));
-    }
-
-    /** Held against the assumptions where those are sound. */
-    private static Loaded<Portfolio> portfolio(Path folder, Loaded<AssumptionTables> tables) {
-        return tables.value()
-                .map(read -> Portfolios.read(folder, read.assumptions()))
-                .orElseGet(() -> Portfolios.read(folder));
     }
 
     private static <T> Loaded<T> loaded(T value) {
@@ -150,6 +159,39 @@ public record Inputs(
         return sums;
     }
 
+    /** What keeps a run of these files from going on, and what to do about it. */
+    static BadInput refused(InputPaths paths, List<String> problems) {
+        return new BadInput(problems, next(paths, problems));
+    }
+
+    private static String next(InputPaths paths, List<String> problems) {
+        Optional<Path> missing = paths.portfolio().filter(folder -> !Files.exists(folder));
+        if (missing.isPresent()) {
+            return "begin a portfolio there with " + Next.command("generate", "--template", "--out", missing.get());
+        }
+        if (paths.portfolio().filter(Inputs::holdsNoTable).isPresent()) {
+            return "name a folder with a portfolio, or begin one with "
+                    + Next.command("generate", "--template", "--out", "my-houses");
+        }
+        if (problems.stream().allMatch(problem -> problem.startsWith("--set:"))) {
+            return "names and ranges stand in scenario.toml and wages.csv, which "
+                    + Next.command("assumptions", "--out", "shop") + " writes";
+        }
+        return "mend this (nothing was written), then " + check(paths);
+    }
+
+    private static boolean holdsNoTable(Path folder) {
+        return PORTFOLIO_FILES.stream().noneMatch(file -> Files.exists(folder.resolve(file)));
+    }
+
+    private static String check(InputPaths paths) {
+        List<Object> words = new ArrayList<>(List.of("check"));
+        paths.portfolio().ifPresent(words::add);
+        paths.assumptions().ifPresent(folder -> words.addAll(List.of("--assumptions", folder)));
+        paths.climate().ifPresent(file -> words.addAll(List.of("--climate", file)));
+        return Next.command(words.toArray());
+    }
+
     /** Collects problems over several files. */
     private static final class Reader {
         private final List<String> problems = new ArrayList<>();
@@ -159,40 +201,6 @@ public record Inputs(
             loaded.errors().forEach(problem -> problems.add(problem.toString()));
             warnings.addAll(Warnings.grouped(loaded.warnings()));
             return loaded.value();
-        }
-
-        void throwProblems(InputPaths paths) {
-            if (!problems.isEmpty()) {
-                throw new BadInput(problems, next(paths));
-            }
-        }
-
-        private static String check(InputPaths paths) {
-            List<Object> words = new ArrayList<>(List.of("check"));
-            paths.portfolio().ifPresent(words::add);
-            paths.assumptions().ifPresent(folder -> words.addAll(List.of("--assumptions", folder)));
-            paths.climate().ifPresent(file -> words.addAll(List.of("--climate", file)));
-            return Next.command(words.toArray());
-        }
-
-        private String next(InputPaths paths) {
-            Optional<Path> missing = paths.portfolio().filter(folder -> !Files.exists(folder));
-            if (missing.isPresent()) {
-                return "begin a portfolio there with " + Next.command("generate", "--template", "--out", missing.get());
-            }
-            if (paths.portfolio().filter(Reader::holdsNoTable).isPresent()) {
-                return "name a folder with a portfolio, or begin one with "
-                        + Next.command("generate", "--template", "--out", "my-houses");
-            }
-            if (problems.stream().allMatch(problem -> problem.startsWith("--set:"))) {
-                return "names and ranges stand in scenario.toml and wages.csv, which "
-                        + Next.command("assumptions", "--out", "shop") + " writes";
-            }
-            return "mend this (nothing was written), then " + check(paths);
-        }
-
-        private static boolean holdsNoTable(Path folder) {
-            return PORTFOLIO_FILES.stream().noneMatch(file -> Files.exists(folder.resolve(file)));
         }
     }
 }

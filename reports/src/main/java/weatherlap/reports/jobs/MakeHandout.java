@@ -26,8 +26,9 @@ import weatherlap.sim.rain.RainClimate;
 public record MakeHandout(InputPaths paths, String house, Paper paper, OutputRequest output) {
     /** @throws BadInput with every problem of the tables, or where there is no such house to show */
     public void run(Messages messages) throws IOException {
-        Inputs inputs = Inputs.read(paths);
-        House found = OneHouse.of(inputs.portfolio().houses(), house);
+        OneHouse one = OneHouse.read(paths, house, messages);
+        Inputs inputs = one.inputs();
+        House found = one.house();
         inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
         Scenario scenario = inputs.assumptions().assumptions().scenario();
         HandoutMaker handout = HandoutMaker.of(

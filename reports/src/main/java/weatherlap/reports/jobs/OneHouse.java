@@ -1,40 +1,55 @@
 package weatherlap.reports.jobs;
 
+import java.nio.file.Path;
 import java.util.List;
-import weatherlap.datasets.table.Nearest;
+import java.util.Optional;
+import java.util.function.Function;
+import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.sim.house.House;
 
-/** Finds the house that a sheet is for. */
-final class OneHouse {
-    private OneHouse() {}
-
+/**
+ * The house that a sheet is for, and what it rests on.
+ *
+ * @param inputs of a large portfolio, this house alone
+ */
+record OneHouse(Inputs inputs, House house) {
     /**
      * @param id its key; empty: the only one
-     * @throws BadInput where there is no such house, it has no window, or it would have to be guessed
+     * @throws BadInput with every problem of the tables, or where there is no such house, it has no window, or it would have to be guessed
      */
-    static House of(List<House> houses, String id) {
+    static OneHouse read(InputPaths paths, String id, Messages messages) {
+        Optional<Path> large = LargePortfolio.in(paths);
+        if (large.isPresent() && id.isEmpty()) {
+            HouseRoll roll = HouseRoll.of(large.get(), id);
+            if (roll.count() != 1) {
+                throw roll.missing();
+            }
+            return read(paths, roll.first(), messages);
+        }
+        if (large.isPresent()) {
+            return of(readAlone(paths, id, messages), id, houses -> HouseRoll.of(large.get(), id));
+        }
+        return of(Inputs.read(paths), id, houses -> HouseRoll.of(houses, id));
+    }
+
+    /** Everything but the rows of other houses. */
+    static Inputs readAlone(InputPaths paths, String id, Messages messages) {
+        messages.note("the portfolio is large: the rows of house " + id + " alone are read and checked");
+        return Inputs.read(paths, (folder, assumptions) -> Portfolios.readHouse(folder, id, assumptions));
+    }
+
+    private static OneHouse of(Inputs inputs, String id, Function<List<House>, HouseRoll> roll) {
+        List<House> houses = inputs.portfolio().houses();
         if (id.isEmpty() && houses.size() != 1) {
-            throw new BadInput(List.of("--house ID is missing: the portfolio has " + houses.size() + " houses"
-                    + (houses.isEmpty()
-                            ? ""
-                            : ", the first of them is " + houses.get(0).id())));
+            throw roll.apply(houses).missing();
         }
         House found = houses.stream()
                 .filter(house -> id.isEmpty() || house.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new BadInput(List.of("--house: the portfolio has no house \"" + id + "\""
-                        + Nearest.to(id, houses.stream().map(House::id).toList())
-                                .map(near -> "; the nearest is \"" + near + "\"")
-                                .orElseGet(() -> first(houses)))));
+                .orElseThrow(() -> roll.apply(houses).unknown());
         if (found.openingCount() == 0) {
             throw new BadInput(List.of("--house: " + found.id() + " has no window; give it rows in openings.csv"));
         }
-        return found;
-    }
-
-    private static String first(List<House> houses) {
-        return houses.isEmpty()
-                ? ""
-                : "; the first of " + houses.size() + " is " + houses.get(0).id();
+        return new OneHouse(inputs, found);
     }
 }

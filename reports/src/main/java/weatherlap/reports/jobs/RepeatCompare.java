@@ -20,9 +20,20 @@ import weatherlap.reports.output.Version;
  * @param portfolio folder that the run read; empty: the bundled demo
  * @param climate file that the run read; empty: the bundled one
  * @param threads to simulate with, 1 or more
+ * @param largestWholeBytes as for {@link Compare}
  */
 public record RepeatCompare(
-        Path run, Optional<Path> portfolio, Optional<Path> climate, OutputRequest output, int threads) {
+        Path run,
+        Optional<Path> portfolio,
+        Optional<Path> climate,
+        OutputRequest output,
+        int threads,
+        long largestWholeBytes) {
+    public RepeatCompare(
+            Path run, Optional<Path> portfolio, Optional<Path> climate, OutputRequest output, int threads) {
+        this(run, portfolio, climate, output, threads, LargePortfolio.LARGEST_WHOLE_BYTES);
+    }
+
     /**
      * Whether every file is the same to the byte; those that are not are named.
      *
@@ -32,7 +43,8 @@ public record RepeatCompare(
         RunFile recorded = recorded();
         Path assumptions = run.toAbsolutePath().normalize().resolveSibling("assumptions");
         InputPaths paths = new InputPaths(portfolio, Optional.of(assumptions), climate, List.of());
-        Inputs inputs = Inputs.read(paths).named(recorded.settings().getOrDefault("portfolio", ""));
+        Compare again = new Compare(paths, output, threads, largestWholeBytes);
+        Inputs inputs = again.inputs().named(recorded.settings().getOrDefault("portfolio", ""));
         refuse(differing(inputs.checksums(), recorded.inputs()).stream()
                 .map(name -> name + ": is not what the run read")
                 .toList());
@@ -40,7 +52,7 @@ public record RepeatCompare(
             messages.note(
                     "warning: the run was made by version " + recorded.version() + ", this is " + Version.current());
         }
-        new Compare(paths, output, threads).run(inputs, messages);
+        again.run(inputs, messages);
         RunFile repeated = RunFile.read(output.folder().resolve(RunRecord.FILE)).orElseThrow();
         List<String> differing = differing(repeated.outputs(), recorded.outputs());
         differing.forEach(name -> messages.result("differs: " + name));

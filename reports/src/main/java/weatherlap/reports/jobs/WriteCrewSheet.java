@@ -31,8 +31,9 @@ import weatherlap.sim.run.HouseTakeoff;
 public record WriteCrewSheet(InputPaths paths, OutputRequest output, String house, Method method, Paper paper) {
     /** @throws BadInput with every problem of the tables, for a house that is not there or one without windows */
     public void run(Messages messages) throws IOException {
-        Inputs inputs = Inputs.read(paths);
-        House found = OneHouse.of(inputs.portfolio().houses(), house);
+        OneHouse one = OneHouse.read(paths, house, messages);
+        Inputs inputs = one.inputs();
+        House found = one.house();
         inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
         String program = "weatherlap " + Version.current() + ", portfolio " + inputs.name() + ".";
         HouseTakeoff takeoff = takeoff(inputs, found);

@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import weatherlap.datasets.table.Scratch;
 
 /**
  * A folder of results that appears whole or not at all.
@@ -28,6 +29,7 @@ public final class OutputFolder implements AutoCloseable {
     private final Path target;
     private final Path fresh;
     private final Path earlier;
+    private final Path scratch;
     private final FolderLock lock;
     private final SortedMap<String, String> written = Collections.synchronizedSortedMap(new TreeMap<>());
 
@@ -35,6 +37,7 @@ public final class OutputFolder implements AutoCloseable {
         this.target = target;
         this.fresh = sibling(target, "new");
         this.earlier = sibling(target, "earlier");
+        this.scratch = fresh.resolve(".scratch");
         this.lock = lock;
     }
 
@@ -110,8 +113,14 @@ public final class OutputFolder implements AutoCloseable {
         return new BufferedOutputStream(Files.newOutputStream(file), 1 << 16);
     }
 
+    /** A place for what the run sets aside for itself, beside the files that are not yet in place; gone when they are, or with the run. */
+    public Scratch scratch() {
+        return new ScratchFolder(scratch);
+    }
+
     /** Writes {@code run.json} last and moves all into place. */
     public void commit(RunRecord run) throws IOException {
+        Folders.deleteWhole(scratch);
         try (OutputStream out = create(RunRecord.FILE)) {
             Json.of(run.toJson(written)).writeTo(out);
         }

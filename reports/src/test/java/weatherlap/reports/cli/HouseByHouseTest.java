@@ -9,23 +9,31 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import weatherlap.datasets.Corpus;
+import weatherlap.datasets.portfolio.Shuffled;
 import weatherlap.reports.handout.HandoutFiles;
 import weatherlap.reports.jobs.BadInput;
 import weatherlap.reports.jobs.Compare;
 import weatherlap.reports.jobs.InputPaths;
+import weatherlap.reports.jobs.RepeatCompare;
 import weatherlap.reports.output.OutputRequest;
 
 /** A portfolio that is read house by house gives what one read whole gives: the same files to the byte, and the same messages. */
 class HouseByHouseTest {
     private static final long WHOLE = Long.MAX_VALUE;
     private static final long HOUSE_BY_HOUSE = -1;
+
+    /** Of the input, which differ. */
+    private static final Set<String> SHOW_CHECKSUMS = Set.of("run.json", "report.html", "report.pdf", "workbook.xlsx");
 
     @TempDir
     private Path temporary;
@@ -41,21 +49,53 @@ class HouseByHouseTest {
         }
     }
 
+    /** Some 400 houses are more than a run of the sort. */
     @Test
-    void unsortedTablesGiveTheSameOpeningsHouseForHouse() throws IOException {
-        Path town = generated(3);
-        List<String> sorted =
-                Files.readAllLines(compared(town, "sorted", HOUSE_BY_HOUSE).resolve("openings.csv"));
-        List<String> openings = new ArrayList<>(Files.readAllLines(town.resolve("openings.csv")));
-        openings.add(openings.remove(1));
-        Files.write(town.resolve("openings.csv"), openings);
-        List<String> shuffled =
-                Files.readAllLines(compared(town, "shuffled", HOUSE_BY_HOUSE).resolve("openings.csv"));
-        assertThat(shuffled).hasSameSizeAs(sorted);
-        assertThat(shuffled.stream().filter(line -> !line.startsWith("G0001")).toList())
-                .isEqualTo(sorted.stream()
-                        .filter(line -> !line.startsWith("G0001"))
-                        .toList());
+    void shuffledTablesGiveTheSameFilesAsSortedOnes() throws IOException {
+        Path town = generated(400);
+        Path shuffled = Shuffled.write(town, temporary.resolve("mixed/" + town.getFileName()), 1);
+        Path ofSorted = compared(town, "sorted", HOUSE_BY_HOUSE);
+        Path ofShuffled = compared(shuffled, "shuffled", HOUSE_BY_HOUSE);
+        Set<String> same = Outputs.files(ofSorted).keySet();
+        same.removeIf(SHOW_CHECKSUMS::contains);
+        assertThat(same)
+                .contains("houses.csv", "elevations.csv", "openings.csv")
+                .hasSizeGreaterThan(15);
+        assertThat(Outputs.files(ofShuffled).keySet()).containsAll(same);
+        for (String file : same) {
+            assertThat(ofShuffled.resolve(file)).as(file).hasSameBinaryContentAs(ofSorted.resolve(file));
+        }
+        assertThat(temporary.toFile().list()).noneMatch(name -> name.startsWith("."));
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aRunOfALargePortfolioIsRepeatedHouseByHouse(boolean sorted) throws IOException {
+        Path town = generated(12);
+        Path portfolio = sorted ? town : Shuffled.write(town, temporary.resolve("mixed/town"), 3);
+        Path run = compared(portfolio, "first", HOUSE_BY_HOUSE).resolve("run.json");
+        assertThat(repeated(run, portfolio, HOUSE_BY_HOUSE)).isTrue();
+        assertThat(repeated(run, portfolio, WHOLE)).isEqualTo(sorted);
+    }
+
+    private boolean repeated(Path run, Path portfolio, long largestWholeBytes) throws IOException {
+        OutputRequest again = new OutputRequest(temporary.resolve("again"), true);
+        return new RepeatCompare(run, Optional.of(portfolio), Optional.empty(), again, 2, largestWholeBytes)
+                .run(HandoutFiles.SILENT);
+    }
+
+    @Test
+    void aBadHouseOfMixedTablesLeavesNothing() throws IOException {
+        Path shuffled = Shuffled.write(generated(400), temporary.resolve("mixed"), 4);
+        List<String> openings = new ArrayList<>(Files.readAllLines(shuffled.resolve("openings.csv")));
+        openings.set(4000, openings.get(4000).replaceFirst(",", ",nowhere"));
+        Files.write(shuffled.resolve("openings.csv"), openings);
+        assertThat(problems(shuffled, HOUSE_BY_HOUSE))
+                .isEqualTo(problems(shuffled, WHOLE))
+                .singleElement()
+                .asString()
+                .startsWith("openings.csv:4001:elevation_id: ");
+        assertThat(temporary.toFile().list()).containsExactlyInAnyOrder("town400", "mixed");
     }
 
     @TestFactory
@@ -66,7 +106,7 @@ class HouseByHouseTest {
                 .map(each -> DynamicTest.dynamicTest(each.name(), () -> {
                     Path folder = Files.createTempDirectory(temporary, "case");
                     each.writeTo(folder);
-                    assertThat(problems(folder, HOUSE_BY_HOUSE)).hasSameElementsAs(problems(folder, WHOLE));
+                    assertThat(problems(folder, HOUSE_BY_HOUSE)).isEqualTo(problems(folder, WHOLE));
                 }));
     }
 

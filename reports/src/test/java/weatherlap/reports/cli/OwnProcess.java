@@ -27,6 +27,15 @@ record OwnProcess(Process process, Path out, Path err) {
         return start(folder, new ProcessBuilder(command(javaHome, javaOptions, arguments)));
     }
 
+    /** Another program of the tests. */
+    static OwnProcess startMain(Class<?> main, Path folder, List<String> javaOptions, Object... arguments)
+            throws IOException {
+        return start(
+                folder,
+                new ProcessBuilder(
+                        command(Path.of(System.getProperty("java.home")), javaOptions, main.getName(), arguments)));
+    }
+
     private static OwnProcess start(Path folder, ProcessBuilder builder) throws IOException {
         Path out = Files.createTempFile(folder, "out", ".txt");
         Path err = Files.createTempFile(folder, "err", ".txt");
@@ -35,6 +44,10 @@ record OwnProcess(Process process, Path out, Path err) {
     }
 
     private static List<String> command(Path javaHome, List<String> javaOptions, Object... arguments) {
+        return command(javaHome, javaOptions, "weatherlap.reports.Main", arguments);
+    }
+
+    private static List<String> command(Path javaHome, List<String> javaOptions, String main, Object... arguments) {
         List<String> command = new ArrayList<>(List.of(
                 javaHome.resolve("bin/java").toString(),
                 "-XX:TieredStopAtLevel=1",
@@ -42,9 +55,7 @@ record OwnProcess(Process process, Path out, Path err) {
                 "-Xshare:auto"));
         command.addAll(javaOptions);
         command.addAll(List.of(
-                "-cp",
-                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                "weatherlap.reports.Main"));
+                "-cp", System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")), main));
         Arrays.stream(arguments).map(Object::toString).forEach(command::add);
         return command;
     }

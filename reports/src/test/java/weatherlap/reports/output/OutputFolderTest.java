@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import weatherlap.datasets.table.Scratch;
 
 class OutputFolderTest {
     private static final RunRecord RUN = new RunRecord("1", "test", Map.of("seed", 7), new TreeMap<>());
@@ -68,6 +69,27 @@ class OutputFolderTest {
         assertThat(target.resolve("old.csv")).hasContent("old");
         assertThat(target.resolve("new.csv")).doesNotExist();
         assertNothingBeside();
+    }
+
+    @Test
+    void whatIsSetAsideIsGoneWithTheRun() throws IOException {
+        for (boolean committed : new boolean[] {true, false}) {
+            try (OutputFolder folder = open(false)) {
+                Scratch.Part part = folder.scratch().begin();
+                try (var out = part.write()) {
+                    out.write(7);
+                }
+                try (var in = part.read()) {
+                    assertThat(in.readAllBytes()).containsExactly(7);
+                }
+                if (committed) {
+                    folder.commit(RUN);
+                    assertThat(target.toFile().list()).containsExactly("run.json");
+                    Files.delete(target.resolve("run.json"));
+                }
+            }
+            assertNothingBeside();
+        }
     }
 
     @Test

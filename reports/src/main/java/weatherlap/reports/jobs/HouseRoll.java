@@ -1,0 +1,66 @@
+package weatherlap.reports.jobs;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import weatherlap.datasets.portfolio.PortfolioScan;
+import weatherlap.datasets.table.Nearest;
+import weatherlap.sim.house.House;
+
+/** The ids of many houses, of which no more is kept than a message needs. */
+final class HouseRoll {
+    private final String wanted;
+    private int count;
+    private String first = "";
+    private Optional<String> nearest = Optional.empty();
+
+    /** @param wanted the id that was asked for */
+    private HouseRoll(String wanted) {
+        this.wanted = wanted;
+    }
+
+    static HouseRoll of(List<House> houses, String wanted) {
+        HouseRoll roll = new HouseRoll(wanted);
+        houses.forEach(house -> roll.add(house.id()));
+        return roll;
+    }
+
+    /** Those of the folder of a portfolio. */
+    static HouseRoll of(Path portfolio, String wanted) {
+        HouseRoll roll = new HouseRoll(wanted);
+        PortfolioScan.forEachHouse(portfolio, id -> {
+            roll.add(id);
+            return true;
+        });
+        return roll;
+    }
+
+    private void add(String id) {
+        if (count++ == 0) {
+            first = id;
+        }
+        nearest = Nearest.to(
+                wanted, Stream.concat(nearest.stream(), Stream.of(id)).toList());
+    }
+
+    int count() {
+        return count;
+    }
+
+    /** Empty where there is no house. */
+    String first() {
+        return first;
+    }
+
+    BadInput missing() {
+        return new BadInput(List.of("--house ID is missing: the portfolio has " + count + " houses"
+                + (count == 0 ? "" : ", the first of them is " + first)));
+    }
+
+    BadInput unknown() {
+        String hint = nearest.map(near -> "; the nearest is \"" + near + "\"")
+                .orElse(count == 0 ? "" : "; the first of " + count + " is " + first);
+        return new BadInput(List.of("--house: the portfolio has no house \"" + wanted + "\"" + hint));
+    }
+}

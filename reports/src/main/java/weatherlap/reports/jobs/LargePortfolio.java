@@ -1,0 +1,32 @@
+package weatherlap.reports.jobs;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Portfolios that are not held in memory whole. */
+final class LargePortfolio {
+    /** Of {@code openings.csv}: some thousand houses. */
+    static final long LARGEST_WHOLE_BYTES = 2L << 20;
+
+    private LargePortfolio() {}
+
+    static Optional<Path> in(InputPaths paths) {
+        return in(paths, LARGEST_WHOLE_BYTES);
+    }
+
+    /** The folder, if it has all three tables and that of openings has more bytes. */
+    static Optional<Path> in(InputPaths paths, long largestWholeBytes) {
+        return paths.portfolio().filter(folder -> isLarge(folder, largestWholeBytes));
+    }
+
+    private static boolean isLarge(Path folder, long largestWholeBytes) {
+        try {
+            return Inputs.PORTFOLIO_FILES.stream().allMatch(file -> Files.isRegularFile(folder.resolve(file)))
+                    && Files.size(folder.resolve("openings.csv")) > largestWholeBytes;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+}
