@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.HouseEntry;
@@ -34,11 +35,11 @@ final class HouseViews {
     }
 
     List<HouseEntry> entries(Results results) {
-        List<HouseEntry> entries = new ArrayList<>();
-        for (HouseResult house : results.houses()) {
-            entries.add(entry(house, entries.size() + 1));
-        }
-        return entries;
+        List<HouseResult> houses = results.houses();
+        return IntStream.range(0, houses.size())
+                .parallel()
+                .mapToObj(h -> entry(houses.get(h), h + 1))
+                .toList();
     }
 
     /** One row a house. */
