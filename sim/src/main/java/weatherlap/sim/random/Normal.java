@@ -1,10 +1,21 @@
 package weatherlap.sim.random;
 
+import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
-/** Standard normal draws from uniforms, and lognormal factors of mean 1. */
+/**
+ * Standard normal draws from uniforms, and lognormal factors of mean 1.
+ *
+ * <p>Quantiles stand in a table at equal steps of the uniform and are joined by straight lines; the error is below 1.1e-5 (tested). In the
+ * two tails, each 1/64 of the draws, where lines would be too coarse, they are those of the library.
+ */
 public final class Normal {
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+    private static final int STEPS = 4096;
+    private static final double TAIL = 1.0 / 64;
+    private static final double[] QUANTILES = IntStream.rangeClosed(0, STEPS)
+            .mapToDouble(step -> STANDARD.inverseCumulativeProbability((double) step / STEPS))
+            .toArray();
 
     private Normal() {}
 
@@ -12,9 +23,18 @@ public final class Normal {
     public static double[] quantiles(double[] uniforms) {
         double[] normals = new double[uniforms.length];
         for (int d = 0; d < normals.length; d++) {
-            normals[d] = STANDARD.inverseCumulativeProbability(uniforms[d]);
+            normals[d] = quantile(uniforms[d]);
         }
         return normals;
+    }
+
+    private static double quantile(double uniform) {
+        if (uniform < TAIL || uniform > 1 - TAIL) {
+            return STANDARD.inverseCumulativeProbability(uniform);
+        }
+        double position = uniform * STEPS;
+        int below = (int) position;
+        return QUANTILES[below] + (position - below) * (QUANTILES[below + 1] - QUANTILES[below]);
     }
 
     /**
