@@ -19,7 +19,7 @@ public interface Scratch {
         void drop() throws IOException;
     }
 
-    /** Compressed, in memory: for work that may write nothing. A portfolio takes about a tenth of its tables' bytes. */
+    /** Compressed, in memory: for work that may write nothing. It grows with what it takes. */
     static Scratch inMemory() {
         return CompressedPart::new;
     }
