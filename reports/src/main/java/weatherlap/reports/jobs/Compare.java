@@ -119,6 +119,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
                     Decision.of(comparison.shown(), simulator::takeoff, assumptions.scenario()),
                     assumptions,
                     inputs.climate().name(),
+                    inputs.assumed(),
                     allWarnings,
                     shown(inputs));
             report.write(folder);
@@ -130,9 +131,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
             folder.commit(new RunRecord(Version.current(), "compare", settings(inputs), inputs.checksums()));
             report.lines().forEach(messages::result);
         }
-        messages.note("the report is in " + output.folder() + "; open "
-                + output.folder().resolve("report.html") + " or print "
-                + output.folder().resolve("report.pdf"));
+        messages.note("the report is in " + Next.pages(output.folder(), "report"));
     }
 
     private Comparison.Sum simulate(
