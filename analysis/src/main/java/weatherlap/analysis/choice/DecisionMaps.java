@@ -13,7 +13,10 @@ public final class DecisionMaps {
 
     private DecisionMaps() {}
 
-    /** Storeys along a row; from row to row the shortest overhang over a window, in steps of half a foot. */
+    /**
+     * Storeys along a row; from row to row the shortest overhang over a window, in steps of half a foot. Each house is wholly done by
+     * either method, without limits, as in the list of houses.
+     */
     public static PortfolioMap storeysAndOverhang(Decision decision) {
         return PortfolioMap.of(
                 words(decision, house -> String.valueOf(house.storeys())),
@@ -24,7 +27,8 @@ public final class DecisionMaps {
                         .map(DecisionMaps::overhang)
                         .toList(),
                 decision.choices().stream()
-                        .mapToDouble(HouseChoice::differenceUsd)
+                        .mapToDouble(
+                                choice -> horizonUsd(choice, Method.FULL_FLANGE) - horizonUsd(choice, Method.INSERT))
                         .toArray());
     }
 
@@ -39,6 +43,10 @@ public final class DecisionMaps {
                         house.method(Method.FULL_FLANGE).leakProbability()
                                 - house.method(Method.INSERT).leakProbability()))
                 .toList());
+    }
+
+    private static double horizonUsd(HouseChoice choice, Method method) {
+        return choice.result().method(method).horizonCostUsd().mean();
     }
 
     private static String overhang(House house) {

@@ -44,7 +44,8 @@ public final class DecisionWords {
         RuleScore rule = score("rule");
         return List.of(text(
                 "Followed, the rule costs %,.0f USD a house over the horizon, %,.0f more than the best choice for each house; always"
-                        + " full-flange costs %,.0f more, always insert %,.0f. It departs from the best choice in %.0f %% of the houses.",
+                        + " full-flange costs %,.0f more, always insert %,.0f, each wherever no limit closes it. It departs from the best"
+                        + " choice in %.0f %% of the houses.",
                 rule.expectedHorizonCostUsd(),
                 rule.regretUsd(),
                 score("always_full_flange").regretUsd(),

@@ -34,9 +34,10 @@ public record RuleScore(
         Choice flange = choice("always_full_flange", new Rule.Always(Method.FULL_FLANGE), n);
         Choice insert = choice("always_insert", new Rule.Always(Method.INSERT), n);
         Choice rule = choice("rule", chosen.rule(), n);
-        Choice best = new Choice("best_choice", "Whichever costs the house less.", new BitSet(n));
+        Choice best = new Choice(
+                "best_choice", "Whichever costs the house less; the rule where both cost the same.", new BitSet(n));
         for (int c = 0; c < n; c++) {
-            best.flange.set(c, differences[c] < 0);
+            best.flange.set(c, differences[c] < 0 || differences[c] == 0 && rule.flange.get(c));
         }
         List<Choice> rivals = List.of(flange, insert, rule);
         return Stream.of(flange, insert, rule, best)

@@ -9,8 +9,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.choice.MadeHouses.Terms;
 import weatherlap.analysis.choice.MadeHouses.Wall;
+import weatherlap.analysis.rule.Cases;
+import weatherlap.analysis.rule.RuleStudy;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.FrameCondition;
+import weatherlap.sim.random.Streams;
 import weatherlap.sim.run.HouseResult;
 
 /** Choices worked out by hand; the set-up of the full flange is 60 USD, that of the insert 40. */
@@ -113,6 +116,18 @@ class HouseChoiceTest {
         assertThat(map.cells().get(0).get(0)).isEqualTo(new PortfolioMap.Cell(2, -30, 0.5));
         assertThat(map.cells().get(0).get(1)).isEqualTo(new PortfolioMap.Cell(1, 50, 0));
         assertThat(map.cells().get(1).get(1)).isEqualTo(new PortfolioMap.Cell(0, 0, 0));
+    }
+
+    @Test
+    void theMapShowsWhatAHousePrefersAlsoWhereALimitLeavesItOnePlan() {
+        List<HouseChoice> choices = List.of(
+                choose(new Wall(0, 900, 1300, FrameCondition.ROTTEN, List.of())), choose(Wall.sound(24, 1200, 900)));
+        Cases cases = DecisionCases.of(choices);
+        Decision decision = new Decision(choices, cases, RuleStudy.of(cases, 2, new Streams(1)));
+        PortfolioMap map = DecisionMaps.storeysAndOverhang(decision);
+        assertThat(map.up()).containsExactly("0 to under 6", "24 to under 30");
+        assertThat(map.cells().get(0)).containsExactly(new PortfolioMap.Cell(1, -400, 1));
+        assertThat(map.cells().get(1)).containsExactly(new PortfolioMap.Cell(1, 300, 0));
     }
 
     @Test

@@ -126,7 +126,30 @@ class RuleStudyTest {
                         new RuleScore(
                                 "rule", "1. Is it a? Yes: full-flange. No: insert.", 580 / 3.0, 0, 7, 1 / 3.0, 0, 1),
                         new RuleScore(
-                                "best_choice", "Whichever costs the house less.", 580 / 3.0, 0, 0, 1 / 3.0, 0, 1));
+                                "best_choice",
+                                "Whichever costs the house less; the rule where both cost the same.",
+                                580 / 3.0,
+                                0,
+                                0,
+                                1 / 3.0,
+                                0,
+                                1));
+    }
+
+    /** A house to which limits leave one plan does not speak against the rule. */
+    @Test
+    void theBestChoiceDepartsFromTheRuleOnlyWhereThatPays() {
+        Fact one = new Fact.Word("mark", "Is it %s?", List.of("a", "b", "b"));
+        Cases cases =
+                Cases.apart(List.of(one), new double[] {100, 200, 300}, new double[][] {{0, 0}, {-5, -7}, {4, 6}});
+        RuleStudy.Length always = new RuleStudy.Length(0, new Rule.Always(Method.FULL_FLANGE), 0, 0, 0, 0);
+        assertThat(RuleScore.table(cases, always))
+                .filteredOn(score -> score.name().equals("best_choice"))
+                .singleElement()
+                .satisfies(score -> {
+                    assertThat(score.shareFullFlange()).isEqualTo(2 / 3.0);
+                    assertThat(score.regretUsd()).isZero();
+                });
     }
 
     @Test

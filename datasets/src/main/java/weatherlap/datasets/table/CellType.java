@@ -3,6 +3,7 @@ package weatherlap.datasets.table;
 import java.text.NumberFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What the cells of a column hold. */
@@ -50,6 +51,9 @@ public sealed interface CellType {
         private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,9})?");
         private static final Pattern GROUPED = Pattern.compile("[+-]?\\d{1,3}([,' \u00a0\u202f]\\d{3})+(\\.\\d*)?");
         private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+        private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,9})[ -])?(\\d{1,9})/([1-9]\\d{0,8})");
+        private static final Pattern WITH_UNIT =
+                Pattern.compile("[\\d ./]+(in\\.?|inch|inches|ft\\.?|feet|[\"'\u2032\u2033\u00b0])");
 
         /** Any number that a machine can hold. */
         static Number any(String unit) {
@@ -101,7 +105,20 @@ public sealed interface CellType {
             if (GROUPED.matcher(cell).matches()) {
                 return "; write it without separators between thousands";
             }
-            return COMMA.matcher(cell).matches() ? "; the decimal mark is a point" : "";
+            if (COMMA.matcher(cell).matches()) {
+                return "; the decimal mark is a point";
+            }
+            Matcher fraction = FRACTION.matcher(cell);
+            if (fraction.matches()) {
+                return "; write it as a decimal number, " + show(decimal(fraction));
+            }
+            return WITH_UNIT.matcher(cell).matches() ? "; write the number without its unit" : "";
+        }
+
+        /** 31 1/2 as a carpenter writes it. */
+        private static double decimal(Matcher fraction) {
+            double whole = fraction.group(1) == null ? 0 : Double.parseDouble(fraction.group(1));
+            return whole + Double.parseDouble(fraction.group(2)) / Double.parseDouble(fraction.group(3));
         }
     }
 

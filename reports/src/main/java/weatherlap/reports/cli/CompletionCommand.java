@@ -14,7 +14,7 @@ import picocli.CommandLine.Spec;
         description = "Prints a script that lets the shell complete commands, options and their values.",
         footer = {
             "",
-            "weatherlap may be an alias. For this shell:",
+            "weatherlap may be an alias. Examples, for this shell:",
             "  weatherlap completion bash > ~/.weatherlap-completion; source ~/.weatherlap-completion",
             "  weatherlap completion zsh > ~/.weatherlap-completion; source ~/.weatherlap-completion",
             "For every new one, add that last command to ~/.bashrc or ~/.zshrc; there the alias goes too."

@@ -3,7 +3,9 @@ package weatherlap.reports.cli;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Explain;
 
 @Command(
@@ -17,9 +19,14 @@ import weatherlap.reports.jobs.Explain;
             "",
             "Examples, the first in the bundled demo:",
             "  weatherlap explain --opening G0014/front/W1",
-            "  weatherlap explain my-houses --opening EXAMPLE/front/W1 --method insert"
+            "  weatherlap explain my-houses --opening EXAMPLE/front/W1 --method insert --depth 2"
         })
 final class ExplainCommand implements Callable<Integer> {
+    private static final int DEEPEST = 100;
+
+    @Spec
+    private CommandSpec spec;
+
     @Mixin
     private CommonOptions common;
 
@@ -33,12 +40,20 @@ final class ExplainCommand implements Callable<Integer> {
             description = "Keys of the opening, as in openings.csv.")
     private String opening;
 
+    @Option(
+            names = "--depth",
+            paramLabel = "N",
+            description = "Levels of each tree to print, 1 to 100; 2 shows each number with its parts. Else: all.")
+    private Integer depth;
+
     @Mixin
     private MethodOption method;
 
     @Override
     public Integer call() {
-        new Explain(input.paths(), opening, method.oneOrBoth()).run(common.messages());
+        int levels = depth == null ? DEEPEST : depth;
+        Bounds.within(spec, "--depth", levels, 1, DEEPEST);
+        new Explain(input.paths(), opening, method.oneOrBoth(), levels).run(common.messages());
         return 0;
     }
 }

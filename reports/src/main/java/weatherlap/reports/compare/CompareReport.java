@@ -37,6 +37,7 @@ import weatherlap.sim.run.Simulator;
  * @param simulator that made the results
  * @param decision the default rule and the choice for each house shown
  * @param climate name of the weather
+ * @param assumed which tables of assumptions are not as bundled, in words
  * @param warnings doubtful but usable input
  * @param run what is needed to repeat the run: name and value, to show
  */
@@ -47,6 +48,7 @@ public record CompareReport(
         Decision decision,
         Assumptions assumptions,
         String climate,
+        String assumed,
         List<String> warnings,
         Map<String, String> run) {
 
@@ -124,7 +126,8 @@ public record CompareReport(
     private String scope() {
         Answer answer = comparison.answer();
         return Numbers.count(answer.houses(), "house", "houses") + ", "
-                + Numbers.count(answer.openings(), "opening", "openings") + "; weather of " + climate + "; "
+                + Numbers.count(answer.openings(), "opening", "openings") + "; weather of " + climate + "; " + assumed
+                + "; "
                 + Numbers.count(comparison.shown().draws(), "draw", "draws") + " a house."
                 + (comparison.isSample() ? " " + sample() : "");
     }

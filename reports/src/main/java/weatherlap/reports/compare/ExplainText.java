@@ -10,24 +10,33 @@ import weatherlap.sim.explain.Origin;
 public final class ExplainText {
     private ExplainText() {}
 
-    /** The lines, the root first. */
-    public static void print(Amount root, Consumer<String> line) {
-        line.accept(text(root));
-        printParts(root, "", line);
+    /**
+     * The lines, the root first.
+     *
+     * @param depth levels to show, 1 or more: the root alone, its parts, ...; an ellipsis stands where there are more
+     */
+    public static void print(Amount root, int depth, Consumer<String> line) {
+        line.accept(text(root, depth));
+        printParts(root, "", depth - 1, line);
     }
 
-    private static void printParts(Amount amount, String indent, Consumer<String> line) {
+    private static void printParts(Amount amount, String indent, int depth, Consumer<String> line) {
+        if (depth == 0) {
+            return;
+        }
         List<Amount> parts = amount.parts();
         for (int i = 0; i < parts.size(); i++) {
             boolean last = i == parts.size() - 1;
-            line.accept(indent + (last ? "\u2514\u2500 " : "\u251c\u2500 ") + text(parts.get(i)));
-            printParts(parts.get(i), indent + (last ? "   " : "\u2502  "), line);
+            line.accept(indent + (last ? "\u2514\u2500 " : "\u251c\u2500 ") + text(parts.get(i), depth));
+            printParts(parts.get(i), indent + (last ? "   " : "\u2502  "), depth - 1, line);
         }
     }
 
-    private static String text(Amount amount) {
+    private static String text(Amount amount, int depth) {
+        boolean cut = depth == 1 && !amount.parts().isEmpty();
         return amount.name() + ": " + number(amount.value()) + (amount.unit().isEmpty() ? "" : " " + amount.unit())
-                + rule(amount) + amount.origin().map(ExplainText::text).orElse("");
+                + (cut ? " \u2026" : rule(amount))
+                + amount.origin().map(ExplainText::text).orElse("");
     }
 
     private static String rule(Amount amount) {

@@ -70,7 +70,7 @@ public final class CrewSheets {
         figures.add(Numbers.count(windows.size(), "window", "windows"));
         figures.add(Numbers.count(work.crewDays().days(), "day", "days") + " for "
                 + Numbers.count(work.assumptions().scenario().whole(Scalar.CREW_SIZE), "person", "people"));
-        figures.add(Numbers.plain(Units.minutesToHours(work.labour().value()), 1) + " person-hours, road in");
+        figures.add(Numbers.plain(Units.minutesToHours(work.labour().value()), 1) + " person-hours, travel included");
         if (takeoff.method() == Method.FULL_FLANGE) {
             int down = takeoff.panelsDown().stream().mapToInt(panels -> panels).sum();
             figures.add(house(takeoff, down));

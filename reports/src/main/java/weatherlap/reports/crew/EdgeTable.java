@@ -20,9 +20,10 @@ final class EdgeTable {
 
     /** @param taped whether jambs and head can be taped to the barrier */
     static TableView flanged(List<Window> windows, boolean taped) {
-        TableView.Builder table = TableView.of("Cut back the returns; "
-                        + (taped ? "strips of tape" : "sill strip")
-                        + ", tails in; screws at corners + middles of jambs + middles of head and sill + the rest")
+        TableView.Builder table = TableView.of(
+                        "Cut back the returns; "
+                                + (taped ? "strips of tape" : "sill strip")
+                                + ", tails included; screws at corners + middles of jambs + middles of head and sill + the rest")
                 .texts("No.")
                 .numbers("Cut off", "Sill board", "Jambs, 2 of", "Head")
                 .texts("Layers", "Saw depth")
@@ -84,7 +85,7 @@ final class EdgeTable {
     static TableView capped(List<Window> windows, Scenario scenario) {
         String stretch = "; stretch-out " + Inches.text(scenario.value(Scalar.COIL_STRETCH_OUT_IN))
                 + " at head and legs, " + Inches.text(scenario.value(Scalar.COIL_STRETCH_OUT_SILL_IN)) + " at the sill";
-        TableView.Builder table = TableView.of("Capping over the old frame, tails in" + stretch)
+        TableView.Builder table = TableView.of("Capping over the old frame, tails included" + stretch)
                 .texts("No.")
                 .numbers("Sill piece", "Legs, 2 of", "Head piece", "Coil")
                 .texts("Old frame that stays", "Inside");

@@ -46,7 +46,7 @@ final class WorkTables {
     }
 
     static TableView pickList(HouseTakeoff house) {
-        TableView.Builder table = TableView.of("Pick list, in whole packages; waste in")
+        TableView.Builder table = TableView.of("Pick list, in whole packages; waste included")
                 .texts("Item")
                 .numbers("Needed", "In a package", "Take");
         Map<String, Integer> units = new LinkedHashMap<>();

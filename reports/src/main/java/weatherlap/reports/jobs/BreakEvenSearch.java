@@ -93,7 +93,8 @@ public record BreakEvenSearch(
                 BreakEvenTable.words(found.get(i), factors.get(i).unit()).forEach(messages::result);
             }
         }
-        messages.note("the break-even is in " + output.folder());
+        messages.note("breakeven.csv and charts are in " + output.folder() + "; a browser shows "
+                + output.folder().resolve("charts").resolve(chart(factors.get(0)) + ".svg"));
     }
 
     private List<Factor> factors(Assumptions base) {
@@ -162,8 +163,12 @@ public record BreakEvenSearch(
                                         e.getValue().insertUsd())))
                         .toList(),
                 crossing);
-        Drivers.write(folder, factor.name().replace('/', '-'), picture);
+        Drivers.write(folder, chart(factor), picture);
         return found;
+    }
+
+    private static String chart(Factor factor) {
+        return factor.name().replace('/', '-');
     }
 
     private static Spread spread(Crossing crossing) {

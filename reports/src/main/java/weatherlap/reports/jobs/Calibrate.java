@@ -61,8 +61,9 @@ public record Calibrate(Path jobs, Optional<Path> assumptions, List<String> chan
         }
         warnings.forEach(warning -> messages.note("warning: " + warning));
         write(name, calibration, tables, warnings, messages);
-        messages.note("the fitted rates are in " + output.folder() + "; to use them: weatherlap compare --assumptions "
-                + output.folder().resolve("assumptions"));
+        messages.note("the fitted rates are in " + Next.pages(output.folder(), "calibration"));
+        messages.note("next: "
+                + Next.command("compare", "--assumptions", output.folder().resolve("assumptions"), "--out", "report"));
     }
 
     private String name() {

@@ -45,6 +45,7 @@ public record CheckInputs(InputPaths paths) {
                 + Numbers.count(tally.openings, "opening", "openings") + ": nothing wrong"
                 + (warnings == 0 ? "" : ", " + Numbers.count(warnings, "warning", "warnings")));
         paths.portfolio()
-                .ifPresent(folder -> messages.note("next: " + Next.command("compare", folder, "--out", "report")));
+                .ifPresent(
+                        folder -> messages.note("next: " + Next.command("compare", paths.words(), "--out", "report")));
     }
 }

@@ -73,6 +73,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
                     Decision.of(comparison.shown(), simulator::takeoff, assumptions.scenario()),
                     assumptions,
                     inputs.climate().name(),
+                    inputs.assumed(),
                     Stream.concat(inputs.warnings().stream(), simulated.warnings().stream())
                             .toList(),
                     shown(inputs));
@@ -85,9 +86,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
             folder.commit(new RunRecord(Version.current(), "compare", settings(inputs), inputs.checksums()));
             report.lines().forEach(messages::result);
         }
-        messages.note("the report is in " + output.folder() + "; open "
-                + output.folder().resolve("report.html") + " or print "
-                + output.folder().resolve("report.pdf"));
+        messages.note("the report is in " + Next.pages(output.folder(), "report"));
     }
 
     private Simulated simulated(Inputs inputs, Simulator simulator, OutputFolder folder, Messages messages)

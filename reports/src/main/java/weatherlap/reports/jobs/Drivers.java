@@ -75,7 +75,8 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
             messages.result("Drivers of the difference, full-flange less insert, over " + scope + ".");
             DriverWords.of(study).forEach(messages::result);
         }
-        messages.note("the drivers are in " + output.folder());
+        messages.note("drivers.csv and charts are in " + output.folder() + "; a browser shows "
+                + output.folder().resolve("charts").resolve("cost_difference-swings.svg"));
     }
 
     private DriverStudy study(Assumptions base, List<House> houses, Inputs inputs, Messages messages) {

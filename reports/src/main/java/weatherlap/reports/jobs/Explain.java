@@ -18,8 +18,9 @@ import weatherlap.sim.run.Simulator;
  * Prints one opening's numbers as trees, made by the code that {@code compare} runs.
  *
  * @param opening HOUSE/ELEVATION/OPENING
+ * @param depth levels of each tree to print, 1 or more
  */
-public record Explain(InputPaths paths, String opening, List<Method> methods) {
+public record Explain(InputPaths paths, String opening, List<Method> methods, int depth) {
     /** Houses that a message names. */
     private static final int SHOWN = 5;
 
@@ -36,7 +37,7 @@ public record Explain(InputPaths paths, String opening, List<Method> methods) {
                 for (Method method : methods) {
                     messages.result(opening + ", " + method.name().toLowerCase(Locale.ROOT));
                     for (Amount amount : simulator.explain(house, index, method).all()) {
-                        ExplainText.print(amount, messages::result);
+                        ExplainText.print(amount, depth, messages::result);
                     }
                 }
                 return;

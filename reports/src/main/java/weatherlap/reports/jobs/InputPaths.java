@@ -1,6 +1,7 @@
 package weatherlap.reports.jobs;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -17,6 +18,15 @@ public record InputPaths(
         Optional<Path> portfolio, Optional<Path> assumptions, Optional<Path> climate, List<String> changes) {
     public InputPaths {
         changes = List.copyOf(changes);
+    }
+
+    /** They as words of a command line. */
+    List<Object> words() {
+        List<Object> words = new ArrayList<>(portfolio.stream().toList());
+        assumptions.ifPresent(folder -> words.addAll(List.of("--assumptions", folder)));
+        climate.ifPresent(file -> words.addAll(List.of("--climate", file)));
+        changes.forEach(change -> words.addAll(List.of("--set", change)));
+        return words;
     }
 
     /** All that are named. */

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -110,6 +111,16 @@ public record Inputs(
         return new Inputs(other, portfolio, assumptions, climate, warnings, checksums);
     }
 
+    /** Which tables are not as bundled, in words. */
+    String assumed() {
+        Map<String, String> bundled = AssumptionTables.bundled().texts();
+        List<String> own = assumptions.texts().entrySet().stream()
+                .filter(table -> !table.getValue().equals(bundled.get(table.getKey())))
+                .map(Map.Entry::getKey)
+                .toList();
+        return "assumptions as bundled" + (own.isEmpty() ? "" : " but for " + String.join(", ", own));
+    }
+
     /** A simulator of these assumptions and this weather, with the draws and the seed of the scenario. */
     public Simulator simulator() {
         Scenario scenario = assumptions.assumptions().scenario();
@@ -177,19 +188,11 @@ public record Inputs(
             return "names and ranges stand in scenario.toml and wages.csv, which "
                     + Next.command("assumptions", "--out", "shop") + " writes";
         }
-        return "mend this (nothing was written), then " + check(paths);
+        return "mend this (nothing was written), then " + Next.command("check", paths.words());
     }
 
     private static boolean holdsNoTable(Path folder) {
         return PORTFOLIO_FILES.stream().noneMatch(file -> Files.exists(folder.resolve(file)));
-    }
-
-    private static String check(InputPaths paths) {
-        List<Object> words = new ArrayList<>(List.of("check"));
-        paths.portfolio().ifPresent(words::add);
-        paths.assumptions().ifPresent(folder -> words.addAll(List.of("--assumptions", folder)));
-        paths.climate().ifPresent(file -> words.addAll(List.of("--climate", file)));
-        return Next.command(words.toArray());
     }
 
     /** Collects problems over several files. */

@@ -43,7 +43,7 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, OutputReq
             folder.commit(
                     new RunRecord(Version.current(), "handout", settings(inputs, found, scenario), inputs.checksums()));
         }
-        messages.note("the handout is in " + output.folder());
+        messages.note("the handout is in " + Next.pages(output.folder(), "handout"));
     }
 
     private Map<String, Object> settings(Inputs inputs, House found, Scenario scenario) {

@@ -1,15 +1,24 @@
 package weatherlap.reports.jobs;
 
+import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What to do next, as a line to type. */
 final class Next {
     private Next() {}
 
-    /** The command line of these words, those with blanks in quotes. */
+    /** Where a page and its printed sheet are. */
+    static String pages(Path folder, String name) {
+        return folder + "; open " + folder.resolve(name + ".html") + " or print " + folder.resolve(name + ".pdf");
+    }
+
+    /** The command line of these words, of lists each word, those with blanks in quotes. */
     static String command(Object... words) {
         return Arrays.stream(words)
+                .flatMap(word -> word instanceof List<?> several ? several.stream() : Stream.of(word))
                 .map(Object::toString)
                 .map(word -> word.chars().anyMatch(Character::isWhitespace) ? '"' + word + '"' : word)
                 .collect(Collectors.joining(" ", "weatherlap ", ""));

@@ -39,6 +39,11 @@ class CompareCommandTest {
     }
 
     @Test
+    void saysWhichAssumptionsAreTheShopsOwn() {
+        assertThat(report.resolve("report.html")).content().contains("assumptions as bundled but for scenario.toml;");
+    }
+
+    @Test
     void writesEverythingThatItPromises() {
         assertThat(report.toFile().list())
                 .containsExactlyInAnyOrder(

@@ -22,7 +22,12 @@ class CrewsheetCommandTest {
     void writesTheSheetOfAFullFlangeJobInOrder() throws IOException {
         Path out = folder.resolve("sheet");
         Cli cli = Cli.run("crewsheet", "--house", "gable", "--method", "full-flange", "--out", out);
-        assertThat(cli).isEqualTo(new Cli(0, "", "the crew sheet is in " + out + "\n"));
+        assertThat(cli)
+                .isEqualTo(new Cli(
+                        0,
+                        "",
+                        "the crew sheet is in " + out + "; open " + out.resolve("crewsheet.html") + " or print "
+                                + out.resolve("crewsheet.pdf") + "\n"));
         assertThat(out.toFile().list()).containsExactlyInAnyOrder("crewsheet.html", "crewsheet.pdf", "run.json");
         String text = text(out);
         assertThat(text)

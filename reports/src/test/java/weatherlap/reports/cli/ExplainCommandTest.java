@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,6 +32,31 @@ class ExplainCommandTest {
         assertThat(root(lines, "material of opening")).isEqualTo(cell(report, "material_usd_mean"), within(0.00501));
         assertThat(root(lines, "chance of leak damage")).isEqualTo(cell(report, "leak_probability"), within(0.0000501));
         assertThat(cli.out()).contains("[labour-steps.csv:", "[sightlines.csv:", "[lap-faults.csv:", "[materials.csv:");
+    }
+
+    /** Cut short, a tree is the whole one without its lower branches. */
+    @Test
+    void treesAreCutAtTheirDepth() {
+        String[] opening = {"explain", "--opening", "G0014/front/W1", "--method", "insert"};
+        List<String> whole = Cli.run((Object[]) opening).out().lines().toList();
+        List<String> cut = Cli.run(Stream.concat(Stream.of(opening), Stream.of("--depth", "2"))
+                        .toArray())
+                .out()
+                .lines()
+                .toList();
+        assertThat(cut).anyMatch(line -> line.endsWith(" \u2026"));
+        assertThat(cut.stream().map(ExplainCommandTest::named))
+                .containsExactlyElementsOf(whole.stream()
+                        .filter(line -> !line.matches("[\u2502 ] .*"))
+                        .map(ExplainCommandTest::named)
+                        .toList());
+        assertThat(Cli.run("explain", "--opening", "G0014/front/W1", "--depth", 0)
+                        .status())
+                .isEqualTo(2);
+    }
+
+    private static String named(String line) {
+        return line.split(": \\d", 2)[0];
     }
 
     @Test

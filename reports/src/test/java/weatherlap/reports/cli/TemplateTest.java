@@ -35,6 +35,16 @@ class TemplateTest {
     }
 
     @Test
+    void whatComesNextKeepsTheInputs() {
+        Path shop = folder.resolve("shop");
+        assertThat(Cli.run("assumptions", "--out", shop).status()).isZero();
+        assertThat(Cli.run("check", template, "--assumptions", shop, "--set", "crew_size=3")
+                        .err())
+                .contains("next: weatherlap compare \"" + template + "\" --assumptions " + shop
+                        + " --set crew_size=3 --out report");
+    }
+
+    @Test
     void everyColumnStandsInItsTableAndInTheList() throws IOException {
         List<String> listed = Files.readAllLines(template.resolve("columns.csv"));
         int columns = 0;

@@ -50,7 +50,7 @@ class CrewSheetsTest {
             assertThat(sheet.figures())
                     .contains(Numbers.plain(
                                     Units.minutesToHours(takeoff.work().labour().value()), 1)
-                            + " person-hours, road in");
+                            + " person-hours, travel included");
             if (takeoff.method() == Method.FULL_FLANGE) {
                 assertThat(sheet.figures()).contains(Numbers.count(screws, "screw", "screws"));
             }
