@@ -26,6 +26,7 @@ public final class Explanation {
     private final ClearOpening clear;
     private final Sightline row;
     private final Operation operation;
+    private final String unit;
     private final Amount unitWidth;
     private final Amount unitHeight;
 
@@ -36,6 +37,7 @@ public final class Explanation {
         this.glass = glass;
         this.clear = clear;
         boolean existing = product == Product.EXISTING;
+        this.unit = existing ? "old unit" : "new unit";
         this.operation = existing ? opening.operation() : opening.newOperation();
         Sightline old = assumptions.sightline(Product.EXISTING, opening.existingMaterial(), opening.operation());
         this.row = existing ? old : assumptions.sightline(product, assumptions.newUnitMaterial(), operation);
@@ -67,10 +69,10 @@ public final class Explanation {
     /** Visible glass of the whole opening, ft². */
     public Amount glass() {
         if (glass.lites().isEmpty()) {
-            return Amount.given("visible glass: the unit is smaller than its rails", 0, "ft²");
+            return Amount.given("visible glass, " + unit + ": it is smaller than its rails", 0, "ft²");
         }
         return Amount.product(
-                "visible glass",
+                "visible glass, " + unit,
                 "ft²",
                 List.of(
                         liteWidth(),
