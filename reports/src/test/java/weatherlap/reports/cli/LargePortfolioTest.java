@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import weatherlap.charts.Numbers;
 import weatherlap.datasets.portfolio.Shuffled;
 
 /** Many houses in tables of no order: little memory is enough, and one house costs no more than its rows. */
@@ -62,7 +63,7 @@ class LargePortfolioTest {
         Cli cli =
                 OwnProcess.start(folder, List.of("-Xmx64m"), "check", shuffled).ended();
         assertThat(cli.status()).as(cli.err()).isZero();
-        assertThat(cli.out()).startsWith(HOUSES + " houses, ");
+        assertThat(cli.out()).startsWith(Numbers.count(HOUSES, "house", "houses") + ", ");
     }
 
     @Test
