@@ -17,8 +17,7 @@ final class SecondMethod {
     static double setupUsd(HouseTakeoff takeoff) {
         WorkTakeoff work = takeoff.work();
         Scenario scenario = work.assumptions().scenario();
-        double hours = Units.minutesToHours(
-                work.jobLines().stream().mapToDouble(LabourLine::meanMinutes).sum());
+        double hours = Units.minutesToHours(LabourLine.meanMinutes(work.jobLines()));
         double rest = work.materials().stream()
                 .mapToDouble(line -> line.remainderAmount().value())
                 .sum();

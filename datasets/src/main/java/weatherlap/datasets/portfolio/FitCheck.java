@@ -1,7 +1,6 @@
 package weatherlap.datasets.portfolio;
 
 import java.util.HashSet;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import weatherlap.datasets.table.CsvText;
@@ -44,7 +43,7 @@ final class FitCheck {
             return;
         }
         for (Method method : Method.values()) {
-            String word = method.name().toLowerCase(Locale.ROOT);
+            String word = method.word();
             OrderSize order = OrderSize.of(opening, method, assumptions);
             if (!order.fits()) {
                 row.error(problems, "frame_width_in", "no unit of the method " + word + " fits into " + size(opening));

@@ -36,19 +36,34 @@ public record PortfolioScan(int houses, Set<String> names, Optional<Comparator<S
         Set<String> names = new HashSet<>();
         Walk houses = walk(folder, PortfolioTables.HOUSES, id -> {
             order.take(HouseId.folded(id));
-            if (names.size() <= MOST_NAMES && !id.isEmpty()) {
-                names.add(id);
-            }
+            collect(id, names);
             return true;
         });
         boolean inOrder = houses.rows() > 0
                 && houses.unhindered()
                 && rises(folder, PortfolioTables.ELEVATIONS, order)
                 && rises(folder, PortfolioTables.OPENINGS, order);
-        return new PortfolioScan(
-                houses.rows(),
-                names.size() > MOST_NAMES ? Set.of() : Set.copyOf(names),
-                inOrder ? order.order() : Optional.empty());
+        return new PortfolioScan(houses.rows(), fewEnough(names), inOrder ? order.order() : Optional.empty());
+    }
+
+    /** The {@link #names} alone, without a walk through walls and openings. */
+    static Set<String> names(Folder folder) {
+        Set<String> names = new HashSet<>();
+        walk(folder, PortfolioTables.HOUSES, id -> {
+            collect(id, names);
+            return names.size() <= MOST_NAMES;
+        });
+        return fewEnough(names);
+    }
+
+    private static void collect(String id, Set<String> names) {
+        if (names.size() <= MOST_NAMES && !id.isEmpty()) {
+            names.add(id);
+        }
+    }
+
+    private static Set<String> fewEnough(Set<String> names) {
+        return names.size() > MOST_NAMES ? Set.of() : Set.copyOf(names);
     }
 
     private static boolean rises(Folder folder, Schema schema, Ascending order) {

@@ -47,8 +47,9 @@ public final class Portfolios {
     public static Loaded<Portfolio> readHouse(Path folder, String id, Optional<Assumptions> assumptions) {
         Problems problems = new Problems();
         HouseMaker maker = new HouseMaker(SortedPortfolio.thisYear(), assumptions.map(FitCheck::new), problems);
-        PortfolioRows rows = PortfolioRows.ofOne(Folder.of(folder), id, problems);
-        return whole(new SortedPortfolio(rows, PortfolioScan.of(folder).names(), maker, problems));
+        Folder tables = Folder.of(folder);
+        PortfolioRows rows = PortfolioRows.ofOne(tables, id, problems);
+        return whole(new SortedPortfolio(rows, PortfolioScan.names(tables), maker, problems));
     }
 
     private static Loaded<Portfolio> whole(SortedPortfolio houses) {

@@ -27,8 +27,6 @@ import weatherlap.reports.jobs.BreakEvenSearch;
             "  weatherlap breakeven --vary repair_cost_usd --vary horizon_years --out map"
         })
 final class BreakevenCommand implements Callable<Integer> {
-    private static final int MOST_HOUSES = 1_000_000;
-
     @Spec
     private CommandSpec spec;
 
@@ -60,14 +58,8 @@ final class BreakevenCommand implements Callable<Integer> {
                     "High end of the range. Else: twice the likely value, or the high of its range where that is more.")
     private Double to;
 
-    @Option(
-            names = "--houses",
-            paramLabel = "N",
-            defaultValue = "100",
-            description =
-                    "Houses to simulate, 1 to 1,000,000, at even steps through the portfolio; more are slower and surer. Else:"
-                            + " ${DEFAULT-VALUE}.")
-    private int houses;
+    @Mixin
+    private final SampleOption sample = new SampleOption(100);
 
     @Mixin
     private OutputOptions output;
@@ -77,8 +69,7 @@ final class BreakevenCommand implements Callable<Integer> {
         if (names.size() > 2) {
             throw new ParameterException(spec.commandLine(), "--vary may be given once or twice");
         }
-        Bounds.within(spec, "--houses", houses, 1, MOST_HOUSES);
-        new BreakEvenSearch(input.paths(), output.request(), names, optional(from), optional(to), houses)
+        new BreakEvenSearch(input.paths(), output.request(), names, optional(from), optional(to), sample.houses())
                 .run(common.messages());
         return 0;
     }

@@ -19,8 +19,6 @@ import weatherlap.reports.jobs.Drivers;
             "  weatherlap drivers my-houses --houses 24 --points 64 --out drivers"
         })
 final class DriversCommand implements Callable<Integer> {
-    private static final int MOST_HOUSES = 1_000_000;
-
     @Spec
     private CommandSpec spec;
 
@@ -30,14 +28,8 @@ final class DriversCommand implements Callable<Integer> {
     @Mixin
     private InputOptions input;
 
-    @Option(
-            names = "--houses",
-            paramLabel = "N",
-            defaultValue = "12",
-            description =
-                    "Houses to simulate, 1 to 1,000,000, at even steps through the portfolio; more are slower and surer. Else:"
-                            + " ${DEFAULT-VALUE}.")
-    private int houses;
+    @Mixin
+    private final SampleOption sample = new SampleOption(12);
 
     @Option(
             names = "--draws",
@@ -81,13 +73,12 @@ final class DriversCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Bounds.within(spec, "--houses", houses, 1, MOST_HOUSES);
         Bounds.within(spec, "--draws", draws, 1, 1_000_000);
         Bounds.within(spec, "--points", points, 2, 1 << 20);
         Bounds.within(spec, "--replicates", replicates, 2, 1000);
         Bounds.within(spec, "--rows", rows, 0, 400);
         Bounds.within(spec, "--information", information, 50, 1_000_000);
-        Drivers.Effort effort = new Drivers.Effort(houses, draws, points, replicates, rows, information);
+        Drivers.Effort effort = new Drivers.Effort(sample.houses(), draws, points, replicates, rows, information);
         new Drivers(input.paths(), output.request(), effort).run(common.messages());
         return 0;
     }

@@ -103,7 +103,7 @@ final class WorkTables {
         work.assumptions().steps(work.method()).filter(steps::containsKey).forEach(step -> {
             List<LabourLine> lines = steps.get(step);
             double quantity = lines.stream().mapToDouble(LabourLine::quantity).sum();
-            double minutes = lines.stream().mapToDouble(LabourLine::meanMinutes).sum();
+            double minutes = LabourLine.meanMinutes(lines);
             rows.add(new String[] {
                 step.tradeName(), counted(quantity, step.driver().unit()), Numbers.plain(minutes, 0)
             });

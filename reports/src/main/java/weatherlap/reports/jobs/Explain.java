@@ -3,7 +3,6 @@ package weatherlap.reports.jobs;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.reports.compare.ExplainText;
@@ -35,7 +34,7 @@ public record Explain(InputPaths paths, String opening, List<Method> methods, in
             int index = keys(house).indexOf(opening);
             if (index >= 0) {
                 for (Method method : methods) {
-                    messages.result(opening + ", " + method.name().toLowerCase(Locale.ROOT));
+                    messages.result(opening + ", " + method.word());
                     for (Amount amount : simulator.explain(house, index, method).all()) {
                         ExplainText.print(amount, depth, messages::result);
                     }

@@ -38,7 +38,8 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
         String program = "weatherlap " + Version.current() + ", portfolio " + inputs.name() + ".";
         HouseTakeoff takeoff = takeoff(inputs, found);
         CrewSheet screen = CrewSheets.of(takeoff, paper, program, "");
-        CrewSheet print = CrewSheets.of(takeoff, paper, program, Unprintable.note(Stream.of(found), "crewsheet.html"));
+        String notPrinted = Unprintable.note(Stream.of(found), "crewsheet.html");
+        CrewSheet print = notPrinted.isEmpty() ? screen : CrewSheets.of(takeoff, paper, program, notPrinted);
         try (OutputFolder folder = output.open(paths.named())) {
             folder.write(
                     "crewsheet.html",

@@ -1,6 +1,5 @@
 package weatherlap.sim.laps;
 
-import java.util.Arrays;
 import weatherlap.sim.random.Normal;
 
 /**
@@ -10,11 +9,9 @@ import weatherlap.sim.random.Normal;
  * @param houseStratum quality of the house's old laps, as the number of its stratum of {@link QualityStrata}, high is bad
  * @param crewStratum quality of this crew's work, likewise
  * @param weatherNormal standard normal: how wet the years of the horizon are
- * @param wettest the greatest of them
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop; compared by nobody
-public record LeakCauses(
-        AdmittedShares admitted, int[] houseStratum, int[] crewStratum, double[] weatherNormal, double wettest) {
+public record LeakCauses(AdmittedShares admitted, int[] houseStratum, int[] crewStratum, double[] weatherNormal) {
     /**
      * The causes of one house from uniforms on (0, 1), all equally many.
      *
@@ -23,13 +20,17 @@ public record LeakCauses(
      * @param weather how wet the years of the horizon are
      */
     public static LeakCauses of(AdmittedShares admitted, double[] oldLaps, double[] newLaps, double[] weather) {
-        double[] normal = Normal.quantiles(weather);
         return new LeakCauses(
-                admitted,
-                QualityStrata.stratum(oldLaps),
-                QualityStrata.stratum(newLaps),
-                normal,
-                Arrays.stream(normal).max().orElseThrow());
+                admitted, QualityStrata.stratum(oldLaps), QualityStrata.stratum(newLaps), Normal.quantiles(weather));
+    }
+
+    /** The greatest {@link #weatherNormal}. */
+    double wettest() {
+        double wettest = weatherNormal[0];
+        for (double normal : weatherNormal) {
+            wettest = normal > wettest ? normal : wettest;
+        }
+        return wettest;
     }
 
     public int draws() {

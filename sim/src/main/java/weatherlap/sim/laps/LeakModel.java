@@ -90,16 +90,17 @@ public final class LeakModel {
     /** Chances and contributions for every draw of the causes. */
     public void run(LeakCauses causes, LeakDraws out) {
         out.prepare(paths.size());
+        double wettest = causes.wettest();
         for (int f = 0; f < paths.size(); f++) {
             boolean crew = paths.get(f).fault().kind() == FaultKind.NEW;
-            path(f, causes, crew ? causes.crewStratum() : causes.houseStratum(), out);
+            path(f, causes, crew ? causes.crewStratum() : causes.houseStratum(), wettest, out);
         }
         finish(out);
     }
 
-    private void path(int f, LeakCauses causes, int[] stratum, LeakDraws out) {
+    private void path(int f, LeakCauses causes, int[] stratum, double wettest, LeakDraws out) {
         int fault = paths.get(f).faultIndex();
-        if (position(f, causes.admitted().highest(fault), causes.wettest()) <= 0) {
+        if (position(f, causes.admitted().highest(fault), wettest) <= 0) {
             out.addDry(f);
             return;
         }

@@ -105,7 +105,7 @@ public record WorkTakeoff(
                         .sum();
         List<Double> openings = elevations.stream()
                 .flatMap(e -> e.openings().stream())
-                .map(o -> LabourLine.meanMinutes(o.lines()) / crew)
+                .map(opening -> opening.meanMinutes() / crew)
                 .toList();
         return CrewDays.pack(dayMinutes, shared / crew, openings);
     }

@@ -149,7 +149,7 @@ class LeakModelTest {
         Arrays.fill(admitted[0], 0.05);
         LeakCauses random = causes(draws, 11);
         LeakCauses causes = new LeakCauses(
-                new AdmittedShares(admitted), random.houseStratum(), random.crewStratum(), new double[draws], 0);
+                new AdmittedShares(admitted), random.houseStratum(), random.crewStratum(), new double[draws]);
         LeakDraws out = run(model, causes);
         double sigma2 = Math.log1p(0.25 * 0.25 / 20);
         double litres = 150 * 0.15 * 0.05 * Math.exp(-sigma2 / 2);
