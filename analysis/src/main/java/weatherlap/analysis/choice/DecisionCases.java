@@ -2,6 +2,7 @@ package weatherlap.analysis.choice;
 
 import java.util.Arrays;
 import java.util.List;
+import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.rule.Cases;
 import weatherlap.sim.assumptions.Method;
 
@@ -27,12 +28,8 @@ final class DecisionCases {
     private static double[] differenceUsd(HouseChoice choice) {
         double[] draws = choice.result().horizonDifferenceUsd();
         double mean = Arrays.stream(draws).average().orElseThrow();
-        boolean onePlan = choice.wherever()
-                .get(Method.INSERT)
-                .byElevation()
-                .equals(choice.wherever().get(Method.FULL_FLANGE).byElevation());
         return Arrays.stream(draws)
-                .map(d -> onePlan ? 0 : d - mean + choice.differenceUsd())
+                .map(d -> choice.onePlan() ? 0 : d - mean + choice.differenceUsd())
                 .toArray();
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.House;
 

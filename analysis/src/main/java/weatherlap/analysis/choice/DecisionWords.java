@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.analysis.plan.Limit;
 import weatherlap.analysis.rule.RuleScore;
 import weatherlap.sim.assumptions.Method;
 
@@ -71,7 +73,7 @@ public final class DecisionWords {
         for (Method method : Method.values()) {
             List<String> counts = new ArrayList<>();
             for (Limit limit : Limit.values()) {
-                long count = count(c -> c.closed().get(method).contains(limit));
+                long count = count(c -> c.closed(method).contains(limit));
                 if (count > 0) {
                     counts.add(limit.words() + " (" + count + ")");
                 }

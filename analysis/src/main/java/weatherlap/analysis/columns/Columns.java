@@ -88,6 +88,10 @@ final class Columns {
                 .number("leak_score_p90", "leak score, 90 %", "0 to 100", 1, "nine draws in ten are below");
     }
 
+    Columns closed(String meaning) {
+        return optionalText("closed", "closed by", meaning);
+    }
+
     /** A 90 % interval, in the unit of what it is about. */
     Columns interval(String unit, int decimals, boolean mayBeEmpty) {
         return add(new Column(

@@ -75,6 +75,8 @@ public final class Schemas {
                             "person-min",
                             1,
                             "labour at the wall's openings and on what they share: mean of the draws")
+                    .closed("limits that close this method at the wall, ; between them")
+                    .text("chosen", "chosen", "yes where the family's cheapest plan does the wall by this method")
                     .list());
 
     /** One house and method. */
@@ -127,6 +129,21 @@ public final class Schemas {
                             3,
                             "share of draws in which this method has the lower horizon cost")
                     .optionalText("flags", "flags", "things to look at before the job, ; between them")
+                    .number(
+                            "plan_horizon_cost_usd_mean",
+                            "horizon cost of the plan, mean",
+                            "USD",
+                            2,
+                            "horizon cost of this method wherever no limit closes it, the other elsewhere: mean of the draws")
+                    .closed("limits that close this method at a wall or more, ; between them")
+                    .text(
+                            "chosen",
+                            "chosen",
+                            "yes where the family's cheapest plan does the whole house by this method, part where it mixes both")
+                    .text(
+                            "shop_prefers",
+                            "shop prefers",
+                            "yes where this method earns the shop more for each crew day, if not closed at every wall")
                     .list());
 
     /** The leaks of one house. */

@@ -3,10 +3,10 @@ package weatherlap.analysis.tables;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
-import weatherlap.sim.run.Results;
 import weatherlap.sim.run.Summary;
 
 /**
@@ -17,8 +17,10 @@ import weatherlap.sim.run.Summary;
  * @param cheaper the method with the lower mean horizon cost over the portfolio
  * @param savedPerHouseUsd what it saves against the other, over the draws, USD a house; negative where it costs more
  * @param probability share of the draws in which it costs less
- * @param departures houses for which the other method has the lower expected horizon cost
- * @param savedByDepartingUsd what taking the other method for those houses saves, expected, USD over the portfolio
+ * @param departures houses that the other method, wherever no limit closes it, is expected to cost less over the horizon than this one,
+ *     wherever none closes it
+ * @param savedByDepartingUsd what the other plan saves at those houses, expected, USD over the portfolio
+ * @param heldBack houses that the other method would be expected to cost less all over, and that limits keep from departing
  * @param methods means per house
  */
 public record Answer(
@@ -27,6 +29,7 @@ public record Answer(
         double probability,
         int departures,
         double savedByDepartingUsd,
+        int heldBack,
         int houses,
         int openings,
         Map<Method, PerHouse> methods) {
@@ -50,17 +53,6 @@ public record Answer(
             double horizonCostUsd,
             double grossProfitPerCrewDayUsd) {}
 
-    /**
-     * Sums a portfolio up.
-     *
-     * @throws IllegalArgumentException for a portfolio without houses
-     */
-    public static Answer of(Results results) {
-        Sum sum = new Sum(results.draws());
-        results.houses().forEach(sum::add);
-        return sum.answer();
-    }
-
     public PerHouse of(Method method) {
         return methods.get(method);
     }
@@ -81,13 +73,14 @@ public record Answer(
         }
 
         /** Takes a house in. */
-        void add(HouseResult house) {
+        void add(HouseChoice choice) {
+            HouseResult house = choice.result();
             houses++;
             openings += house.house().openingCount();
             for (int d = 0; d < differenceUsd.length; d++) {
                 differenceUsd[d] += house.horizonDifferenceUsd()[d];
             }
-            methods.forEach((method, sum) -> sum.add(house, method));
+            methods.forEach((method, sum) -> sum.add(choice, method));
         }
 
         /** @throws IllegalArgumentException if no house was taken in */
@@ -108,8 +101,9 @@ public record Answer(
                     cheaper,
                     Summary.of(sign * (fullFlangeUsd - insertUsd), saved),
                     (double) Arrays.stream(saved).filter(usd -> usd > 0).count() / saved.length,
-                    other.preferred,
-                    other.savedWherePreferredUsd,
+                    other.chosen,
+                    other.savedWhereChosenUsd,
+                    other.heldBack,
                     houses,
                     openings,
                     perHouse);
@@ -121,11 +115,12 @@ public record Answer(
         private final double[] sums = new double[8];
         private double glass;
         private double glassToday;
-        private int preferred;
-        private double savedWherePreferredUsd;
+        private int chosen;
+        private double savedWhereChosenUsd;
+        private int heldBack;
 
-        void add(HouseResult house, Method method) {
-            MethodResult result = house.method(method);
+        void add(HouseChoice choice, Method method) {
+            MethodResult result = choice.result().method(method);
             glass += result.glassFt2();
             glassToday += result.glassExistingFt2();
             double[] values = {
@@ -141,11 +136,11 @@ public record Answer(
             for (int i = 0; i < values.length; i++) {
                 sums[i] += values[i];
             }
-            if (house.preferred() == method) {
-                preferred++;
-                savedWherePreferredUsd +=
-                        house.method(method.other()).horizonCostUsd().mean()
-                                - result.horizonCostUsd().mean();
+            if (choice.familyMethod() == method && !choice.onePlan()) {
+                chosen++;
+                savedWhereChosenUsd += Math.abs(choice.differenceUsd());
+            } else if (choice.result().preferred() == method) {
+                heldBack++;
             }
         }
 

@@ -1,13 +1,16 @@
 package weatherlap.analysis.tables;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import weatherlap.analysis.columns.Schemas;
+import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.analysis.plan.Limit;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.OpeningResult;
-import weatherlap.sim.run.Results;
 import weatherlap.sim.run.Summary;
 
 /** The tables that {@code compare} writes, from the results of a run, in the order of the portfolio. */
@@ -15,39 +18,41 @@ public final class ResultTables {
     private ResultTables() {}
 
     /** One row an opening and method. */
-    public static ResultTable openings(Results results) {
+    public static ResultTable openings(List<HouseResult> houses) {
         TableBuilder table = new TableBuilder(Schemas.OPENINGS);
-        for (HouseResult house : results.houses()) {
+        for (HouseResult house : houses) {
             house.openings().forEach(opening -> addOpening(table, house, opening));
         }
         return table.build();
     }
 
     /** One row an elevation and method. */
-    public static ResultTable elevations(Results results) {
+    public static ResultTable elevations(List<HouseChoice> choices) {
         TableBuilder table = new TableBuilder(Schemas.ELEVATIONS);
-        for (HouseResult house : results.houses()) {
-            for (ElevationResult wall : house.elevations()) {
+        for (HouseChoice choice : choices) {
+            for (ElevationResult wall : choice.result().elevations()) {
                 table.row(
-                        house.house().id(),
+                        choice.result().house().id(),
                         wall.elevationId(),
                         wall.method().word(),
                         wall.openings(),
                         wall.panelsDown(),
                         wall.drivingRainLitresPerM2Year(),
                         wall.leakScore(),
-                        wall.labourMinutesMean());
+                        wall.labourMinutesMean(),
+                        limits(choice.closed().get(wall.elevationId()).get(wall.method())),
+                        yesNo(choice.family().byElevation().get(wall.elevationId()) == wall.method()));
             }
         }
         return table.build();
     }
 
     /** One row a house and method. */
-    public static ResultTable houses(Results results) {
+    public static ResultTable houses(List<HouseChoice> choices) {
         TableBuilder table = new TableBuilder(Schemas.HOUSES);
-        for (HouseResult house : results.houses()) {
+        for (HouseChoice choice : choices) {
             for (Method method : Method.values()) {
-                addHouse(table, house, method);
+                addHouse(table, choice, method);
             }
         }
         return table.build();
@@ -89,7 +94,8 @@ public final class ResultTables {
                 causes(opening.leakCauses()));
     }
 
-    private static void addHouse(TableBuilder table, HouseResult house, Method method) {
+    private static void addHouse(TableBuilder table, HouseChoice choice, Method method) {
+        HouseResult house = choice.result();
         MethodResult result = house.method(method);
         Summary labour = result.labourHours();
         Summary material = result.materialUsd();
@@ -124,9 +130,21 @@ public final class ResultTables {
                 horizon.p10(),
                 horizon.p50(),
                 horizon.p90(),
-                house.preferred() == method ? "yes" : "no",
+                yesNo(house.preferred() == method),
                 house.preferredProbability(method),
-                String.join(";", result.flags()));
+                String.join(";", result.flags()),
+                choice.wherever().get(method).horizonCostUsd(),
+                limits(choice.closed(method)),
+                choice.family().single().map(one -> yesNo(one == method)).orElse("part"),
+                yesNo(choice.shop() == method));
+    }
+
+    private static String yesNo(boolean yes) {
+        return yes ? "yes" : "no";
+    }
+
+    private static String limits(Set<Limit> limits) {
+        return limits.stream().map(Limit::word).collect(Collectors.joining(";"));
     }
 
     private static String causes(List<OpeningResult.LeakCause> causes) {

@@ -12,7 +12,6 @@ import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
-import weatherlap.sim.run.Results;
 
 /**
  * The comparison for the whole portfolio and for each segment of it.
@@ -22,13 +21,6 @@ import weatherlap.sim.run.Results;
 public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
     public Segments {
         bySegment = java.util.Collections.unmodifiableMap(new EnumMap<>(bySegment));
-    }
-
-    /** Sums a portfolio up. */
-    public static Segments of(Results results) {
-        Sum sum = new Sum();
-        results.houses().forEach(sum::add);
-        return sum.segments();
     }
 
     /** Adds up while a portfolio is walked through. */

@@ -53,7 +53,7 @@ class SchemasTest {
         assertThat(Schemas.HOUSES.names())
                 .containsSubsequence(
                         "cost_usd_mean", "cost_usd_p10", "cost_usd_p50", "cost_usd_p90", "leak_probability")
-                .hasSize(31);
+                .hasSize(35);
         assertThat(Schemas.OPENINGS.names()).hasSize(30);
     }
 }

@@ -7,15 +7,21 @@ import static weatherlap.analysis.tables.HandmadeResults.house;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.analysis.plan.MadeHouses;
+import weatherlap.analysis.plan.MadeHouses.Terms;
+import weatherlap.analysis.plan.MadeHouses.Wall;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.Cladding;
-import weatherlap.sim.run.Results;
+import weatherlap.sim.house.FrameCondition;
+import weatherlap.sim.run.HouseResult;
 
 class AnswerTest {
     /** By draw, the portfolio's difference is -100, 300, -400, -200: full-flange is cheaper in three of four draws. */
-    private final Answer answer = Answer.of(HandmadeResults.of(
-            house("a", Cladding.VINYL_SIDING, 0, -200, 0, -500, -300),
-            house("b", Cladding.VINYL_SIDING, 0, 100, 300, 100, 100)));
+    private final Answer answer = HandmadeResults.compared(
+                    house("a", Cladding.VINYL_SIDING, 0, -200, 0, -500, -300),
+                    house("b", Cladding.VINYL_SIDING, 0, 100, 300, 100, 100))
+            .answer();
 
     @Test
     void theDefaultIsTheMethodThatCostsThePortfolioLess() {
@@ -31,6 +37,25 @@ class AnswerTest {
         assertThat(answer.savedByDepartingUsd()).isEqualTo(150, within(1e-9));
     }
 
+    /** The insert would save 400 all over at both houses; at one a rotten frame closes it at a wall, and the other wall is all it saves. */
+    @Test
+    void aHouseDepartsAsFarAsLimitsLetIt() {
+        Terms terms = new Terms(10, 300);
+        Comparison.Sum sum = new Comparison.Sum(2, 3);
+        Wall rotten = new Wall(0, 1300, 900, FrameCondition.ROTTEN, List.of());
+        for (HouseResult house : List.of(
+                MadeHouses.house("default", terms, terms, Wall.sound(0, 1000, 5000)),
+                MadeHouses.house("held back", terms, terms, rotten),
+                MadeHouses.house("departs", terms, terms, rotten, Wall.sound(24, 1300, 900)))) {
+            sum.add(HouseChoice.of(house, 1));
+        }
+        Answer limited = sum.comparison().answer();
+        assertThat(limited.cheaper()).isEqualTo(Method.FULL_FLANGE);
+        assertThat(limited.departures()).isEqualTo(1);
+        assertThat(limited.savedByDepartingUsd()).isEqualTo(2600 - (1300 + 900 + 60 * 0.5 + 40 * 0.5), within(1e-9));
+        assertThat(limited.heldBack()).isEqualTo(1);
+    }
+
     @Test
     void meansAreOfAHouse() {
         Answer.PerHouse insert = answer.of(Method.INSERT);
@@ -42,6 +67,6 @@ class AnswerTest {
 
     @Test
     void aPortfolioWithoutHousesHasNoAnswer() {
-        assertThatThrownBy(() -> Answer.of(new Results(List.of(), 4))).hasMessageContaining("must hold a house");
+        assertThatThrownBy(() -> new Comparison.Sum(4, 0).comparison()).hasMessageContaining("must hold a house");
     }
 }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.Barrier;
@@ -29,16 +31,17 @@ import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.OpeningResult;
-import weatherlap.sim.run.Results;
 import weatherlap.sim.run.Summary;
 
 /** Results made by hand, with numbers small enough to add up in the head. */
-public final class HandmadeResults {
+final class HandmadeResults {
     private HandmadeResults() {}
 
-    /** Houses of one wall each. */
-    public static Results of(HouseResult... houses) {
-        return new Results(List.of(houses), houses[0].horizonDifferenceUsd().length);
+    /** Houses of one wall each and as many draws as the first, for a family that minds no risk. */
+    static Comparison compared(HouseResult... houses) {
+        Comparison.Sum sum = new Comparison.Sum(houses[0].horizonDifferenceUsd().length, houses.length);
+        Stream.of(houses).map(house -> HouseChoice.of(house, 1)).forEach(sum::add);
+        return sum.comparison();
     }
 
     /**
@@ -46,7 +49,7 @@ public final class HandmadeResults {
      *
      * @param difference horizon cost, full-flange less insert, by draw; an insert costs 10 000 in each
      */
-    public static HouseResult house(String id, Cladding cladding, double bearingDeg, double... difference) {
+    static HouseResult house(String id, Cladding cladding, double bearingDeg, double... difference) {
         double mean = Arrays.stream(difference).average().orElseThrow();
         Map<Method, MethodResult> methods = new EnumMap<>(Method.class);
         List<ElevationResult> walls = new ArrayList<>();
@@ -148,6 +151,7 @@ public final class HandmadeResults {
                 full ? 2 : 1,
                 exactly(500),
                 full ? 2000 : 1000,
+                full ? 200 : 100,
                 exactly(full ? 1200 : 700),
                 Map.of("labour", full ? 700.0 : 200.0, "material", 500.0),
                 full ? 900 : 450,

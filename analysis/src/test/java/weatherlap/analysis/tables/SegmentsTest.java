@@ -11,14 +11,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.Cladding;
-import weatherlap.sim.run.Results;
 
 class SegmentsTest {
-    private final Results results = HandmadeResults.of(
+    private final Comparison compared = HandmadeResults.compared(
             house("a", Cladding.VINYL_SIDING, 350, -200),
             house("b", Cladding.VINYL_SIDING, 10, 100),
             house("c", Cladding.STUCCO, 180, 400));
-    private final Segments segments = Segments.of(results);
+    private final Segments segments = compared.segments();
 
     @Test
     void sumsUpEachSegment() {
@@ -55,9 +54,9 @@ class SegmentsTest {
     @Test
     void tablesHaveARowForEachMethod() {
         assertThat(segments.table().rows()).isEqualTo(2 * (1 + 2 + 1 + 1 + 2 + 1));
-        assertThat(ResultTables.houses(results).rows()).isEqualTo(6);
-        assertThat(ResultTables.elevations(results).rows()).isEqualTo(6);
-        ResultTable openings = ResultTables.openings(results);
+        assertThat(ResultTables.houses(compared.shown()).rows()).isEqualTo(6);
+        assertThat(ResultTables.elevations(compared.shown()).rows()).isEqualTo(6);
+        ResultTable openings = ResultTables.openings(compared.results().houses());
         assertThat(openings.text(1, "leak_causes")).isEqualTo("f1 0.1200");
         assertThat(openings.text(1, "code_flags")).isEqualTo("egress");
         assertThat(openings.number(1, openings.schema().column("glass_lost_pct")))

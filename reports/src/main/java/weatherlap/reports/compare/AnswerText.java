@@ -115,14 +115,18 @@ final class AnswerText {
     }
 
     private static String departures(Answer answer) {
+        String other = answer.cheaper().other().inSentence();
+        String houses = Numbers.count(answer.houses(), "house", "houses");
+        String heldBack = answer.heldBack() == 0
+                ? ""
+                : " In " + answer.heldBack() + " of " + houses + " " + other
+                        + " alone would cost less, but a limit closes it: see the rule below.";
         if (answer.departures() == 0) {
-            return "No house of the portfolio does better with "
-                    + answer.cheaper().other().inSentence() + ".";
+            return "No house does better with " + other + " under the limits." + heldBack;
         }
-        return "Depart from it for " + answer.departures() + " of " + Numbers.count(answer.houses(), "house", "houses")
-                + ", where " + answer.cheaper().other().inSentence()
-                + " has the lower expected cost; that saves another "
+        return "Depart from it for " + answer.departures() + " of " + houses + ": there " + other
+                + ", at every wall that no limit closes to it, saves another "
                 + Words.usd(answer.savedByDepartingUsd() / answer.departures())
-                + " at each. Each is marked in the list of houses below.";
+                + " each." + heldBack + " The list of houses has the plan of each.";
     }
 }

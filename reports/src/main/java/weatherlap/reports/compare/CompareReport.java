@@ -61,9 +61,7 @@ public record CompareReport(
         ResultTable segments = comparison.segments().table();
         ResultTable rule = RuleTable.of(decision.study());
         folder.write(rule.schema().file(), Csv.of(rule));
-        folder.write(
-                "summary.json",
-                SummaryJson.of(comparison.answer(), segments, comparison.shown().draws()));
+        folder.write("summary.json", SummaryJson.of(comparison.answer(), segments, comparison.draws()));
         List<ResultTable> sheets = new ArrayList<>(List.of(rule, segments));
         sheets.addAll(ResultFiles.tables(comparison.shown()));
         folder.write("workbook.xlsx", WorkbookFile.of(about, sheets));
@@ -89,7 +87,7 @@ public record CompareReport(
 
     private ReportPage page() {
         Answer answer = comparison.answer();
-        Results results = comparison.shown();
+        Results results = comparison.results();
         Segments segments = comparison.segments();
         int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
         HouseViews houses = new HouseViews(years, simulator::look);
@@ -108,8 +106,8 @@ public record CompareReport(
                 AnswerText.keyFigures(answer, years),
                 figures,
                 SegmentViews.of(segments),
-                houses.entries(results),
-                houses.summary(results),
+                houses.entries(comparison.shown()),
+                houses.summary(comparison.shown()),
                 new Traces(simulator, ReportPictures.middleByPrice(results).house()).all(),
                 MethodText.METHOD,
                 MethodText.CAUTIONS,
@@ -128,13 +126,13 @@ public record CompareReport(
         return Numbers.count(answer.houses(), "house", "houses") + ", "
                 + Numbers.count(answer.openings(), "opening", "openings") + "; weather of " + climate + "; " + assumed
                 + "; "
-                + Numbers.count(comparison.shown().draws(), "draw", "draws") + " a house."
+                + Numbers.count(comparison.draws(), "draw", "draws") + " a house."
                 + (comparison.isSample() ? " " + sample() : "");
     }
 
     private String sample() {
         return "The rule, the pictures of single houses, the list of houses and the workbook rest on "
-                + Numbers.count(comparison.shown().houses().size(), "house", "houses")
+                + Numbers.count(comparison.shown().size(), "house", "houses")
                 + " spread evenly over the portfolio; all sums and the CSV tables hold every house.";
     }
 

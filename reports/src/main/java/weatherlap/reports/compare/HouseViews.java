@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.HouseEntry;
@@ -20,7 +22,6 @@ import weatherlap.sim.run.HouseLook;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.OpeningResult;
-import weatherlap.sim.run.Results;
 import weatherlap.sim.run.Summary;
 
 /** Houses as entries of the index and as rows of one table. */
@@ -34,23 +35,23 @@ final class HouseViews {
         this.look = look;
     }
 
-    List<HouseEntry> entries(Results results) {
-        List<HouseResult> houses = results.houses();
-        return IntStream.range(0, houses.size())
+    List<HouseEntry> entries(List<HouseChoice> choices) {
+        return IntStream.range(0, choices.size())
                 .parallel()
-                .mapToObj(h -> entry(houses.get(h), h + 1))
+                .mapToObj(h -> entry(choices.get(h), h + 1))
                 .toList();
     }
 
     /** One row a house. */
-    TableView summary(Results results) {
+    TableView summary(List<HouseChoice> choices) {
         TableView.Builder table = TableView.of("Each house wholly done by either method; costs over " + years
                         + " with the range of eight draws in ten; every opening is in openings.csv and in report.html")
                 .texts("house", "label")
                 .numbers("openings", "price, full-flange", "price, insert", "glass lost, full-flange", "insert")
                 .numbers("leak chance, full-flange", "insert", "cost, full-flange", "cost, insert")
-                .texts("preferred, share of draws");
-        for (HouseResult house : results.houses()) {
+                .texts("preferred, share of draws", "plan under the limits");
+        for (HouseChoice choice : choices) {
+            HouseResult house = choice.result();
             MethodResult full = house.method(Method.FULL_FLANGE);
             MethodResult insert = house.method(Method.INSERT);
             table.row(
@@ -66,24 +67,27 @@ final class HouseViews {
                     Words.usd(full.horizonCostUsd()),
                     Words.usd(insert.horizonCostUsd()),
                     Words.of(house.preferred()) + ", "
-                            + Words.percent(house.preferredProbability(house.preferred()), 0));
+                            + Words.percent(house.preferredProbability(house.preferred()), 0),
+                    PlanWords.word(choice));
         }
         return table.build();
     }
 
-    private HouseEntry entry(HouseResult result, int number) {
+    private HouseEntry entry(HouseChoice choice, int number) {
+        HouseResult result = choice.result();
         House house = result.house();
-        String facts =
-                escape(result) + Words.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
-                        + Numbers.count(house.storeys(), "storey", "storeys") + ", "
-                        + Numbers.count(house.openingCount(), "opening", "openings")
-                        + (house.leadSafe() ? "; lead-safe work presumed" : "") + ". "
-                        + LeakExplanation.verdict(
-                                result.method(Method.FULL_FLANGE).leakProbability(),
-                                result.method(Method.INSERT).leakProbability())
-                        + look.apply(result).map(worth -> " " + worth.inWords()).orElse("");
+        String facts = escape(result) + Words.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt()
+                + ", "
+                + Numbers.count(house.storeys(), "storey", "storeys") + ", "
+                + Numbers.count(house.openingCount(), "opening", "openings")
+                + (house.leadSafe() ? "; lead-safe work presumed" : "") + ". "
+                + LeakExplanation.verdict(
+                        result.method(Method.FULL_FLANGE).leakProbability(),
+                        result.method(Method.INSERT).leakProbability())
+                + PlanWords.sentences(choice).map(sentence -> " " + sentence).collect(Collectors.joining())
+                + look.apply(result).map(worth -> " " + worth.inWords()).orElse("");
         String words = (house.id() + " " + house.label() + " " + Words.of(house.cladding()) + " " + house.yearBuilt()
-                        + " " + house.yearBuilt() / 10 * 10 + "s " + Words.of(result.preferred()))
+                        + " " + house.yearBuilt() / 10 * 10 + "s " + PlanWords.word(choice))
                 .toLowerCase(Locale.ROOT);
         return new HouseEntry(
                 house.id(),
@@ -91,7 +95,7 @@ final class HouseViews {
                 "house-" + number,
                 words,
                 facts,
-                preferred(result),
+                PlanWords.line(choice),
                 houseTable(result),
                 openingTable(result));
     }
@@ -113,11 +117,6 @@ final class HouseViews {
         return lost.isEmpty()
                 ? ""
                 : Words.capital(String.join("; ", lost)) + ": confirm with the local building official. ";
-    }
-
-    private static String preferred(HouseResult house) {
-        return Words.of(house.preferred()) + " in " + Words.percent(house.preferredProbability(house.preferred()), 0)
-                + " of draws";
     }
 
     private TableView houseTable(HouseResult house) {

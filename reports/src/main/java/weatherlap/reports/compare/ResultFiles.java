@@ -8,12 +8,12 @@ import java.util.List;
 import weatherlap.analysis.columns.Schema;
 import weatherlap.analysis.columns.Schemas;
 import weatherlap.analysis.leaks.HouseLeakTable;
+import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.ResultTables;
 import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.sim.run.HouseResult;
-import weatherlap.sim.run.Results;
 
 /** The tables that hold every house, written while houses come. */
 public final class ResultFiles implements AutoCloseable {
@@ -23,12 +23,10 @@ public final class ResultFiles implements AutoCloseable {
     private final List<OutputStream> files = new ArrayList<>();
 
     /** Some houses in a row, and their rows of each file. */
-    public record Rows(List<HouseResult> houses, List<byte[]> texts) {
+    public record Rows(List<HouseChoice> choices, List<byte[]> texts) {
         /** Writes the rows in memory. */
-        public static Rows of(List<HouseResult> houses, int draws) {
-            return new Rows(
-                    houses,
-                    tables(new Results(houses, draws)).stream().map(Csv::rows).toList());
+        public static Rows of(List<HouseChoice> choices) {
+            return new Rows(choices, tables(choices).stream().map(Csv::rows).toList());
         }
     }
 
@@ -47,12 +45,13 @@ public final class ResultFiles implements AutoCloseable {
     }
 
     /** The tables of some houses, one for each file. */
-    static List<ResultTable> tables(Results results) {
+    static List<ResultTable> tables(List<HouseChoice> choices) {
+        List<HouseResult> houses = choices.stream().map(HouseChoice::result).toList();
         return List.of(
-                ResultTables.houses(results),
-                ResultTables.elevations(results),
-                ResultTables.openings(results),
-                HouseLeakTable.of(results.houses()));
+                ResultTables.houses(choices),
+                ResultTables.elevations(choices),
+                ResultTables.openings(houses),
+                HouseLeakTable.of(houses));
     }
 
     /** Adds rows at the end of each file. */

@@ -32,6 +32,7 @@ final class SummaryJson {
         json.put("default_saves_usd_per_house", saved);
         json.put("houses_that_depart", answer.departures());
         json.put("departing_saves_usd", usd(answer.savedByDepartingUsd()));
+        json.put("houses_held_back_by_limits", answer.heldBack());
         Map<String, Object> methods = new LinkedHashMap<>();
         for (Method method : Method.values()) {
             methods.put(method.word(), perHouse(answer.of(method)));

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import weatherlap.analysis.choice.Decision;
+import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.tables.Comparison;
 import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.datasets.portfolio.SortedPortfolio;
@@ -26,6 +27,7 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
+import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -70,7 +72,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
                     inputs.name(),
                     comparison,
                     simulator,
-                    Decision.of(comparison.shown(), simulator::takeoff, assumptions.scenario()),
+                    Decision.of(comparison.shown(), assumptions.scenario()),
                     assumptions,
                     inputs.climate().name(),
                     inputs.assumed(),
@@ -116,17 +118,22 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
             Simulator simulator, Iterator<House> houses, int count, OutputFolder folder, Messages messages)
             throws IOException {
         Comparison.Sum sum = new Comparison.Sum(simulator.draws(), count);
+        double riskLimit = simulator.assumptions().scenario().value(Scalar.RISK_LIMIT);
         try (ResultFiles files = new ResultFiles(folder);
                 Messages.Progress progress = messages.progress("houses", count)) {
-            simulator.run(houses, threads, results -> Rows.of(results, simulator.draws()), rows -> {
+            simulator.run(houses, threads, results -> Rows.of(choices(results, riskLimit)), rows -> {
                 files.add(rows);
-                rows.houses().forEach(house -> {
-                    sum.add(house);
+                rows.choices().forEach(choice -> {
+                    sum.add(choice);
                     progress.step();
                 });
             });
         }
         return sum;
+    }
+
+    private static List<HouseChoice> choices(List<HouseResult> results, double riskLimit) {
+        return results.stream().map(result -> HouseChoice.of(result, riskLimit)).toList();
     }
 
     /** What decides the result beside the input files; threads do not. */

@@ -8,7 +8,7 @@ package weatherlap.reports.page;
  * @param anchor of its rows in the page; letters and digits
  * @param words what the search looks through, in small letters
  * @param facts year, cladding and the like, in a line
- * @param preferred the method with the lower expected cost, as text
+ * @param plan the method to take, as text
  * @param houseTable both methods side by side
  * @param openings each opening, both methods
  */
@@ -18,6 +18,6 @@ public record HouseEntry(
         String anchor,
         String words,
         String facts,
-        String preferred,
+        String plan,
         TableView houseTable,
         TableView openings) {}

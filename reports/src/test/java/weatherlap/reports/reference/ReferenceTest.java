@@ -144,7 +144,8 @@ class ReferenceTest {
         List<String> one = Stream.concat(changes.stream(), Stream.of("draws=1")).toList();
         Inputs inputs =
                 Inputs.read(new InputPaths(Optional.of(portfolio), Optional.empty(), Optional.of(climate), one));
-        ResultTable table = ResultTables.openings(inputs.simulator().run(inputs.portfolio(), 1));
+        ResultTable table = ResultTables.openings(
+                inputs.simulator().run(inputs.portfolio(), 1).houses());
         List<Column> columns = table.schema().columns().stream()
                 .filter(column -> !column.name().equals("leak_causes"))
                 .toList();

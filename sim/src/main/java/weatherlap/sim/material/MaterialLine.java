@@ -69,11 +69,19 @@ public record MaterialLine(Material item, List<Double> openings, double shared) 
 
     /** The rest of the last package. */
     public Amount remainderAmount() {
-        double rest = packages() - inPackages(driverQuantity());
         return Amount.product(
                 item.tradeName() + ", rest of the last package",
                 "USD",
-                List.of(Amount.given("packages", rest, "packages"), pricePerPackage()));
+                List.of(Amount.given("packages", remainderPackages(), "packages"), pricePerPackage()));
+    }
+
+    /** Expected price of the rest of the last package, USD: the value of {@link #remainderAmount}. */
+    public double remainderUsd() {
+        return remainderPackages() * item.price().mean();
+    }
+
+    private double remainderPackages() {
+        return packages() - inPackages(driverQuantity());
     }
 
     private Amount shareOf(double quantity) {

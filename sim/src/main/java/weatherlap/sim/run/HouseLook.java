@@ -117,6 +117,12 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
 
     /** In words, for people. */
     public String inWords() {
+        if (Math.round(value.gainUsd()) == 0) {
+            return String.format(
+                    Locale.ROOT,
+                    "Opening up one window before deciding costs about %.0f USD and would hardly change the choice (by judgement).",
+                    value.priceUsd());
+        }
         return String.format(
                 Locale.ROOT,
                 "Opening up one window before deciding costs about %.0f USD and is expected to save about %.0f USD, most by showing"

@@ -161,6 +161,7 @@ final class HouseSummary {
                 draws.weights().crewDays(),
                 Summary.of(expected.materialUsd(), draws.materialUsd()),
                 draws.priceUsd(),
+                draws.pricing().priceUsd(draws.takeoff().work().setupCost()),
                 Summary.of(draws.pricing().fullCostUsd(draws.priceUsd(), expected), draws.costUsd()),
                 costParts(expected),
                 draws.pricing().grossProfitUsd(draws.priceUsd(), expected),

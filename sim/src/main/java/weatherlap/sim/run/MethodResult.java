@@ -15,6 +15,7 @@ import weatherlap.sim.assumptions.Method;
  * @param crewDays working days of the crew
  * @param materialUsd whole packages, units, permit and disposal, USD
  * @param priceUsd quoted from the mean cost
+ * @param setupUsd the part of the price that one opening would bear as well as all: work once a house, the rest of opened packages
  * @param costUsd what the job costs the shop: labour, material, overhead, callbacks and service
  * @param costParts mean of each part of the cost, USD, by name in a fixed order
  * @param grossProfitUsd expected price less direct cost and service; overhead is paid out of it
@@ -34,6 +35,7 @@ public record MethodResult(
         int crewDays,
         Summary materialUsd,
         double priceUsd,
+        double setupUsd,
         Summary costUsd,
         Map<String, Double> costParts,
         double grossProfitUsd,

@@ -236,6 +236,19 @@ public record WorkTakeoff(
                 personHours / scenario.whole(Scalar.CREW_SIZE));
     }
 
+    /**
+     * What the method is expected to cost the shop at this house however few of the openings are done by it: the work once a house and
+     * the rest of each last package. The permit is the house's, whatever the method.
+     */
+    public JobCost setupCost() {
+        double personHours = Units.minutesToHours(LabourLine.meanMinutes(jobLines));
+        return new JobCost(
+                personHours * personHour().value(),
+                materials.stream().mapToDouble(MaterialLine::remainderUsd).sum(),
+                0,
+                personHours / assumptions.scenario().whole(Scalar.CREW_SIZE));
+    }
+
     /** Expected gross profit for each day the crew is at the house, USD. */
     public double grossProfitPerCrewDayUsd(double callbacks) {
         Pricing pricing = Pricing.of(assumptions.scenario());

@@ -1,6 +1,8 @@
-package weatherlap.analysis.choice;
+package weatherlap.analysis.plan;
 
-/** Why a method is closed. */
+import java.util.Locale;
+
+/** Why a method is closed at a wall. */
 public enum Limit {
     ESCAPE_LOST("an escape opening would be lost"),
     ROTTEN_FRAME("a rotten frame cannot keep an insert"),
@@ -11,6 +13,11 @@ public enum Limit {
 
     Limit(String words) {
         this.words = words;
+    }
+
+    /** As tables have it. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
     }
 
     public String words() {

@@ -1,4 +1,4 @@
-package weatherlap.analysis.choice;
+package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,8 +31,11 @@ import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.OpeningResult;
 import weatherlap.sim.run.Summary;
 
-/** Houses with one window a wall whose costs are written down, not simulated. All invented. */
-final class MadeHouses {
+/**
+ * Houses with one window a wall whose costs are written down, not simulated: the set-up of the full flange is 60 USD, that of the insert 40.
+ * All invented.
+ */
+public final class MadeHouses {
     private MadeHouses() {}
 
     /**
@@ -42,17 +45,18 @@ final class MadeHouses {
      * @param insertUsd likewise with the insert
      * @param flags of the insert's code checks
      */
-    record Wall(double overhangIn, double flangeUsd, double insertUsd, FrameCondition frame, List<String> flags) {
-        static Wall sound(double overhangIn, double flangeUsd, double insertUsd) {
+    public record Wall(
+            double overhangIn, double flangeUsd, double insertUsd, FrameCondition frame, List<String> flags) {
+        public static Wall sound(double overhangIn, double flangeUsd, double insertUsd) {
             return new Wall(overhangIn, flangeUsd, insertUsd, FrameCondition.SOUND, List.of());
         }
     }
 
     /** What a method does to a house beside its cost. */
-    record Terms(double leakPercent, double grossProfitUsd) {}
+    public record Terms(double leakPercent, double grossProfitUsd) {}
 
     /** A house of one storey whose draws are the mean difference − 10 and + 10. */
-    static HouseResult house(String id, Terms flange, Terms insert, Wall... walls) {
+    public static HouseResult house(String id, Terms flange, Terms insert, Wall... walls) {
         List<Elevation> elevations = new ArrayList<>();
         List<ElevationResult> wallResults = new ArrayList<>();
         List<OpeningResult> openings = new ArrayList<>();
@@ -121,7 +125,7 @@ final class MadeHouses {
                 List.of(opening));
     }
 
-    private static OpeningResult opening(String wall, Method method, List<String> flags) {
+    static OpeningResult opening(String wall, Method method, List<String> flags) {
         Summary none = new Summary(0, 0, 0, 0);
         OpeningExposure dry = new OpeningExposure(0, 0, 0, Map.of(Joint.HEAD, 0.0), 0, 0);
         return new OpeningResult(
@@ -141,6 +145,7 @@ final class MadeHouses {
                 1,
                 none,
                 1000,
+                method == Method.FULL_FLANGE ? 60 : 40,
                 none,
                 Map.of(),
                 terms.grossProfitUsd,

@@ -1,4 +1,4 @@
-package weatherlap.analysis.choice;
+package weatherlap.analysis.plan;
 
 import java.util.Map;
 import weatherlap.sim.assumptions.Method;
@@ -13,12 +13,12 @@ import weatherlap.sim.run.HouseResult;
  * </pre>
  *
  * A share of a wall carries the fraction f of the method's set-up; one method alone carries all of it.
- *
- * @param setupUsd by method
  */
-record PlanCost(HouseResult result, Map<Method, Double> setupUsd) {
+final class PlanCost {
+    private PlanCost() {}
 
-    Plan plan(Map<String, Method> byElevation) {
+    /** @param byElevation a method for every wall with openings */
+    static Plan plan(HouseResult result, Map<String, Method> byElevation) {
         double cost = 0;
         for (Method method : Method.values()) {
             double own = 0;
@@ -30,7 +30,8 @@ record PlanCost(HouseResult result, Map<Method, Double> setupUsd) {
                 }
             }
             if (byElevation.containsValue(method)) {
-                cost += own + (all == 0 ? 0 : 1 - own / all) * setupUsd.get(method);
+                cost += own
+                        + (all == 0 ? 0 : 1 - own / all) * result.method(method).setupUsd();
             }
         }
         return new Plan(byElevation, cost);

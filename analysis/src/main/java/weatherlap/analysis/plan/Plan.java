@@ -1,4 +1,4 @@
-package weatherlap.analysis.choice;
+package weatherlap.analysis.plan;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -19,7 +19,7 @@ public record Plan(Map<String, Method> byElevation, double horizonCostUsd) {
     }
 
     /** The one method of the whole house; empty where it is mixed. */
-    Optional<Method> single() {
+    public Optional<Method> single() {
         Set<Method> used = Set.copyOf(byElevation.values());
         return used.size() == 1 ? Optional.of(used.iterator().next()) : Optional.empty();
     }
