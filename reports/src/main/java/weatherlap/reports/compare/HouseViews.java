@@ -45,11 +45,12 @@ final class HouseViews {
     /** One row a house. */
     TableView summary(List<HouseChoice> choices) {
         TableView.Builder table = TableView.of("Each house wholly done by either method; costs over " + years
-                        + " with the range of eight draws in ten; every opening is in openings.csv and in report.html")
+                        + " with the range of eight draws in ten. Plan: the family\u2019s cheapest under the limits, its walls in elevations.csv;"
+                        + " every opening is in openings.csv. All stand in report.html")
                 .texts("house", "label")
                 .numbers("openings", "price, full-flange", "price, insert", "glass lost, full-flange", "insert")
                 .numbers("leak chance, full-flange", "insert", "cost, full-flange", "cost, insert")
-                .texts("preferred, share of draws", "plan under the limits");
+                .texts("cheaper, share of draws", "plan");
         for (HouseChoice choice : choices) {
             HouseResult house = choice.result();
             MethodResult full = house.method(Method.FULL_FLANGE);
