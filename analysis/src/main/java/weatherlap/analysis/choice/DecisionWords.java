@@ -39,14 +39,15 @@ public final class DecisionWords {
                         words.interests(),
                         words.mixing())
                 .flatMap(List::stream)
+                .map(DecisionWords::typeset)
                 .toList();
     }
 
     private List<String> cost() {
         RuleScore rule = score("rule");
         return List.of(text(
-                "Followed, the rule costs %,.0f USD a house over the horizon, %,.0f more than the best choice for each house; always"
-                        + " full-flange costs %,.0f more, always insert %,.0f, each wherever no limit closes it. It departs from the best"
+                "Followed, the rule costs $%,.0f a house over the horizon, $%,.0f more than the best choice for each house; always"
+                        + " full-flange costs $%,.0f more, always insert $%,.0f, each wherever no limit closes it. It departs from the best"
                         + " choice in %.0f %% of the houses.",
                 rule.expectedHorizonCostUsd(),
                 rule.regretUsd(),
@@ -100,7 +101,7 @@ public final class DecisionWords {
         }
         return List.of(text(
                 "Houses where the family's cost and the shop's profit for a crew day point to different methods: %d of %d. There, by"
-                        + " the shop's method, the family would lose %,.0f USD over the horizon; by the family's, the shop would lose %,.0f USD"
+                        + " the shop's method, the family would lose $%,.0f over the horizon; by the family's, the shop would lose $%,.0f"
                         + " a crew day (means).",
                 parting,
                 decision.choices().size(),
@@ -114,7 +115,7 @@ public final class DecisionWords {
         return mixed == 0
                 ? List.of()
                 : List.of(text(
-                        "Houses where it pays to mix the methods wall by wall, second set-up paid: %d of %d, by %,.0f USD each on average.",
+                        "Houses where it pays to mix the methods wall by wall, second set-up paid: %d of %d, by $%,.0f each on average.",
                         mixed, decision.choices().size(), mean(pays, HouseChoice::mixingSavesUsd)));
     }
 
@@ -138,8 +139,11 @@ public final class DecisionWords {
     }
 
     private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values)
-                .replaceAll("(?<=\\d),(?=\\d{3})", "\u202f")
+        return String.format(Locale.ROOT, format, values);
+    }
+
+    private static String typeset(String text) {
+        return text.replaceAll("(?<=\\d),(?=\\d{3})", "\u202f")
                 .replace(" %", "\u202f%")
                 .replace('\'', '\u2019');
     }

@@ -88,13 +88,13 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
         if (chosen.equals(least)) {
             return String.format(
                     Locale.ROOT,
-                    "On houses held out, no longer rule does better: %s costs %.0f USD a house more than the best choice.",
+                    "On houses held out, no longer rule does better: %s costs $%,.0f a house more than the best choice.",
                     asked(rule),
                     chosen.heldOutRegretUsd);
         }
         return String.format(
                 Locale.ROOT,
-                "On houses held out, %s saves %.0f USD a house more than %s, with a standard error of %.0f: within the noise, so the shorter is"
+                "On houses held out, %s saves $%,.0f a house more than %s, with a standard error of $%,.0f: within the noise, so the shorter is"
                         + " preferred.",
                 asked(least.rule),
                 chosen.excessUsd,
@@ -113,8 +113,8 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
                 .min(Comparator.comparingDouble(Length::heldOutRegretUsd))
                 .map(length -> String.format(
                         Locale.ROOT,
-                        "By %s the best rule is: %s On the houses it was made from it would save %,.0f USD a house, on houses held out"
-                                + " it %s %,.0f: more houses are needed to trust it.",
+                        "By %s the best rule is: %s On the houses it was made from it would save $%,.0f a house, on houses held out"
+                                + " it %s $%,.0f: more houses are needed to trust it.",
                         asked(length.rule),
                         String.join(" ", length.rule.lines()),
                         chosen.regretUsd - length.regretUsd,

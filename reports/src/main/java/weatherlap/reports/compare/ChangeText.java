@@ -41,9 +41,9 @@ final class ChangeText {
                         : "Leaks: no cost of mending a leak turns the answer.");
         lines.add(
                 points.glassFactor().isPresent()
-                        ? "Glass: if a square foot of glass were worth "
+                        ? "Glass: if a square foot of glass were worth $"
                                 + Words.number(glassUsd() * points.glassFactor().getAsDouble(), 2)
-                                + " USD a year rather than the "
+                                + " a year rather than the $"
                                 + Words.number(glassUsd(), 2)
                                 + " assumed, they would be even; " + aheadAbove(points.glassGapUsd()) + "."
                         : "Glass: no worth of glass turns the answer.");

@@ -120,12 +120,12 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
         if (Math.round(value.gainUsd()) == 0) {
             return String.format(
                     Locale.ROOT,
-                    "Opening up one window before deciding costs about %.0f USD and would hardly change the choice (by judgement).",
+                    "Opening up one window before deciding costs about $%.0f and would hardly change the choice (by judgement).",
                     value.priceUsd());
         }
         return String.format(
                 Locale.ROOT,
-                "Opening up one window before deciding costs about %.0f USD and is expected to save about %.0f USD, most by showing"
+                "Opening up one window before deciding costs about $%.0f and is expected to save about $%.0f, most by showing"
                         + " this: %s. It %s (by judgement).",
                 value.priceUsd(),
                 value.gainUsd(),
