@@ -3,6 +3,7 @@ package weatherlap.reports.jobs;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
+import weatherlap.reports.output.SafeName;
 import weatherlap.reports.output.Version;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
@@ -108,6 +110,9 @@ public record BreakEvenSearch(
                     () -> problems.add("--vary: \"" + name + "\" is neither a scalar nor table/row"
                             + Nearest.hint(name, known) + "; weatherlap breakeven --help tells how names are made"));
         }
+        if (new HashSet<>(names).size() < names.size()) {
+            problems.add("--vary: \"" + names.get(0) + "\" stands twice; a map is of two");
+        }
         if (problems.isEmpty()) {
             Factor.Span span = span(factors.get(0));
             if (!(span.low() < span.high())
@@ -168,7 +173,7 @@ public record BreakEvenSearch(
     }
 
     private static String chart(Factor factor) {
-        return factor.name().replace('/', '-');
+        return SafeName.of(factor.name().replace('/', '-'));
     }
 
     private static Spread spread(Crossing crossing) {
