@@ -15,6 +15,7 @@ import weatherlap.datasets.climate.Climate;
 import weatherlap.datasets.climate.ClimateReader;
 import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.portfolio.DemoPortfolio;
+import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
@@ -44,8 +45,6 @@ public record Inputs(
         HourlyWeather climate,
         List<String> warnings,
         SortedMap<String, String> checksums) {
-
-    static final List<String> PORTFOLIO_FILES = List.of("houses.csv", "elevations.csv", "openings.csv");
 
     private static final String DEMO = "Drizzlewick, an invented town";
 
@@ -153,7 +152,7 @@ public record Inputs(
         SortedMap<String, String> sums = new TreeMap<>();
         try {
             if (paths.portfolio().isPresent()) {
-                for (String file : PORTFOLIO_FILES) {
+                for (String file : PortfolioTables.FILES) {
                     sums.put(
                             "portfolio/" + file,
                             Checksum.of(paths.portfolio().get().resolve(file)));
@@ -192,7 +191,7 @@ public record Inputs(
     }
 
     private static boolean holdsNoTable(Path folder) {
-        return PORTFOLIO_FILES.stream().noneMatch(file -> Files.exists(folder.resolve(file)));
+        return PortfolioTables.FILES.stream().noneMatch(file -> Files.exists(folder.resolve(file)));
     }
 
     /** Collects problems over several files. */
