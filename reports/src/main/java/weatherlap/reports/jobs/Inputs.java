@@ -120,15 +120,23 @@ public record Inputs(
         return "assumptions as bundled" + (own.isEmpty() ? "" : " but for " + String.join(", ", own));
     }
 
+    Scenario scenario() {
+        return assumptions.assumptions().scenario();
+    }
+
+    /** Seed of the scenario. */
+    long seed() {
+        return (long) scenario().value(Scalar.SEED);
+    }
+
     /** A simulator of these assumptions and this weather, with the draws and the seed of the scenario. */
     public Simulator simulator() {
-        Scenario scenario = assumptions.assumptions().scenario();
         return new Simulator(
                 assumptions.assumptions(),
-                RainClimate.of(climate, scenario),
-                scenario.choice(Choice.SAMPLING, Sampling.class),
-                scenario.whole(Scalar.DRAWS),
-                (long) scenario.value(Scalar.SEED));
+                RainClimate.of(climate, scenario()),
+                scenario().choice(Choice.SAMPLING, Sampling.class),
+                scenario().whole(Scalar.DRAWS),
+                seed());
     }
 
     private static <T> Loaded<T> loaded(T value) {

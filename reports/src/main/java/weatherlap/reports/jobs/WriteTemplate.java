@@ -1,7 +1,6 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -24,7 +23,7 @@ public record WriteTemplate(OutputRequest output) {
                 folder.write(table.file(), Content.of(TemplatePortfolio.bytes(table.file())));
             }
             folder.write("NOTES.txt", Content.of(TemplatePortfolio.bytes("NOTES.txt")));
-            folder.write("columns.csv", Content.of(columns().getBytes(StandardCharsets.UTF_8)));
+            folder.write("columns.csv", Content.of(columns()));
             folder.commit(new RunRecord(Version.current(), "generate", Map.of("template", true), new TreeMap<>()));
         }
         messages.note("three tables with one made-up house are in " + output.folder()
