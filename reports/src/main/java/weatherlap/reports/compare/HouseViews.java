@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.HouseEntry;
@@ -74,7 +75,7 @@ final class HouseViews {
     private HouseEntry entry(HouseResult result, int number) {
         House house = result.house();
         String facts =
-                escape(result) + Words.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
+                escape(result) + InWords.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
                         + Numbers.count(house.storeys(), "storey", "storeys") + ", "
                         + Numbers.count(house.openingCount(), "opening", "openings")
                         + (house.leadSafe() ? "; lead-safe work presumed" : "") + ". "
@@ -112,7 +113,7 @@ final class HouseViews {
         }
         return lost.isEmpty()
                 ? ""
-                : Words.capital(String.join("; ", lost)) + ": confirm with the local building official. ";
+                : InWords.capital(String.join("; ", lost)) + ": confirm with the local building official. ";
     }
 
     private static String preferred(HouseResult house) {
@@ -219,7 +220,7 @@ final class HouseViews {
 
     /** Without zeros at the end: 31.25, 54. */
     private static String inches(double inches) {
-        return Numbers.plain(inches, 3).replaceAll("\\.?0+$", "");
+        return Numbers.trimmed(inches, 3);
     }
 
     private static String codeFlags(OpeningResult full, OpeningResult insert) {
