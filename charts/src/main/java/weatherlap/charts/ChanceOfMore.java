@@ -68,7 +68,7 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, O
     public String message() {
         return isEmpty()
                 ? "There are no simulated totals to show."
-                : Words.sentence(Words.clean(total)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
+                : InWords.capital(Words.clean(total)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
                         + sentence(MethodStyle.INSERT) + "."
                         + priceUsd.map(this::losses).orElse("");
     }

@@ -67,7 +67,7 @@ public record DriverIndices(String scope, String outcome, List<Driver> drivers) 
                 .map(d -> Words.clean(d.label()) + " (" + index(d.total()) + ", alone " + index(d.firstOrder()) + ")")
                 .toList();
         return "Of " + Numbers.count(drivers.size(), "assumption", "assumptions")
-                + ", those that explain most of the variance of " + Words.clean(outcome) + " are " + Words.list(first)
+                + ", those that explain most of the variance of " + Words.clean(outcome) + " are " + InWords.list(first)
                 + ".";
     }
 

@@ -67,7 +67,7 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
         long apart = houses.stream()
                 .filter(h -> h.usd().insert().high() < h.usd().fullFlange().low())
                 .count();
-        return Words.sentence(Words.clean(total)) + " of " + Numbers.count(houses.size(), "house", "houses") + ": "
+        return InWords.capital(Words.clean(total)) + " of " + Numbers.count(houses.size(), "house", "houses") + ": "
                 + sentence(MethodStyle.FULL_FLANGE) + "; " + sentence(MethodStyle.INSERT)
                 + ". In " + Numbers.plain(apart, 0)
                 + " of them the whole range of the insert lies below that of full-flange.";

@@ -56,7 +56,7 @@ public record LeakRose(String scope, String risk, List<Ray> rays) implements Pic
         if (rays.isEmpty()) {
             return "There are no walls to compare.";
         }
-        return Words.sentence(Words.clean(risk)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
+        return InWords.capital(Words.clean(risk)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
                 + sentence(MethodStyle.INSERT) + ".";
     }
 

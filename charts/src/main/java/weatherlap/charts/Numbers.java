@@ -23,6 +23,12 @@ public final class Numbers {
                 : NONE;
     }
 
+    /** At most so many decimals, without zeros at the end: 0.001, 12 345. */
+    public static String trimmed(double value, int decimals) {
+        String text = plain(value, decimals);
+        return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
+    }
+
     /** With a plus or minus sign unless it rounds to zero. */
     public static String signed(double value, int decimals) {
         return (value > 0 && !isZero(value, decimals) ? "+" : "") + plain(value, decimals);

@@ -16,14 +16,6 @@ public record Pen(Graphics2D graphics) {
         Words.draw(graphics, Words.fit(text, Theme.TITLE, widthPx), Theme.TITLE, Tone.INK, 0, Theme.TITLE_PX + 1.0, 0);
     }
 
-    public void strong(String text, Tone tone, double x, double y, double align) {
-        Words.draw(graphics, Words.clean(text), Theme.STRONG, tone, x, y, align);
-    }
-
-    public void text(String text, Tone tone, double x, double y, double align) {
-        Words.draw(graphics, Words.clean(text), Theme.TEXT, tone, x, y, align);
-    }
-
     public void small(String text, Tone tone, double x, double y, double align) {
         Words.draw(graphics, Words.clean(text), Theme.SMALL, tone, x, y, align);
     }
@@ -53,7 +45,7 @@ public record Pen(Graphics2D graphics) {
         return Words.clean(text);
     }
 
-    /** Text, cut with an ellipsis to a width in the type of {@link #text}. */
+    /** Text, cut with an ellipsis to a width in the type of text. */
     public static String fit(String text, double widthPx) {
         return Words.fit(text, Theme.TEXT, widthPx);
     }

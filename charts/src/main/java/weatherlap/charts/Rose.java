@@ -50,14 +50,6 @@ final class Rose {
         Ray lowest() {
             return rays.stream().min(Comparator.comparingDouble(Ray::value)).orElseThrow();
         }
-
-        double at(double bearingDeg) {
-            return rays.stream()
-                    .filter(ray -> ray.bearingDeg() == bearingDeg)
-                    .findFirst()
-                    .orElseThrow()
-                    .value();
-        }
     }
 
     static void draw(Graphics2D g, List<Curve> curves, NumberAxis axis, DoubleFunction<String> text, String unit) {
@@ -109,7 +101,11 @@ final class Rose {
             protected List<NumberTick> refreshAngleTicks() {
                 return IntStream.range(0, 8)
                         .mapToObj(i -> new NumberTick(
-                                i * 45.0, Compass.SHORT.get(i), calculateTextAnchor(i * 45.0), TextAnchor.CENTER, 0))
+                                i * 45.0,
+                                Compass.letters(i * 45.0),
+                                calculateTextAnchor(i * 45.0),
+                                TextAnchor.CENTER,
+                                0))
                         .toList();
             }
         };

@@ -84,12 +84,12 @@ public record Swings(String scope, String cost, double baseUsd, List<Swing> swin
                 .map(swing -> Words.clean(swing.label()))
                 .toList();
         return "With all assumptions at their likely values full-flange differs from the insert by "
-                + Numbers.signedUsd(baseUsd) + ". " + Words.sentence(Words.clean(widest.label()))
+                + Numbers.signedUsd(baseUsd) + ". " + InWords.capital(Words.clean(widest.label()))
                 + " moves that most, from " + Numbers.signedUsd(widest.atLowUsd()) + " to "
                 + Numbers.signedUsd(widest.atHighUsd()) + ". "
                 + (turning.isEmpty()
                         ? "No assumption alone changes which method costs less."
-                        : "Which method costs less changes with " + Words.list(turning) + ".");
+                        : "Which method costs less changes with " + InWords.list(turning) + ".");
     }
 
     NumberAxis axis() {

@@ -105,7 +105,7 @@ public record WallRose(List<Ray> rays, List<Double> walls) implements Picture {
             double bearing = Math.toRadians(90.0 * i);
             Words.draw(
                     g,
-                    Compass.SHORT.get(2 * i),
+                    Compass.letters(90.0 * i),
                     font,
                     Tone.INK,
                     middle + LETTER_PX * Math.sin(bearing),

@@ -7,7 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Text in pictures: cleaned of what XML or a line cannot hold, measured, shortened, broken into lines, joined. */
+/** Text in pictures: cleaned of what XML or a line cannot hold, measured, shortened, broken into lines. */
 final class Words {
 
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
@@ -82,19 +82,6 @@ final class Words {
             found = i;
         }
         return found;
-    }
-
-    /** One, two and three. */
-    static String list(List<String> words) {
-        int last = words.size() - 1;
-        return last < 1
-                ? String.join("", words)
-                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
-    }
-
-    /** With its first letter as a capital. */
-    static String sentence(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
     }
 
     /** The box that text takes when its baseline starts at (x, y). */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import weatherlap.charts.drawing.Piece;
 import weatherlap.charts.drawing.WallDrawing;
-import weatherlap.charts.drawing.WindowDrawing;
 import weatherlap.charts.drawing.WindowSketch;
 
 /** Invented windows and a wall for each drawing to scale. */
@@ -13,40 +12,29 @@ final class DrawingSamples {
     private DrawingSamples() {}
 
     static List<Picture> all() {
-        return List.of(window(), sketch(), wall());
-    }
-
-    static WindowDrawing window() {
-        return new WindowDrawing(
-                "Kitchen, north wall: 32 \u00d7 54 in. double hung",
-                view(0, 32, 54, 0.8, 1.6, 9.83, 0),
-                view(0, 31.5, 53.5, 1.2, 2.4, 8.47, 0.139),
-                new WindowDrawing.View(
-                        Stream.concat(
-                                        Stream.of(new Piece(Piece.Kind.OLD_FRAME, 0, 0, 32, 54)),
-                                        view(1.25, 29.5, 51.5, 1.2, 2.3, 7.44, 0.243).pieces().stream())
-                                .toList(),
-                        7.44,
-                        0.243));
+        return List.of(sketch(), wall());
     }
 
     /** A double hung unit in from the edges: frame, sash and two lites. */
-    private static WindowDrawing.View view(
-            double in, double width, double height, double frame, double sash, double glassFt2, double lost) {
+    private static WindowSketch.View view(
+            double in, double width, double height, double frame, double sash, double glassFt2) {
         double lite = (height - 2 * frame - 3 * sash) / 2;
         double wide = width - 2 * (frame + sash);
-        return new WindowDrawing.View(
+        return new WindowSketch.View(
                 List.of(
                         new Piece(Piece.Kind.FRAME, in, in, width, height),
                         new Piece(Piece.Kind.SASH, in + frame, in + frame, width - 2 * frame, height - 2 * frame),
                         new Piece(Piece.Kind.GLASS, in + frame + sash, in + frame + sash, wide, lite),
                         new Piece(Piece.Kind.GLASS, in + frame + sash, in + frame + 2 * sash + lite, wide, lite)),
-                glassFt2,
-                lost);
+                glassFt2);
     }
 
     static WindowSketch sketch() {
-        return new WindowSketch("Window A, insert", window().insert(), 2);
+        WindowSketch.View unit = view(1.25, 29.5, 51.5, 1.2, 2.3, 7.44);
+        Piece oldFrame = new Piece(Piece.Kind.OLD_FRAME, 0, 0, 32, 54);
+        WindowSketch.View insert = new WindowSketch.View(
+                Stream.concat(Stream.of(oldFrame), unit.pieces().stream()).toList(), unit.glassFt2());
+        return new WindowSketch("Window A, insert", insert, 2);
     }
 
     static WallDrawing wall() {

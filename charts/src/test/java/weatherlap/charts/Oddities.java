@@ -6,7 +6,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weatherlap.charts.drawing.Piece;
 import weatherlap.charts.drawing.WallDrawing;
-import weatherlap.charts.drawing.WindowDrawing;
 import weatherlap.charts.drawing.WindowSketch;
 
 /** Data that come seldom and break pictures: none, one, far too large, labels that are an attack or have no end. */
@@ -165,13 +164,14 @@ final class Oddities {
 
     private static List<Picture> drawings() {
         return List.of(
-                new WindowSketch(HOSTILE, new WindowDrawing.View(List.of(), 0, 1), 1),
+                new WindowSketch(HOSTILE, new WindowSketch.View(List.of(), 0), 1),
                 new WindowSketch(
                         UNBROKEN,
-                        new WindowDrawing.View(List.of(new Piece(Piece.Kind.GLASS, -500, -500, 1000, 0.01)), 0.07, 0),
+                        new WindowSketch.View(List.of(new Piece(Piece.Kind.GLASS, -500, -500, 1000, 0.01)), 0.07),
                         0.001),
-                new WindowDrawing(HOSTILE, window(144, 8), window(0, 0), new WindowDrawing.View(List.of(), 0, 1)),
-                new WindowDrawing(UNBROKEN, window(8, 144), window(7.5, 143.9375), window(6, 100)),
+                new WindowSketch(ENDLESS, window(144, 8), 1),
+                new WindowSketch(HOSTILE, window(0, 0), 1),
+                new WindowSketch(UNBROKEN, window(7.5, 143.9375), 1),
                 new WallDrawing("bare", 120, 100, List.of(), List.of()),
                 new WallDrawing(
                         ENDLESS,
@@ -185,9 +185,9 @@ final class Oddities {
                                 new WallDrawing.Opening(ENDLESS, 700, 100, 80, 40))));
     }
 
-    private static WindowDrawing.View window(double widthIn, double heightIn) {
-        return new WindowDrawing.View(
-                List.of(new Piece(Piece.Kind.GLASS, -3, 2, widthIn, heightIn)), widthIn * heightIn / 144, -0.1);
+    private static WindowSketch.View window(double widthIn, double heightIn) {
+        return new WindowSketch.View(
+                List.of(new Piece(Piece.Kind.GLASS, -3, 2, widthIn, heightIn)), widthIn * heightIn / 144);
     }
 
     private static HouseTotals.House house(String label, double fullFlange, double insert) {

@@ -19,14 +19,6 @@ record Sketch(Graphics2D graphics, double pxPerIn) {
         new Pen(graphics).title(text, widthPx);
     }
 
-    void strong(String text, Tone tone, double x, double y, double align) {
-        new Pen(graphics).strong(text, tone, x, y, align);
-    }
-
-    void text(String text, Tone tone, double x, double y, double align) {
-        new Pen(graphics).text(text, tone, x, y, align);
-    }
-
     void small(String text, Tone tone, double x, double y, double align) {
         new Pen(graphics).small(text, tone, x, y, align);
     }

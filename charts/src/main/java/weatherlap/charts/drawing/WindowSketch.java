@@ -1,7 +1,9 @@
 package weatherlap.charts.drawing;
 
 import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
+import java.util.List;
 import weatherlap.charts.Numbers;
 import weatherlap.charts.Picture;
 import weatherlap.charts.Tone;
@@ -14,7 +16,36 @@ import weatherlap.sim.Check;
  * @param view the window; without pieces where it cannot be built
  * @param pxPerIn scale, CSS px an inch
  */
-public record WindowSketch(String label, WindowDrawing.View view, double pxPerIn) implements Picture {
+public record WindowSketch(String label, View view, double pxPerIn) implements Picture {
+    /**
+     * A window as it is seen square on from outside.
+     *
+     * @param pieces cover the window; none where it cannot be built
+     * @param glassFt2 visible glass, ft²
+     */
+    public record View(List<Piece> pieces, double glassFt2) {
+        public View {
+            pieces = List.copyOf(pieces);
+            Check.notNegative("glass", glassFt2);
+        }
+
+        double widthIn() {
+            return pieces.stream().mapToDouble(Piece::rightIn).max().orElse(0) - leftIn();
+        }
+
+        double heightIn() {
+            return pieces.stream().mapToDouble(Piece::topIn).max().orElse(0) - bottomIn();
+        }
+
+        private double leftIn() {
+            return pieces.stream().mapToDouble(Piece::leftIn).min().orElse(0);
+        }
+
+        private double bottomIn() {
+            return pieces.stream().mapToDouble(Piece::bottomIn).min().orElse(0);
+        }
+    }
+
     private static final double EDGE_PX = 1;
 
     public WindowSketch {
@@ -23,7 +54,7 @@ public record WindowSketch(String label, WindowDrawing.View view, double pxPerIn
     }
 
     /** The largest scale at which a view is no larger than so many px. */
-    public static double scale(WindowDrawing.View view, double widthPx, double heightPx) {
+    public static double scale(View view, double widthPx, double heightPx) {
         return Math.min(widthPx / Math.max(1, view.widthIn()), heightPx / Math.max(1, view.heightIn()));
     }
 
@@ -59,16 +90,13 @@ public record WindowSketch(String label, WindowDrawing.View view, double pxPerIn
     @Override
     public void draw(Graphics2D graphics) {
         Sketch sketch = new Sketch(graphics, pxPerIn);
-        double leftIn = view.pieces().stream().mapToDouble(Piece::leftIn).min().orElse(0);
-        double bottomIn =
-                view.pieces().stream().mapToDouble(Piece::bottomIn).min().orElse(0);
-        double x = EDGE_PX - leftIn * pxPerIn;
-        double y = heightPx() - EDGE_PX + bottomIn * pxPerIn;
+        double x = EDGE_PX - view.leftIn() * pxPerIn;
+        double y = heightPx() - EDGE_PX + view.bottomIn() * pxPerIn;
         view.pieces().stream().sorted(Comparator.comparing(Piece::kind)).forEach(piece -> sketch.piece(piece, x, y));
         view.pieces().stream()
                 .filter(piece -> piece.kind() == Piece.Kind.SASH)
                 .forEach(piece -> sketch.outline(
-                        new java.awt.geom.Rectangle2D.Double(
+                        new Rectangle2D.Double(
                                 x + piece.leftIn() * pxPerIn,
                                 y - piece.topIn() * pxPerIn,
                                 piece.widthIn() * pxPerIn,

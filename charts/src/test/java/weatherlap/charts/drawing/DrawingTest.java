@@ -3,7 +3,6 @@ package weatherlap.charts.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 class DrawingTest {
@@ -18,40 +17,6 @@ class DrawingTest {
         assertThat(Inches.text(-0.25)).isEqualTo("\u22121/4\u2033");
         assertThat(Inches.feet(102)).isEqualTo("8\u2032 6\u2033");
         assertThat(Inches.feet(119.8)).isEqualTo("10\u2032");
-    }
-
-    /** 32 × 54 in aluminium, today and with both methods: 9.83, 8.47 and 7.44 ft² (worked by hand from typical sightlines). */
-    @Test
-    void windowSaysItsGlassThreeTimes() {
-        WindowDrawing drawing = new WindowDrawing(
-                "Kitchen", view(32, 54, 9.83, 0), view(31.5, 53.5, 8.47, 0.139), view(32, 54, 7.44, 0.243));
-
-        assertThat(drawing.message().replace('\u202f', ' '))
-                .isEqualTo(
-                        "Kitchen today shows 9.8 ft² of glass; full-flange would show 8.5 ft² (13.9 % less), an insert "
-                                + "7.4 ft² (24.3 % less).");
-        assertThat(drawing.svg()).contains(">53 1/2\u2033<", ">31 1/2\u2033<", ">glass 8.5 ft²<");
-    }
-
-    @Test
-    void allThreeViewsShareOneScaleSetByTheLargest() {
-        WindowDrawing small = new WindowDrawing("w", view(20, 20, 1, 0), view(20, 20, 1, 0), view(20, 20, 1, 0));
-        WindowDrawing large = new WindowDrawing("w", view(20, 20, 1, 0), view(40, 20, 1, 0), view(20, 20, 1, 0));
-
-        assertThat(small.pxPerIn()).isCloseTo(2 * large.pxPerIn(), Offset.offset(1e-9));
-    }
-
-    @Test
-    void aWindowThatDoesNotFitIsSaidSo() {
-        WindowDrawing drawing =
-                new WindowDrawing("w", view(20, 20, 1, 0), view(20, 20, 1, 0), new WindowDrawing.View(List.of(), 0, 1));
-
-        assertThat(drawing.message()).endsWith("an insert nothing, as it does not fit.");
-        assertThat(drawing.svg()).contains(">does not fit<");
-    }
-
-    private static WindowDrawing.View view(double widthIn, double heightIn, double glassFt2, double lost) {
-        return new WindowDrawing.View(List.of(new Piece(Piece.Kind.FRAME, 0, 0, widthIn, heightIn)), glassFt2, lost);
     }
 
     @Test

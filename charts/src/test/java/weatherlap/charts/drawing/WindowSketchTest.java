@@ -10,19 +10,18 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 class WindowSketchTest {
-    private static final WindowDrawing.View VIEW = new WindowDrawing.View(
+    private static final WindowSketch.View VIEW = new WindowSketch.View(
             List.of(
                     new Piece(Piece.Kind.GLASS, 4, 5, 20, 40),
                     new Piece(Piece.Kind.FRAME, 2, 3, 24, 44),
                     new Piece(Piece.Kind.OLD_FRAME, 0, 0, 28, 50)),
-            5.56,
-            0);
+            5.56);
 
     @Test
     void saysWhatItShows() {
         assertThat(new WindowSketch("Window A, insert", VIEW, 1).message())
                 .isEqualTo("Window A, insert, seen from outside, to scale: 5.6 square feet of glass.");
-        assertThat(new WindowSketch("Window A, insert", new WindowDrawing.View(List.of(), 0, 1), 1).message())
+        assertThat(new WindowSketch("Window A, insert", new WindowSketch.View(List.of(), 0), 1).message())
                 .isEqualTo("Window A, insert: it does not fit.");
     }
 

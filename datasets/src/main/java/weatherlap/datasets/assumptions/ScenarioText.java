@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -175,7 +176,16 @@ final class ScenarioText {
         return String.join("\n", Stream.of(head, range, tail).flatMap(s -> s).toList()) + "\n";
     }
 
+    /** A basic string of TOML, which holds control characters only by their numbers. */
     private static String quote(String word) {
-        return '"' + word.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n") + '"';
+        StringBuilder quoted = new StringBuilder("\"");
+        word.codePoints().forEach(c -> {
+            if (Character.isISOControl(c)) {
+                quoted.append(String.format(Locale.ROOT, "\\u%04X", c));
+            } else {
+                quoted.append(c == '"' || c == '\\' ? "\\" : "").appendCodePoint(c);
+            }
+        });
+        return quoted.append('"').toString();
     }
 }

@@ -4,13 +4,15 @@ import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Set;
 
 /**
  * Reads EnergyPlus weather: eight header lines, then one line an hour, of which are used (counted from 1) 1 year, 2 month, 3 day, 4 hour
  * (1 to 24, the one that ends then), 7 dry bulb °C (99.9 missing), 21 wind direction (999), 22 wind speed m/s (999), 34 liquid
- * precipitation mm (999). Months of a typical year come from different years; they are put into one.
+ * precipitation mm (999). Months of a typical year come from years far apart; they are put
+ * into one. A stretch of a year or so that crosses the turn of the year keeps its years.
  *
  * @see "EnergyPlus, Auxiliary Programs, section Weather Converter, data dictionary (public documentation)"
  */
@@ -61,12 +63,24 @@ final class EpwFormat {
             years.add(line[0].strip());
             leap |= line[1].strip().equals("2") && line[2].strip().equals("29");
         }
-        if (years.size() < 2 || cells.size() > TYPICAL_YEAR_HOURS) {
+        if (years.size() < 2 || cells.size() > TYPICAL_YEAR_HOURS || isOneStretch(cells)) {
             return 0;
         }
         faults.warning("is a typical year made of months of " + years.size()
                 + " years: what is said of spells and of the spread of years is no statistic of real ones");
         return leap ? LEAP_YEAR : COMMON_YEAR;
+    }
+
+    /** Whether the months lie within a year of each other, as those of a real year that does not begin in January. */
+    private static boolean isOneStretch(List<String[]> cells) {
+        try {
+            IntSummaryStatistics months = cells.stream()
+                    .mapToInt(line -> 12 * whole(line[0]) + whole(line[1]))
+                    .summaryStatistics();
+            return months.getMax() - months.getMin() <= 12;
+        } catch (NumberFormatException e) {
+            return false; // told with its row when that is read
+        }
     }
 
     private void add(int row, String[] cells, int typicalYear, List<Reading> readings) {

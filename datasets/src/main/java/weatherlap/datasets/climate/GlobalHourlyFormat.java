@@ -38,6 +38,7 @@ final class GlobalHourlyFormat {
         settings.setMaxCharsPerColumn(LONGEST_CELL);
         settings.setNullValue("");
         settings.setSkipEmptyLines(false);
+        settings.setCommentProcessingEnabled(false);
         CsvParser parser = new CsvParser(settings);
         GlobalHourlyFormat format = null;
         try {

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import weatherlap.sim.rain.HourlyWeather;
 
@@ -168,11 +169,13 @@ final class HourGrid {
         if (faults.absurdValues() > 0) {
             treatment.add("Readings that cannot be are taken as missing.");
         }
+        Set<Integer> yearsWithTwin = repeated.stream()
+                .filter(hour -> isNight(hour) && autumn(hour))
+                .map(LocalDateTime::getYear)
+                .collect(Collectors.toSet());
         for (LocalDateTime gap : without) {
             boolean alone = !without.contains(gap.minusHours(1)) && !without.contains(gap.plusHours(1));
-            boolean twin = repeated.stream()
-                    .anyMatch(hour -> hour.getYear() == gap.getYear() && isNight(hour) && autumn(hour));
-            if (isNight(gap) && spring(gap) && alone && twin) {
+            if (isNight(gap) && spring(gap) && alone && yearsWithTwin.contains(gap.getYear())) {
                 String said =
                         "The hour " + HOUR.format(gap) + " is missing and one of that autumn is there twice: the file"
                                 + " keeps daylight-saving time. Hours between are one hour late, which moves no annual sum.";

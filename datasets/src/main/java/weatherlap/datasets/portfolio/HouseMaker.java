@@ -23,15 +23,18 @@ import weatherlap.sim.house.Terrain;
 /** Puts one house together from its rows and reports what does not go together. */
 final class HouseMaker {
     private final int thisYear;
+    private final boolean amongOthers;
     private final Optional<FitCheck> fit;
     private final Problems problems;
 
     /**
      * @param thisYear no house is built after it
+     * @param amongOthers whether the portfolio has several houses, so that the example of the template is none of them
      * @param fit empty: without assumptions to hold it against
      */
-    HouseMaker(int thisYear, Optional<FitCheck> fit, Problems problems) {
+    HouseMaker(int thisYear, boolean amongOthers, Optional<FitCheck> fit, Problems problems) {
         this.thisYear = thisYear;
+        this.amongOthers = amongOthers;
         this.fit = fit;
         this.problems = problems;
     }
@@ -40,6 +43,13 @@ final class HouseMaker {
     Optional<House> make(HouseRows rows) {
         int before = problems.errorCount();
         checkYear(rows.house());
+        if (amongOthers && TemplatePortfolio.isExample(rows.house())) {
+            rows.house()
+                    .warning(
+                            problems,
+                            HouseId.COLUMN,
+                            "this is still the made-up house of the template, and counts as one of yours; delete its rows");
+        }
         fit.ifPresent(check -> check.checkRegion(rows.house(), problems));
         List<Elevation> elevations = elevations(rows);
         if (rows.elevations().isEmpty()) {

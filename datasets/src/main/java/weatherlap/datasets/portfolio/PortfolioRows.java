@@ -63,8 +63,7 @@ final class PortfolioRows implements Iterator<HouseGroup>, AutoCloseable {
     private static PortfolioRows of(Comparator<String> order, Function<Schema, Optional<? extends Rows>> open) {
         PortfolioRows rows = new PortfolioRows(order);
         try {
-            for (Schema schema :
-                    List.of(PortfolioTables.HOUSES, PortfolioTables.ELEVATIONS, PortfolioTables.OPENINGS)) {
+            for (Schema schema : PortfolioTables.ALL) {
                 Optional<? extends Rows> table = open.apply(schema);
                 rows.complete = rows.complete && table.isPresent();
                 rows.tables.add(

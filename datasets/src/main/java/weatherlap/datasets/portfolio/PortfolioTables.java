@@ -103,6 +103,12 @@ public final class PortfolioTables {
                     .toList(),
             List.of("house_id", "elevation_id", "opening_id"));
 
+    /** All three, in the order in which they are filled in and read. */
+    public static final List<Schema> ALL = List.of(HOUSES, ELEVATIONS, OPENINGS);
+
+    /** Names of their files, likewise. */
+    public static final List<String> FILES = ALL.stream().map(Schema::file).toList();
+
     private PortfolioTables() {}
 
     private static List<Column> place() {

@@ -46,7 +46,7 @@ public final class Portfolios {
      */
     public static Loaded<Portfolio> readHouse(Path folder, String id, Optional<Assumptions> assumptions) {
         Problems problems = new Problems();
-        HouseMaker maker = new HouseMaker(SortedPortfolio.thisYear(), assumptions.map(FitCheck::new), problems);
+        HouseMaker maker = new HouseMaker(SortedPortfolio.thisYear(), false, assumptions.map(FitCheck::new), problems);
         Folder tables = Folder.of(folder);
         PortfolioRows rows = PortfolioRows.ofOne(tables, id, problems);
         return whole(new SortedPortfolio(rows, PortfolioScan.names(tables), maker, problems));

@@ -28,8 +28,6 @@ import weatherlap.sim.house.House;
  * <p>After the first problem no more houses come, but the tables are read to their end, so that {@link #errors()} has every problem.
  */
 public final class SortedPortfolio implements Iterator<House>, AutoCloseable {
-    private static final List<String> FILES = List.of("houses.csv", "elevations.csv", "openings.csv");
-
     /** A house, and the line of {@code houses.csv} on which it begins. */
     record Placed(int line, House house) {}
 
@@ -72,8 +70,8 @@ public final class SortedPortfolio implements Iterator<House>, AutoCloseable {
         PortfolioRows rows = scan.order()
                 .map(order -> PortfolioRows.standing(folder, order, problems))
                 .orElseGet(() -> PortfolioRows.sorted(folder, scratch, limits, problems));
-        return new SortedPortfolio(
-                rows, scan.names(), new HouseMaker(thisYear, assumptions.map(FitCheck::new), problems), problems);
+        HouseMaker maker = new HouseMaker(thisYear, scan.houses() > 1, assumptions.map(FitCheck::new), problems);
+        return new SortedPortfolio(rows, scan.names(), maker, problems);
     }
 
     static int thisYear() {
@@ -122,7 +120,8 @@ public final class SortedPortfolio implements Iterator<House>, AutoCloseable {
     }
 
     private static int file(Problem problem) {
-        return FILES.contains(problem.file()) ? FILES.indexOf(problem.file()) : FILES.size();
+        int place = PortfolioTables.FILES.indexOf(problem.file());
+        return place < 0 ? PortfolioTables.FILES.size() : place;
     }
 
     @Override

@@ -67,8 +67,11 @@ public final class CsvRows implements Rows {
                 parser.stopParsing();
                 return Optional.empty();
             }
-            return Header.of(names, line, schema, problems)
-                    .map(header -> new CsvRows(schema, problems, parser, header, wanted.apply(header)));
+            Optional<Header> header = Header.of(names, line, schema, problems);
+            if (header.isEmpty()) {
+                parser.stopParsing();
+            }
+            return header.map(known -> new CsvRows(schema, problems, parser, known, wanted.apply(known)));
         } catch (IOException | TextParsingException | UncheckedIOException | IllegalStateException e) {
             report(schema, problems, 1, e);
             parser.stopParsing();
@@ -177,7 +180,7 @@ public final class CsvRows implements Rows {
                 "",
                 longCell
                         ? "has a cell of more than " + LONGEST_CELL
-                                + " characters (a quote that is never closed?); nothing" + " below was read"
+                                + " characters (a quote that is never closed?); nothing below was read"
                         : "has more than " + MOST_COLUMNS + " columns; nothing below was read");
     }
 }

@@ -93,11 +93,6 @@ public final class TextTable {
         return rows().filter(Row::isSound);
     }
 
-    /** A copy of the rows as a Tablesaw table of text. */
-    public Table texts() {
-        return table.selectColumns(schema.names().toArray(String[]::new)).copy();
-    }
-
     private void checkKeys(Problems problems) {
         KeyCheck keys = new KeyCheck(schema, problems);
         rows().forEach(keys::check);

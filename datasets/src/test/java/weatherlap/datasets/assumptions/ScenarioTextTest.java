@@ -6,11 +6,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import weatherlap.datasets.table.Problem;
 import weatherlap.datasets.table.Problems;
+import weatherlap.datasets.table.Source;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -39,6 +41,19 @@ class ScenarioTextTest {
         assertThat(ScenarioText.read(ScenarioText.write(scenario), problems)).contains(scenario);
         Scenario changed = scenario.with(Scalar.CREW_SIZE, 3).with(Choice.SILL_FLANGE, "sealed");
         assertThat(ScenarioText.read(ScenarioText.write(changed), problems)).contains(changed);
+    }
+
+    @Test
+    void textWithWhatTomlEscapesReadsBack() {
+        String source = "source = \"a \\\"b\\\" c\\\\d\\r\\n\\te\\u0007\\u007f, 30 %\"";
+        Scenario scenario = ScenarioText.read(
+                        bundled.replaceFirst("source = \".*\"", Matcher.quoteReplacement(source)), problems)
+                .orElseThrow();
+        String written = ScenarioText.write(scenario);
+        assertThat(Source.of(ScenarioText.FILE, written).text(ScenarioText.LONGEST, problems))
+                .contains(written);
+        assertThat(ScenarioText.read(written, problems)).contains(scenario);
+        assertThat(problems.errors()).isEmpty();
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.stream.Stream;
@@ -98,6 +99,19 @@ class ClimateReaderTest {
         assertThat(loaded.orElseThrow().weather().start().getYear()).isEqualTo(2001);
         assertThat(loaded.orElseThrow().report().hoursWithoutRow()).isZero();
         assertThat(loaded.warnings()).extracting(Problem::message).anyMatch(m -> m.contains("typical year"));
+    }
+
+    /** As a file of one year in another time zone, or of twelve months from July on. */
+    @Test
+    void aRealStretchOverTheTurnOfTheYearKeepsItsYears() throws IOException {
+        String january = text(WeatherSamples.epw(SAMPLE));
+        String across = january.replace("\n2011,1,1,", "\n2010,12,31,");
+        Loaded<Climate> loaded = ClimateReader.read(Source.of("across.epw", across));
+        ClimateReport report = loaded.orElseThrow().report();
+        assertThat(report.firstHour()).isEqualTo(LocalDateTime.of(2010, 12, 31, 0, 0));
+        assertThat(report.calendarYears()).containsExactly(2010, 2011);
+        assertThat(report.rowsOutOfOrder()).isZero();
+        assertThat(loaded.warnings()).extracting(Problem::message).noneMatch(m -> m.contains("typical year"));
     }
 
     @Test

@@ -152,7 +152,8 @@ class SortedPortfolioTest {
 
     private static Loaded<Portfolio> sorted(Path folder, Optional<Assumptions> assumptions) {
         CountedScratch scratch = new CountedScratch();
-        PortfolioScan inNoOrder = new PortfolioScan(0, PortfolioScan.of(folder).names(), Optional.empty());
+        PortfolioScan scan = PortfolioScan.of(folder);
+        PortfolioScan inNoOrder = new PortfolioScan(scan.houses(), scan.names(), Optional.empty());
         try (SortedPortfolio portfolio =
                 SortedPortfolio.open(Folder.of(folder), inNoOrder, assumptions, scratch, new Limits(1, 2), THIS_YEAR)) {
             List<House> houses = new ArrayList<>();

@@ -54,12 +54,6 @@ class TextTableTest {
     }
 
     @Test
-    void tablesawHoldsTheTexts() {
-        assertThat(read("note,name,price_usd\n,a,1\n").texts().columnNames())
-                .containsExactly("name", "price_usd", "note");
-    }
-
-    @Test
     void whatIsWrittenReadsBack() {
         String awkward = " a, \"b\"\nc ";
         String text = CsvText.line("name", "price_usd", "note") + CsvText.line("a", CsvText.cell(0.1), awkward);

@@ -1,7 +1,6 @@
 package weatherlap.reports.calibrate;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -33,11 +32,9 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
         }
         CalibrationPage page = page();
         for (Figure figure : page.figures()) {
-            folder.write(
-                    "charts/" + figure.name() + ".svg",
-                    text("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + figure.svg() + "\n"));
+            folder.write("charts/" + figure.name() + ".svg", Content.svg(figure.svg()));
         }
-        folder.write("calibration.html", text(Html.render("calibration.jte", page)));
+        folder.write("calibration.html", Content.of(Html.render("calibration.jte", page)));
         folder.write("calibration.pdf", Pdf.of(page.title(), Html.render("calibrationsheet.jte", page)));
     }
 
@@ -70,9 +67,5 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
                 CalibrationText.METHOD,
                 warnings,
                 runTable.build());
-    }
-
-    private static Content text(String text) {
-        return Content.of(text.getBytes(StandardCharsets.UTF_8));
     }
 }

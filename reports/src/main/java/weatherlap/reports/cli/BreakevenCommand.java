@@ -16,6 +16,8 @@ import weatherlap.reports.jobs.BreakEvenSearch;
         description = "Finds the value of an assumption at which the preferred method changes.",
         footer = {
             "",
+            "All houses are read and held in memory, of which those of --houses are simulated.",
+            "",
             "NAME is a scalar of scenario.toml, such as repair_cost_usd, or a row of another table:",
             "labour-steps/STEP (minutes), materials/ITEM (USD a package), wages/REGION/ROLE (USD an hour),",
             "units/METHOD/OPERATION (USD), units/price_list (times the prices), lap-faults/FAULT (share of the",

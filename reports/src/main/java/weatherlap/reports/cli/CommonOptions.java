@@ -11,7 +11,7 @@ final class CommonOptions {
     @Spec(Target.MIXEE)
     private CommandSpec spec;
 
-    @Option(names = "--quiet", description = "Say nothing but errors.")
+    @Option(names = "--quiet", description = "Say nothing but results and errors.")
     private boolean quiet;
 
     @Option(

@@ -23,23 +23,17 @@ final class CrewsheetCommand implements Callable<Integer> {
     private CommonOptions common;
 
     @Mixin
-    private InputOptions input;
-
-    @Mixin
-    private HouseOption house;
+    private SheetOptions sheet;
 
     @Mixin
     private MethodOption method;
-
-    @Mixin
-    private PaperOption paper;
 
     @Mixin
     private OutputOptions output;
 
     @Override
     public Integer call() throws Exception {
-        new WriteCrewSheet(input.paths(), output.request(), house.id(), method.one(), paper.size())
+        new WriteCrewSheet(sheet.paths(), output.request(), sheet.house(), method.one(), sheet.paper())
                 .run(common.messages());
         return 0;
     }

@@ -14,6 +14,8 @@ import weatherlap.reports.jobs.Drivers;
                 "Ranks the assumptions by what they do to the answer: Sobol' indices, swings, and what to measure next.",
         footer = {
             "",
+            "All houses are read and held in memory, of which those of --houses are simulated.",
+            "",
             "Examples:",
             "  weatherlap drivers --out drivers",
             "  weatherlap drivers my-houses --houses 24 --points 64 --out drivers"
@@ -35,7 +37,8 @@ final class DriversCommand implements Callable<Integer> {
             names = "--draws",
             paramLabel = "N",
             defaultValue = "32",
-            description = "Draws a house of what varies by luck, 1 to 1,000,000. Else: ${DEFAULT-VALUE}.")
+            description =
+                    "Draws a house of what varies by luck, 1 to 1,000,000, whatever scenario.toml says. Else: ${DEFAULT-VALUE}.")
     private int draws;
 
     @Option(

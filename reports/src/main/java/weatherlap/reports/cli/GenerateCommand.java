@@ -43,7 +43,7 @@ final class GenerateCommand implements Callable<Integer> {
             names = "--seed",
             paramLabel = "S",
             description = "Whole number; the same seed gives the same houses. Else: 1.")
-    private long seed = 1;
+    private Long seed;
 
     @Option(
             names = "--mix",
@@ -60,7 +60,7 @@ final class GenerateCommand implements Callable<Integer> {
             description =
                     "Write so many job records of a made-up shop too, 0 to 100,000, as jobs.csv, with its rates in"
                             + " true-rates.csv, to try calibrate on. Else: 0.")
-    private int jobs;
+    private Integer jobs;
 
     @Mixin
     private OutputOptions output;
@@ -72,13 +72,20 @@ final class GenerateCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "one of --houses N (made-up houses) and --template (tables to fill in) is needed");
         }
+        boolean madeUp = seed != null || mix != null || climate || jobs != null;
+        if (template && madeUp) {
+            throw new ParameterException(
+                    spec.commandLine(), "--seed, --mix, --climate and --jobs go with --houses, not with --template");
+        }
         if (template) {
             new WriteTemplate(output.request()).run(common.messages());
             return 0;
         }
         Bounds.within(spec, "--houses", houses, 1, MOST);
-        Bounds.within(spec, "--jobs", jobs, 0, MOST_JOBS);
-        new Generate(houses, seed, Optional.ofNullable(mix), climate, jobs, output.request()).run(common.messages());
+        int records = jobs == null ? 0 : jobs;
+        Bounds.within(spec, "--jobs", records, 0, MOST_JOBS);
+        new Generate(houses, seed == null ? 1 : seed, Optional.ofNullable(mix), climate, records, output.request())
+                .run(common.messages());
         return 0;
     }
 }

@@ -21,20 +21,14 @@ final class HandoutCommand implements Callable<Integer> {
     private CommonOptions common;
 
     @Mixin
-    private InputOptions input;
-
-    @Mixin
-    private HouseOption house;
-
-    @Mixin
-    private PaperOption paper;
+    private SheetOptions sheet;
 
     @Mixin
     private OutputOptions output;
 
     @Override
     public Integer call() throws Exception {
-        new MakeHandout(input.paths(), house.id(), paper.size(), output.request()).run(common.messages());
+        new MakeHandout(sheet.paths(), sheet.house(), sheet.paper(), output.request()).run(common.messages());
         return 0;
     }
 }

@@ -1,7 +1,6 @@
 package weatherlap.reports.cli;
 
 import java.io.PrintWriter;
-import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -69,11 +68,6 @@ public final class Weatherlap implements Runnable {
                 .registerConverter(Long.class, NumberWords::large)
                 .registerConverter(long.class, NumberWords::large)
                 .registerConverter(Double.class, NumberWords::number);
-    }
-
-    /** Names of the commands. */
-    static Set<String> commands() {
-        return commandLine().getSubcommands().keySet();
     }
 
     /** Called when no command was named, which is bad usage. */

@@ -195,7 +195,6 @@ final class AssumptionViews {
 
     /** All the digits of an assumption: 0.001, 13 954. */
     private static String plain(double value) {
-        String text = Numbers.plain(value, 6);
-        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+        return Numbers.trimmed(value, 6);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import weatherlap.analysis.choice.TippingPoints;
 import weatherlap.analysis.leaks.FaultSwing;
+import weatherlap.charts.InWords;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -49,7 +50,7 @@ final class ChangeText {
                         : "Glass: no worth of glass turns the answer.");
         House house = ReportPictures.middleByPrice(results).house();
         for (Method method : Method.values()) {
-            lines.add(Words.capital(Words.of(method)) + " at " + house.label() + " (" + house.id()
+            lines.add(InWords.capital(Words.of(method)) + " at " + house.label() + " (" + house.id()
                     + "), the house of middle price. "
                     + FaultSwing.line(FaultSwing.of(simulator, house, method), ROWS));
         }

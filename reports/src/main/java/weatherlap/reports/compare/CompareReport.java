@@ -1,7 +1,6 @@
 package weatherlap.reports.compare;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -69,9 +68,9 @@ public record CompareReport(
 
     private static void writePages(OutputFolder folder, ReportPage page) throws IOException {
         for (Figure figure : page.figures()) {
-            folder.write("charts/" + figure.name() + ".svg", svgFile(figure));
+            folder.write("charts/" + figure.name() + ".svg", Content.svg(figure.svg()));
         }
-        folder.write("report.html", text(Html.render("report.jte", page)));
+        folder.write("report.html", Content.of(Html.render("report.jte", page)));
         folder.write("report.pdf", Pdf.of(page.title(), Html.render("reportsheet.jte", page)));
     }
 
@@ -146,13 +145,5 @@ public record CompareReport(
                 answer.get(1),
                 "Numbers keep all their digits and are shown rounded. Ranges: one draw in ten lies below the 10 % point, nine in ten"
                         + " below the 90 % point.");
-    }
-
-    private static Content svgFile(Figure figure) {
-        return text("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + figure.svg() + "\n");
-    }
-
-    private static Content text(String text) {
-        return Content.of(text.getBytes(StandardCharsets.UTF_8));
     }
 }

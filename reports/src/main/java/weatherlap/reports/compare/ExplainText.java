@@ -61,7 +61,6 @@ public final class ExplainText {
         }
         int whole = (int) Math.floor(Math.log10(Math.abs(value))) + 1;
         int decimals = Math.max(0, Math.min(9, 6 - whole));
-        String text = Numbers.plain(value, decimals);
-        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+        return Numbers.trimmed(value, decimals);
     }
 }

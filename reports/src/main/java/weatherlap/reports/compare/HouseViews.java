@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.HouseEntry;
@@ -77,7 +78,7 @@ final class HouseViews {
     private HouseEntry entry(HouseChoice choice, int number) {
         HouseResult result = choice.result();
         House house = result.house();
-        String facts = escape(result) + Words.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt()
+        String facts = escape(result) + InWords.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt()
                 + ", "
                 + Numbers.count(house.storeys(), "storey", "storeys") + ", "
                 + Numbers.count(house.openingCount(), "opening", "openings")
@@ -117,7 +118,7 @@ final class HouseViews {
         }
         return lost.isEmpty()
                 ? ""
-                : Words.capital(String.join("; ", lost)) + ": confirm with the local building official. ";
+                : InWords.capital(String.join("; ", lost)) + ": confirm with the local building official. ";
     }
 
     private TableView houseTable(HouseResult house) {
@@ -219,7 +220,7 @@ final class HouseViews {
 
     /** Without zeros at the end: 31.25, 54. */
     private static String inches(double inches) {
-        return Numbers.plain(inches, 3).replaceAll("\\.?0+$", "");
+        return Numbers.trimmed(inches, 3);
     }
 
     private static String codeFlags(OpeningResult full, OpeningResult insert) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Limit;
+import weatherlap.charts.InWords;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.run.HouseResult;
 
@@ -45,8 +46,8 @@ final class PlanWords {
                 .collect(Collectors.groupingBy(
                         Map.Entry::getValue, TreeMap::new, Collectors.mapping(Map.Entry::getKey, Collectors.toList())));
         return walls.entrySet().stream()
-                .map(entry -> Words.of(entry.getKey()) + " at " + String.join(", ", entry.getValue()))
-                .collect(Collectors.joining(" and "));
+                .map(entry -> Words.of(entry.getKey()) + " at " + InWords.list(entry.getValue()))
+                .collect(Collectors.joining("; "));
     }
 
     private static Stream<String> closed(HouseChoice choice) {
@@ -56,7 +57,7 @@ final class PlanWords {
                     String where = choice.closed(method).stream()
                             .map(limit -> at(choice, method, limit) + ", " + limit.words())
                             .collect(Collectors.joining("; "));
-                    return Words.capital(method.inSentence()) + " is closed: " + where + ".";
+                    return InWords.capital(method.inSentence()) + " is closed: " + where + ".";
                 });
     }
 
@@ -65,6 +66,6 @@ final class PlanWords {
                 .filter(wall -> wall.getValue().get(method).contains(limit))
                 .map(Map.Entry::getKey)
                 .toList();
-        return walls.size() == choice.closed().size() ? "at every wall" : "at " + String.join(", ", walls);
+        return walls.size() == choice.closed().size() ? "at every wall" : "at " + InWords.list(walls);
     }
 }

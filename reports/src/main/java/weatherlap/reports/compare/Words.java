@@ -1,6 +1,6 @@
 package weatherlap.reports.compare;
 
-import java.util.Locale;
+import weatherlap.charts.InWords;
 import weatherlap.charts.MethodStyle;
 import weatherlap.charts.Numbers;
 import weatherlap.sim.assumptions.Method;
@@ -16,7 +16,7 @@ final class Words {
 
     /** A constant as people write it: VINYL_SIDING gives vinyl siding. */
     static String of(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return InWords.of(constant);
     }
 
     static String usd(double usd) {
@@ -40,9 +40,5 @@ final class Words {
 
     static String percent(double fraction, int decimals) {
         return Numbers.percent(fraction, decimals);
-    }
-
-    static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
@@ -35,7 +36,7 @@ final class Cautions {
         if (house.cladding() == Cladding.BRICK_VENEER
                 || house.cladding() == Cladding.STUCCO
                 || house.cladding() == Cladding.FIBER_CEMENT) {
-            cautions.add("Silica: cutting or grinding " + Window.word(house.cladding())
+            cautions.add("Silica: cutting or grinding " + InWords.of(house.cladding())
                     + " makes dust that harms lungs. Water or a vacuum shroud, and a respirator: 29 CFR 1926.1153.");
         }
         cautions.add(falls(house, windows));

@@ -2,6 +2,7 @@ package weatherlap.reports.crew;
 
 import java.util.ArrayList;
 import java.util.List;
+import weatherlap.charts.InWords;
 import weatherlap.charts.MethodStyle;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.page.Paper;
@@ -54,7 +55,7 @@ public final class CrewSheets {
     }
 
     private static String facts(House house) {
-        return house.id() + ": built " + house.yearBuilt() + ", " + Window.word(house.cladding()) + ", barrier "
+        return house.id() + ": built " + house.yearBuilt() + ", " + InWords.of(house.cladding()) + ", barrier "
                 + switch (house.barrier()) {
                     case HOUSEWRAP -> "housewrap";
                     case BUILDING_PAPER -> "building paper";
@@ -107,7 +108,7 @@ public final class CrewSheets {
                 .toList();
         return blank.isEmpty()
                 ? ""
-                : "No window on " + (blank.size() == 1 ? "wall " : "walls ") + Window.and(blank) + ".";
+                : "No window on " + (blank.size() == 1 ? "wall " : "walls ") + InWords.list(blank) + ".";
     }
 
     private static List<String> footing(String origin) {

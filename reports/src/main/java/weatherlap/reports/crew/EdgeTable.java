@@ -1,6 +1,7 @@
 package weatherlap.reports.crew;
 
 import java.util.List;
+import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.charts.drawing.Inches;
 import weatherlap.reports.page.TableView;
@@ -49,7 +50,7 @@ final class EdgeTable {
                     piece(cut, "sill board"),
                     piece(cut, "left jamb"),
                     piece(cut, "head"),
-                    cut.layers() + " " + Window.word(window.takeoff().opening().interiorReturn()),
+                    cut.layers() + " " + InWords.of(window.takeoff().opening().interiorReturn()),
                     Inches.text(cut.sawDepthIn())));
         }
         cells.add(Inches.text(cut.depthLeftIn()));
@@ -97,14 +98,14 @@ final class EdgeTable {
                     Inches.text(capping.jambIn()),
                     Inches.text(capping.headIn()),
                     Numbers.plain(Units.squareInchesToSquareFeet(capping.areaIn2()), 1) + " ft²",
-                    Window.word(window.takeoff().opening().existingMaterial()) + ", "
+                    InWords.of(window.takeoff().opening().existingMaterial()) + ", "
                             + switch (window.takeoff().opening().frameCondition()) {
                                 case SOUND -> "sound";
                                 case WORN -> "worn: level and pack the sill";
                                 case ROTTEN -> "ROTTEN: mend it first, or do not set an insert";
                                 case UNKNOWN -> "not looked at: probe sill and corners";
                             },
-                    Window.word(window.takeoff().opening().interiorReturn()));
+                    InWords.of(window.takeoff().opening().interiorReturn()));
         }
         return table.build();
     }

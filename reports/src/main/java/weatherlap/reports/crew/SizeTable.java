@@ -2,6 +2,7 @@ package weatherlap.reports.crew;
 
 import java.util.ArrayList;
 import java.util.List;
+import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.charts.drawing.Inches;
 import weatherlap.reports.page.TableView;
@@ -40,7 +41,7 @@ final class SizeTable {
             window.mark(),
             window.name(),
             (order.units() > 1 ? order.units() + " × " : "")
-                    + Window.word(window.takeoff().opening().newOperation()),
+                    + InWords.of(window.takeoff().opening().newOperation()),
             fits ? size(order.widthIn(), order.heightIn()) + overall(order) : "none fits",
             size(order.openingWidthIn(), order.openingHeightIn()),
             readings(window, order.squareness()),

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.charts.Picture;
 import weatherlap.charts.drawing.Inches;
@@ -77,7 +78,7 @@ final class WallPart {
             return List.of("No siding comes down.");
         }
         if (!house.cladding().inCourses()) {
-            return List.of("The " + Window.word(house.cladding())
+            return List.of("The " + InWords.of(house.cladding())
                     + " stays: cut the sealant joint around each window and saw the old flange free behind it.");
         }
         if (plan.layout().isEmpty()) {

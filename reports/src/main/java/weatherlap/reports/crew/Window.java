@@ -1,9 +1,8 @@
 package weatherlap.reports.crew;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
+import weatherlap.charts.InWords;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
@@ -31,25 +30,12 @@ record Window(int number, OpeningTakeoff takeoff) {
     /** Wall, key and room: front W2, bedroom. */
     String name() {
         return takeoff.elevation().id() + " " + takeoff.opening().id() + ", "
-                + word(takeoff.opening().room());
+                + InWords.of(takeoff.opening().room());
     }
 
     /** Windows 1, 2 and 5. */
     static String list(List<Window> windows) {
         List<String> marks = windows.stream().map(Window::mark).toList();
-        return (marks.size() == 1 ? "Window " : "Windows ") + and(marks);
-    }
-
-    static String and(List<String> parts) {
-        if (parts.size() < 2) {
-            return String.join("", parts);
-        }
-        List<String> first = new ArrayList<>(parts);
-        String last = first.remove(first.size() - 1);
-        return String.join(", ", first) + " and " + last;
-    }
-
-    static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return (marks.size() == 1 ? "Window " : "Windows ") + InWords.list(marks);
     }
 }

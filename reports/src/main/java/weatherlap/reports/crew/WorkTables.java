@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.Units;
@@ -52,7 +53,7 @@ final class WorkTables {
         Map<String, Integer> units = new LinkedHashMap<>();
         house.openings()
                 .forEach(o -> units.merge(
-                        "New unit, " + Window.word(o.opening().newOperation()),
+                        "New unit, " + InWords.of(o.opening().newOperation()),
                         o.geometry().order().units(),
                         Integer::sum));
         units.forEach((name, count) ->

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
@@ -35,7 +36,7 @@ final class BehindSiding {
 
     private static String seen(List<Opening> openings) {
         String laps = laps(openings);
-        String noted = Phrases.list(noted(openings));
+        String noted = InWords.list(noted(openings));
         if (laps.isEmpty()) {
             return "Nobody has looked behind the siding yet. "
                     + (noted.isEmpty() ? "No stains or bad frames were noted." : "Noted from outside: " + noted + ".");
@@ -54,7 +55,7 @@ final class BehindSiding {
         }
         return bad == 0
                 ? "Where someone has looked, all laps are in order."
-                : "Bad laps where someone has looked: at the " + Phrases.list(joints) + ".";
+                : "Bad laps where someone has looked: at the " + InWords.list(joints) + ".";
     }
 
     /** The windows whose laps at a joint are bad, of those looked at; adds them in words where there are any of these. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.sim.assumptions.Method;
@@ -108,7 +109,7 @@ record CodeWords(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density 
                         + (count == 1 ? one : many));
             }
         }
-        return parts.isEmpty() ? "" : Phrases.sentence(String.join("; ", parts)) + ".";
+        return parts.isEmpty() ? "" : InWords.capital(String.join("; ", parts)) + ".";
     }
 
     private int count(CodeRule rule, Method method, Function<CodeChange, CodeCheck> side, Verdict verdict) {

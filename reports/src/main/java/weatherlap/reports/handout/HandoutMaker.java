@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import weatherlap.charts.Fonts;
+import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.reports.handout.Handout.WindowSection;
@@ -92,7 +93,7 @@ public final class HandoutMaker {
     }
 
     private static String facts(House house) {
-        return Phrases.sentence(Phrases.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
+        return InWords.capital(InWords.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
                 + Numbers.count(house.storeys(), "storey", "storeys") + ", "
                 + Numbers.count(house.openingCount(), "window opening", "window openings");
     }

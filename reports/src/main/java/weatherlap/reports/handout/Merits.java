@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.run.HouseResult;
@@ -24,7 +25,7 @@ final class Merits {
         }
         return List.of(Method.INSERT, Method.FULL_FLANGE).stream()
                 .filter(method -> !merits.get(method).isEmpty())
-                .map(method -> Phrases.sentence(method.inSentence()) + " " + Phrases.list(merits.get(method)) + ".")
+                .map(method -> InWords.capital(method.inSentence()) + " " + InWords.list(merits.get(method)) + ".")
                 .toList();
     }
 

@@ -1,9 +1,6 @@
 package weatherlap.reports.handout;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import weatherlap.charts.Compass;
 import weatherlap.charts.Numbers;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
@@ -11,21 +8,11 @@ import weatherlap.sim.run.Summary;
 
 /** Numbers and names as a family reads them. */
 final class Phrases {
-    private static final List<String> DIRECTIONS =
-            List.of("north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west");
     private static final double EIGHTHS = 8;
     private static final String[] FRACTIONS = {"", "\u215b", "\u00bc", "\u215c", "\u00bd", "\u215d", "\u00be", "\u215e"
     };
 
     private Phrases() {}
-
-    static String of(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
-    static String sentence(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-    }
 
     /** To the nearest ten dollars: nobody can say it closer. */
     static String usd(double usd) {
@@ -60,34 +47,20 @@ final class Phrases {
         return tenths < 1 ? "fewer than 1 in 10" : tenths > 9 ? "nearly all" : "about " + tenths + " in 10";
     }
 
-    static String list(List<String> words) {
-        int last = words.size() - 1;
-        return last < 1
-                ? String.join("", words)
-                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
-    }
-
-    static String direction(double bearingDeg) {
-        return DIRECTIONS.get((int) Math.floorMod(Math.round(bearingDeg / 45), 8L));
-    }
-
     /** A wall by the way it faces; with its key where two walls face the same way. */
     static String wall(House house, Elevation wall) {
-        return direction(wall.bearingDeg()) + " wall" + key(house, wall);
+        return Compass.word(wall.bearingDeg()) + " wall" + key(house, wall);
     }
 
     /** The same by the letters of the compass: NE. */
     static String shortWall(House house, Elevation wall) {
-        String letters = Stream.of(direction(wall.bearingDeg()).split("-"))
-                .map(part -> part.substring(0, 1).toUpperCase(Locale.ROOT))
-                .collect(Collectors.joining());
-        return letters + key(house, wall);
+        return Compass.letters(wall.bearingDeg()) + key(house, wall);
     }
 
     private static String key(House house, Elevation wall) {
-        String direction = direction(wall.bearingDeg());
+        String direction = Compass.word(wall.bearingDeg());
         boolean alone = house.elevations().stream()
-                        .filter(other -> direction(other.bearingDeg()).equals(direction))
+                        .filter(other -> Compass.word(other.bearingDeg()).equals(direction))
                         .count()
                 == 1;
         return alone || wall.id().equalsIgnoreCase(direction) ? "" : " (" + wall.id() + ")";

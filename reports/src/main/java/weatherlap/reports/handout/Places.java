@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import weatherlap.charts.InWords;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
@@ -21,7 +22,7 @@ record Places(House house, Density density) {
         Set<String> rooms = new LinkedHashSet<>();
         Map<String, List<String>> walls = new LinkedHashMap<>();
         int shown = density.bounded() ? Math.min(KEYS, windows.size()) : windows.size();
-        windows.forEach(window -> rooms.add(Phrases.of(window.opening().room())));
+        windows.forEach(window -> rooms.add(InWords.of(window.opening().room())));
         windows.subList(0, shown).forEach(window -> walls.computeIfAbsent(
                         density.cut(wall(window.elevation()), longest()), wall -> new ArrayList<>())
                 .add(density.cut(window.opening().id(), longest())));

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.charts.WallRose;
 import weatherlap.reports.page.Figure;
@@ -54,7 +55,7 @@ record RainOnHouse(HouseTakeoff takeoff, RainClimate climate) {
         double free = mean(openings, OpeningExposure::freeLitresPerM2Year);
         double arrives = mean(openings, OpeningExposure::litresPerM2Year);
         table.row(
-                Phrases.sentence(density.cut(Phrases.wall(takeoff.house(), wall), LONGEST_WALL)),
+                InWords.capital(density.cut(Phrases.wall(takeoff.house(), wall), LONGEST_WALL)),
                 storm(mean(openings, OpeningExposure::spellLitresPerM2)),
                 Numbers.plain(arrives / MM_PER_INCH, 1) + " inches",
                 free > 0 ? Phrases.percent(1 - arrives / free) : "\u2013");

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collector;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import weatherlap.charts.InWords;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Opening;
@@ -28,9 +29,9 @@ record WindowKinds(List<Group> groups) {
     /** What a window is, but for its size. */
     record Style(FrameMaterial material, Operation operation, Operation newOperation, int units) {
         String inWords() {
-            return Phrases.sentence(Phrases.of(material)) + " " + Phrases.of(operation)
+            return InWords.capital(InWords.of(material)) + " " + InWords.of(operation)
                     + (units == 1 ? "" : ", " + units + " joined")
-                    + (newOperation == operation ? "" : ", to be " + Phrases.of(newOperation));
+                    + (newOperation == operation ? "" : ", to be " + InWords.of(newOperation));
         }
     }
 

@@ -2,7 +2,7 @@ package weatherlap.reports.handout;
 
 import java.util.List;
 import weatherlap.charts.drawing.Piece;
-import weatherlap.charts.drawing.WindowDrawing;
+import weatherlap.charts.drawing.WindowSketch;
 import weatherlap.sim.geometry.Glass;
 import weatherlap.sim.geometry.Part;
 
@@ -10,7 +10,7 @@ import weatherlap.sim.geometry.Part;
 final class WindowShape {
     private WindowShape() {}
 
-    static WindowDrawing.View of(Glass glass) {
+    static WindowSketch.View of(Glass glass) {
         List<Piece> pieces = glass.glassFt2() <= 0
                 ? List.of()
                 : glass.pieces().stream()
@@ -22,7 +22,7 @@ final class WindowShape {
                                 piece.rect().widthIn(),
                                 piece.rect().heightIn()))
                         .toList();
-        return new WindowDrawing.View(pieces, glass.glassFt2(), 0);
+        return new WindowSketch.View(pieces, glass.glassFt2());
     }
 
     private static Piece.Kind kind(Part part) {

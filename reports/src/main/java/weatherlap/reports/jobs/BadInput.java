@@ -1,6 +1,8 @@
 package weatherlap.reports.jobs;
 
 import java.util.List;
+import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.table.Problem;
 
 /** The input cannot be used: every problem found, one a line, before anything was written. */
 public final class BadInput extends RuntimeException {
@@ -18,6 +20,17 @@ public final class BadInput extends RuntimeException {
         super(String.join("\n", problems));
         this.problems = List.copyOf(problems);
         this.next = next;
+    }
+
+    /**
+     * What was read.
+     *
+     * @throws BadInput with every error, where there are any
+     */
+    static <T> T unlessSound(Loaded<T> loaded) {
+        return loaded.value()
+                .orElseThrow(() -> new BadInput(
+                        loaded.errors().stream().map(Problem::toString).toList()));
     }
 
     public String next() {

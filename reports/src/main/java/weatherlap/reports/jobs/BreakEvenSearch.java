@@ -3,6 +3,7 @@ package weatherlap.reports.jobs;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
+import weatherlap.reports.output.SafeName;
 import weatherlap.reports.output.Version;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
@@ -57,18 +59,12 @@ public record BreakEvenSearch(
     /** @throws BadInput with every problem of the tables or an unknown name, before anything is simulated or written */
     public void run(Messages messages) throws IOException {
         Inputs inputs = Inputs.read(paths);
-        if (inputs.portfolio().houses().isEmpty()) {
-            throw new BadInput(List.of("houses.csv: holds no house; there is nothing to compare"));
-        }
         Assumptions base = inputs.assumptions().assumptions();
         List<Factor> factors = factors(base);
-        inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
+        messages.warn(inputs.warnings());
         List<House> simulated = SimulatedPortfolio.sample(inputs.portfolio().houses(), houses);
         SimulatedPortfolio portfolio = new SimulatedPortfolio(
-                simulated,
-                new ClimateMemo(inputs.climate()),
-                base.scenario().whole(Scalar.DRAWS),
-                Drivers.seed(inputs));
+                simulated, new ClimateMemo(inputs.climate()), base.scenario().whole(Scalar.DRAWS), inputs.seed());
         String scope = simulated.size() + " of "
                 + Numbers.count(inputs.portfolio().houses().size(), "house", "houses");
         try (OutputFolder folder = output.open(paths.named());
@@ -80,7 +76,7 @@ public record BreakEvenSearch(
             };
             List<BreakEven> found = new ArrayList<>();
             for (Factor factor : factors) {
-                found.add(search(factor, base, costs, scope, folder, Drivers.seed(inputs)));
+                found.add(search(factor, base, costs, scope, folder, inputs.seed()));
             }
             folder.write("breakeven.csv", Csv.of(BreakEvenTable.of(found)));
             if (factors.size() == 2) {
@@ -107,6 +103,9 @@ public record BreakEvenSearch(
                     factors::add,
                     () -> problems.add("--vary: \"" + name + "\" is neither a scalar nor table/row"
                             + Nearest.hint(name, known) + "; weatherlap breakeven --help tells how names are made"));
+        }
+        if (new HashSet<>(names).size() < names.size()) {
+            problems.add("--vary: \"" + names.get(0) + "\" stands twice; a map is of two");
         }
         if (problems.isEmpty()) {
             Factor.Span span = span(factors.get(0));
@@ -168,7 +167,7 @@ public record BreakEvenSearch(
     }
 
     private static String chart(Factor factor) {
-        return factor.name().replace('/', '-');
+        return SafeName.of(factor.name().replace('/', '-'));
     }
 
     private static Spread spread(Crossing crossing) {
@@ -208,8 +207,8 @@ public record BreakEvenSearch(
         Map<String, Object> settings = new LinkedHashMap<>();
         settings.put("portfolio", inputs.name());
         settings.put("climate", inputs.climate().name());
-        settings.put("seed", Drivers.seed(inputs));
-        settings.put("draws", inputs.assumptions().assumptions().scenario().whole(Scalar.DRAWS));
+        settings.put("seed", inputs.seed());
+        settings.put("draws", inputs.scenario().whole(Scalar.DRAWS));
         settings.put("houses", simulated.size());
         settings.put("vary", names);
         from.ifPresent(low -> settings.put("from", low));

@@ -1,7 +1,6 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,10 +17,8 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.jobs.JobReader;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.table.Loaded;
-import weatherlap.datasets.table.Problem;
 import weatherlap.reports.calibrate.CalibrationReport;
 import weatherlap.reports.output.Checksum;
-import weatherlap.reports.output.Content;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
@@ -43,9 +40,9 @@ public record Calibrate(Path jobs, Optional<Path> assumptions, List<String> chan
     public void run(Messages messages) throws IOException {
         String name = name();
         Loaded<AssumptionTables> loaded = Inputs.assumptions(assumptions, changes);
-        AssumptionTables tables = sound(loaded);
+        AssumptionTables tables = BadInput.unlessSound(loaded);
         Loaded<List<JobRecord>> records = JobReader.read(jobs, tables.assumptions());
-        List<JobRecord> read = sound(records);
+        List<JobRecord> read = BadInput.unlessSound(records);
         List<String> warnings =
                 new ArrayList<>(Warnings.grouped(Stream.concat(loaded.warnings().stream(), records.warnings().stream())
                         .toList()));
@@ -59,7 +56,7 @@ public record Calibrate(Path jobs, Optional<Path> assumptions, List<String> chan
             throw new BadInput(
                     List.of(name + ": no job has person_hours or a step that was timed; there is nothing to fit to"));
         }
-        warnings.forEach(warning -> messages.note("warning: " + warning));
+        messages.warn(warnings);
         write(name, calibration, tables, warnings, messages);
         messages.note("the fitted rates are in " + Next.pages(output.folder(), "calibration"));
         messages.note("next: "
@@ -72,12 +69,6 @@ public record Calibrate(Path jobs, Optional<Path> assumptions, List<String> chan
             throw new BadInput(List.of(jobs + ": is a folder; a file is expected"));
         }
         return file.toString();
-    }
-
-    private static <T> T sound(Loaded<T> loaded) {
-        return loaded.value()
-                .orElseThrow(() -> new BadInput(
-                        loaded.errors().stream().map(Problem::toString).toList()));
     }
 
     private void write(
@@ -93,13 +84,7 @@ public record Calibrate(Path jobs, Optional<Path> assumptions, List<String> chan
         try (OutputFolder folder =
                 output.open(Stream.concat(Stream.of(jobs), assumptions.stream()).toList())) {
             report.write(folder);
-            Map<String, String> texts =
-                    tables.withSteps(calibration.calibrated().steps()).texts();
-            for (Map.Entry<String, String> text : texts.entrySet()) {
-                folder.write(
-                        "assumptions/" + text.getKey(),
-                        Content.of(text.getValue().getBytes(StandardCharsets.UTF_8)));
-            }
+            WriteAssumptions.write(tables.withSteps(calibration.calibrated().steps()), "assumptions/", folder);
             folder.commit(new RunRecord(Version.current(), "calibrate", settings, inputs));
         }
         report.lines().forEach(messages::result);

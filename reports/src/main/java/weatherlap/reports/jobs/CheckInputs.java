@@ -38,7 +38,7 @@ public record CheckInputs(InputPaths paths) {
         Tally tally = new Tally();
         Inputs inputs = Inputs.read(paths, tally::read);
         inputs.portfolio().houses().forEach(tally::add); // of the demo
-        inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
+        messages.warn(inputs.warnings());
         int warnings = inputs.warnings().size();
         String whose = paths.portfolio().isPresent() ? "" : "the bundled demo, ";
         messages.result(whose + Numbers.count(tally.houses, "house", "houses") + ", "

@@ -1,7 +1,6 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -18,14 +17,12 @@ import weatherlap.datasets.table.Problem;
 import weatherlap.reports.compare.CompareReport;
 import weatherlap.reports.compare.ResultFiles;
 import weatherlap.reports.compare.ResultFiles.Rows;
-import weatherlap.reports.output.Content;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
-import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.Simulator;
@@ -61,11 +58,11 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
 
     /** @param inputs as {@link #inputs} gives them */
     void run(Inputs inputs, Messages messages) throws IOException {
-        inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
+        messages.warn(inputs.warnings());
         try (OutputFolder folder = output.open(paths.named())) {
             Simulator simulator = inputs.simulator();
             Simulated simulated = simulated(inputs, simulator, folder, messages);
-            simulated.warnings().forEach(warning -> messages.note("warning: " + warning));
+            messages.warn(simulated.warnings());
             Comparison comparison = simulated.sum().comparison();
             Assumptions assumptions = inputs.assumptions().assumptions();
             CompareReport report = new CompareReport(
@@ -80,11 +77,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
                             .toList(),
                     shown(inputs));
             report.write(folder);
-            for (Map.Entry<String, String> text : inputs.assumptions().texts().entrySet()) {
-                folder.write(
-                        "assumptions/" + text.getKey(),
-                        Content.of(text.getValue().getBytes(StandardCharsets.UTF_8)));
-            }
+            WriteAssumptions.write(inputs.assumptions(), "assumptions/", folder);
             folder.commit(new RunRecord(Version.current(), "compare", settings(inputs), inputs.checksums()));
             report.lines().forEach(messages::result);
         }
@@ -138,12 +131,11 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
 
     /** What decides the result beside the input files; threads do not. */
     private static Map<String, Object> settings(Inputs inputs) {
-        Scenario scenario = inputs.assumptions().assumptions().scenario();
         Map<String, Object> settings = new LinkedHashMap<>();
         settings.put("portfolio", inputs.name());
         settings.put("climate", inputs.climate().name());
-        settings.put("seed", (long) scenario.value(Scalar.SEED));
-        settings.put("draws", scenario.whole(Scalar.DRAWS));
+        settings.put("seed", inputs.seed());
+        settings.put("draws", inputs.scenario().whole(Scalar.DRAWS));
         return settings;
     }
 

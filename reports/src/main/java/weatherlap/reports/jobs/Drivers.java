@@ -3,7 +3,6 @@ package weatherlap.reports.jobs;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,10 +55,7 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
     /** @throws BadInput with every problem of the tables, before anything is simulated or written */
     public void run(Messages messages) throws IOException {
         Inputs inputs = Inputs.read(paths);
-        if (inputs.portfolio().houses().isEmpty()) {
-            throw new BadInput(List.of("houses.csv: holds no house; there is nothing to compare"));
-        }
-        inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
+        messages.warn(inputs.warnings());
         Assumptions base = inputs.assumptions().assumptions();
         List<House> houses = SimulatedPortfolio.sample(inputs.portfolio().houses(), effort.houses);
         try (OutputFolder folder = output.open(paths.named())) {
@@ -81,9 +77,9 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
 
     private DriverStudy study(Assumptions base, List<House> houses, Inputs inputs, Messages messages) {
         SimulatedPortfolio portfolio =
-                new SimulatedPortfolio(houses, new ClimateMemo(inputs.climate()), effort.draws, seed(inputs));
+                new SimulatedPortfolio(houses, new ClimateMemo(inputs.climate()), effort.draws, inputs.seed());
         DriverStudy.Effort asked = new DriverStudy.Effort(
-                new Design(effort.points, effort.replicates, new Streams(seed(inputs))),
+                new Design(effort.points, effort.replicates, new Streams(inputs.seed())),
                 effort.singly,
                 effort.information);
         try (Messages.Progress progress = messages.progress("runs", DriverStudy.runs(base, asked))) {
@@ -139,6 +135,7 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
                 row.swing().high());
     }
 
+    /** To three significant digits, with its unit. */
     static String shown(double value, String unit) {
         return new BigDecimal(value)
                         .round(new MathContext(3))
@@ -147,18 +144,16 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
                 + (unit.isEmpty() || unit.equals("fraction") ? "" : " " + unit);
     }
 
+    /** Writes a chart of a study. */
     static void write(OutputFolder folder, String name, Picture picture) throws IOException {
-        folder.write(
-                "charts/" + name + ".svg",
-                Content.of(("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + picture.svg() + "\n")
-                        .getBytes(StandardCharsets.UTF_8)));
+        folder.write("charts/" + name + ".svg", Content.svg(picture.svg()));
     }
 
     private Map<String, Object> settings(Inputs inputs, List<House> houses) {
         Map<String, Object> settings = new LinkedHashMap<>();
         settings.put("portfolio", inputs.name());
         settings.put("climate", inputs.climate().name());
-        settings.put("seed", seed(inputs));
+        settings.put("seed", inputs.seed());
         settings.put("houses", houses.size());
         settings.put("draws", effort.draws);
         settings.put("points", effort.points);
@@ -166,9 +161,5 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
         settings.put("singly", effort.singly);
         settings.put("information_points", effort.information);
         return settings;
-    }
-
-    static long seed(Inputs inputs) {
-        return (long) inputs.assumptions().assumptions().scenario().value(Scalar.SEED);
     }
 }

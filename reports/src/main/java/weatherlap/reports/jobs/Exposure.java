@@ -1,13 +1,13 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import weatherlap.analysis.exposure.ExposureTable;
 import weatherlap.analysis.exposure.RankWords;
 import weatherlap.analysis.tables.ResultTable;
@@ -44,7 +44,7 @@ public record Exposure(Path climate, List<String> changes, Optional<OutputReques
         Loaded<AssumptionTables> tables = Inputs.assumptions(Optional.empty(), changes);
         Loaded<Climate> read = ClimateReader.read(climate);
         if (tables.value().isEmpty() || read.value().isEmpty()) {
-            throw new BadInput(java.util.stream.Stream.concat(tables.errors().stream(), read.errors().stream())
+            throw new BadInput(Stream.concat(tables.errors().stream(), read.errors().stream())
                     .map(Problem::toString)
                     .toList());
         }
@@ -52,7 +52,7 @@ public record Exposure(Path climate, List<String> changes, Optional<OutputReques
         Scenario scenario = tables.value().orElseThrow().assumptions().scenario();
         RainClimate rain = RainClimate.of(weather.weather(), scenario);
         DrivingRainRose rose = DrivingRainRose.of(rain, STEP_DEG);
-        Warnings.grouped(read.warnings()).forEach(warning -> messages.note("warning: " + warning));
+        messages.warn(Warnings.grouped(read.warnings()));
         ExposureText text = new ExposureText(weather.report(), rain.coverage());
         if (output.isPresent()) {
             write(output.get(), rose, text.years(), scenario);
@@ -68,7 +68,7 @@ public record Exposure(Path climate, List<String> changes, Optional<OutputReques
         try (OutputFolder folder = request.open(List.of(climate))) {
             ResultTable table = ExposureTable.of(rose);
             folder.write(table.schema().file(), Csv.of(table));
-            folder.write("exposure.svg", svg(picture(rose, years)));
+            folder.write("exposure.svg", Content.svg(picture(rose, years).svg()));
             Map<String, Object> settings = new LinkedHashMap<>();
             settings.put("ground_limit_mm", scenario.value(Scalar.GROUND_LIMIT_MM));
             settings.put("spell_dry_hours", scenario.value(Scalar.SPELL_DRY_HOURS));
@@ -89,10 +89,5 @@ public record Exposure(Path climate, List<String> changes, Optional<OutputReques
                         .map(row -> new ExposureRose.Ray(
                                 row.bearingDeg(), row.isoLitresPerM2Year(), row.ashraeLitresPerM2Year()))
                         .toList());
-    }
-
-    private static Content svg(ExposureRose picture) {
-        return Content.of(("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + picture.svg() + "\n")
-                .getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -26,8 +26,6 @@ import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobText;
 import weatherlap.datasets.jobs.Shop;
 import weatherlap.datasets.portfolio.PortfolioText;
-import weatherlap.datasets.table.Loaded;
-import weatherlap.datasets.table.Problem;
 import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.OutputFolder;
@@ -85,13 +83,7 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
     }
 
     private Mix shares() {
-        if (mix.isEmpty()) {
-            return Mix.bundled();
-        }
-        Loaded<Mix> loaded = Mix.read(mix.get());
-        return loaded.value()
-                .orElseThrow(() -> new BadInput(
-                        loaded.errors().stream().map(Problem::toString).toList()));
+        return mix.map(file -> BadInput.unlessSound(Mix.read(file))).orElseGet(Mix::bundled);
     }
 
     private long writeHouses(OutputFolder folder, HouseGenerator generator) throws IOException {
@@ -122,8 +114,8 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
         Shop shop = Shop.drawn(tables, PACE_SPREAD, seed);
         double jobSpread = tables.scenario().value(Scalar.CREW_SPREAD);
         List<JobRecord> made = new JobMaker(tables, shop, jobSpread, TIMED_SHARE, seed).jobs(jobs);
-        folder.write("jobs.csv", Content.of(JobText.of(made, tables).getBytes(StandardCharsets.UTF_8)));
-        folder.write("true-rates.csv", Content.of(JobText.of(shop).getBytes(StandardCharsets.UTF_8)));
+        folder.write("jobs.csv", Content.of(JobText.of(made, tables)));
+        folder.write("true-rates.csv", Content.of(JobText.of(shop)));
     }
 
     private static void writeClimate(OutputStream out) throws IOException {

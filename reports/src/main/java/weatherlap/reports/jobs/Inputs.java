@@ -15,6 +15,7 @@ import weatherlap.datasets.climate.Climate;
 import weatherlap.datasets.climate.ClimateReader;
 import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.portfolio.DemoPortfolio;
+import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
@@ -44,8 +45,6 @@ public record Inputs(
         HourlyWeather climate,
         List<String> warnings,
         SortedMap<String, String> checksums) {
-
-    static final List<String> PORTFOLIO_FILES = List.of("houses.csv", "elevations.csv", "openings.csv");
 
     private static final String DEMO = "Drizzlewick, an invented town";
 
@@ -121,15 +120,23 @@ public record Inputs(
         return "assumptions as bundled" + (own.isEmpty() ? "" : " but for " + String.join(", ", own));
     }
 
+    Scenario scenario() {
+        return assumptions.assumptions().scenario();
+    }
+
+    /** Seed of the scenario. */
+    long seed() {
+        return (long) scenario().value(Scalar.SEED);
+    }
+
     /** A simulator of these assumptions and this weather, with the draws and the seed of the scenario. */
     public Simulator simulator() {
-        Scenario scenario = assumptions.assumptions().scenario();
         return new Simulator(
                 assumptions.assumptions(),
-                RainClimate.of(climate, scenario),
-                scenario.choice(Choice.SAMPLING, Sampling.class),
-                scenario.whole(Scalar.DRAWS),
-                (long) scenario.value(Scalar.SEED));
+                RainClimate.of(climate, scenario()),
+                scenario().choice(Choice.SAMPLING, Sampling.class),
+                scenario().whole(Scalar.DRAWS),
+                seed());
     }
 
     private static <T> Loaded<T> loaded(T value) {
@@ -153,7 +160,7 @@ public record Inputs(
         SortedMap<String, String> sums = new TreeMap<>();
         try {
             if (paths.portfolio().isPresent()) {
-                for (String file : PORTFOLIO_FILES) {
+                for (String file : PortfolioTables.FILES) {
                     sums.put(
                             "portfolio/" + file,
                             Checksum.of(paths.portfolio().get().resolve(file)));
@@ -192,7 +199,7 @@ public record Inputs(
     }
 
     private static boolean holdsNoTable(Path folder) {
-        return PORTFOLIO_FILES.stream().noneMatch(file -> Files.exists(folder.resolve(file)));
+        return PortfolioTables.FILES.stream().noneMatch(file -> Files.exists(folder.resolve(file)));
     }
 
     /** Collects problems over several files. */

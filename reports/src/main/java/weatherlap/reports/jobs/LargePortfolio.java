@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import weatherlap.datasets.portfolio.PortfolioTables;
 
 /** Portfolios that are not held in memory whole. */
 final class LargePortfolio {
@@ -23,8 +24,8 @@ final class LargePortfolio {
 
     private static boolean isLarge(Path folder, long largestWholeBytes) {
         try {
-            return Inputs.PORTFOLIO_FILES.stream().allMatch(file -> Files.isRegularFile(folder.resolve(file)))
-                    && Files.size(folder.resolve("openings.csv")) > largestWholeBytes;
+            return PortfolioTables.FILES.stream().allMatch(file -> Files.isRegularFile(folder.resolve(file)))
+                    && Files.size(folder.resolve(PortfolioTables.OPENINGS.file())) > largestWholeBytes;
         } catch (IOException e) {
             return false;
         }

@@ -1,7 +1,6 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import weatherlap.reports.handout.HandoutMaker;
@@ -14,7 +13,6 @@ import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.assumptions.Scalar;
-import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
 import weatherlap.sim.rain.RainClimate;
 
@@ -29,31 +27,28 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, OutputReq
         OneHouse one = OneHouse.read(paths, house, messages);
         Inputs inputs = one.inputs();
         House found = one.house();
-        inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
-        Scenario scenario = inputs.assumptions().assumptions().scenario();
+        messages.warn(inputs.warnings());
         HandoutMaker handout = HandoutMaker.of(
                 found,
                 inputs.simulator(),
                 inputs.assumptions().assumptions(),
-                RainClimate.of(inputs.climate(), scenario));
+                RainClimate.of(inputs.climate(), inputs.scenario()));
         try (OutputFolder folder = output.open(paths.named())) {
-            byte[] page = Html.render("handout.jte", handout.page()).getBytes(StandardCharsets.UTF_8);
-            folder.write("handout.html", Content.of(page));
+            folder.write("handout.html", Content.of(Html.render("handout.jte", handout.page())));
             folder.write("handout.pdf", TwoPages.of(handout, paper));
-            folder.commit(
-                    new RunRecord(Version.current(), "handout", settings(inputs, found, scenario), inputs.checksums()));
+            folder.commit(new RunRecord(Version.current(), "handout", settings(inputs, found), inputs.checksums()));
         }
         messages.note("the handout is in " + Next.pages(output.folder(), "handout"));
     }
 
-    private Map<String, Object> settings(Inputs inputs, House found, Scenario scenario) {
+    private Map<String, Object> settings(Inputs inputs, House found) {
         Map<String, Object> settings = new LinkedHashMap<>();
         settings.put("portfolio", inputs.name());
         settings.put("climate", inputs.climate().name());
         settings.put("house", found.id());
         settings.put("paper", paper.word());
-        settings.put("seed", (long) scenario.value(Scalar.SEED));
-        settings.put("draws", scenario.whole(Scalar.DRAWS));
+        settings.put("seed", inputs.seed());
+        settings.put("draws", inputs.scenario().whole(Scalar.DRAWS));
         return settings;
     }
 }

@@ -1,9 +1,16 @@
 package weatherlap.reports.jobs;
 
+import java.util.List;
+
 /** How a job speaks while it runs. */
 public interface Messages {
     /** Something to know, for a person: not part of the result. */
     void note(String line);
+
+    /** Doubtful but usable input, a line each. */
+    default void warn(List<String> warnings) {
+        warnings.forEach(warning -> note("warning: " + warning));
+    }
 
     /** A line of the result itself. */
     void result(String line);

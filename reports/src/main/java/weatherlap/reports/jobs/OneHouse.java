@@ -15,7 +15,7 @@ import weatherlap.sim.house.House;
 record OneHouse(Inputs inputs, House house) {
     /**
      * @param id its key; empty: the only one
-     * @throws BadInput with every problem of the tables, or where there is no such house, it has no window, or it would have to be guessed
+     * @throws BadInput with every problem of the tables, or where there is no such house or it would have to be guessed
      */
     static OneHouse read(InputPaths paths, String id, Messages messages) {
         Optional<Path> large = LargePortfolio.in(paths);
@@ -43,13 +43,10 @@ record OneHouse(Inputs inputs, House house) {
         if (id.isEmpty() && houses.size() != 1) {
             throw roll.apply(houses).missing();
         }
-        House found = houses.stream()
+        return houses.stream()
                 .filter(house -> id.isEmpty() || house.id().equals(id))
                 .findFirst()
+                .map(house -> new OneHouse(inputs, house))
                 .orElseThrow(() -> roll.apply(houses).unknown());
-        if (found.openingCount() == 0) {
-            throw new BadInput(List.of("--house: " + found.id() + " has no window; give it rows in openings.csv"));
-        }
-        return new OneHouse(inputs, found);
     }
 }

@@ -1,15 +1,12 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import weatherlap.datasets.assumptions.AssumptionTables;
-import weatherlap.datasets.table.Loaded;
-import weatherlap.datasets.table.Problem;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
@@ -24,20 +21,25 @@ import weatherlap.reports.output.Version;
 public record WriteAssumptions(OutputRequest output, List<String> changes) {
     /** @throws BadInput for a change that cannot be made */
     public void run(Messages messages) throws IOException {
-        Loaded<AssumptionTables> loaded = Inputs.assumptions(Optional.empty(), changes);
-        if (loaded.value().isEmpty()) {
-            throw new BadInput(loaded.errors().stream().map(Problem::toString).toList());
-        }
-        Map<String, String> texts = loaded.value().orElseThrow().texts();
+        AssumptionTables tables = BadInput.unlessSound(Inputs.assumptions(Optional.empty(), changes));
         try (OutputFolder folder = output.open(List.of())) {
-            for (Map.Entry<String, String> text : texts.entrySet()) {
-                folder.write(text.getKey(), Content.of(text.getValue().getBytes(StandardCharsets.UTF_8)));
-            }
+            write(tables, "", folder);
             Map<String, Object> settings = new LinkedHashMap<>();
             settings.put("changes", changes);
             folder.commit(new RunRecord(Version.current(), "assumptions", settings, new TreeMap<>()));
         }
-        messages.note(texts.size() + " assumption tables are in " + output.folder()
+        messages.note(tables.texts().size() + " assumption tables are in " + output.folder()
                 + "; edit them and name the folder with --assumptions");
+    }
+
+    /**
+     * Writes tables as they are into the output of a run.
+     *
+     * @param path within that output; empty, or with a slash at its end
+     */
+    static void write(AssumptionTables tables, String path, OutputFolder folder) throws IOException {
+        for (Map.Entry<String, String> text : tables.texts().entrySet()) {
+            folder.write(path + text.getKey(), Content.of(text.getValue()));
+        }
     }
 }

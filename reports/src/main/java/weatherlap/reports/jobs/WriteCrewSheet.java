@@ -1,7 +1,6 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -34,17 +33,14 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
         OneHouse one = OneHouse.read(paths, house, messages);
         Inputs inputs = one.inputs();
         House found = one.house();
-        inputs.warnings().forEach(warning -> messages.note("warning: " + warning));
+        messages.warn(inputs.warnings());
         String program = "weatherlap " + Version.current() + ", portfolio " + inputs.name() + ".";
         HouseTakeoff takeoff = takeoff(inputs, found);
         CrewSheet screen = CrewSheets.of(takeoff, paper, program, "");
         String notPrinted = Unprintable.note(Stream.of(found), "crewsheet.html");
         CrewSheet print = notPrinted.isEmpty() ? screen : CrewSheets.of(takeoff, paper, program, notPrinted);
         try (OutputFolder folder = output.open(paths.named())) {
-            folder.write(
-                    "crewsheet.html",
-                    Content.of(("<!DOCTYPE html>\n" + Html.render("crewsheet.jte", screen))
-                            .getBytes(StandardCharsets.UTF_8)));
+            folder.write("crewsheet.html", Content.of("<!DOCTYPE html>\n" + Html.render("crewsheet.jte", screen)));
             folder.write("crewsheet.pdf", Pdf.of(CrewSheets.title(print), Html.render("crewsheet.jte", print)));
             Map<String, Object> settings = new LinkedHashMap<>();
             settings.put("portfolio", inputs.name());

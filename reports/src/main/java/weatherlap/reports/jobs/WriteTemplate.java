@@ -1,11 +1,11 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.portfolio.TemplatePortfolio;
 import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Schema;
@@ -19,11 +19,11 @@ import weatherlap.reports.output.Version;
 public record WriteTemplate(OutputRequest output) {
     public void run(Messages messages) throws IOException {
         try (OutputFolder folder = output.open(List.of())) {
-            for (Schema table : TemplatePortfolio.TABLES) {
+            for (Schema table : PortfolioTables.ALL) {
                 folder.write(table.file(), Content.of(TemplatePortfolio.bytes(table.file())));
             }
             folder.write("NOTES.txt", Content.of(TemplatePortfolio.bytes("NOTES.txt")));
-            folder.write("columns.csv", Content.of(columns().getBytes(StandardCharsets.UTF_8)));
+            folder.write("columns.csv", Content.of(columns()));
             folder.commit(new RunRecord(Version.current(), "generate", Map.of("template", true), new TreeMap<>()));
         }
         messages.note("three tables with one made-up house are in " + output.folder()
@@ -33,7 +33,7 @@ public record WriteTemplate(OutputRequest output) {
 
     private static String columns() {
         return CsvText.line("table", "column", "must_be_filled", "holds", "meaning")
-                + TemplatePortfolio.TABLES.stream()
+                + PortfolioTables.ALL.stream()
                         .flatMap(table -> table.columns().stream()
                                 .map(column -> CsvText.line(
                                         table.file(),

@@ -3,7 +3,6 @@ package weatherlap.reports.output;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,9 +10,6 @@ import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * SHA-256 as 64 hexadecimal digits.
@@ -39,19 +35,6 @@ public final class Checksum {
             in.transferTo(out);
         }
         return hex(digest.digest());
-    }
-
-    /** Of every plain file directly in a folder, by name. */
-    public static SortedMap<String, String> ofFolder(Path folder) throws IOException {
-        SortedMap<String, String> sums = new TreeMap<>();
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : (Iterable<Path>) files.filter(Files::isRegularFile)::iterator) {
-                sums.put(file.getFileName().toString(), of(file));
-            }
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
-        return sums;
     }
 
     static MessageDigest sha256() {

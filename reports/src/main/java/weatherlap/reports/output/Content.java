@@ -2,6 +2,7 @@ package weatherlap.reports.output;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 
 /** What a file will hold. */
 @FunctionalInterface
@@ -12,5 +13,19 @@ public interface Content {
     /** Bytes that are there already. */
     static Content of(byte[] bytes) {
         return out -> out.write(bytes);
+    }
+
+    /** A text, as UTF-8. */
+    static Content of(String text) {
+        return of(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * A picture as a file of its own.
+     *
+     * @param svg the element
+     */
+    static Content svg(String svg) {
+        return of("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg + "\n");
     }
 }

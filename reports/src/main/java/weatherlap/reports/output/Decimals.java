@@ -49,18 +49,6 @@ public final class Decimals {
         return (exact.signum() == 0 ? BigDecimal.ZERO : exact.stripTrailingZeros()).toPlainString();
     }
 
-    /** With a comma between thousands, for people: 12,345.6. */
-    public static String grouped(double value, int decimals) {
-        String fixed = fixed(value, decimals);
-        int start = fixed.startsWith("-") ? 1 : 0;
-        int point = fixed.indexOf('.');
-        StringBuilder text = new StringBuilder(fixed);
-        for (int i = (point < 0 ? fixed.length() : point) - 3; i > start; i -= 3) {
-            text.insert(i, ',');
-        }
-        return text.toString();
-    }
-
     private static BigDecimal exact(double value) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("A result (" + value + ") must be a finite number.");

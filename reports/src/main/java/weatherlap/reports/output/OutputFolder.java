@@ -139,11 +139,6 @@ public final class OutputFolder implements AutoCloseable {
         Folders.deleteWhole(earlier);
     }
 
-    /** Where the results will stand. */
-    public Path target() {
-        return target;
-    }
-
     /** Drops what was not committed, and lets the folder go. */
     @Override
     public void close() throws IOException {

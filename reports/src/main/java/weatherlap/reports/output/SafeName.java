@@ -5,7 +5,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /** File names made from text that came in a table. */
-final class SafeName {
+public final class SafeName {
     private static final int LONGEST = 60;
     private static final Pattern PLAIN = Pattern.compile("[a-z0-9][a-z0-9._-]*");
     /** Names that some systems keep for devices, whatever their ending. */

@@ -195,7 +195,7 @@ class CompareCommandTest {
 
     @Test
     void everyCommandShowsAnExample() {
-        for (String command : Weatherlap.commands()) {
+        for (String command : Weatherlap.commandLine().getSubcommands().keySet()) {
             Cli cli = Cli.run(command, "--help");
             assertThat(cli.status()).isZero();
             assertThat(cli.out()).as(command).contains("Example", "weatherlap " + command, "--quiet");

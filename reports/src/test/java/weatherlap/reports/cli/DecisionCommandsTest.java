@@ -85,6 +85,46 @@ class DecisionCommandsTest {
     }
 
     @Test
+    void theSameNameTwiceIsNoMap() {
+        Path out = folder.resolve("twice");
+        Cli cli =
+                Cli.run("breakeven", portfolio, "--vary", "repair_cost_usd", "--vary", "repair_cost_usd", "--out", out);
+        assertThat(cli.status()).isEqualTo(2);
+        assertThat(cli.err()).contains("--vary: \"repair_cost_usd\" stands twice");
+        assertThat(out).doesNotExist();
+    }
+
+    /** A region may be called anything, its picture may not. */
+    @Test
+    void aRowOfAnyNameGetsAPicture() throws IOException {
+        Path shop = folder.resolve("shop");
+        assertThat(Cli.run("assumptions", "--out", shop).status()).isZero();
+        for (String file : List.of("wages.csv", "scenario.toml")) {
+            Path table = shop.resolve(file);
+            Files.writeString(
+                    table,
+                    Files.readString(table)
+                            .replace("national,", "North & East,")
+                            .replace("\"national\"", "\"North & East\""));
+        }
+        Path out = folder.resolve("region");
+        Cli cli = Cli.run(
+                "breakeven",
+                portfolio,
+                "--assumptions",
+                shop,
+                "--vary",
+                "wages/North & East/carpenter",
+                "--set",
+                "draws=4",
+                "--out",
+                out);
+        assertThat(cli.err()).contains("wages-north___east-carpenter-");
+        assertThat(cli.status()).isZero();
+        assertThat(out.resolve("charts").toFile().list()).hasSize(1).allMatch(name -> name.endsWith(".svg"));
+    }
+
+    @Test
     void unknownNamesAndRangesThatFallAreRefused() {
         Path out = folder.resolve("none");
         Cli cli = Cli.run("breakeven", portfolio, "--vary", "repair_cost", "--out", out);

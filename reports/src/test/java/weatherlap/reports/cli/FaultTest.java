@@ -115,11 +115,11 @@ class FaultTest {
 
     @Test
     void anotherRunHoldsTheFolder() throws Exception {
-        try (OutputFolder held = new OutputRequest(out, false).open(List.of())) {
+        try (OutputFolder ignored = new OutputRequest(out, false).open(List.of())) {
             Cli second = OwnProcess.start(folder, List.of(), "generate", "--houses", 1, "--out", out)
                     .ended();
             assertThat(second).isEqualTo(new Cli(2, "", "another run is writing " + out + "; wait for it to end\n"));
-            assertThat(held.target()).doesNotExist();
+            assertThat(out).doesNotExist();
         }
         assertThat(Cli.run("generate", "--houses", 1, "--out", out).status()).isZero();
     }

@@ -9,7 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weatherlap.datasets.portfolio.TemplatePortfolio;
+import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.table.Schema;
 
 /** The tables to fill in. */
@@ -48,7 +48,7 @@ class TemplateTest {
     void everyColumnStandsInItsTableAndInTheList() throws IOException {
         List<String> listed = Files.readAllLines(template.resolve("columns.csv"));
         int columns = 0;
-        for (Schema table : TemplatePortfolio.TABLES) {
+        for (Schema table : PortfolioTables.ALL) {
             assertThat(Files.readAllLines(template.resolve(table.file())))
                     .hasSize(2)
                     .first()
@@ -65,12 +65,32 @@ class TemplateTest {
     void rowsOfNothingButCommasAreWhatSpreadsheetsLeaveBehind() throws IOException {
         Path edited = folder.resolve("edited");
         Files.createDirectories(edited);
-        for (Schema table : TemplatePortfolio.TABLES) {
+        for (Schema table : PortfolioTables.ALL) {
             String blank = ",".repeat(table.columns().size() - 1) + "\n";
             Files.writeString(
                     edited.resolve(table.file()), Files.readString(template.resolve(table.file())) + blank + blank);
         }
         assertThat(Cli.run("check", edited).out()).startsWith("1 house, 1 opening");
+    }
+
+    @Test
+    void theExampleAmongHousesOfOnesOwnIsWarnedOf() throws IOException {
+        Path mine = folder.resolve("with-example");
+        Files.createDirectories(mine);
+        for (Schema table : PortfolioTables.ALL) {
+            String rows = Files.readString(template.resolve(table.file()));
+            String own = rows.lines().skip(1).findFirst().orElseThrow().replace("EXAMPLE", "H1") + "\n";
+            Files.writeString(mine.resolve(table.file()), rows + own);
+        }
+        Cli cli = Cli.run("check", mine);
+        assertThat(cli.err())
+                .contains("warning: houses.csv:2:house_id: this is still the made-up house of the template");
+        assertThat(cli.out()).isEqualTo("2 houses, 2 openings: nothing wrong, 1 warning\n");
+        Path houses = mine.resolve("houses.csv");
+        Files.writeString(
+                houses,
+                Files.readString(houses).replace("EXAMPLE,A made-up house: delete this row", "EXAMPLE,5 Ash Way"));
+        assertThat(Cli.run("check", mine).out()).isEqualTo("2 houses, 2 openings: nothing wrong\n");
     }
 
     @Test
@@ -90,6 +110,8 @@ class TemplateTest {
         assertThat(Cli.run("generate", "--template", "--houses", 3, "--out", out)
                         .status())
                 .isEqualTo(2);
+        assertThat(Cli.run("generate", "--template", "--jobs", 3, "--out", out).err())
+                .contains("go with --houses, not with --template");
         assertThat(out).doesNotExist();
     }
 

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import weatherlap.charts.InWords;
 import weatherlap.reports.jobs.Inputs;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.house.House;
@@ -60,7 +61,7 @@ class TwoPagesTest {
         long shown = house.openings()
                 .filter(opening -> sheet.text()
                         .contains(Phrases.size(opening.frameWidthIn(), opening.frameHeightIn()) + " "
-                                + Phrases.of(opening.room())))
+                                + InWords.of(opening.room())))
                 .count();
         Matcher more = MORE.matcher(sheet.text());
         long rest = more.find() ? Long.parseLong(more.group(2)) : 0;

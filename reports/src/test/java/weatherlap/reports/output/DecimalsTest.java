@@ -3,7 +3,6 @@ package weatherlap.reports.output;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -26,13 +25,6 @@ class DecimalsTest {
     void plainTextReadsBackAsTheSameNumber(double value, String text) {
         assertThat(Decimals.plain(value)).isEqualTo(text);
         assertThat(Double.parseDouble(text) == value).isTrue();
-    }
-
-    @Test
-    void groupsThousands() {
-        assertThat(Decimals.grouped(1234567.891, 1)).isEqualTo("1,234,567.9");
-        assertThat(Decimals.grouped(-999, 0)).isEqualTo("-999");
-        assertThat(Decimals.grouped(-1000, 0)).isEqualTo("-1,000");
     }
 
     @ParameterizedTest
