@@ -1,5 +1,6 @@
 package weatherlap.analysis.drivers;
 
+import org.apache.commons.math3.stat.StatUtils;
 import weatherlap.sim.assumptions.Assumptions;
 
 /**
@@ -19,14 +20,6 @@ public record Differences(double[] costUsd, double[] risk) {
 
     /** The mean over the houses of each outcome. */
     double[] means() {
-        return new double[] {mean(costUsd), mean(risk)};
-    }
-
-    private static double mean(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum / values.length;
+        return new double[] {StatUtils.mean(costUsd), StatUtils.mean(risk)};
     }
 }

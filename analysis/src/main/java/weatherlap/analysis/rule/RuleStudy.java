@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.math3.stat.StatUtils;
 import weatherlap.sim.Check;
 import weatherlap.sim.random.Streams;
 
@@ -68,8 +69,8 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
                     most,
                     rule,
                     RuleScore.regretUsd(rule, differences),
-                    mean(heldOut[most]),
-                    mean(excess),
+                    StatUtils.mean(heldOut[most]),
+                    StatUtils.mean(excess),
                     blockError(excess, cases.blocks())));
         }
         Length chosen = lengths.stream().filter(Length::withinNoise).findFirst().orElseThrow();
@@ -134,7 +135,7 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
     private static int least(double[][] heldOut) {
         int least = 0;
         for (int most = 1; most < heldOut.length; most++) {
-            if (mean(heldOut[most]) < mean(heldOut[least])) {
+            if (StatUtils.mean(heldOut[most]) < StatUtils.mean(heldOut[least])) {
                 least = most;
             }
         }
@@ -147,13 +148,9 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
         return difference;
     }
 
-    private static double mean(double[] values) {
-        return Arrays.stream(values).average().orElseThrow();
-    }
-
     /** Standard error of the mean over cases when blocks of cases are independent of each other. */
     private static double blockError(double[] values, int[] blocks) {
-        double mean = mean(values);
+        double mean = StatUtils.mean(values);
         Map<Integer, Double> sums = new HashMap<>();
         for (int c = 0; c < values.length; c++) {
             sums.merge(blocks[c], values[c] - mean, Double::sum);

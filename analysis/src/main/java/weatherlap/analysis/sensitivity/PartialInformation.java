@@ -1,5 +1,6 @@
 package weatherlap.analysis.sensitivity;
 
+import org.apache.commons.math3.stat.StatUtils;
 import weatherlap.sim.Check;
 
 /**
@@ -34,7 +35,7 @@ public final class PartialInformation {
     public static PartialInformation on(double[] known) {
         int n = known.length;
         Check.within("draws", n, DEGREE + 2, Integer.MAX_VALUE);
-        double middle = Ratio.mean(known);
+        double middle = StatUtils.mean(known);
         double reach = 0;
         for (double x : known) {
             reach = Math.max(reach, Math.abs(x - middle));
@@ -76,7 +77,7 @@ public final class PartialInformation {
         double value = 0;
         double[] gains = new double[n];
         for (double[] difference : differences) {
-            double mean = Ratio.mean(difference);
+            double mean = StatUtils.mean(difference);
             double[] fitted = expected(difference);
             double informed = 0;
             for (int i = 0; i < n; i++) {
@@ -85,7 +86,7 @@ public final class PartialInformation {
             }
             value += Math.max(0, Math.min(mean, 0) - informed / n);
         }
-        double centre = Ratio.mean(gains);
+        double centre = StatUtils.mean(gains);
         double squares = 0;
         for (double gain : gains) {
             squares += (gain - centre) * (gain - centre);

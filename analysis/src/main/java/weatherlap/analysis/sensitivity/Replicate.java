@@ -1,6 +1,7 @@
 package weatherlap.analysis.sensitivity;
 
 import java.util.List;
+import org.apache.commons.math3.stat.StatUtils;
 
 /**
  * Moments of one shift of the sequence: by outcome, then by group.
@@ -28,7 +29,7 @@ record Replicate(double[] mean, double[] variance, double[][] shared, double[][]
                 new double[outcomes][groups.size()],
                 new double[outcomes][groups.size()]);
         for (int o = 0; o < outcomes; o++) {
-            moments.mean[o] = (Ratio.mean(yA[o]) + Ratio.mean(yB[o])) / 2;
+            moments.mean[o] = (StatUtils.mean(yA[o]) + StatUtils.mean(yB[o])) / 2;
             moments.variance[o] = meanOf(yA[o], yB[o], moments.mean[o], (p, q) -> (p * p + q * q) / 2);
         }
         for (int g = 0; g < groups.size(); g++) {
@@ -41,7 +42,7 @@ record Replicate(double[] mean, double[] variance, double[][] shared, double[][]
     }
 
     private void take(int o, int g, double[] yA, double[] yB, double[] yMixed) {
-        double m = (Ratio.mean(yB) + Ratio.mean(yMixed)) / 2;
+        double m = (StatUtils.mean(yB) + StatUtils.mean(yMixed)) / 2;
         shared[o][g] = meanOf(yB, yMixed, m, (p, q) -> p * q);
         pairVariance[o][g] = meanOf(yB, yMixed, m, (p, q) -> (p * p + q * q) / 2);
         halfSquare[o][g] = meanOf(yA, yMixed, m, (p, q) -> (p - q) * (p - q) / 2);

@@ -2,6 +2,7 @@ package weatherlap.analysis.sensitivity;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.stat.StatUtils;
 import weatherlap.sim.Check;
 import weatherlap.sim.random.Streams;
 
@@ -92,6 +93,6 @@ public record SobolIndices(double mean, double variance, List<Index> indices) {
                 .mapToDouble(r -> r.mean()[outcome])
                 .average()
                 .orElseThrow();
-        return new SobolIndices(mean, Ratio.mean(variances), indices);
+        return new SobolIndices(mean, StatUtils.mean(variances), indices);
     }
 }

@@ -29,6 +29,7 @@ public record Explain(InputPaths paths, String opening, List<Method> methods, in
         Inputs inputs = large.isEmpty()
                 ? Inputs.read(paths)
                 : OneHouse.readAlone(paths, opening.replaceFirst("/.*", ""), messages);
+        messages.warn(inputs.warnings());
         Simulator simulator = inputs.simulator();
         for (House house : inputs.portfolio().houses()) {
             int index = keys(house).indexOf(opening);

@@ -15,12 +15,20 @@ final class Next {
         return folder + "; open " + folder.resolve(name + ".html") + " or print " + folder.resolve(name + ".pdf");
     }
 
-    /** The command line of these words, of lists each word, those with blanks in quotes. */
+    /** The command line of these words, of lists each word; what a shell would take for more than letters is in quotes. */
     static String command(Object... words) {
         return Arrays.stream(words)
                 .flatMap(word -> word instanceof List<?> several ? several.stream() : Stream.of(word))
                 .map(Object::toString)
-                .map(word -> word.chars().anyMatch(Character::isWhitespace) ? '"' + word + '"' : word)
+                .map(Next::quoted)
                 .collect(Collectors.joining(" ", "weatherlap ", ""));
+    }
+
+    /** In double quotes, which every shell knows, unless the word holds one of the signs that keep their meaning in them. */
+    private static String quoted(String word) {
+        if (word.matches("[\\p{L}\\p{N}_./\\\\:=@%+,-]+")) {
+            return word;
+        }
+        return word.matches("[^$`\"!]*") ? '"' + word + '"' : "'" + word.replace("'", "'\\''") + "'";
     }
 }

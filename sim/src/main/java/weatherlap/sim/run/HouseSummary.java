@@ -128,7 +128,7 @@ final class HouseSummary {
                                 draws.takeoff().openings().get(o).exposure().litresPerM2Year())
                         .average()
                         .orElseThrow(),
-                100 * MethodDraws.mean(draws.anyLeak(openings)),
+                100 * Summary.mean(draws.anyLeak(openings)),
                 minutes,
                 elevationHorizonUsd(openings));
     }

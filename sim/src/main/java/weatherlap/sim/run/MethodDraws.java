@@ -57,7 +57,7 @@ record MethodDraws(
         double[] labourMinutes = labour(weights, openingMinutes, world, causes);
         double[] materialUsd = material(weights, world);
         Pricing pricing = Pricing.of(scenario);
-        JobCost expected = takeoff.work().expectedCost(mean(leaks.callbacks()));
+        JobCost expected = takeoff.work().expectedCost(Summary.mean(leaks.callbacks()));
         double priceUsd = pricing.priceUsd(expected);
         double callbackUsd = scenario.value(Scalar.CALLBACK_COST_USD);
         double[] costUsd = new double[world.draws()];
@@ -127,7 +127,7 @@ record MethodDraws(
                 callbacks[d] += callback[d];
                 damageUsd[d] += own[d] * discount * world.repairUsd()[d];
             }
-            openingDamageUsd[opening] = mean(own) * discount * world.meanRepairUsd();
+            openingDamageUsd[opening] = Summary.mean(own) * discount * world.meanRepairUsd();
         }
     }
 
@@ -185,14 +185,6 @@ record MethodDraws(
         for (int d = 0; d < total.length; d++) {
             total[d] += varying * factor[d] + fixed;
         }
-    }
-
-    static double mean(double[] draws) {
-        double total = 0;
-        for (double draw : draws) {
-            total += draw;
-        }
-        return total / draws.length;
     }
 
     /** Openings of the wall at a position, as positions in the house. */

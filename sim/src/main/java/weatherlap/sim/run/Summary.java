@@ -23,11 +23,15 @@ public record Summary(double mean, double p10, double p50, double p90) {
 
     /** Of draws, which are left as they are. */
     public static Summary of(double[] draws) {
+        return of(mean(draws), draws);
+    }
+
+    static double mean(double[] draws) {
         double total = 0;
         for (double draw : draws) {
             total += draw;
         }
-        return of(total / draws.length, draws);
+        return total / draws.length;
     }
 
     /** Of draws whose mean is known exactly. */

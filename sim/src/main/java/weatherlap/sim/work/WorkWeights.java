@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.assumptions.Scalar;
-import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.material.MaterialLine;
 
@@ -21,8 +20,7 @@ import weatherlap.sim.material.MaterialLine;
  * @param travelMinutes person-minutes on the road, the same in every draw
  * @param openingItems [opening][item]: packages, unrounded, that the opening uses
  * @param packages [item]: whole packages bought for the house
- * @param unitUsd [opening]: likely price of the new unit
- * @param unitFactor what a unit's price is multiplied by, one draw for all houses
+ * @param unitUsd [opening]: mean price of the new unit
  * @param openingFixedUsd [opening]: tipping
  * @param houseFixedUsd permit
  * @param usdPerPersonHour wage with burden
@@ -38,7 +36,6 @@ public record WorkWeights(
         double[][] openingItems,
         double[] packages,
         double[] unitUsd,
-        ThreePoint unitFactor,
         double[] openingFixedUsd,
         double houseFixedUsd,
         double usdPerPersonHour,
@@ -48,7 +45,6 @@ public record WorkWeights(
     static WorkWeights of(WorkTakeoff work) {
         List<OpeningWork> openings = work.openings();
         StepIndex steps = StepIndex.of(work.assumptions().steps());
-        double spread = work.assumptions().scenario().value(Scalar.UNIT_PRICE_SPREAD);
         List<Material> items = work.assumptions().materials();
         double[][] openingItems = new double[openings.size()][items.size()];
         double[] packages = new double[items.size()];
@@ -68,7 +64,6 @@ public record WorkWeights(
                 openingItems,
                 packages,
                 openings.stream().mapToDouble(o -> o.unit().value()).toArray(),
-                new ThreePoint(1 - spread, 1, 1 + spread),
                 openings.stream().mapToDouble(o -> o.tipping().value()).toArray(),
                 work.assumptions().scenario().value(Scalar.PERMIT_USD),
                 work.personHour().value(),

@@ -156,7 +156,7 @@ class WorkTakeoffTest {
                     * ASSUMPTIONS.materials().get(i).price().mean();
         }
         for (int o = 0; o < 3; o++) {
-            usd += weights.unitUsd()[o] * weights.unitFactor().mean() + weights.openingFixedUsd()[o];
+            usd += weights.unitUsd()[o] + weights.openingFixedUsd()[o];
         }
         assertThat(minutes).isCloseTo(work.labour().value(), within(1e-9));
         assertThat(usd).isCloseTo(work.material().value(), within(1e-9));
