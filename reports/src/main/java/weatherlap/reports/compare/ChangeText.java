@@ -2,28 +2,34 @@ package weatherlap.reports.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import weatherlap.analysis.choice.OtherChoice;
 import weatherlap.analysis.choice.TippingPoints;
 import weatherlap.analysis.leaks.FaultSwing;
 import weatherlap.charts.InWords;
+import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.Results;
 import weatherlap.sim.run.Simulator;
 
-/** What would change the answer, in sentences. */
+/** What would change the answer, in sentences and in one table. */
 final class ChangeText {
     private static final int ROWS = 3;
 
     private final Results results;
     private final Simulator simulator;
     private final Scenario scenario;
+    private final HouseResult middle;
 
     ChangeText(Results results, Simulator simulator) {
         this.results = results;
         this.simulator = simulator;
         this.scenario = simulator.assumptions().scenario();
+        this.middle = ReportPictures.middleByPrice(results);
     }
 
     List<String> sentences() {
@@ -48,7 +54,7 @@ final class ChangeText {
                                 + Words.number(glassUsd(), 2)
                                 + " assumed, they would be even; " + aheadAbove(points.glassGapUsd()) + "."
                         : "Glass: no worth of glass turns the answer.");
-        House house = ReportPictures.middleByPrice(results).house();
+        House house = middle.house();
         for (Method method : Method.values()) {
             lines.add(InWords.capital(Words.of(method)) + " at " + house.label() + " (" + house.id()
                     + "), the house of middle price. "
@@ -57,6 +63,32 @@ final class ChangeText {
         lines.add(
                 "The commands breakeven and drivers look further: any scalar, wage or price, and all of them at once.");
         return lines;
+    }
+
+    /** The house of middle price with each disputed choice of the scenario taken otherwise. */
+    TableView otherChoices() {
+        House house = middle.house();
+        TableView.Builder table = TableView.of(house.label() + " (" + house.id()
+                        + "), the house of middle price, with a choice of scenario.toml taken otherwise")
+                .texts("choice")
+                .numbers("price, full-flange", "price, insert", "leak chance, full-flange", "insert")
+                .numbers("cost, full-flange", "cost, insert");
+        row(table, "as assumed", middle);
+        OtherChoice.of(simulator, house).forEach(other -> row(table, other.setting(), other.result()));
+        return table.build();
+    }
+
+    private static void row(TableView.Builder table, String choice, HouseResult house) {
+        MethodResult full = house.method(Method.FULL_FLANGE);
+        MethodResult insert = house.method(Method.INSERT);
+        table.row(
+                choice,
+                Words.usd(full.priceUsd()),
+                Words.usd(insert.priceUsd()),
+                Words.percent(full.leakProbability(), 1),
+                Words.percent(insert.leakProbability(), 1),
+                Words.usd(full.horizonCostUsd().mean()),
+                Words.usd(insert.horizonCostUsd().mean()));
     }
 
     /**

@@ -94,6 +94,7 @@ public record CompareReport(
                 new ReportPictures(results, decision, segments, assumptions.steps(), years, simulator::costUsd).all();
         TableView.Builder runTable = TableView.of("What the results depend on").texts("name", "value");
         run.forEach(runTable::row);
+        ChangeText changes = new ChangeText(results, simulator);
         return new ReportPage(
                 title(),
                 scope(),
@@ -101,7 +102,8 @@ public record CompareReport(
                 DecisionWords.rule(decision),
                 RuleViews.regrets(decision.study()),
                 DecisionWords.of(decision),
-                new ChangeText(results, simulator).sentences(),
+                changes.sentences(),
+                changes.otherChoices(),
                 AnswerText.keyFigures(answer, years),
                 figures,
                 SegmentViews.of(segments),

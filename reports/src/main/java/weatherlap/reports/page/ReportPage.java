@@ -12,6 +12,7 @@ import java.util.List;
  * @param regrets the rule beside what else a shop might do
  * @param ruleNotes what following it costs and how sure it is, in sentences
  * @param changes what would change the answer, in sentences
+ * @param otherChoices one house with each choice of the scenario taken otherwise
  * @param keyFigures both methods side by side, means of a house
  * @param figures in the order of the argument
  * @param segments a table for each way of telling openings apart
@@ -33,6 +34,7 @@ public record ReportPage(
         TableView regrets,
         List<String> ruleNotes,
         List<String> changes,
+        TableView otherChoices,
         TableView keyFigures,
         List<Figure> figures,
         List<TableView> segments,

@@ -73,6 +73,11 @@ public final class Simulator {
         return new Simulator(assumptions, climate, uniforms, world.withAdmitted(fault, share), leakTables);
     }
 
+    /** The same draws under other assumptions, of as many rows of lap faults. */
+    public Simulator under(Assumptions changed) {
+        return new Simulator(changed, climate, uniforms);
+    }
+
     public Assumptions assumptions() {
         return assumptions;
     }
