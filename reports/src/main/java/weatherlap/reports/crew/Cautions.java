@@ -57,7 +57,9 @@ final class Cautions {
                 .ifPresent(cautions::add);
         named(
                         windows,
-                        "the frame is on record as rotten.",
+                        method == Method.INSERT
+                                ? "the frame is on record as rotten: mend it first, or do not set an insert there."
+                                : "the frame is on record as rotten: look how far the rot goes before closing.",
                         w -> w.takeoff().opening().frameCondition() == FrameCondition.ROTTEN)
                 .ifPresent(cautions::add);
         cautions.add("Mould, nests, wet insulation or bad wiring behind the wall: stop, and follow local guidance.");

@@ -15,6 +15,7 @@ import weatherlap.reports.page.Unprintable;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.HouseResult;
@@ -123,8 +124,19 @@ public final class HandoutMaker {
                 + Phrases.usd(lower.horizonCostUsd().mean()) + " and "
                 + preferred.other().inSentence() + " to "
                 + Phrases.usd(other.horizonCostUsd().mean()) + " on average. In " + Phrases.percent(share)
-                + " of our trial runs " + preferred.inSentence() + " is lower. " + sure
+                + " of our trial runs " + preferred.inSentence() + " is lower. " + sure + rotten()
                 + " How long you will stay and what light is worth to you is your call.";
+    }
+
+    private String rotten() {
+        long frames = result.house()
+                .openings()
+                .filter(opening -> opening.frameCondition() == FrameCondition.ROTTEN)
+                .count();
+        return frames == 0
+                ? ""
+                : " But " + Numbers.count(frames, "old frame is", "old frames are")
+                        + " rotten and cannot hold an insert: mend the frame first, or choose full-flange there.";
     }
 
     /** Fonts of the printed sheet are made known before anything is measured. */

@@ -15,6 +15,7 @@ import weatherlap.reports.page.Paper;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.rain.RainClimate;
@@ -37,6 +38,20 @@ class CrewSheetsTest {
 
     private static CrewSheet sheet(HouseTakeoff takeoff) {
         return CrewSheets.of(takeoff, Paper.LETTER, "", "");
+    }
+
+    @Test
+    void aRottenFrameIsToldBeforeAnInsertIsSetInIt() {
+        assertThat(TAKEOFFS.stream().filter(takeoff -> takeoff.method() == Method.INSERT))
+                .anyMatch(CrewSheetsTest::rotten)
+                .allSatisfy(takeoff -> assertThat(sheet(takeoff).cautions().stream()
+                                .anyMatch(caution -> caution.endsWith("mend it first, or do not set an insert there.")))
+                        .isEqualTo(rotten(takeoff)));
+    }
+
+    private static boolean rotten(HouseTakeoff takeoff) {
+        return takeoff.openings().stream()
+                .anyMatch(opening -> opening.opening().frameCondition() == FrameCondition.ROTTEN);
     }
 
     @Test

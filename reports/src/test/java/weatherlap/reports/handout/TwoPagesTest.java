@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import weatherlap.charts.InWords;
 import weatherlap.reports.jobs.Inputs;
 import weatherlap.reports.page.Paper;
+import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.Simulator;
@@ -46,6 +47,10 @@ class TwoPagesTest {
             assertThat(sheet.text()).as(house.id()).doesNotContainPattern(MORE);
             assertThat(house.openings()).allSatisfy(opening -> assertThat(sheet.text())
                     .contains(Phrases.size(opening.frameWidthIn(), opening.frameHeightIn())));
+            boolean rotten = house.openings().anyMatch(opening -> opening.frameCondition() == FrameCondition.ROTTEN);
+            assertThat(sheet.text().replaceAll("\\s+", " ").contains("rotten and cannot hold an insert"))
+                    .as(house.id())
+                    .isEqualTo(rotten);
         }
     }
 
