@@ -1,13 +1,12 @@
 package weatherlap.charts;
 
-import java.util.Locale;
-
 /**
  * Numbers as text: a point as decimal mark, narrow no-break spaces between thousands, a true minus sign; the same in every
  * locale. What is not a number becomes a dash.
  */
 public final class Numbers {
 
+    private static final int GROUP = 3;
     private static final char THOUSANDS = '\u202f';
     private static final String MINUS = "\u2212";
     private static final String NONE = "\u2013";
@@ -67,7 +66,12 @@ public final class Numbers {
     }
 
     private static String size(double value, int decimals) {
-        return String.format(Locale.ROOT, "%,." + decimals + "f", Math.abs(value))
-                .replace(',', THOUSANDS);
+        StringBuilder text = new StringBuilder();
+        Decimals.append(text, Math.abs(value), decimals);
+        int point = text.indexOf(".");
+        for (int at = (point < 0 ? text.length() : point) - GROUP; at > 0; at -= GROUP) {
+            text.insert(at, THOUSANDS);
+        }
+        return text.toString();
     }
 }

@@ -1,7 +1,8 @@
-package weatherlap.reports.output;
+package weatherlap.charts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Locale;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -23,6 +24,15 @@ class DecimalsPropertyTest {
             same(Math.nextUp(tie), decimals);
             same(Math.nextDown(tie), decimals);
         }
+    }
+
+    /** Against the formatter of the JDK. */
+    @Property(tries = 5_000)
+    void thousandsStandApartAsTheFormatterHasThem(
+            @ForAll @DoubleRange(min = 0, max = 1e12) double value, @ForAll @IntRange(max = 4) int decimals) {
+        assertThat(Numbers.plain(value, decimals))
+                .isEqualTo(String.format(Locale.ROOT, "%,." + decimals + "f", value)
+                        .replace(',', '\u202f'));
     }
 
     private static void same(double value, int decimals) {

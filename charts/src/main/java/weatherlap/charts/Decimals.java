@@ -1,4 +1,4 @@
-package weatherlap.reports.output;
+package weatherlap.charts;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -23,7 +23,7 @@ public final class Decimals {
     }
 
     /** Appends {@link #fixed}. */
-    static void append(StringBuilder text, double value, int decimals) {
+    public static void append(StringBuilder text, double value, int decimals) {
         double scaled = Math.abs(value) * (decimals < POWERS.length ? POWERS[decimals] : Double.NaN);
         double fraction = scaled - Math.floor(scaled);
         boolean nearTie = Math.abs(fraction - 0.5) < 1e-4;

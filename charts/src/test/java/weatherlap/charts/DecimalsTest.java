@@ -1,4 +1,4 @@
-package weatherlap.reports.output;
+package weatherlap.charts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
