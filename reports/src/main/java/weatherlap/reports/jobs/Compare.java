@@ -19,6 +19,7 @@ import weatherlap.reports.compare.ResultFiles;
 import weatherlap.reports.compare.ResultFiles.Rows;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.output.Pdf;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 import weatherlap.sim.assumptions.Assumptions;
@@ -44,6 +45,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
     /** @throws BadInput with every problem of the tables, before anything is simulated or written; of a large portfolio, before anything is
      *     put in place */
     public void run(Messages messages) throws IOException {
+        Pdf.loadAhead();
         run(inputs(), messages);
     }
 

@@ -51,6 +51,26 @@ public final class Pdf {
     }
 
     /**
+     * Draws a sheet of one word and one line on a thread of its own and drops it, so that the classes and fonts that every sheet needs
+     * are there when the page is. What goes wrong is left to the sheet itself to say.
+     */
+    public static void loadAhead() {
+        Content small = of(
+                "",
+                "<html><body><p>1</p><svg xmlns=\"http://www.w3.org/2000/svg\" width=\"9\" height=\"9\">"
+                        + "<path d=\"M1 1L8 8\" stroke=\"#000\"/><text x=\"1\" y=\"8\">1</text></svg></body></html>");
+        Thread ahead = new Thread(() -> {
+            try {
+                small.writeTo(OutputStream.nullOutputStream());
+            } catch (IOException | RuntimeException e) {
+                // the sheet itself meets it again
+            }
+        });
+        ahead.setDaemon(true);
+        ahead.start();
+    }
+
+    /**
      * The first of several layouts of one sheet that keeps to so many pages, or else the last. A layout is asked for when those before
      * it were too long.
      *
