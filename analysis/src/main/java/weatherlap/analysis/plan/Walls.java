@@ -28,17 +28,36 @@ record Walls(Map<String, Map<Method, Set<Limit>>> closed, boolean atRisk) {
         Map<String, Map<Method, Set<Limit>>> closed = new LinkedHashMap<>();
         for (Elevation elevation : result.house().elevations()) {
             if (!elevation.openings().isEmpty()) {
-                closed.put(elevation.id(), ofWall(result, elevation, risky));
+                closed.put(elevation.id(), broken(elevation, risky));
             }
         }
+        for (OpeningResult opening : result.openings()) {
+            Set<Limit> broken = closed.get(opening.elevationId()).get(opening.method());
+            if (opening.codeFlags().contains("escape_lost")) {
+                broken.add(Limit.ESCAPE_LOST);
+            }
+            if (opening.codeFlags().contains("no_unit_fits")) {
+                broken.add(Limit.NO_UNIT_FITS);
+            }
+        }
+        closed.replaceAll((wall, broken) -> closed(broken));
         return new Walls(Collections.unmodifiableMap(closed), risky.size() == Method.values().length);
     }
 
-    private static Map<Method, Set<Limit>> ofWall(HouseResult result, Elevation elevation, Set<Method> risky) {
+    /** What each method breaks whatever its units are. */
+    private static Map<Method, Set<Limit>> broken(Elevation elevation, Set<Method> risky) {
         Map<Method, Set<Limit>> broken = new EnumMap<>(Method.class);
         for (Method method : Method.values()) {
-            broken.put(method, broken(result, elevation, method, risky.contains(method)));
+            broken.put(method, risky.contains(method) ? EnumSet.of(Limit.RISK_LIMIT) : EnumSet.noneOf(Limit.class));
         }
+        if (elevation.openings().stream().anyMatch(o -> o.frameCondition() == FrameCondition.ROTTEN)) {
+            broken.get(Method.INSERT).add(Limit.ROTTEN_FRAME);
+        }
+        return broken;
+    }
+
+    /** What closes each method: the limits that it breaks and the other keeps, where the other has none such. */
+    private static Map<Method, Set<Limit>> closed(Map<Method, Set<Limit>> broken) {
         Map<Method, Set<Limit>> own = new EnumMap<>(Method.class);
         broken.forEach((method, limits) -> own.put(method, without(limits, broken.get(method.other()))));
         boolean both = own.values().stream().noneMatch(Set::isEmpty);
@@ -46,36 +65,11 @@ record Walls(Map<String, Map<Method, Set<Limit>>> closed, boolean atRisk) {
         return Collections.unmodifiableMap(own);
     }
 
-    private static Set<Limit> broken(HouseResult result, Elevation elevation, Method method, boolean risky) {
-        EnumSet<Limit> broken = EnumSet.noneOf(Limit.class);
-        if (flagged(result, elevation, method, "escape_lost")) {
-            broken.add(Limit.ESCAPE_LOST);
-        }
-        if (method == Method.INSERT
-                && elevation.openings().stream().anyMatch(o -> o.frameCondition() == FrameCondition.ROTTEN)) {
-            broken.add(Limit.ROTTEN_FRAME);
-        }
-        if (flagged(result, elevation, method, "no_unit_fits")) {
-            broken.add(Limit.NO_UNIT_FITS);
-        }
-        if (risky) {
-            broken.add(Limit.RISK_LIMIT);
-        }
-        return broken;
-    }
-
     private static Set<Limit> without(Set<Limit> limits, Set<Limit> others) {
         EnumSet<Limit> own = EnumSet.noneOf(Limit.class);
         own.addAll(limits);
         own.removeAll(others);
         return own;
-    }
-
-    private static boolean flagged(HouseResult result, Elevation elevation, Method method, String flag) {
-        return result.openings().stream()
-                .filter(o -> o.method() == method && o.elevationId().equals(elevation.id()))
-                .map(OpeningResult::codeFlags)
-                .anyMatch(flags -> flags.contains(flag));
     }
 
     private boolean isOpen(String wall, Method method) {
