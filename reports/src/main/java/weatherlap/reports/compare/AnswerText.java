@@ -119,8 +119,8 @@ final class AnswerText {
         String houses = Numbers.count(answer.houses(), "house", "houses");
         String heldBack = answer.heldBack() == 0
                 ? ""
-                : " In " + answer.heldBack() + " of " + houses + " " + other
-                        + " alone would cost less, but a limit closes it: see the rule below.";
+                : " Limits hold back " + answer.heldBack() + (answer.departures() == 0 ? "" : " more") + ", where "
+                        + other + " alone would cost less: see the rule below.";
         if (answer.departures() == 0) {
             return "No house does better with " + other + " under the limits." + heldBack;
         }
