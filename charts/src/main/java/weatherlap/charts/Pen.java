@@ -45,7 +45,7 @@ public record Pen(Graphics2D graphics) {
         return Words.clean(text);
     }
 
-    /** Text, cut with an ellipsis to a width in the type of text. */
+    /** Text, cut with an ellipsis to a width in the type of {@link Theme#TEXT}. */
     public static String fit(String text, double widthPx) {
         return Words.fit(text, Theme.TEXT, widthPx);
     }

@@ -27,9 +27,11 @@ final class DecisionCases {
 
     private static double[] differenceUsd(HouseChoice choice) {
         double[] draws = choice.result().horizonDifferenceUsd();
+        if (choice.onePlan()) {
+            return new double[draws.length];
+        }
         double mean = Arrays.stream(draws).average().orElseThrow();
-        return Arrays.stream(draws)
-                .map(d -> choice.onePlan() ? 0 : d - mean + choice.differenceUsd())
-                .toArray();
+        double plans = choice.differenceUsd();
+        return Arrays.stream(draws).map(d -> d - mean + plans).toArray();
     }
 }

@@ -1,7 +1,6 @@
 package weatherlap.analysis.choice;
 
 import java.util.List;
-import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
@@ -20,17 +19,12 @@ public record OtherChoice(Choice choice, String word, HouseResult result) {
 
     /** Every word that the scenario could hold instead, choice by choice. */
     public static List<OtherChoice> of(Simulator simulator, House house) {
-        Assumptions assumptions = simulator.assumptions();
-        Scenario scenario = assumptions.scenario();
+        Scenario scenario = simulator.assumptions().scenario();
         return DISPUTED.stream()
                 .flatMap(choice -> choice.allowed().stream()
                         .filter(word -> !word.equals(scenario.choice(choice)))
                         .map(word -> new OtherChoice(
-                                choice,
-                                word,
-                                simulator
-                                        .under(assumptions.with(scenario.with(choice, word)))
-                                        .simulate(house))))
+                                choice, word, simulator.withChoice(choice, word).simulate(house))))
                 .toList();
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
@@ -73,9 +74,10 @@ public final class Simulator {
         return new Simulator(assumptions, climate, uniforms, world.withAdmitted(fault, share), leakTables);
     }
 
-    /** The same draws under other assumptions, of as many rows of lap faults. */
-    public Simulator under(Assumptions changed) {
-        return new Simulator(changed, climate, uniforms);
+    /** The same draws with one choice of the scenario taken otherwise; how they are laid, {@link Choice#SAMPLING}, stays. */
+    public Simulator withChoice(Choice choice, String word) {
+        Assumptions changed = assumptions.with(assumptions.scenario().with(choice, word));
+        return new Simulator(changed, climate, uniforms, world, LeakTables.of(changed));
     }
 
     public Assumptions assumptions() {
