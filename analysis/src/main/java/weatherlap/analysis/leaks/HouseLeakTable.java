@@ -2,16 +2,12 @@ package weatherlap.analysis.leaks;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import weatherlap.analysis.columns.Schemas;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.TableBuilder;
 import weatherlap.sim.assumptions.Joint;
-import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.Opening;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.OpeningResult;
 import weatherlap.sim.run.OpeningResult.LeakCause;
@@ -33,28 +29,15 @@ public final class HouseLeakTable {
     }
 
     private static void add(TableBuilder table, HouseResult result) {
-        Map<String, Place> places = places(result.house());
-        Function<OpeningResult, Place> place = opening -> places.get(key(opening.elevationId(), opening.openingId()));
+        Function<OpeningResult, Place> place = opening -> place(result.house(), opening);
         result.openings().stream()
                 .sorted(Comparator.comparing(
                         place, Comparator.comparingDouble(Place::bearingDeg).thenComparingInt(Place::storey)))
                 .forEach(opening -> table.row(cells(result.house(), place.apply(opening), opening)));
     }
 
-    private static Map<String, Place> places(House house) {
-        return house.elevations().stream()
-                .flatMap(wall -> wall.openings().stream().map(opening -> Map.entry(wall, opening)))
-                .collect(Collectors.toMap(
-                        at -> key(at.getKey().id(), at.getValue().id()),
-                        at -> place(house, at.getKey(), at.getValue())));
-    }
-
-    private static Place place(House house, Elevation wall, Opening opening) {
-        return new Place(wall.bearingDeg(), house.storeyOf(wall, opening));
-    }
-
-    private static String key(String elevation, String opening) {
-        return elevation + "/" + opening;
+    private static Place place(House house, OpeningResult opening) {
+        return new Place(opening.elevation().bearingDeg(), house.storeyOf(opening.elevation(), opening.opening()));
     }
 
     private static Object[] cells(House house, Place place, OpeningResult opening) {
@@ -62,8 +45,8 @@ public final class HouseLeakTable {
                 house.id(),
                 place.bearingDeg(),
                 place.storey(),
-                opening.elevationId(),
-                opening.openingId(),
+                opening.elevation().id(),
+                opening.opening().id(),
                 opening.method().word(),
                 opening.exposure().litresPerM2Year(),
                 opening.exposure().shelterFraction()));

@@ -26,7 +26,7 @@ final class PlanCost {
             for (ElevationResult wall : result.elevations()) {
                 if (wall.method() == method) {
                     all += wall.horizonCostUsdMean();
-                    own += byElevation.get(wall.elevationId()) == method ? wall.horizonCostUsdMean() : 0;
+                    own += byElevation.get(wall.elevation().id()) == method ? wall.horizonCostUsdMean() : 0;
                 }
             }
             if (byElevation.containsValue(method)) {

@@ -32,7 +32,7 @@ record Walls(Map<String, Map<Method, Set<Limit>>> closed, boolean atRisk) {
             }
         }
         for (OpeningResult opening : result.openings()) {
-            Set<Limit> broken = closed.get(opening.elevationId()).get(opening.method());
+            Set<Limit> broken = closed.get(opening.elevation().id()).get(opening.method());
             if (opening.codeFlags().contains("escape_lost")) {
                 broken.add(Limit.ESCAPE_LOST);
             }
@@ -100,7 +100,7 @@ record Walls(Map<String, Map<Method, Set<Limit>>> closed, boolean atRisk) {
 
     private static double horizonUsd(List<ElevationResult> elevations, String wall, Method method) {
         return elevations.stream()
-                .filter(e -> e.elevationId().equals(wall) && e.method() == method)
+                .filter(e -> e.elevation().id().equals(wall) && e.method() == method)
                 .mapToDouble(ElevationResult::horizonCostUsdMean)
                 .findFirst()
                 .orElseThrow();

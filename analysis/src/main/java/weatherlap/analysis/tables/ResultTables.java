@@ -33,15 +33,15 @@ public final class ResultTables {
             for (ElevationResult wall : choice.result().elevations()) {
                 table.row(
                         choice.result().house().id(),
-                        wall.elevationId(),
+                        wall.elevation().id(),
                         wall.method().word(),
-                        wall.openings(),
+                        wall.elevation().openings().size(),
                         wall.panelsDown(),
                         wall.drivingRainLitresPerM2Year(),
                         wall.leakScore(),
                         wall.labourMinutesMean(),
-                        limits(choice.closed().get(wall.elevationId()).get(wall.method())),
-                        yesNo(choice.family().byElevation().get(wall.elevationId()) == wall.method()));
+                        limits(choice.closed().get(wall.elevation().id()).get(wall.method())),
+                        yesNo(choice.family().byElevation().get(wall.elevation().id()) == wall.method()));
             }
         }
         return table.build();
@@ -63,8 +63,8 @@ public final class ResultTables {
         Summary material = opening.materialUsd();
         table.row(
                 house.house().id(),
-                opening.elevationId(),
-                opening.openingId(),
+                opening.elevation().id(),
+                opening.opening().id(),
                 opening.method().word(),
                 opening.glassExistingFt2(),
                 opening.glassFt2(),

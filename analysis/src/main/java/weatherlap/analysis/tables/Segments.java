@@ -2,14 +2,12 @@ package weatherlap.analysis.tables;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.analysis.columns.Schemas;
 import weatherlap.sim.assumptions.Method;
-import weatherlap.sim.house.Elevation;
 import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
 
@@ -37,12 +35,10 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
 
         /** Takes a house in. */
         void add(HouseResult house) {
-            Map<String, Elevation> walls = new HashMap<>();
-            house.house().elevations().forEach(wall -> walls.put(wall.id(), wall));
             for (ElevationResult wall : house.elevations()) {
                 whole.add(house, wall);
                 sums.forEach((segmentation, byLabel) -> byLabel.computeIfAbsent(
-                                segmentation.of(house.house(), walls.get(wall.elevationId())), key -> new Share.Sum())
+                                segmentation.of(house.house(), wall.elevation()), key -> new Share.Sum())
                         .add(house, wall));
             }
         }

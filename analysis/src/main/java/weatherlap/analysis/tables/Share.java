@@ -96,11 +96,12 @@ public record Share(String label, int houses, int openings, int housesForFullFla
                 forFullFlange += house.preferred() == Method.FULL_FLANGE ? 1 : 0;
             }
             if (wall.method() == Method.FULL_FLANGE) {
-                openings += wall.openings();
+                openings += wall.elevation().openings().size();
             }
             methods.merge(wall.method(), Totals.NONE, (sum, none) -> sum.plus(wall));
             for (OpeningResult opening : house.openings()) {
-                if (opening.method() == wall.method() && opening.elevationId().equals(wall.elevationId())) {
+                if (opening.method() == wall.method()
+                        && opening.elevation().id().equals(wall.elevation().id())) {
                     methods.merge(wall.method(), Totals.NONE, (sum, none) -> sum.plus(opening));
                 }
             }

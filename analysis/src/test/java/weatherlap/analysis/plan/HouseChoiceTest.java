@@ -108,8 +108,8 @@ class HouseChoiceTest {
                 house.horizonDifferenceUsd(),
                 house.elevations(),
                 house.openings().stream()
-                        .map(o -> o.elevationId().equals(wall) && o.method() == method
-                                ? MadeHouses.opening(wall, method, List.of("no_unit_fits"))
+                        .map(o -> o.elevation().id().equals(wall) && o.method() == method
+                                ? MadeHouses.opening(o.elevation(), method, List.of("no_unit_fits"))
                                 : o)
                         .toList());
     }

@@ -63,12 +63,13 @@ public final class MadeHouses {
         Map<Method, Double> cost = new EnumMap<>(Method.class);
         for (int w = 0; w < walls.length; w++) {
             String wall = "w" + w;
-            elevations.add(elevation(wall, 90 * w, walls[w]));
+            Elevation elevation = elevation(wall, 90 * w, walls[w]);
+            elevations.add(elevation);
             for (Method method : Method.values()) {
                 double usd = method == Method.FULL_FLANGE ? walls[w].flangeUsd : walls[w].insertUsd;
                 cost.merge(method, usd, Double::sum);
-                wallResults.add(new ElevationResult(wall, method, 1, 0, 100, 0, 60, usd));
-                openings.add(opening(wall, method, method == Method.INSERT ? walls[w].flags : List.of()));
+                wallResults.add(new ElevationResult(elevation, method, 0, 100, 0, 60, usd));
+                openings.add(opening(elevation, method, method == Method.INSERT ? walls[w].flags : List.of()));
             }
         }
         Map<Method, MethodResult> methods = new EnumMap<>(Method.class);
@@ -125,11 +126,28 @@ public final class MadeHouses {
                 List.of(opening));
     }
 
-    static OpeningResult opening(String wall, Method method, List<String> flags) {
+    static OpeningResult opening(Elevation wall, Method method, List<String> flags) {
         Summary none = new Summary(0, 0, 0, 0);
         OpeningExposure dry = new OpeningExposure(0, 0, 0, Map.of(Joint.HEAD, 0.0), 0, 0);
         return new OpeningResult(
-                wall, "o", method, 10, 9, 30, 24, 5, flags, 35, 53, none, none, 100, dry, 0, none, List.of());
+                wall,
+                wall.openings().get(0),
+                method,
+                10,
+                9,
+                30,
+                24,
+                5,
+                flags,
+                35,
+                53,
+                none,
+                none,
+                100,
+                dry,
+                0,
+                none,
+                List.of());
     }
 
     private static MethodResult method(Method method, Terms terms, double horizonUsd) {

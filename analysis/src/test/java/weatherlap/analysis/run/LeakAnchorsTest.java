@@ -128,7 +128,7 @@ class LeakAnchorsTest {
                 .filter(fault -> fault.kind() == FaultKind.EXISTING)
                 .toList();
         return simulator(LeakRiskPropertyTest.with(Town.BUNDLED, old)).simulate(house).elevations().stream()
-                .filter(wall -> wall.elevationId().equals("weather") && wall.method() == Method.INSERT)
+                .filter(wall -> wall.elevation().id().equals("weather") && wall.method() == Method.INSERT)
                 .mapToDouble(ElevationResult::leakScore)
                 .sum();
     }

@@ -52,16 +52,18 @@ final class HandmadeResults {
     static HouseResult house(String id, Cladding cladding, double bearingDeg, double... difference) {
         double mean = Arrays.stream(difference).average().orElseThrow();
         Map<Method, MethodResult> methods = new EnumMap<>(Method.class);
+        House house = madeHouse(id, cladding, bearingDeg);
+        Elevation wall = house.elevations().get(0);
         List<ElevationResult> walls = new ArrayList<>();
         List<OpeningResult> openings = new ArrayList<>();
         for (Method method : Method.values()) {
             boolean full = method == Method.FULL_FLANGE;
             double horizon = full ? 10_000 + mean : 10_000;
             methods.put(method, method(method, horizon));
-            walls.add(new ElevationResult("w1", method, 1, full ? 6 : 0, 50, full ? 4 : 12, full ? 300 : 150, horizon));
-            openings.add(opening(method));
+            walls.add(new ElevationResult(wall, method, full ? 6 : 0, 50, full ? 4 : 12, full ? 300 : 150, horizon));
+            openings.add(opening(wall, method));
         }
-        return new HouseResult(madeHouse(id, cladding, bearingDeg), methods, difference, walls, openings);
+        return new HouseResult(house, methods, difference, walls, openings);
     }
 
     private static House madeHouse(String id, Cladding cladding, double bearingDeg) {
@@ -117,11 +119,11 @@ final class HandmadeResults {
                 Optional.empty());
     }
 
-    private static OpeningResult opening(Method method) {
+    private static OpeningResult opening(Elevation wall, Method method) {
         boolean full = method == Method.FULL_FLANGE;
         return new OpeningResult(
-                "w1",
-                "o1",
+                wall,
+                wall.openings().get(0),
                 method,
                 10,
                 full ? 9 : 8,

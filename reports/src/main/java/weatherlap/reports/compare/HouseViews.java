@@ -1,12 +1,10 @@
 package weatherlap.reports.compare;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -108,7 +106,7 @@ final class HouseViews {
         for (Method method : Method.values()) {
             List<String> openings = result.openings().stream()
                     .filter(o -> o.method() == method && o.codeFlags().contains("escape_lost"))
-                    .map(o -> o.elevationId() + "/" + o.openingId())
+                    .map(o -> o.elevation().id() + "/" + o.opening().id())
                     .toList();
             if (!openings.isEmpty()) {
                 lost.add(Words.of(method)
@@ -187,16 +185,11 @@ final class HouseViews {
                 .numbers("labour, full-flange (person-min)", "labour, insert")
                 .numbers("leak chance, full-flange", "leak chance, insert")
                 .texts("largest leak cause, insert", "code flags");
-        Map<String, Map<Method, OpeningResult>> openings = new LinkedHashMap<>();
-        for (OpeningResult opening : house.openings()) {
-            openings.computeIfAbsent(opening.elevationId() + " / " + opening.openingId(), key -> new TreeMap<>())
-                    .put(opening.method(), opening);
-        }
-        openings.forEach((name, both) -> {
+        for (Map<Method, OpeningResult> both : house.byOpening()) {
             OpeningResult full = both.get(Method.FULL_FLANGE);
             OpeningResult insert = both.get(Method.INSERT);
             table.row(
-                    name,
+                    full.elevation().id() + " / " + full.opening().id(),
                     Words.number(full.glassExistingFt2(), 2),
                     Words.percent(full.glassLostFraction(), 1),
                     Words.percent(insert.glassLostFraction(), 1),
@@ -210,7 +203,7 @@ final class HouseViews {
                             ? "\u2013"
                             : insert.leakCauses().get(0).tradeName(),
                     codeFlags(full, insert));
-        });
+        }
         return table.build();
     }
 

@@ -31,6 +31,7 @@ import weatherlap.reports.page.Figure;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.House;
+import weatherlap.sim.house.Opening;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.OpeningResult;
 import weatherlap.sim.run.Results;
@@ -90,15 +91,9 @@ final class ReportPictures {
         Map<String, List<OpeningResult>> kinds = new TreeMap<>();
         List<OpeningResult> all = new ArrayList<>();
         for (HouseResult house : results.houses()) {
-            Map<String, String> kindOf = new LinkedHashMap<>();
-            house.house().elevations().forEach(wall -> wall.openings()
-                    .forEach(opening -> kindOf.put(
-                            key(wall.id(), opening.id()),
-                            Words.of(opening.existingMaterial()) + " " + Words.of(opening.operation()))));
             for (OpeningResult opening : house.openings()) {
                 all.add(opening);
-                kinds.computeIfAbsent(
-                                kindOf.get(key(opening.elevationId(), opening.openingId())), k -> new ArrayList<>())
+                kinds.computeIfAbsent(kind(opening.opening()), k -> new ArrayList<>())
                         .add(opening);
             }
         }
@@ -112,8 +107,8 @@ final class ReportPictures {
         return new GlassLost(scope, groups);
     }
 
-    private static String key(String elevation, String opening) {
-        return elevation + "\u0000" + opening;
+    private static String kind(Opening opening) {
+        return Words.of(opening.existingMaterial()) + " " + Words.of(opening.operation());
     }
 
     private static GlassLost.Group group(String label, List<OpeningResult> openings) {
@@ -172,10 +167,8 @@ final class ReportPictures {
     private Picture leaks() {
         double[][] sums = new double[8][3];
         for (HouseResult house : results.houses()) {
-            Map<String, Integer> octants = new LinkedHashMap<>();
-            house.house().elevations().forEach(w -> octants.put(w.id(), Segmentation.octant(w.bearingDeg())));
             for (OpeningResult opening : house.openings()) {
-                double[] sum = sums[octants.get(opening.elevationId())];
+                double[] sum = sums[Segmentation.octant(opening.elevation().bearingDeg())];
                 sum[opening.method().ordinal()] += opening.leakProbability();
                 sum[2] += 0.5;
             }

@@ -1,6 +1,7 @@
 package weatherlap.sim.run;
 
 import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.house.Elevation;
 
 /**
  * One elevation with openings under one method.
@@ -12,9 +13,8 @@ import weatherlap.sim.assumptions.Method;
  * @param horizonCostUsdMean its share of the house's horizon cost: price by its own cost, damage and glass
  */
 public record ElevationResult(
-        String elevationId,
+        Elevation elevation,
         Method method,
-        int openings,
         int panelsDown,
         double drivingRainLitresPerM2Year,
         double leakScore,

@@ -1,5 +1,6 @@
 package weatherlap.sim.run;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -13,7 +14,7 @@ import weatherlap.sim.house.House;
  * @param methods by method
  * @param horizonDifferenceUsd full-flange less insert, horizon cost by draw, USD; not to be changed
  * @param elevations elevations with openings, in table order, each under both methods
- * @param openings in table order, each under both methods
+ * @param openings in table order, each under every method, one after the other
  */
 @SuppressWarnings("ArrayRecordComponent") // draws, summed over houses by whoever needs the portfolio's
 public record HouseResult(
@@ -30,6 +31,20 @@ public record HouseResult(
 
     public MethodResult method(Method method) {
         return methods.get(method);
+    }
+
+    /** The results of each opening by method, in table order. */
+    public List<Map<Method, OpeningResult>> byOpening() {
+        List<Map<Method, OpeningResult>> all = new ArrayList<>();
+        Map<Method, OpeningResult> last = new EnumMap<>(Method.class);
+        for (OpeningResult opening : openings) {
+            if (all.isEmpty() || last.containsKey(opening.method())) {
+                last = new EnumMap<>(Method.class);
+                all.add(last);
+            }
+            last.put(opening.method(), opening);
+        }
+        return all;
     }
 
     /** The method with the lower mean horizon cost; the insert, which is less work, where they are equal. */

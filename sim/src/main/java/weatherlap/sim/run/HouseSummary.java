@@ -78,8 +78,8 @@ final class HouseSummary {
         OpeningTakeoff opening = draws.takeoff().openings().get(o);
         OpeningGeometry geometry = opening.geometry();
         return new OpeningResult(
-                opening.elevation().id(),
-                opening.opening().id(),
+                opening.elevation(),
+                opening.opening(),
                 geometry.method(),
                 geometry.existing().glassFt2(),
                 geometry.replaced().glassFt2(),
@@ -119,9 +119,8 @@ final class HouseSummary {
         List<Integer> openings = draws.openingsOf(elevation.id());
         double minutes = draws.takeoff().work().elevations().get(e).meanMinutes();
         return new ElevationResult(
-                elevation.id(),
+                elevation,
                 draws.takeoff().method(),
-                openings.size(),
                 draws.takeoff().panelsDown().get(e),
                 openings.stream()
                         .mapToDouble(o ->

@@ -2,11 +2,14 @@ package weatherlap.sim.run;
 
 import java.util.List;
 import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.Opening;
 import weatherlap.sim.rain.OpeningExposure;
 
 /**
  * One opening under one method.
  *
+ * @param elevation the wall it stands in
  * @param glassExistingFt2 visible glass today, ft²
  * @param glassFt2 visible glass after the work, ft²
  * @param clearWidthIn net clear opening, in.
@@ -21,8 +24,8 @@ import weatherlap.sim.rain.OpeningExposure;
  * @param leakCauses contributions to {@link #leakProbability()}, largest first; they sum to it
  */
 public record OpeningResult(
-        String elevationId,
-        String openingId,
+        Elevation elevation,
+        Opening opening,
         Method method,
         double glassExistingFt2,
         double glassFt2,
