@@ -5,7 +5,7 @@ import java.awt.Color;
 import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.geom.Ellipse2D;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /** How a method looks: its colour, and a shape, line and hatch that tell the methods apart where colour does not. */
 public enum MethodStyle {

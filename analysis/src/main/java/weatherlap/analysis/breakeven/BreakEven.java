@@ -5,7 +5,7 @@ import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import weatherlap.sim.Check;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Streams;
 
 /**

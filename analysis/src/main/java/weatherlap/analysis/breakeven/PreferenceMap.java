@@ -3,7 +3,7 @@ package weatherlap.analysis.breakeven;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /**
  * The preferred method over two assumptions at once.

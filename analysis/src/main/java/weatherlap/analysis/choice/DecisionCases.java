@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.rule.Cases;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /** Choices as cases for the search of a rule. */
 final class DecisionCases {

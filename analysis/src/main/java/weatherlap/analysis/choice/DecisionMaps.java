@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import weatherlap.analysis.plan.HouseChoice;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
 
 /** A decision seen over two facts at once, and its efficient houses. */
 public final class DecisionMaps {

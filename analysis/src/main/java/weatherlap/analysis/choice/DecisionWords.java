@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Limit;
 import weatherlap.analysis.rule.RuleScore;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /** What a decision says, for the owner of a shop. */
 public final class DecisionWords {

@@ -1,7 +1,7 @@
 package weatherlap.analysis.choice;
 
 import java.util.OptionalDouble;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.Results;
 

@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import weatherlap.sim.assumptions.LapFault;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.Simulator;
 
 /**

@@ -6,7 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 
 /**

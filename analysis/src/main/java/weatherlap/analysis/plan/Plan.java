@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /**
  * A method for every wall with openings.

@@ -1,7 +1,7 @@
 package weatherlap.analysis.plan;
 
 import java.util.Map;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.PermutationSampler;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /** Judges rules of each length on cases that they were not found on. */
 final class HeldOut {

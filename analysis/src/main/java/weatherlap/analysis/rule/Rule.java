@@ -2,7 +2,7 @@ package weatherlap.analysis.rule;
 
 import java.util.ArrayList;
 import java.util.List;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /** What to do with a case: a method, or a question first. */
 public sealed interface Rule {

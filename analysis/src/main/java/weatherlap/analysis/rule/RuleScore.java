@@ -3,7 +3,7 @@ package weatherlap.analysis.rule;
 import java.util.BitSet;
 import java.util.List;
 import java.util.stream.Stream;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /**
  * One row of {@code rule.csv}.

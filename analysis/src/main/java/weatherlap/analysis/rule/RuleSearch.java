@@ -1,7 +1,7 @@
 package weatherlap.analysis.rule;
 
 import java.util.List;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /**
  * Tries every tree of at most three questions. The cost of a tree is the sum over its ends of min(Σ d, 0), so the best tree of k

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import weatherlap.analysis.plan.HouseChoice;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.Summary;

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import weatherlap.analysis.columns.Schemas;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Limit;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;

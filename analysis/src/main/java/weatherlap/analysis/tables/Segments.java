@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.analysis.columns.Schemas;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
 

@@ -2,7 +2,7 @@ package weatherlap.analysis.tables;
 
 import java.util.EnumMap;
 import java.util.Map;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.OpeningResult;

@@ -10,7 +10,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.breakeven.BreakEven.Crossing;
 import weatherlap.analysis.breakeven.BreakEven.Effort;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.random.Streams;
 

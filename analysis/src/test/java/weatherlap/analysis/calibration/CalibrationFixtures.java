@@ -9,13 +9,13 @@ import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Condition;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.LabourStep;
-import weatherlap.sim.assumptions.MethodScope;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Setting;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
+import weatherlap.sim.method.MethodScope;
 
 /** A shop of a dozen steps. */
 final class CalibrationFixtures {

@@ -180,7 +180,7 @@ class CalibratorTest {
                 "job-x",
                 java.util.Optional.empty(),
                 java.util.Optional.empty(),
-                weatherlap.sim.assumptions.Method.INSERT,
+                weatherlap.sim.method.Method.INSERT,
                 java.util.Optional.empty(),
                 4,
                 JobRecord.Counted.NOTHING,

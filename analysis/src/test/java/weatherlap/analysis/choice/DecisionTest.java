@@ -11,8 +11,8 @@ import weatherlap.analysis.plan.MadeHouses.Terms;
 import weatherlap.analysis.plan.MadeHouses.Wall;
 import weatherlap.analysis.rule.Cases;
 import weatherlap.analysis.rule.RuleStudy;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.FrameCondition;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Streams;
 
 /** Portfolios of a few houses, worked out by hand. */

@@ -7,8 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.plan.MadeHouses.Terms;
 import weatherlap.analysis.plan.MadeHouses.Wall;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.FrameCondition;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 
 /** Choices worked out by hand; the set-up of the full flange is 60 USD, that of the insert 40. */

@@ -12,7 +12,7 @@ import java.util.function.IntPredicate;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.junit.jupiter.api.Test;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.random.Streams;
 

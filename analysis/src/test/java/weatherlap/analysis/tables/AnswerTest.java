@@ -11,9 +11,9 @@ import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.MadeHouses;
 import weatherlap.analysis.plan.MadeHouses.Terms;
 import weatherlap.analysis.plan.MadeHouses.Wall;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.FrameCondition;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 
 class AnswerTest {

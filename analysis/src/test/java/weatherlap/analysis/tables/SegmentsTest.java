@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.Cladding;
+import weatherlap.sim.method.Method;
 
 class SegmentsTest {
     private final Comparison compared = HandmadeResults.compared(

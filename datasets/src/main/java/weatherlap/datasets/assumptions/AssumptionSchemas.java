@@ -19,12 +19,12 @@ import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.FirstLine;
 import weatherlap.sim.assumptions.Joint;
-import weatherlap.sim.assumptions.Method;
-import weatherlap.sim.assumptions.MethodScope;
 import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 
 /** The assumption tables, column by column. */
 public final class AssumptionSchemas {

@@ -13,7 +13,6 @@ import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -22,6 +21,7 @@ import weatherlap.sim.assumptions.UnitPrice;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.price.CrewRate;
 
 /** What no row can know by itself: whether the tables together hold all that a run may ask. */

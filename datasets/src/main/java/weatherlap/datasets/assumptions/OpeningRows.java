@@ -13,7 +13,6 @@ import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.FirstLine;
 import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.LapFault;
-import weatherlap.sim.assumptions.MethodScope;
 import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Sightline;
 import weatherlap.sim.assumptions.ThreePoint;
@@ -23,6 +22,7 @@ import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.method.MethodScope;
 
 /** Makes sightlines and lap faults of sound rows. */
 record OpeningRows(RowParts parts) {

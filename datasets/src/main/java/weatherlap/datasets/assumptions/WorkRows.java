@@ -6,13 +6,13 @@ import weatherlap.sim.assumptions.Condition;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Material;
-import weatherlap.sim.assumptions.Method;
-import weatherlap.sim.assumptions.MethodScope;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.assumptions.UnitPrice;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.explain.Origin;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 
 /** Makes steps, materials, unit prices and wages of sound rows. */
 record WorkRows(RowParts parts) {

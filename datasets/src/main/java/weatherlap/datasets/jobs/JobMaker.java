@@ -14,7 +14,7 @@ import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Normal;
 import weatherlap.sim.random.Streams;
 

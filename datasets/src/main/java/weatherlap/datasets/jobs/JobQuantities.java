@@ -6,7 +6,7 @@ import java.util.Map;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /**
  * Quantity of every driver of a job, from what its record holds. Judgement where the record is silent: openings 36 × 60 in., hence 16

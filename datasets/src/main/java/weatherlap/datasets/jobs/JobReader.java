@@ -19,7 +19,7 @@ import weatherlap.datasets.table.TextTable;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /** Reads job records. */
 public final class JobReader {

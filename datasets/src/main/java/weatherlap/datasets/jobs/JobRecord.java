@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Fact;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /**
  * One finished job.

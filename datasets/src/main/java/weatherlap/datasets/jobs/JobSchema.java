@@ -10,7 +10,7 @@ import weatherlap.datasets.table.Schema;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /** The columns of job records: those that every shop could keep, any fact a condition asks about, and minutes by step id. */
 public final class JobSchema {

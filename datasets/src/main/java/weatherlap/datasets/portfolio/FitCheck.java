@@ -9,11 +9,11 @@ import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.geometry.Glass;
 import weatherlap.sim.geometry.OrderSize;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 
 /** Whether a portfolio and the assumptions go together: a region has wages, every unit fits into its opening and shows glass. */
 final class FitCheck {

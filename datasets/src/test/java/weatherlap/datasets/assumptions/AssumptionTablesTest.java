@@ -13,11 +13,11 @@ import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.LabourStep;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.explain.Basis;
+import weatherlap.sim.method.Method;
 
 class AssumptionTablesTest {
     private final AssumptionTables bundled = AssumptionTables.bundled();

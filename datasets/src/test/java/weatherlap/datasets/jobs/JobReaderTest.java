@@ -14,7 +14,7 @@ import weatherlap.datasets.table.Source;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 class JobReaderTest {
     private static final Assumptions TABLES = AssumptionTables.bundled().assumptions();

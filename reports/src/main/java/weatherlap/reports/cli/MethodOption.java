@@ -9,7 +9,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
 import picocli.CommandLine.TypeConversionException;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /** How the windows are replaced. */
 final class MethodOption {

@@ -8,7 +8,7 @@ import weatherlap.analysis.tables.Answer.PerHouse;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.TableView;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.Summary;
 
 /** The answer of a comparison in sentences and in one table. */

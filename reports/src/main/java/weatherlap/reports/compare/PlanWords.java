@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Limit;
 import weatherlap.charts.InWords;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 
 /** What to do at one house, wall by wall, and what closes a method there. */

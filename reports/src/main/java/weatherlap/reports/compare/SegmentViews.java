@@ -7,7 +7,7 @@ import weatherlap.analysis.tables.Segments;
 import weatherlap.analysis.tables.Share;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.page.TableView;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /** The comparison by segment, as tables of a page. */
 final class SegmentViews {

@@ -11,7 +11,7 @@ import weatherlap.analysis.tables.ResultTable;
 import weatherlap.charts.Decimals;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Json;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /** {@code summary.json}: the portfolio and its segments for programs. Rates are fractions, money is USD. */
 final class SummaryJson {

@@ -14,13 +14,13 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weatherlap.reports.page.Anchor;
 import weatherlap.reports.page.Trace;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.explain.Origin;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.OpeningExplanation;
 import weatherlap.sim.run.Simulator;
 

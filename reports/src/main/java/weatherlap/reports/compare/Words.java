@@ -3,7 +3,7 @@ package weatherlap.reports.compare;
 import weatherlap.charts.InWords;
 import weatherlap.charts.MethodStyle;
 import weatherlap.charts.Numbers;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.Summary;
 
 /** Results in words and numbers for people. */

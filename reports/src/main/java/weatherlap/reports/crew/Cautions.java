@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.geometry.LiftLimit;
@@ -16,6 +15,7 @@ import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.LeadTest;
 import weatherlap.sim.house.Sighting;
+import weatherlap.sim.method.Method;
 
 /** What can hurt at this house, and where to defer: rules named, never replaced. */
 final class Cautions {

@@ -3,7 +3,7 @@ package weatherlap.reports.crew;
 import java.util.List;
 import weatherlap.reports.page.Paper;
 import weatherlap.reports.page.TableView;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /**
  * The crew's sheet for one house by one method.

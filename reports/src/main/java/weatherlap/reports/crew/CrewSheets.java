@@ -7,11 +7,11 @@ import weatherlap.charts.MethodStyle;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.Units;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.work.WorkTakeoff;
 

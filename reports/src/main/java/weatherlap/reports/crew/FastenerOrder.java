@@ -2,10 +2,10 @@ package weatherlap.reports.crew;
 
 import java.util.List;
 import weatherlap.charts.drawing.Inches;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
 
 /** Which screw when, looking at the reveal between. Common practice, no source; the unit's maker goes first. */
 final class FastenerOrder {

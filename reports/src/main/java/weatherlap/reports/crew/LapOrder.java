@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import weatherlap.charts.drawing.Inches;
 import weatherlap.sim.assumptions.Choice;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
 
 /**
  * The laps from below, each over the one before, so that water runs over every edge: pan or sill strip over the barrier below, unit,

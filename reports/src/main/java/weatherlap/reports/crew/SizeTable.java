@@ -6,11 +6,11 @@ import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.charts.drawing.Inches;
 import weatherlap.reports.page.TableView;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.geometry.OpeningGeometry;
 import weatherlap.sim.geometry.OrderSize;
 import weatherlap.sim.geometry.Squareness;
 import weatherlap.sim.geometry.UnitWeight;
+import weatherlap.sim.method.Method;
 
 /** Sizes to order, out-of-square notes, weights. */
 final class SizeTable {

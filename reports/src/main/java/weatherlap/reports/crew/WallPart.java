@@ -13,11 +13,11 @@ import weatherlap.charts.drawing.WallDrawing;
 import weatherlap.reports.crew.CrewSheet.WallSheet;
 import weatherlap.reports.page.Fitted;
 import weatherlap.reports.page.Paper;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.geometry.SidingPanel;
 import weatherlap.sim.geometry.SidingPlan;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 
 /** A wall drawn, with what comes down and what is ordered for it. */

@@ -10,11 +10,11 @@ import java.util.stream.Stream;
 import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
 import weatherlap.reports.handout.Handout.Named;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.geometry.CodeChange;
 import weatherlap.sim.geometry.CodeCheck;
 import weatherlap.sim.geometry.CodeCheck.Verdict;
 import weatherlap.sim.geometry.CodeRule;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 
 /** Code flags as plain sentences, one a rule: how many windows fall short today and by either method, and which. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import weatherlap.charts.InWords;
 import weatherlap.charts.Numbers;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 

@@ -11,10 +11,10 @@ import java.util.stream.Collector;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import weatherlap.charts.InWords;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 

@@ -18,8 +18,8 @@ import weatherlap.reports.handout.Handout.WindowView;
 import weatherlap.reports.handout.WindowKinds.Group;
 import weatherlap.reports.handout.WindowKinds.Style;
 import weatherlap.reports.page.Figure;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.geometry.Glass;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 

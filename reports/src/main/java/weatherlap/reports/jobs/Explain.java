@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.reports.compare.ExplainText;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.Simulator;
 
 /**

@@ -16,9 +16,9 @@ import weatherlap.reports.output.Version;
 import weatherlap.reports.page.Paper;
 import weatherlap.reports.page.Unprintable;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.House;
 import weatherlap.sim.laps.LeakTables;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.HouseTakeoff;
 

@@ -14,7 +14,7 @@ import weatherlap.analysis.columns.Column;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.charts.MethodStyle;
 import weatherlap.charts.Tone;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 
 /**
  * Result tables as a workbook (Office Open XML, ISO/IEC 29500): a first sheet that says what the others hold, then one sheet a table.

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 import weatherlap.datasets.Corpus;
 import weatherlap.reports.jobs.InputPaths;
 import weatherlap.reports.jobs.Inputs;
-import weatherlap.sim.assumptions.Method;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 

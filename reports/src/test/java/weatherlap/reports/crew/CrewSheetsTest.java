@@ -14,10 +14,10 @@ import weatherlap.reports.output.Html;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 import weatherlap.sim.laps.LeakTables;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.HouseTakeoff;
 

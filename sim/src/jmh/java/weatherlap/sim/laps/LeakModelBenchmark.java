@@ -13,9 +13,9 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Streams;
 
 /**

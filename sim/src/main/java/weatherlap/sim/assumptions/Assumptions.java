@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.method.Method;
 
 /** All that is assumed, row by row in table order. */
 public record Assumptions(

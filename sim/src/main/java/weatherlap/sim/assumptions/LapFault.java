@@ -5,6 +5,7 @@ import java.util.Optional;
 import weatherlap.sim.Check;
 import weatherlap.sim.explain.Origin;
 import weatherlap.sim.house.Barrier;
+import weatherlap.sim.method.MethodScope;
 
 /**
  * One thing that can be wrong where a window meets the wall.

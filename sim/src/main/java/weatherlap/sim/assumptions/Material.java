@@ -2,6 +2,7 @@ package weatherlap.sim.assumptions;
 
 import weatherlap.sim.Check;
 import weatherlap.sim.explain.Origin;
+import weatherlap.sim.method.MethodScope;
 
 /**
  * Something bought by the package.

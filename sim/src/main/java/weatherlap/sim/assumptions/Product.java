@@ -1,5 +1,7 @@
 package weatherlap.sim.assumptions;
 
+import weatherlap.sim.method.Method;
+
 /** A unit whose sightlines are known: the one that stands, or one of the two that replace it. */
 public enum Product {
     EXISTING,

@@ -3,6 +3,7 @@ package weatherlap.sim.assumptions;
 import weatherlap.sim.Check;
 import weatherlap.sim.explain.Origin;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.method.Method;
 
 /** What a new unit costs the shop: base + rate × united inches (width + height). USD and USD/in. */
 public record UnitPrice(Method method, Operation operation, double baseUsd, double usdPerUnitedInch, Origin origin) {

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Sightline;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.method.Method;
 
 /**
  * An opening as it is seen from outside, piece by piece: the pieces cover the hole in the wall exactly once, so that glass and all that

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -16,6 +15,7 @@ import weatherlap.sim.assumptions.Sightline;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 
 /**
  * All that a measurer works out for one opening and one method.

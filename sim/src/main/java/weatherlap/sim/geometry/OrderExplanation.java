@@ -1,12 +1,12 @@
 package weatherlap.sim.geometry;
 
 import java.util.List;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Sightline;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 
 /**
  * Sizes of units as trees: see {@link OrderSize} for the equations.

@@ -2,13 +2,13 @@ package weatherlap.sim.geometry;
 
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Sightline;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Readings;
+import weatherlap.sim.method.Method;
 
 /**
  * The size to order. With the measured frame W × H (the smallest readings, and never more than the frame), n mulled units, post p:

@@ -6,9 +6,9 @@ import java.util.Optional;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Driver;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.method.Method;
 
 /**
  * How much of each driver an opening holds. Edges are those of the new units: of the one assembly for full-flange, of every unit for an

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.OpeningExposure;
 
 /**

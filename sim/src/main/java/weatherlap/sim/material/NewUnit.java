@@ -2,10 +2,10 @@ package weatherlap.sim.material;
 
 import java.util.List;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.UnitPrice;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 
 /**
  * What the new unit of an opening costs the shop: each of n mulled lites is a unit of a nth of the width, priced base + rate ×

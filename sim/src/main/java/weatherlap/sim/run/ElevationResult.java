@@ -1,7 +1,7 @@
 package weatherlap.sim.run;
 
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.Elevation;
+import weatherlap.sim.method.Method;
 
 /**
  * One elevation with openings under one method.

@@ -8,13 +8,13 @@ import java.util.stream.IntStream;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.LapFault.SeenAs;
-import weatherlap.sim.assumptions.Method;
-import weatherlap.sim.assumptions.MethodScope;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.laps.LookValue;
 import weatherlap.sim.laps.LookValue.ByFinding;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.run.OpeningResult.LeakCause;
 
 /**

@@ -5,8 +5,8 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
 
 /**
  * One house under both methods.

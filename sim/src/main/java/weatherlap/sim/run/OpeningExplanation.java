@@ -3,12 +3,12 @@ package weatherlap.sim.run;
 import java.util.ArrayList;
 import java.util.List;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.geometry.Explanation;
 import weatherlap.sim.laps.LeakExplanation;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.price.JobCost;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 

@@ -1,9 +1,9 @@
 package weatherlap.sim.run;
 
 import java.util.List;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.OpeningExposure;
 
 /**

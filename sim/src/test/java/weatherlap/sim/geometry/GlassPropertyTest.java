@@ -12,9 +12,9 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.locationtech.jts.geom.Geometry;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 
 class GlassPropertyTest {
     private static final double NOISE = 1e-7;

@@ -12,10 +12,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 
 class GlassTest {
 

@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Sightline;
 import weatherlap.sim.geometry.Fastening.Fastener;
@@ -19,6 +18,7 @@ import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
 import weatherlap.sim.house.Readings;
 import weatherlap.sim.house.Room;
+import weatherlap.sim.method.Method;
 
 /** One opening, both methods, worked by hand from the bundled sightlines. */
 class OpeningGeometryTest {

@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Sighting;
+import weatherlap.sim.method.Method;
 
 /** What was seen at one opening moves it and its neighbours. */
 class EvidenceTest {

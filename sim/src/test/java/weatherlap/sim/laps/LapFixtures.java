@@ -12,7 +12,6 @@ import weatherlap.sim.assumptions.FirstLine;
 import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.LapFault.SeenAs;
-import weatherlap.sim.assumptions.MethodScope;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Setting;
@@ -35,6 +34,7 @@ import weatherlap.sim.house.Room;
 import weatherlap.sim.house.SidingCondition;
 import weatherlap.sim.house.Sighting;
 import weatherlap.sim.house.Terrain;
+import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.rain.OpeningExposure;
 
 /** Invented houses, faults and a scenario for the tests of this package. */

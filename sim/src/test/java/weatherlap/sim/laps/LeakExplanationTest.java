@@ -6,12 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Sighting;
+import weatherlap.sim.method.Method;
 
 /** The chance of damage explains itself. */
 class LeakExplanationTest {

@@ -10,11 +10,11 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import weatherlap.sim.assumptions.LapFault;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.OpeningExposure;
 
 /** Risk never falls with more rain, one more fault, more years or a higher admitted share, in any draw. */

@@ -7,8 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import weatherlap.sim.assumptions.Method;
 import weatherlap.sim.house.SidingCondition;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.work.WorkFixtures;
 
 /** New units, broken panels and tipping. */

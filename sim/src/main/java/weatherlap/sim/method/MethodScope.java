@@ -1,4 +1,4 @@
-package weatherlap.sim.assumptions;
+package weatherlap.sim.method;
 
 /** Which methods a row applies to. */
 public enum MethodScope {

@@ -1,0 +1,86 @@
+package weatherlap.sim.method;
+
+import java.util.Locale;
+
+/** A way to replace a window. Its facts are common practice of the trade; each is decided for every method. */
+public enum Method {
+    /** The old unit out whole, a unit with a nailing flange lapped into the barrier, siding put back over the flange. */
+    FULL_FLANGE("full-flange", "full-flange"),
+    /** A smaller unit set into the frame that stays. */
+    INSERT("insert", "the insert");
+
+    private final String label;
+    private final String inSentence;
+
+    Method(String label, String inSentence) {
+        this.label = label;
+        this.inSentence = inSentence;
+    }
+
+    /** Whether the old frame stays in the wall, with its sightlines, its lean and its rot; otherwise the rough opening is bared. */
+    public boolean keepsOldFrame() {
+        return switch (this) {
+            case INSERT -> true;
+            case FULL_FLANGE -> false;
+        };
+    }
+
+    /** Whether the unit has a nailing flange: screwed, bedded and taped along it. */
+    public boolean hasFlange() {
+        return switch (this) {
+            case FULL_FLANGE -> true;
+            case INSERT -> false;
+        };
+    }
+
+    /** Whether siding comes down around the opening and goes back. */
+    public boolean takesSidingDown() {
+        return switch (this) {
+            case FULL_FLANGE -> true;
+            case INSERT -> false;
+        };
+    }
+
+    /** Whether the laps of the barrier come to light, so that those at the opening are made anew. */
+    public boolean reachesBarrier() {
+        return switch (this) {
+            case FULL_FLANGE -> true;
+            case INSERT -> false;
+        };
+    }
+
+    /** Whether the interior returns are cut back for a unit that stands deeper in the wall than the old one. */
+    public boolean cutsReturns() {
+        return switch (this) {
+            case FULL_FLANGE -> true;
+            case INSERT -> false;
+        };
+    }
+
+    /** Whether bent coil covers what is seen of the old frame outside. */
+    public boolean isCapped() {
+        return switch (this) {
+            case INSERT -> true;
+            case FULL_FLANGE -> false;
+        };
+    }
+
+    public Method other() {
+        return this == FULL_FLANGE ? INSERT : FULL_FLANGE;
+    }
+
+    /** As the trade writes it, such as {@code full-flange}. */
+    public String label() {
+        return label;
+    }
+
+    /** The label as it stands in a sentence, with its article where it has one. */
+    public String inSentence() {
+        return inSentence;
+    }
+
+    /** As tables write it, such as {@code full_flange}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}
