@@ -6,12 +6,13 @@ import java.util.stream.Stream;
 import weatherlap.charts.drawing.Piece;
 import weatherlap.charts.drawing.WallDrawing;
 import weatherlap.charts.drawing.WindowSketch;
+import weatherlap.charts.kit.Picture;
 
 /** Invented windows and a wall for each drawing to scale. */
-final class DrawingSamples {
+public final class DrawingSamples {
     private DrawingSamples() {}
 
-    static List<Picture> all() {
+    public static List<Picture> all() {
         return List.of(sketch(), wall());
     }
 
@@ -29,7 +30,7 @@ final class DrawingSamples {
                 glassFt2);
     }
 
-    static WindowSketch sketch() {
+    public static WindowSketch sketch() {
         WindowSketch.View unit = view(1.25, 29.5, 51.5, 1.2, 2.3, 7.44);
         Piece oldFrame = new Piece(Piece.Kind.OLD_FRAME, 0, 0, 32, 54);
         WindowSketch.View insert = new WindowSketch.View(
@@ -37,7 +38,7 @@ final class DrawingSamples {
         return new WindowSketch("Window A, insert", insert, 2);
     }
 
-    static WallDrawing wall() {
+    public static WallDrawing wall() {
         double wide = 32 * 12;
         double eave = 17.5 * 12;
         double[] cuts = {0, 72, 36, 108};

@@ -6,20 +6,40 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weatherlap.charts.drawing.Piece;
 import weatherlap.charts.drawing.WallDrawing;
+import weatherlap.charts.drawing.WallRose;
 import weatherlap.charts.drawing.WindowSketch;
+import weatherlap.charts.kit.MethodStyle;
+import weatherlap.charts.kit.Pair;
+import weatherlap.charts.kit.Picture;
+import weatherlap.charts.kit.Spread;
+import weatherlap.charts.report.ChanceOfMore;
+import weatherlap.charts.report.CostRisk;
+import weatherlap.charts.report.CostStack;
+import weatherlap.charts.report.GlassLost;
+import weatherlap.charts.report.HouseTotals;
+import weatherlap.charts.report.LabourBySteps;
+import weatherlap.charts.report.LeakRose;
+import weatherlap.charts.report.PortfolioMap;
+import weatherlap.charts.study.BreakEven;
+import weatherlap.charts.study.BreakEvenMap;
+import weatherlap.charts.study.DriverIndices;
+import weatherlap.charts.study.ExposureRose;
+import weatherlap.charts.study.FittedHours;
+import weatherlap.charts.study.Residuals;
+import weatherlap.charts.study.Swings;
 
 /** Data that come seldom and break pictures: none, one, far too large, labels that are an attack or have no end. */
-final class Oddities {
+public final class Oddities {
 
-    static final String HOSTILE =
+    public static final String HOSTILE =
             "<script>alert('\"&')</script>\u202e\u0000 \u05d1\u05d9\u05ea \u0628\u064a\u062a \ud83c\udfe0";
-    static final String ENDLESS = "a very long label with many words ".repeat(6);
-    static final String UNBROKEN = "W".repeat(200);
+    public static final String ENDLESS = "a very long label with many words ".repeat(6);
+    public static final String UNBROKEN = "W".repeat(200);
     private static final List<String> LABELS = List.of(HOSTILE, ENDLESS, UNBROKEN);
 
     private Oddities() {}
 
-    static List<Picture> all() {
+    public static List<Picture> all() {
         return Stream.of(glassAndCosts(), rain(), houses(), assumptions(), breakEven(), calibration(), drawings())
                 .flatMap(List::stream)
                 .toList();

@@ -9,6 +9,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import weatherlap.charts.kit.Fonts;
+import weatherlap.charts.kit.Picture;
+import weatherlap.charts.kit.Words;
 
 /** What holds for every picture, with data as a report has them and with data that nobody hopes for. */
 class PictureTest {

@@ -5,13 +5,34 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import weatherlap.charts.drawing.WallRose;
+import weatherlap.charts.kit.MethodStyle;
+import weatherlap.charts.kit.Numbers;
+import weatherlap.charts.kit.Pair;
+import weatherlap.charts.kit.Picture;
+import weatherlap.charts.kit.Spread;
+import weatherlap.charts.report.ChanceOfMore;
+import weatherlap.charts.report.CostRisk;
+import weatherlap.charts.report.CostStack;
+import weatherlap.charts.report.GlassLost;
+import weatherlap.charts.report.HouseTotals;
+import weatherlap.charts.report.LabourBySteps;
+import weatherlap.charts.report.LeakRose;
+import weatherlap.charts.report.PortfolioMap;
+import weatherlap.charts.study.BreakEven;
+import weatherlap.charts.study.BreakEvenMap;
+import weatherlap.charts.study.DriverIndices;
+import weatherlap.charts.study.ExposureRose;
+import weatherlap.charts.study.FittedHours;
+import weatherlap.charts.study.Residuals;
+import weatherlap.charts.study.Swings;
 
 /** Invented data for each chart, of the size a report has. */
-final class Samples {
+public final class Samples {
 
     private Samples() {}
 
-    static List<Picture> all() {
+    public static List<Picture> all() {
         return List.of(
                 glassLost(),
                 costStack(),
@@ -32,7 +53,7 @@ final class Samples {
                 wallRose());
     }
 
-    static GlassLost glassLost() {
+    public static GlassLost glassLost() {
         return new GlassLost(
                 "812 openings in 60 houses",
                 List.of(
@@ -47,11 +68,11 @@ final class Samples {
         return new GlassLost.Group(label, openings, new Pair<>(around(fullFlange), around(insert)));
     }
 
-    static Spread around(double middle) {
+    public static Spread around(double middle) {
         return new Spread(middle * 0.75, middle, middle * 1.3);
     }
 
-    static CostStack costStack() {
+    public static CostStack costStack() {
         return new CostStack(
                 "mean of 60 houses",
                 "house",
@@ -64,11 +85,11 @@ final class Samples {
                         part("margin", 5740, 3910)));
     }
 
-    static CostStack.Part part(String label, double fullFlange, double insert) {
+    public static CostStack.Part part(String label, double fullFlange, double insert) {
         return new CostStack.Part(label, new Pair<>(fullFlange, insert));
     }
 
-    static LeakRose leakRose() {
+    public static LeakRose leakRose() {
         double[] insert = {0.19, 0.24, 0.22, 0.15, 0.11, 0.12, 0.14, 0.17};
         return new LeakRose(
                 "812 openings in 60 houses",
@@ -78,7 +99,7 @@ final class Samples {
                         .toList());
     }
 
-    static ExposureRose exposureRose() {
+    public static ExposureRose exposureRose() {
         return new ExposureRose(
                 "an invented town, ten years of hours",
                 "airfield index (ISO 15927-3)",
@@ -93,7 +114,7 @@ final class Samples {
                         .toList());
     }
 
-    static CostRisk costRisk(int houses) {
+    public static CostRisk costRisk(int houses) {
         SplittableRandom random = new SplittableRandom(5);
         List<String> claddings = List.of("vinyl siding", "wood lap", "brick veneer", "fiber cement", "stucco");
         List<CostRisk.House> points = new ArrayList<>();
@@ -106,7 +127,7 @@ final class Samples {
         return new CostRisk("60 houses", "cost over 15 years", "chance of a leak within 15 years", points);
     }
 
-    static LabourBySteps labour() {
+    public static LabourBySteps labour() {
         return new LabourBySteps(
                 "mean of 812 openings",
                 List.of(
@@ -125,11 +146,11 @@ final class Samples {
                         step("clean up", 15, 10)));
     }
 
-    static LabourBySteps.Step step(String label, double fullFlange, double insert) {
+    public static LabourBySteps.Step step(String label, double fullFlange, double insert) {
         return new LabourBySteps.Step(label, new Pair<>(fullFlange, insert));
     }
 
-    static HouseTotals totals(int houses) {
+    public static HouseTotals totals(int houses) {
         SplittableRandom random = new SplittableRandom(9);
         return new HouseTotals(
                 houses + " houses",
@@ -144,7 +165,7 @@ final class Samples {
                         .toList());
     }
 
-    static ChanceOfMore chanceOfMore() {
+    public static ChanceOfMore chanceOfMore() {
         SplittableRandom random = new SplittableRandom(3);
         List<Double> insert = DoubleStream.generate(() -> 9000 * Math.exp(0.12 * random.nextGaussian()))
                 .limit(2000)
@@ -157,7 +178,7 @@ final class Samples {
         return new ChanceOfMore("3 Fernbank Row, 2 000 draws", "cost of the job", new Pair<>(fullFlange, insert));
     }
 
-    static DriverIndices drivers() {
+    public static DriverIndices drivers() {
         return new DriverIndices(
                 "512 base samples",
                 "the cost difference",
@@ -170,11 +191,11 @@ final class Samples {
                         driver("price of a flanged unit", -0.005, 0.01)));
     }
 
-    static DriverIndices.Driver driver(String label, double first, double total) {
+    public static DriverIndices.Driver driver(String label, double first, double total) {
         return new DriverIndices.Driver(label, first, 0.03, total, 0.025);
     }
 
-    static Swings swings() {
+    public static Swings swings() {
         return new Swings(
                 "60 houses",
                 "cost over 15 years",
@@ -187,7 +208,7 @@ final class Samples {
                         new Swings.Swing("price of a flanged unit", "$310", "$540", 400, 2700)));
     }
 
-    static BreakEven breakEven() {
+    public static BreakEven breakEven() {
         return new BreakEven(
                 "60 houses",
                 "repair cost",
@@ -200,7 +221,7 @@ final class Samples {
                 java.util.Optional.of(new Spread(8200, 9700, 12400)));
     }
 
-    static BreakEvenMap breakEvenMap() {
+    public static BreakEvenMap breakEvenMap() {
         List<List<Double>> chances = IntStream.range(0, 16)
                 .mapToObj(row -> IntStream.range(0, 20)
                         .mapToObj(c -> 1 / (1 + Math.exp(5 - 0.35 * c - 0.25 * row)))
@@ -217,7 +238,7 @@ final class Samples {
                 chances);
     }
 
-    static PortfolioMap portfolioMap() {
+    public static PortfolioMap portfolioMap() {
         List<PortfolioMap.Cell> cells = new ArrayList<>();
         for (int row = 0; row < 4; row++) {
             for (int column = 0; column < 3; column++) {
@@ -236,7 +257,7 @@ final class Samples {
                 cells);
     }
 
-    static FittedHours fittedHours() {
+    public static FittedHours fittedHours() {
         SplittableRandom random = new SplittableRandom(11);
         return new FittedHours(
                 "80 invented jobs",
@@ -249,7 +270,7 @@ final class Samples {
                         .toList());
     }
 
-    static Residuals residuals() {
+    public static Residuals residuals() {
         return new Residuals(
                 "80 invented jobs",
                 List.of(
@@ -264,7 +285,7 @@ final class Samples {
                         new Residuals.Factor("storey", List.of(level("first", 50, 0), level("second", 30, 0.03)))));
     }
 
-    static Residuals.Level level(String label, int jobs, double shift) {
+    public static Residuals.Level level(String label, int jobs, double shift) {
         SplittableRandom random = new SplittableRandom(jobs);
         return new Residuals.Level(
                 label,
@@ -274,7 +295,7 @@ final class Samples {
                         .toList());
     }
 
-    static WallRose wallRose() {
+    public static WallRose wallRose() {
         return new WallRose(
                 IntStream.range(0, 36)
                         .mapToObj(i -> new WallRose.Ray(10.0 * i, 100 + 80 * Math.cos(Math.toRadians(10.0 * i - 200))))

@@ -10,11 +10,13 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
+import weatherlap.charts.kit.Fonts;
+import weatherlap.charts.kit.Words;
 
 /** Reads a picture back: its root and the boxes of its texts. */
-record Svg(Element root) {
+public record Svg(Element root) {
 
-    static Svg parse(String text) {
+    public static Svg parse(String text) {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setNamespaceAware(true);
@@ -27,9 +29,9 @@ record Svg(Element root) {
     }
 
     /** A text and where it stands. */
-    record Label(String text, Rectangle2D box) {}
+    public record Label(String text, Rectangle2D box) {}
 
-    List<Label> labels() {
+    public List<Label> labels() {
         NodeList texts = root.getElementsByTagNameNS("*", "text");
         List<Label> labels = new ArrayList<>();
         for (int i = 0; i < texts.getLength(); i++) {
@@ -41,7 +43,7 @@ record Svg(Element root) {
         return labels;
     }
 
-    List<String> texts() {
+    public List<String> texts() {
         return labels().stream().map(Label::text).toList();
     }
 

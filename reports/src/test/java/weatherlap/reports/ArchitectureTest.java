@@ -22,7 +22,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import weatherlap.charts.Fonts;
+import weatherlap.charts.kit.Fonts;
 
 /** What each module may use. The imports of the compiled classes are held against it. */
 @AnalyzeClasses(

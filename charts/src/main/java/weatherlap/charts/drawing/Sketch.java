@@ -3,8 +3,8 @@ package weatherlap.charts.drawing;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
-import weatherlap.charts.Pen;
-import weatherlap.charts.Tone;
+import weatherlap.charts.kit.Pen;
+import weatherlap.charts.kit.Tone;
 
 /** Draws pieces, dimensions and labels of a drawing to scale. */
 record Sketch(Graphics2D graphics, double pxPerIn) {

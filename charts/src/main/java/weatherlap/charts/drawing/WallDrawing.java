@@ -3,10 +3,10 @@ package weatherlap.charts.drawing;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import weatherlap.charts.Numbers;
-import weatherlap.charts.Pen;
-import weatherlap.charts.Picture;
-import weatherlap.charts.Tone;
+import weatherlap.charts.kit.Numbers;
+import weatherlap.charts.kit.Pen;
+import weatherlap.charts.kit.Picture;
+import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Check;
 
 /**

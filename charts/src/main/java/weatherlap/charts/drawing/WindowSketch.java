@@ -4,9 +4,9 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
-import weatherlap.charts.Numbers;
-import weatherlap.charts.Picture;
-import weatherlap.charts.Tone;
+import weatherlap.charts.kit.Numbers;
+import weatherlap.charts.kit.Picture;
+import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Check;
 
 /**

@@ -11,11 +11,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.FittedJob;
-import weatherlap.charts.FittedHours;
-import weatherlap.charts.MethodStyle;
-import weatherlap.charts.Numbers;
-import weatherlap.charts.Picture;
-import weatherlap.charts.Residuals;
+import weatherlap.charts.kit.MethodStyle;
+import weatherlap.charts.kit.Numbers;
+import weatherlap.charts.kit.Picture;
+import weatherlap.charts.study.FittedHours;
+import weatherlap.charts.study.Residuals;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.sim.assumptions.Fact;
 

@@ -9,7 +9,7 @@ import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.FittedJob;
 import weatherlap.analysis.calibration.HeldOutError;
 import weatherlap.analysis.calibration.StepFit;
-import weatherlap.charts.Numbers;
+import weatherlap.charts.kit.Numbers;
 import weatherlap.reports.page.TableView;
 
 /** A calibration in sentences and tables. */
@@ -195,7 +195,7 @@ final class CalibrationText {
                 .outliers()
                 .forEach(job -> table.row(
                         job.job().id(),
-                        weatherlap.charts.MethodStyle.of(job.job().method()).label(),
+                        weatherlap.charts.kit.MethodStyle.of(job.job().method()).label(),
                         job.job().crew().orElse("\u2013"),
                         Numbers.plain(job.actualHours(), 1),
                         Numbers.plain(job.fittedHours(), 1),

@@ -11,7 +11,7 @@ import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.Comparison;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.Segments;
-import weatherlap.charts.Numbers;
+import weatherlap.charts.kit.Numbers;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.Html;

@@ -1,8 +1,8 @@
 package weatherlap.reports.compare;
 
-import weatherlap.charts.InWords;
-import weatherlap.charts.MethodStyle;
-import weatherlap.charts.Numbers;
+import weatherlap.charts.kit.InWords;
+import weatherlap.charts.kit.MethodStyle;
+import weatherlap.charts.kit.Numbers;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.Summary;
 

@@ -20,11 +20,11 @@ import weatherlap.analysis.drivers.Factor;
 import weatherlap.analysis.drivers.Factors;
 import weatherlap.analysis.drivers.SimulatedPortfolio;
 import weatherlap.analysis.drivers.SimulatedPortfolio.Costs;
-import weatherlap.charts.BreakEvenMap;
-import weatherlap.charts.Numbers;
-import weatherlap.charts.Pair;
-import weatherlap.charts.Picture;
-import weatherlap.charts.Spread;
+import weatherlap.charts.kit.Numbers;
+import weatherlap.charts.kit.Pair;
+import weatherlap.charts.kit.Picture;
+import weatherlap.charts.kit.Spread;
+import weatherlap.charts.study.BreakEvenMap;
 import weatherlap.datasets.table.Nearest;
 import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.OutputFolder;
@@ -149,13 +149,13 @@ public record BreakEvenSearch(
                         .differenceUsd(),
                 new BreakEven.Effort(STEPS, RESAMPLES, new Streams(seed)));
         Optional<Spread> crossing = found.crossings().stream().findFirst().map(BreakEvenSearch::spread);
-        Picture picture = new weatherlap.charts.BreakEven(
+        Picture picture = new weatherlap.charts.study.BreakEven(
                 scope,
                 factor.name(),
                 factor.unit(),
                 "cost over " + Numbers.count(base.scenario().whole(Scalar.HORIZON_YEARS), "year", "years"),
                 seen.entrySet().stream()
-                        .map(e -> new weatherlap.charts.BreakEven.Point(
+                        .map(e -> new weatherlap.charts.study.BreakEven.Point(
                                 e.getKey(),
                                 new Pair<>(
                                         e.getValue().fullFlangeUsd(),

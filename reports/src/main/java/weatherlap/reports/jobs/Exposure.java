@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import weatherlap.analysis.exposure.ExposureTable;
 import weatherlap.analysis.exposure.RankWords;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.charts.ExposureRose;
+import weatherlap.charts.study.ExposureRose;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.Climate;
 import weatherlap.datasets.climate.ClimateReader;

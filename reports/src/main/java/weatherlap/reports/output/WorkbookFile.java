@@ -12,8 +12,8 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import weatherlap.analysis.columns.Column;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.charts.MethodStyle;
-import weatherlap.charts.Tone;
+import weatherlap.charts.kit.MethodStyle;
+import weatherlap.charts.kit.Tone;
 import weatherlap.sim.method.Method;
 
 /**

@@ -1,6 +1,6 @@
 package weatherlap.reports.page;
 
-import weatherlap.charts.Picture;
+import weatherlap.charts.kit.Picture;
 
 /**
  * A picture on a page.

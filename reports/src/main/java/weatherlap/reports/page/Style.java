@@ -1,7 +1,7 @@
 package weatherlap.reports.page;
 
-import weatherlap.charts.Theme;
-import weatherlap.charts.Tone;
+import weatherlap.charts.kit.Theme;
+import weatherlap.charts.kit.Tone;
 
 /** The style sheets of pages and printed sheets, with the palette and type of the pictures. */
 public final class Style {

@@ -2,7 +2,7 @@ package weatherlap.reports.page;
 
 import java.awt.Font;
 import java.util.stream.Stream;
-import weatherlap.charts.Fonts;
+import weatherlap.charts.kit.Fonts;
 import weatherlap.sim.house.House;
 
 /** What the font of printed sheets lacks: it has Latin, Greek, Cyrillic, Armenian, Georgian, Hebrew and Arabic letters. */

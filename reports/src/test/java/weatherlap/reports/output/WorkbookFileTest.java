@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import weatherlap.analysis.columns.Column;
 import weatherlap.analysis.columns.Schema;
 import weatherlap.analysis.tables.TableBuilder;
-import weatherlap.charts.Tone;
+import weatherlap.charts.kit.Tone;
 
 class WorkbookFileTest {
     private static byte[] workbook() {

@@ -1,0 +1,225 @@
+package weatherlap.charts.report;
+
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+import weatherlap.charts.kit.Axes;
+import weatherlap.charts.kit.Frame;
+import weatherlap.charts.kit.InWords;
+import weatherlap.charts.kit.Layer;
+import weatherlap.charts.kit.MethodStyle;
+import weatherlap.charts.kit.Numbers;
+import weatherlap.charts.kit.Pair;
+import weatherlap.charts.kit.Picture;
+import weatherlap.charts.kit.Rows;
+import weatherlap.charts.kit.Scales;
+import weatherlap.charts.kit.Theme;
+import weatherlap.charts.kit.Tone;
+import weatherlap.charts.kit.Words;
+import weatherlap.sim.Check;
+
+/**
+ * The chance that one house's job costs more than an amount, against the amount, for both methods.
+ *
+ * @param scope which house, for the line under the title
+ * @param total which total: cost of the job, without its unit
+ * @param usd simulated totals, USD, in any order
+ * @param priceUsd what the family is asked, where the chance of more is that of a loss
+ */
+public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, Optional<Pair<Double>> priceUsd)
+        implements Picture {
+
+    private static final int POINTS = 120;
+    private static final double SAFE = 0.95;
+
+    public ChanceOfMore {
+        Check.text("total", total);
+        usd = new Pair<>(sorted(usd.fullFlange()), sorted(usd.insert()));
+    }
+
+    /** Without prices. */
+    public ChanceOfMore(String scope, String total, Pair<List<Double>> usd) {
+        this(scope, total, usd, Optional.empty());
+    }
+
+    private static List<Double> sorted(List<Double> usd) {
+        usd.forEach(value -> Check.finite("total", value));
+        return usd.stream().sorted().toList();
+    }
+
+    @Override
+    public String name() {
+        return "chance-of-more";
+    }
+
+    @Override
+    public String title() {
+        return "The chance that the job costs more";
+    }
+
+    @Override
+    public int heightPx() {
+        return isEmpty() ? Frame.EMPTY_PX : 400;
+    }
+
+    private boolean isEmpty() {
+        return usd.fullFlange().isEmpty() || usd.insert().isEmpty();
+    }
+
+    @Override
+    public String message() {
+        return isEmpty()
+                ? "There are no simulated totals to show."
+                : InWords.capital(Words.clean(total)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
+                        + sentence(MethodStyle.INSERT) + "."
+                        + priceUsd.map(this::losses).orElse("");
+    }
+
+    private String losses(Pair<Double> price) {
+        return " At the price quoted the chance of a loss is "
+                + both(m -> Numbers.percent(over(m, price.of(m)), 1) + " (" + m.label() + ", "
+                        + Numbers.usd(price.of(m)) + ")")
+                + "; the price that would lose money in one draw of twenty is "
+                + both(m -> Numbers.usd(quantile(m, SAFE)))
+                + ". Prices are made from the mean cost, so the margin aimed at is missed in "
+                + both(m -> Numbers.percent(over(m, mean(m)), 0))
+                + " of the draws; one draw in ten leaves less than "
+                + both(m -> Numbers.percent(1 - quantile(m, 0.9) / price.of(m), 0))
+                + " of the price.";
+    }
+
+    private static String both(Function<MethodStyle, String> text) {
+        return text.apply(MethodStyle.FULL_FLANGE) + " and " + text.apply(MethodStyle.INSERT);
+    }
+
+    private double mean(MethodStyle method) {
+        return usd.of(method).stream().mapToDouble(v -> v).average().orElseThrow();
+    }
+
+    /** Share of the totals above an amount. */
+    double over(MethodStyle method, double amountUsd) {
+        List<Double> all = usd.of(method);
+        return all.stream().filter(total -> total > amountUsd).count() / (double) all.size();
+    }
+
+    private String sentence(MethodStyle method) {
+        return method.label() + " is as likely over as under " + Numbers.usd(quantile(method, 0.5))
+                + " and has one chance in ten to exceed " + Numbers.usd(quantile(method, 0.9));
+    }
+
+    /** The amount not exceeded with a probability; linear between the draws. */
+    double quantile(MethodStyle method, double probability) {
+        List<Double> sorted = usd.of(method);
+        double place = probability * (sorted.size() - 1);
+        int below = (int) Math.floor(place);
+        int above = Math.min(below + 1, sorted.size() - 1);
+        return sorted.get(below) + (place - below) * (sorted.get(above) - sorted.get(below));
+    }
+
+    @Override
+    public void draw(Graphics2D g) {
+        Frame.head(g, this, scope);
+        if (isEmpty()) {
+            Frame.empty(g, this);
+            return;
+        }
+        Words.draw(g, "\u2191 chance of costing more, %", Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 8, 0);
+        Frame.body(g, this, 22, plot());
+    }
+
+    NumberAxis axis() {
+        return Axes.value(
+                Words.axis(total, ", USD"),
+                Axes.Format.USD,
+                false,
+                Arrays.stream(MethodStyle.values()).flatMapToDouble(m -> {
+                    double least = quantile(m, 0);
+                    double most = quantile(m, 1);
+                    return DoubleStream.of(
+                            least, most, priceUsd.map(p -> p.of(m)).orElse(most));
+                }));
+    }
+
+    /** From (least total, 1) to (greatest total, 0). */
+    XYSeries series(MethodStyle method) {
+        XYSeries series = new XYSeries(method.label(), false, true);
+        for (int i = 0; i <= POINTS; i++) {
+            double probability = i / (double) POINTS;
+            series.add(quantile(method, probability), 1 - probability);
+        }
+        return series;
+    }
+
+    private XYPlot plot() {
+        XYSeriesCollection data = new XYSeriesCollection();
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        renderer.setDrawSeriesLineAsPath(true);
+        for (MethodStyle method : MethodStyle.values()) {
+            renderer.setSeriesPaint(data.getSeriesCount(), method.color());
+            renderer.setSeriesStroke(data.getSeriesCount(), method.line());
+            data.addSeries(series(method));
+        }
+        NumberAxis chance = Axes.value(null, Axes.Format.PERCENT, true, DoubleStream.of(1));
+        XYPlot plot = Rows.upright(new XYPlot(data, axis(), chance, renderer));
+        plot.addAnnotation(((Layer) this::labels).annotation());
+        priceUsd.ifPresent(price -> plot.addAnnotation(((Layer) (g, s) -> prices(g, s, price)).annotation()));
+        return plot;
+    }
+
+    /** The amounts exceeded with one chance in two and one in ten, outside of the two curves. */
+    private void labels(Graphics2D g, Scales s) {
+        for (MethodStyle method : MethodStyle.values()) {
+            for (double probability : new double[] {0.5, 0.9}) {
+                Point2D point = at(method, probability, s);
+                g.setPaint(method.color());
+                g.fill(AffineTransform.getTranslateInstance(point.getX(), point.getY())
+                        .createTransformedShape(method.mark()));
+                String amount = Numbers.usd(quantile(method, probability));
+                String text = probability == 0.5 ? method.label() + ": " + amount : amount;
+                double width = Words.width(text, Theme.STRONG);
+                boolean lower = isLeft(method, probability);
+                boolean left = lower && point.getX() - s.area().getMinX() > width + 14;
+                double x = left ? point.getX() - 10 - width : point.getX() + 10;
+                Words.draw(g, text, Theme.STRONG, method.text(), x, point.getY() + (lower ? 12 : -4), 0);
+            }
+        }
+    }
+
+    /** A mark at each method's price, with the chance that the job costs more. */
+    private void prices(Graphics2D g, Scales s, Pair<Double> price) {
+        for (MethodStyle method : MethodStyle.values()) {
+            double x = s.xPx(price.of(method));
+            double bottom = s.area().getMaxY();
+            double top = bottom - (method == MethodStyle.INSERT ? 62 : 92);
+            g.setPaint(method.color());
+            g.setStroke(Theme.THIN);
+            g.draw(new Line2D.Double(x, top, x, bottom));
+            String text = "price " + Numbers.usd(price.of(method)) + ", loss "
+                    + Numbers.percent(over(method, price.of(method)), 1);
+            // the curve falls to the right: what stands right of the line is free
+            boolean left = x + 6 + Words.width(text, Theme.SMALL) > widthPx();
+            Words.draw(g, text, Theme.SMALL, method.text(), left ? x - 6 : x + 6, top + 8, left ? 1 : 0);
+        }
+    }
+
+    private boolean isLeft(MethodStyle method, double probability) {
+        MethodStyle other = method == MethodStyle.INSERT ? MethodStyle.FULL_FLANGE : MethodStyle.INSERT;
+        double difference = quantile(method, probability) - quantile(other, probability);
+        return difference < 0 || (difference == 0 && method == MethodStyle.INSERT);
+    }
+
+    private Point2D at(MethodStyle method, double probability, Scales s) {
+        return new Point2D.Double(s.xPx(quantile(method, probability)), s.yPx(1 - probability));
+    }
+}

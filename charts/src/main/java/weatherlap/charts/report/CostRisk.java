@@ -1,0 +1,292 @@
+package weatherlap.charts.report;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+import weatherlap.charts.kit.Axes;
+import weatherlap.charts.kit.Frame;
+import weatherlap.charts.kit.Layer;
+import weatherlap.charts.kit.Marks;
+import weatherlap.charts.kit.Numbers;
+import weatherlap.charts.kit.Picture;
+import weatherlap.charts.kit.Placement;
+import weatherlap.charts.kit.Rows;
+import weatherlap.charts.kit.Scales;
+import weatherlap.charts.kit.Theme;
+import weatherlap.charts.kit.Tone;
+import weatherlap.charts.kit.Words;
+import weatherlap.sim.Check;
+
+/**
+ * Cost difference against risk difference, full-flange less insert, one point a house.
+ *
+ * @param scope what is counted, for the line under the title
+ * @param cost which cost is compared, without its unit: cost over 15 years
+ * @param risk which risk, a probability: chance of a leak within 15 years
+ * @param houses one point each
+ */
+public record CostRisk(String scope, String cost, String risk, List<House> houses) implements Picture {
+
+    /**
+     * One house.
+     *
+     * @param label names it where there is room
+     * @param category what groups it: its cladding, say
+     * @param costDifferenceUsd full-flange less insert, USD
+     * @param riskDifference full-flange less insert, a difference of probabilities, −1 to 1
+     * @param marked whether to ring and name it: a house of the efficient set, say
+     */
+    public record House(
+            String label, String category, double costDifferenceUsd, double riskDifference, boolean marked) {
+        public House {
+            Check.text("label", label);
+            Check.text("category", category);
+            Check.finite("cost difference", costDifferenceUsd);
+            Check.within("risk difference", riskDifference, -1, 1);
+        }
+    }
+
+    private static final int CATEGORIES = Marks.CATEGORY.size();
+    private static final String OTHER = "other";
+    private static final double LABEL_PX = 150;
+    private static final double LINE_PX = 14;
+    private static final double NARROWEST_PX = 110;
+
+    public CostRisk {
+        Check.text("cost", cost);
+        Check.text("risk", risk);
+        houses = List.copyOf(houses);
+    }
+
+    @Override
+    public String name() {
+        return "cost-against-risk";
+    }
+
+    @Override
+    public String title() {
+        return "Cost against leak risk, house by house: full-flange less insert";
+    }
+
+    @Override
+    public int heightPx() {
+        return houses.isEmpty() ? Frame.EMPTY_PX : 500;
+    }
+
+    @Override
+    public String message() {
+        if (houses.isEmpty()) {
+            return "There are no houses to compare.";
+        }
+        return "Of " + Numbers.count(houses.size(), "house", "houses") + ", full-flange costs more and leaks less in "
+                + count(h -> h.costDifferenceUsd() > 0 && h.riskDifference() < 0) + ", costs less and leaks less in "
+                + count(h -> h.costDifferenceUsd() <= 0 && h.riskDifference() < 0)
+                + "; the insert leaks no more and costs less in "
+                + count(h -> h.costDifferenceUsd() > 0 && h.riskDifference() >= 0)
+                + ", leaks no more and costs no less in "
+                + count(h -> h.costDifferenceUsd() <= 0 && h.riskDifference() >= 0) + ". The median differences are "
+                + Numbers.signedUsd(median(House::costDifferenceUsd)) + " and "
+                + Numbers.signed(median(House::riskDifference) * 100, 1) + " percentage points.";
+    }
+
+    private String count(Predicate<House> which) {
+        return Numbers.plain(houses.stream().filter(which).count(), 0);
+    }
+
+    private double median(ToDoubleFunction<House> value) {
+        double[] sorted = houses.stream().mapToDouble(value).sorted().toArray();
+        int middle = sorted.length / 2;
+        return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+    }
+
+    /** Houses by category, the largest categories first; those beyond the shapes there are go together. */
+    Map<String, List<House>> byCategory() {
+        Map<String, List<House>> all = new TreeMap<>();
+        houses.forEach(
+                h -> all.computeIfAbsent(h.category(), c -> new ArrayList<>()).add(h));
+        List<String> order = all.keySet().stream()
+                .sorted(Comparator.comparingInt((String c) -> -all.get(c).size()))
+                .toList();
+        Map<String, List<House>> shown = new LinkedHashMap<>();
+        for (int i = 0; i < order.size(); i++) {
+            String category = i < CATEGORIES - 1 || order.size() == CATEGORIES ? order.get(i) : OTHER;
+            shown.computeIfAbsent(category, c -> new ArrayList<>()).addAll(all.get(order.get(i)));
+        }
+        return shown;
+    }
+
+    @Override
+    public void draw(Graphics2D g) {
+        Frame.head(g, this, "one point a house; " + scope);
+        if (houses.isEmpty()) {
+            Frame.empty(g, this);
+            return;
+        }
+        Words.draw(g, riskLabel(), Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 10, 0);
+        shapeKey(g);
+        Frame.body(g, this, 40, plot());
+    }
+
+    private String riskLabel() {
+        return "\u2191 " + Words.axis(risk, ", full-flange less insert, percentage points");
+    }
+
+    NumberAxis costAxis() {
+        return Axes.value(
+                Words.axis(cost, ", full-flange less insert, USD \u2192"),
+                Axes.Format.SIGNED_USD,
+                true,
+                houses.stream().mapToDouble(House::costDifferenceUsd));
+    }
+
+    NumberAxis riskAxis() {
+        return Axes.value(
+                null,
+                Axes.Format.SIGNED_POINTS,
+                true,
+                DoubleStream.concat(
+                        DoubleStream.of(-0.01, 0.01), houses.stream().mapToDouble(House::riskDifference)));
+    }
+
+    private void shapeKey(Graphics2D g) {
+        double x = 0;
+        double y = Frame.HEAD_PX + 30;
+        int i = 0;
+        double room = widthPx() / (double) byCategory().size();
+        for (String category : byCategory().keySet()) {
+            Shape mark =
+                    AffineTransform.getTranslateInstance(x + 6, y - 4).createTransformedShape(Marks.CATEGORY.get(i++));
+            g.setPaint(Tone.MUTED.color());
+            g.fill(mark);
+            String text = Words.fit(category, Theme.SMALL, room - 26);
+            Words.draw(g, text, Theme.SMALL, Tone.INK, x + 16, y, 0);
+            x += 16 + Words.width(text, Theme.SMALL) + 18;
+        }
+    }
+
+    private XYPlot plot() {
+        XYSeriesCollection data = new XYSeriesCollection();
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+        renderer.setUseFillPaint(true);
+        renderer.setDrawOutlines(true);
+        renderer.setUseOutlinePaint(true);
+        byCategory().forEach((category, members) -> {
+            int i = data.getSeriesCount();
+            XYSeries series = new XYSeries(category, false, true);
+            members.forEach(h -> series.add(h.costDifferenceUsd(), h.riskDifference()));
+            data.addSeries(series);
+            renderer.setSeriesShape(i, Marks.CATEGORY.get(i));
+            renderer.setSeriesFillPaint(i, Tone.MUTED.color());
+            renderer.setSeriesOutlinePaint(i, Color.WHITE);
+            renderer.setSeriesOutlineStroke(i, Theme.HAIRLINE);
+        });
+        XYPlot plot = Rows.upright(new XYPlot(data, costAxis(), riskAxis(), renderer));
+        plot.setDomainZeroBaselineVisible(true);
+        plot.setDomainZeroBaselinePaint(Tone.RULE.color());
+        plot.addAnnotation(((Layer) this::labels).annotation());
+        return plot;
+    }
+
+    /** The quadrants in words, in their outer corners, and the marked houses by name. */
+    private void labels(Graphics2D g, Scales s) {
+        Placement placement = new Placement(s.area());
+        houses.forEach(h -> placement.keepFree(at(h, s)));
+        for (Corner corner : Corner.values()) {
+            corner.draw(g, s, placement);
+        }
+        g.setStroke(Theme.stroke(1.5f));
+        g.setPaint(Tone.INK.color());
+        for (House house : houses) {
+            if (house.marked()) {
+                Point2D point = at(house, s);
+                g.draw(new Ellipse2D.Double(point.getX() - 7, point.getY() - 7, 14, 14));
+            }
+        }
+        houses.stream().filter(House::marked).forEach(house -> {
+            String text = Words.fit(house.label(), Theme.SMALL, LABEL_PX);
+            placement
+                    .place(text, Theme.SMALL, at(house, s))
+                    .ifPresent(box -> Placement.draw(g, text, Theme.SMALL, Tone.INK, box));
+        });
+    }
+
+    private static Point2D at(House house, Scales s) {
+        return new Point2D.Double(s.xPx(house.costDifferenceUsd()), s.yPx(house.riskDifference()));
+    }
+
+    /** What it means to lie in a quadrant. */
+    private enum Corner {
+        DEARER_AND_WETTER(true, true, "insert: costs less, leaks less", Tone.INSERT_TEXT),
+        DEARER_AND_DRIER(true, false, "full-flange: costs more, leaks less", Tone.INK),
+        CHEAPER_AND_WETTER(false, true, "full-flange: costs less, leaks more", Tone.INK),
+        CHEAPER_AND_DRIER(false, false, "full-flange: costs less, leaks less", Tone.FULL_FLANGE_TEXT);
+
+        private final boolean right;
+        private final boolean top;
+        private final String words;
+        private final Tone tone;
+
+        Corner(boolean right, boolean top, String words, Tone tone) {
+            this.right = right;
+            this.top = top;
+            this.words = words;
+            this.tone = tone;
+        }
+
+        /** Writes the words into the quadrant where no house lies, as far out as can be; in two lines where it is narrow. */
+        private void draw(Graphics2D g, Scales s, Placement placement) {
+            double left = right ? s.xPx(0) : s.area().getMinX();
+            double end = right ? s.area().getMaxX() : s.xPx(0);
+            List<String> lines = Words.wrap(words, Theme.SMALL_STRONG, end - left - 8, 2);
+            double width = lines.stream()
+                    .mapToDouble(line -> Words.width(line, Theme.SMALL_STRONG))
+                    .max()
+                    .orElseThrow();
+            double height = lines.size() * LINE_PX;
+            double upper = (top ? s.area().getMinY() : s.yPx(0)) + 3;
+            double lower = (top ? s.yPx(0) : s.area().getMaxY()) - 3;
+            if (end - left < NARROWEST_PX || lower - upper < height) {
+                return;
+            }
+            double outer = right ? end - width - 4 : left + 4;
+            double inner = right ? left + 4 : end - width - 4;
+            Rectangle2D box = rows(upper, lower - height)
+                    .boxed()
+                    .flatMap(y -> Stream.of(outer, inner).map(x -> new Rectangle2D.Double(x, y, width, height)))
+                    .filter(placement::isFree)
+                    .findFirst()
+                    .orElseGet(() -> new Rectangle2D.Double(outer, top ? upper : lower - height, width, height));
+            placement.keepFree(box);
+            for (int i = 0; i < lines.size(); i++) {
+                double x = box.getX() + (right ? width : 0);
+                Words.draw(g, lines.get(i), Theme.SMALL_STRONG, tone, x, box.getY() + 11 + i * LINE_PX, right ? 1 : 0);
+            }
+        }
+
+        /** Where a box may start, the outer edge of the quadrant first. */
+        private DoubleStream rows(double first, double last) {
+            int steps = (int) ((last - first) / LINE_PX);
+            return IntStream.rangeClosed(0, steps).mapToDouble(i -> top ? first + i * LINE_PX : last - i * LINE_PX);
+        }
+    }
+}

@@ -1,0 +1,117 @@
+package weatherlap.charts.report;
+
+import java.awt.Graphics2D;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
+import org.jfree.chart.axis.NumberAxis;
+import weatherlap.charts.kit.Axes;
+import weatherlap.charts.kit.Compass;
+import weatherlap.charts.kit.Frame;
+import weatherlap.charts.kit.InWords;
+import weatherlap.charts.kit.MethodStyle;
+import weatherlap.charts.kit.Numbers;
+import weatherlap.charts.kit.Pair;
+import weatherlap.charts.kit.Picture;
+import weatherlap.charts.kit.Rose;
+import weatherlap.charts.kit.Words;
+import weatherlap.sim.Check;
+
+/**
+ * Leak risk by the bearing that a wall faces, for both methods.
+ *
+ * @param scope what is counted, for the line under the title
+ * @param risk what the numbers are, with their unit: chance of a leak within 15 years
+ * @param rays one for each bearing that has walls
+ */
+public record LeakRose(String scope, String risk, List<Ray> rays) implements Picture {
+
+    /**
+     * Leak risk of the walls that face one way.
+     *
+     * @param bearingDeg outward normal, degrees clockwise from north, 0 to below 360
+     * @param probability chance of a leak, 0 to 1, for each method
+     */
+    public record Ray(double bearingDeg, Pair<Double> probability) {
+        public Ray {
+            Check.within("bearing", bearingDeg, 0, Math.nextDown(360.0));
+            Check.fraction("full-flange probability", probability.fullFlange());
+            Check.fraction("insert probability", probability.insert());
+        }
+    }
+
+    public LeakRose {
+        Check.text("risk", risk);
+        rays = List.copyOf(rays);
+    }
+
+    @Override
+    public String name() {
+        return "leak-rose";
+    }
+
+    @Override
+    public String title() {
+        return "Leak risk by the way a wall faces";
+    }
+
+    @Override
+    public int heightPx() {
+        return rays.isEmpty() ? Frame.EMPTY_PX : Rose.HEIGHT_PX;
+    }
+
+    @Override
+    public String message() {
+        if (rays.isEmpty()) {
+            return "There are no walls to compare.";
+        }
+        return InWords.capital(Words.clean(risk)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
+                + sentence(MethodStyle.INSERT) + ".";
+    }
+
+    private String sentence(MethodStyle method) {
+        Rose.Curve curve = curve(method);
+        return method.label() + " from " + text(curve.lowest().value()) + " on walls that face "
+                + Compass.word(curve.lowest().bearingDeg()) + " to "
+                + text(curve.highest().value()) + " facing "
+                + Compass.word(curve.highest().bearingDeg());
+    }
+
+    private static String text(double probability) {
+        return Numbers.percent(probability, 1);
+    }
+
+    Rose.Curve curve(MethodStyle method) {
+        Function<Ray, Rose.Ray> ray =
+                r -> new Rose.Ray(r.bearingDeg(), r.probability().of(method));
+        return new Rose.Curve(
+                method.label(),
+                method,
+                method.color(),
+                method.text(),
+                rays.stream().map(ray).toList());
+    }
+
+    NumberAxis axis() {
+        return Axes.value(
+                null,
+                Axes.Format.PERCENT,
+                true,
+                rays.stream()
+                        .flatMapToDouble(r -> DoubleStream.of(
+                                r.probability().fullFlange(), r.probability().insert())));
+    }
+
+    @Override
+    public void draw(Graphics2D g) {
+        Frame.head(g, this, Words.clean(risk) + ", %; " + scope);
+        if (rays.isEmpty()) {
+            Frame.empty(g, this);
+            return;
+        }
+        List<Rose.Curve> curves =
+                Arrays.stream(MethodStyle.values()).map(this::curve).toList();
+        Rose.draw(g, curves, axis(), LeakRose::text, "");
+    }
+}

@@ -1,0 +1,43 @@
+package weatherlap.charts.kit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+
+/** The quick way to write a number writes what the exact way does, ties and zeros too. */
+class DecimalsPropertyTest {
+    @Property(tries = 20_000)
+    void appendsWhatIsExact(
+            @ForAll @DoubleRange(min = -1e12, max = 1e12) double value, @ForAll @IntRange(max = 8) int decimals) {
+        same(value, decimals);
+    }
+
+    @Property(tries = 5_000)
+    void alsoNextToTies(@ForAll @IntRange(min = -1_000_000, max = 1_000_000) int halves) {
+        for (int decimals = 0; decimals <= 4; decimals++) {
+            double tie = halves / 2.0 / Math.pow(10, decimals);
+            same(tie, decimals);
+            same(Math.nextUp(tie), decimals);
+            same(Math.nextDown(tie), decimals);
+        }
+    }
+
+    /** Against the formatter of the JDK. */
+    @Property(tries = 5_000)
+    void thousandsStandApartAsTheFormatterHasThem(
+            @ForAll @DoubleRange(min = 0, max = 1e12) double value, @ForAll @IntRange(max = 4) int decimals) {
+        assertThat(Numbers.plain(value, decimals))
+                .isEqualTo(String.format(Locale.ROOT, "%,." + decimals + "f", value)
+                        .replace(',', '\u202f'));
+    }
+
+    private static void same(double value, int decimals) {
+        StringBuilder text = new StringBuilder();
+        Decimals.append(text, value, decimals);
+        assertThat(text.toString()).isEqualTo(Decimals.fixed(value, decimals));
+    }
+}
