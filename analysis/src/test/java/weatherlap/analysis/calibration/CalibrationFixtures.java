@@ -15,6 +15,7 @@ import weatherlap.sim.assumptions.Setting;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 
 /** A shop of a dozen steps. */
@@ -23,19 +24,19 @@ final class CalibrationFixtures {
 
     static Assumptions assumptions() {
         List<LabourStep> steps = List.of(
-                step("unload", MethodScope.BOTH, Driver.JOB, 35, "", false),
-                step("sweep", MethodScope.BOTH, Driver.DAY, 25, "", false),
-                step("staging", MethodScope.BOTH, Driver.ELEVATION, 90, "storeys=2|3", false),
-                step("unlock", MethodScope.FULL_FLANGE, Driver.PANEL, 2, "", true),
-                step("rehang", MethodScope.FULL_FLANGE, Driver.PANEL, 3, "", true),
-                step("lift_out", MethodScope.FULL_FLANGE, Driver.OPENING, 45, "", false),
-                step("cut_back", MethodScope.FULL_FLANGE, Driver.RETURN_FT, 2.5, "", false),
-                step("screws", MethodScope.FULL_FLANGE, Driver.FASTENER, 0.3, "", false),
-                step("seal", MethodScope.FULL_FLANGE, Driver.PERIMETER_FT, 4, "", true),
-                step("sashes", MethodScope.INSERT, Driver.OPENING, 20, "", false),
-                step("set", MethodScope.INSERT, Driver.UNIT, 24, "", false),
-                step("capping", MethodScope.INSERT, Driver.CAPPING_FT, 2.5, "", false),
-                step("clean", MethodScope.BOTH, Driver.OPENING, 12, "", false));
+                step("unload", MethodScope.EVERY, Driver.JOB, 35, "", false),
+                step("sweep", MethodScope.EVERY, Driver.DAY, 25, "", false),
+                step("staging", MethodScope.EVERY, Driver.ELEVATION, 90, "storeys=2|3", false),
+                step("unlock", MethodScope.of(Method.FULL_FLANGE), Driver.PANEL, 2, "", true),
+                step("rehang", MethodScope.of(Method.FULL_FLANGE), Driver.PANEL, 3, "", true),
+                step("lift_out", MethodScope.of(Method.FULL_FLANGE), Driver.OPENING, 45, "", false),
+                step("cut_back", MethodScope.of(Method.FULL_FLANGE), Driver.RETURN_FT, 2.5, "", false),
+                step("screws", MethodScope.of(Method.FULL_FLANGE), Driver.FASTENER, 0.3, "", false),
+                step("seal", MethodScope.of(Method.FULL_FLANGE), Driver.PERIMETER_FT, 4, "", true),
+                step("sashes", MethodScope.of(Method.INSERT), Driver.OPENING, 20, "", false),
+                step("set", MethodScope.of(Method.INSERT), Driver.UNIT, 24, "", false),
+                step("capping", MethodScope.of(Method.INSERT), Driver.CAPPING_FT, 2.5, "", false),
+                step("clean", MethodScope.EVERY, Driver.OPENING, 12, "", false));
         return new Assumptions(steps, List.of(), List.of(), List.of(), List.of(), List.of(), scenario());
     }
 

@@ -7,6 +7,7 @@ import static weatherlap.datasets.table.Column.positive;
 import static weatherlap.datasets.table.Column.text;
 import static weatherlap.datasets.table.Column.whole;
 import static weatherlap.datasets.table.Column.word;
+import static weatherlap.datasets.table.Column.words;
 import static weatherlap.datasets.table.Column.yesNo;
 
 import java.util.Arrays;
@@ -38,7 +39,7 @@ public final class AssumptionSchemas {
             "one row a step that a crew would name",
             List.of("step_id"),
             key("step_id", "key"),
-            word("method", MethodScope.class, "which method takes the step"),
+            words("method", MethodScope.words(), "which method takes the step"),
             text("trade_name", "as a crew would say it"),
             word("driver", Driver.class, "what the minutes are counted by"),
             number("low_minutes", "minutes", 0, 100_000, "person-minutes for one unit of the driver"),
@@ -54,7 +55,7 @@ public final class AssumptionSchemas {
             "one row a thing bought by the package",
             List.of("item_id"),
             key("item_id", "key"),
-            word("method", MethodScope.class, "which method uses it"),
+            words("method", MethodScope.words(), "which method uses it"),
             text("trade_name", "as a supplier would say it"),
             word("driver", Driver.class, "what the quantity is counted by"),
             number("quantity_per_driver", "", 0, 1e6, "stock for one unit of the driver, before waste"),
@@ -101,7 +102,7 @@ public final class AssumptionSchemas {
             word("joint", Joint.class, "where it is"),
             text("trade_name", "as the trade says it"),
             text("what_happens", "what water does there"),
-            word("method", MethodScope.class, "under which method it stands after the work"),
+            words("method", MethodScope.words(), "under which method it stands after the work"),
             word("kind", FaultKind.class, "in the wall already, or brought by the work"),
             fraction("prior_housewrap", "existing: probability at an opening, over housewrap")
                     .optional(),

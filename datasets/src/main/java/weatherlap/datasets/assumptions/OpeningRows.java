@@ -79,7 +79,7 @@ record OpeningRows(RowParts parts) {
                 row.word("joint", Joint.class),
                 row.text("trade_name"),
                 row.text("what_happens"),
-                row.word("method", MethodScope.class),
+                MethodScope.parse(row.text("method")),
                 kind,
                 priors,
                 odds,

@@ -26,7 +26,7 @@ record WorkRows(RowParts parts) {
         }
         return Optional.of(new LabourStep(
                 row.text("step_id"),
-                row.word("method", MethodScope.class),
+                MethodScope.parse(row.text("method")),
                 row.text("trade_name"),
                 driver,
                 minutes.get(),
@@ -47,7 +47,7 @@ record WorkRows(RowParts parts) {
         }
         return Optional.of(new Material(
                 row.text("item_id"),
-                row.word("method", MethodScope.class),
+                MethodScope.parse(row.text("method")),
                 row.text("trade_name"),
                 driver,
                 row.number("quantity_per_driver"),

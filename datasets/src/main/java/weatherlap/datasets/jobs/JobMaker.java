@@ -57,7 +57,7 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
     }
 
     private static JobRecord planned(String id, LocalDate date, UniformRandomProvider stream) {
-        Method method = stream.nextBoolean() ? Method.FULL_FLANGE : Method.INSERT;
+        Method method = Method.values()[stream.nextBoolean() ? 0 : 1];
         int openings = stream.nextInt(3, 16);
         double perimeterFt = rounded(openings * stream.nextDouble(12, 20), 10);
         double panels = openings * stream.nextInt(7, 14);
@@ -69,15 +69,14 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
         facts.put(Fact.STOREYS, pick(stream, "1", "2", "2"));
         facts.put(Fact.LEAD_SAFE, pick(stream, "no", "no", "no", "yes"));
         facts.put(Fact.INTERIOR_RETURN, pick(stream, "drywall", "drywall", "drywall", "wood_jamb"));
-        boolean flanged = method == Method.FULL_FLANGE;
         boolean boarded = !facts.get(Fact.CLADDING).equals("brick_veneer");
         JobRecord.Counted counted = new JobRecord.Counted(
                 OptionalDouble.of(Math.min(4, stream.nextInt(1, 1 + openings))),
-                OptionalDouble.of(Math.ceil(openings / (flanged ? 3.0 : 6.0))),
-                OptionalDouble.of(flanged && boarded ? panels : 0),
+                OptionalDouble.of(Math.ceil(openings / JobQuantities.openingsADay(method))),
+                OptionalDouble.of(method.takesSidingDown() && boarded ? panels : 0),
                 OptionalDouble.of(perimeterFt),
-                OptionalDouble.of(flanged ? rounded(perimeterFt * layers, 10) : 0),
-                OptionalDouble.of(flanged ? Math.round(Units.feetToInches(perimeterFt) / 4) : 0));
+                OptionalDouble.of(method.cutsReturns() ? rounded(perimeterFt * layers, 10) : 0),
+                OptionalDouble.of(method.hasFlange() ? Math.round(Units.feetToInches(perimeterFt) / 4) : 0));
         return new JobRecord(
                 id,
                 Optional.of(date),

@@ -2,10 +2,12 @@ package weatherlap.datasets.jobs;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.house.Cladding;
 import weatherlap.sim.method.Method;
 
 /**
@@ -25,7 +27,7 @@ final class JobQuantities {
     private JobQuantities() {}
 
     static Map<Driver, Double> of(JobRecord job, Map<Fact, String> facts) {
-        boolean flanged = job.method() == Method.FULL_FLANGE;
+        Method method = job.method();
         double n = job.openings();
         double around = job.counted().perimeterFt().orElse(n * PERIMETER_FT);
         double units = n * Integer.parseInt(facts.get(Fact.UNITS));
@@ -34,7 +36,7 @@ final class JobQuantities {
             double quantity =
                     switch (driver) {
                         case JOB -> 1;
-                        case DAY -> job.counted().days().orElse(Math.ceil(n / (flanged ? 3 : 6)));
+                        case DAY -> job.counted().days().orElse(Math.ceil(n / openingsADay(method)));
                         case ELEVATION ->
                             job.counted().elevations().orElse(Math.min(WALLS, Math.ceil(n / OPENINGS_A_WALL)));
                         case PANEL -> panels(job, facts);
@@ -43,11 +45,13 @@ final class JobQuantities {
                         case CORNER -> 4 * n;
                         case UNITED_INCH -> Units.feetToInches(around / 2);
                         case PERIMETER_FT -> around;
-                        case CAPPING_FT -> flanged ? 0 : around;
+                        case CAPPING_FT -> method.isCapped() ? around : 0;
                         case HEAD_FT, SILL_FT -> around * WIDTH_SHARE;
                         case JAMB_FT -> around * 2 * HEIGHT_SHARE;
-                        case RETURN_FT -> flanged ? job.counted().returnFt().orElse(around) : 0;
-                        case FASTENER -> flanged ? job.counted().fasteners().orElse(Units.feetToInches(around) / 4) : 0;
+                        case RETURN_FT ->
+                            method.cutsReturns() ? job.counted().returnFt().orElse(around) : 0;
+                        case FASTENER ->
+                            method.hasFlange() ? job.counted().fasteners().orElse(Units.feetToInches(around) / 4) : 0;
                         case GLASS_FT2 ->
                             n * GLASS_SHARE_OF_FRAME * WIDTH_SHARE * HEIGHT_SHARE * Math.pow(around / n, 2);
                         // bought, never worked by the piece
@@ -58,9 +62,17 @@ final class JobQuantities {
         return Collections.unmodifiableMap(quantities);
     }
 
+    /** Openings that a crew does in a day. */
+    static double openingsADay(Method method) {
+        return switch (method) {
+            case FULL_FLANGE -> 3;
+            case INSERT -> 6;
+        };
+    }
+
     private static double panels(JobRecord job, Map<Fact, String> facts) {
-        String cladding = facts.get(Fact.CLADDING);
-        boolean none = job.method() == Method.INSERT || cladding.equals("brick_veneer") || cladding.equals("stucco");
-        return none ? 0 : job.counted().panels().orElse(job.openings() * PANELS_AN_OPENING);
+        Cladding cladding = Cladding.valueOf(facts.get(Fact.CLADDING).toUpperCase(Locale.ROOT));
+        boolean down = job.method().takesSidingDown() && cladding.inCourses();
+        return down ? job.counted().panels().orElse(job.openings() * PANELS_AN_OPENING) : 0;
     }
 }

@@ -1,6 +1,7 @@
 package weatherlap.datasets.table;
 
 import java.text.NumberFormat;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -160,6 +161,23 @@ public sealed interface CellType {
             return allowed.contains(cell)
                     ? ""
                     : Quoted.of(cell) + " is not one of " + expected() + Nearest.hint(cell, allowed);
+        }
+    }
+
+    /** One or more words of a list, between bars. */
+    record Words(Word one) implements CellType {
+        @Override
+        public String expected() {
+            return one.expected();
+        }
+
+        @Override
+        public String fault(String cell) {
+            return Arrays.stream(cell.split("\\|", -1))
+                    .map(word -> one.fault(word.strip()))
+                    .filter(fault -> !fault.isEmpty())
+                    .findFirst()
+                    .orElse("");
         }
     }
 

@@ -61,6 +61,11 @@ public record Column(String name, CellType type, boolean mayBeEmpty, String mean
         return new Column(name, new CellType.Word(allowed), false, meaning);
     }
 
+    /** One or more of the words, between bars: {@code one|another}. */
+    public static Column words(String name, List<String> allowed, String meaning) {
+        return new Column(name, new CellType.Words(new CellType.Word(allowed)), false, meaning);
+    }
+
     public static Column yesNo(String name, String meaning) {
         return word(name, List.of("yes", "no"), meaning);
     }

@@ -1,9 +1,11 @@
 package weatherlap.reports.compare;
 
+import java.util.stream.Collectors;
 import weatherlap.charts.kit.InWords;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Numbers;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.run.Summary;
 
 /** Results in words and numbers for people. */
@@ -17,6 +19,12 @@ final class Words {
     /** A constant as people write it: VINYL_SIDING gives vinyl siding. */
     static String of(Enum<?> constant) {
         return InWords.of(constant);
+    }
+
+    static String of(MethodScope scope) {
+        return scope.equals(MethodScope.EVERY)
+                ? "both"
+                : scope.methods().stream().map(InWords::of).collect(Collectors.joining(", "));
     }
 
     static String usd(double usd) {

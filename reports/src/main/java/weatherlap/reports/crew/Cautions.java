@@ -41,14 +41,14 @@ final class Cautions {
         }
         cautions.add(falls(house, windows));
         cautions.add(weight(windows));
-        if (method == Method.FULL_FLANGE) {
+        if (method.cutsReturns()) {
             cautions.add(
                     "Saw: no deeper than the depth in the table. Wires, pipes and studs stand behind; find them first. One cuts, one"
                             + " vacuums; eyes, ears and lungs covered.");
-            if (scenario.value(Scalar.TEMPERATURE_F) < WARM_TAPE_F) {
-                cautions.add("Cold: planned for " + Numbers.plain(scenario.value(Scalar.TEMPERATURE_F), 0)
-                        + " °F. Warm tape and wall until the tape sticks; cold vinyl breaks.");
-            }
+        }
+        if (method.hasFlange() && scenario.value(Scalar.TEMPERATURE_F) < WARM_TAPE_F) {
+            cautions.add("Cold: planned for " + Numbers.plain(scenario.value(Scalar.TEMPERATURE_F), 0)
+                    + " °F. Warm tape and wall until the tape sticks; cold vinyl breaks.");
         }
         named(
                         windows,
@@ -57,7 +57,7 @@ final class Cautions {
                 .ifPresent(cautions::add);
         named(
                         windows,
-                        method == Method.INSERT
+                        method.keepsOldFrame()
                                 ? "the frame is on record as rotten: mend it first, or do not set an insert there."
                                 : "the frame is on record as rotten: look how far the rot goes before closing.",
                         w -> w.takeoff().opening().frameCondition() == FrameCondition.ROTTEN)

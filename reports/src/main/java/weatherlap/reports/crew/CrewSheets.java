@@ -11,7 +11,6 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
-import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.work.WorkTakeoff;
 
@@ -41,9 +40,11 @@ public final class CrewSheets {
                 Cautions.of(house, takeoff.method(), windows, scenario),
                 CodeFlags.of(windows),
                 SizeTable.of(windows, takeoff.method()),
-                takeoff.method() == Method.FULL_FLANGE
-                        ? EdgeTable.flanged(windows, house.cladding().inCourses())
-                        : EdgeTable.capped(windows, scenario),
+                switch (takeoff.method()) {
+                    case FULL_FLANGE ->
+                        EdgeTable.flanged(windows, house.cladding().inCourses());
+                    case INSERT -> EdgeTable.capped(windows, scenario);
+                },
                 walls(takeoff, windows, paper),
                 blankWalls(house),
                 LapOrder.of(house, takeoff.method(), scenario),
@@ -72,9 +73,11 @@ public final class CrewSheets {
         figures.add(Numbers.count(work.crewDays().days(), "day", "days") + " for "
                 + Numbers.count(work.assumptions().scenario().whole(Scalar.CREW_SIZE), "person", "people"));
         figures.add(Numbers.plain(Units.minutesToHours(work.labour().value()), 1) + " person-hours, travel included");
-        if (takeoff.method() == Method.FULL_FLANGE) {
+        if (takeoff.method().takesSidingDown()) {
             int down = takeoff.panelsDown().stream().mapToInt(panels -> panels).sum();
             figures.add(house(takeoff, down));
+        }
+        if (takeoff.method().hasFlange()) {
             figures.add(Numbers.count(WorkTables.screws(windows), "screw", "screws"));
         }
         return figures;

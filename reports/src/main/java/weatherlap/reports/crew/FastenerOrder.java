@@ -12,13 +12,21 @@ final class FastenerOrder {
     private FastenerOrder() {}
 
     static List<String> of(House house, Method method, Scenario scenario) {
-        if (method == Method.INSERT) {
-            return List.of(
-                    "Top of both jambs, snug. Sash in: look at the reveal.",
-                    "Bottom of both jambs, snug. Sill level, diagonals equal, reveal even.",
-                    "Middles of both jambs: shim first, never pull the jamb to the old frame.",
-                    "Sash works and locks; then every other hole the maker gives.");
-        }
+        return switch (method) {
+            case FULL_FLANGE -> flanged(house, scenario);
+            case INSERT -> throughTheJambs();
+        };
+    }
+
+    private static List<String> throughTheJambs() {
+        return List.of(
+                "Top of both jambs, snug. Sash in: look at the reveal.",
+                "Bottom of both jambs, snug. Sill level, diagonals equal, reveal even.",
+                "Middles of both jambs: shim first, never pull the jamb to the old frame.",
+                "Sash works and locks; then every other hole the maker gives.");
+    }
+
+    private static List<String> flanged(House house, Scenario scenario) {
         String holes = "about " + Inches.text(scenario.value(Scalar.FASTENER_SPACING_IN)) + " apart, the first "
                 + Inches.text(scenario.value(Scalar.FASTENER_EDGE_IN))
                 + " from each corner; the count for each window is in its"

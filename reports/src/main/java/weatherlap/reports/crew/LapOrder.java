@@ -19,10 +19,10 @@ final class LapOrder {
     private LapOrder() {}
 
     static List<String> of(House house, Method method, Scenario scenario) {
-        if (method == Method.INSERT) {
-            return insert();
-        }
-        return house.cladding().inCourses() ? flanged(house, scenario) : masonry(scenario);
+        return switch (method) {
+            case FULL_FLANGE -> house.cladding().inCourses() ? flanged(house, scenario) : masonry(scenario);
+            case INSERT -> insert();
+        };
     }
 
     private static List<String> flanged(House house, Scenario scenario) {

@@ -17,15 +17,15 @@ final class SizeTable {
     private SizeTable() {}
 
     static TableView of(List<Window> windows, Method method) {
-        boolean flanged = method == Method.FULL_FLANGE;
+        boolean inRoughOpening = !method.keepsOldFrame();
         TableView.Builder table = TableView.of("Sizes to order, width × height"
-                        + (flanged ? "; check each against the rough opening once the old unit is out" : ""))
+                        + (inRoughOpening ? "; check each against the rough opening once the old unit is out" : ""))
                 .texts(
                         "No.",
                         "Window",
                         "New unit",
                         "Order each",
-                        flanged ? "Rough opening" : "Inside the old frame",
+                        inRoughOpening ? "Rough opening" : "Inside the old frame",
                         "Tape readings, largest less smallest",
                         "Weight each",
                         "Lift");

@@ -17,7 +17,6 @@ import weatherlap.sim.geometry.SidingPanel;
 import weatherlap.sim.geometry.SidingPlan;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
-import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 
 /** A wall drawn, with what comes down and what is ordered for it. */
@@ -33,12 +32,12 @@ final class WallPart {
 
     static WallSheet of(HouseTakeoff takeoff, Elevation wall, List<Window> windows, Paper paper) {
         House house = takeoff.house();
-        boolean flanged = takeoff.method() == Method.FULL_FLANGE;
-        SidingPlan plan = SidingPlan.of(house, wall, flanged ? wall.openings() : List.of());
+        boolean takenDown = takeoff.method().takesSidingDown();
+        SidingPlan plan = SidingPlan.of(house, wall, takenDown ? wall.openings() : List.of());
         return new WallSheet(
                 "Wall " + wall.id() + ", faces " + Numbers.plain(wall.bearingDeg(), 0) + "° clockwise from north",
                 fitted(drawing(wall, windows, plan, paper), paper),
-                siding(house, plan, flanged));
+                siding(house, plan, takenDown));
     }
 
     private static WallDrawing drawing(Elevation wall, List<Window> windows, SidingPlan plan, Paper paper) {
@@ -73,8 +72,8 @@ final class WallPart {
         return Fitted.in(paper.acrossWidthPx(), Double.MAX_VALUE, picture.svg());
     }
 
-    private static List<String> siding(House house, SidingPlan plan, boolean flanged) {
-        if (!flanged) {
+    private static List<String> siding(House house, SidingPlan plan, boolean takenDown) {
+        if (!takenDown) {
             return List.of("No siding comes down.");
         }
         if (!house.cladding().inCourses()) {

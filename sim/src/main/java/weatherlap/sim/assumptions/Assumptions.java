@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
+import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
 import weatherlap.sim.method.Method;
 
@@ -47,6 +48,16 @@ public record Assumptions(
         }
         throw new IllegalArgumentException(
                 "sightlines.csv has no row for " + product + ", " + material + ", " + operation);
+    }
+
+    /** Of the unit that stands. */
+    public Sightline existingSightline(Opening opening) {
+        return sightline(Product.EXISTING, opening.existingMaterial(), opening.operation());
+    }
+
+    /** Of the unit that a method puts in. */
+    public Sightline sightline(Method method, Opening opening) {
+        return sightline(Product.of(method), newUnitMaterial(), opening.newOperation());
     }
 
     /** The material of new units, as the scenario says. */

@@ -10,7 +10,7 @@ import weatherlap.sim.method.MethodScope;
 /**
  * One thing that can be wrong where a window meets the wall.
  *
- * @param method the methods under which the fault stands after the work: an existing fault that only an insert leaves has {@code INSERT}
+ * @param method the methods under which the fault stands after the work: an existing fault that only an insert leaves has {@code insert}
  * @param priorByBarrier for an existing fault: probability that it stands at an opening, by barrier (housewrap, building paper, none),
  *     for a house of the reference decade; empty for a new one
  * @param oddsByEra multiplies the odds of the prior, by era built; empty for a new fault

@@ -9,6 +9,9 @@ public enum Product {
     INSERT;
 
     public static Product of(Method method) {
-        return method == Method.FULL_FLANGE ? FULL_FLANGE : INSERT;
+        return switch (method) {
+            case FULL_FLANGE -> FULL_FLANGE;
+            case INSERT -> INSERT;
+        };
     }
 }

@@ -3,13 +3,13 @@ package weatherlap.sim.geometry;
 import java.util.List;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 
 /**
- * What a full-flange unit, which stands deeper in the wall than the old one, takes off the interior returns.
+ * What a flanged unit, which stands deeper in the wall than the old one, takes off the interior returns.
  *
  * <pre>  depth left = wall depth − (frame depth − flange setback)</pre>
  *
@@ -30,12 +30,10 @@ public record CutBack(double cutIn, double depthLeftIn, int layers, double sawDe
         pieces = List.copyOf(pieces);
     }
 
-    static CutBack of(Opening opening, Assumptions assumptions) {
+    static CutBack of(Opening opening, Method method, Assumptions assumptions) {
         Scenario scenario = assumptions.scenario();
         double cutIn = opening.setbackIn().orElse(scenario.value(Scalar.SETBACK_IN));
-        double frameDepthIn = assumptions
-                .sightline(Product.FULL_FLANGE, assumptions.newUnitMaterial(), opening.newOperation())
-                .depthIn();
+        double frameDepthIn = assumptions.sightline(method, opening).depthIn();
         double depthLeftIn = returnDepthIn(
                 scenario.value(Scalar.WALL_DEPTH_IN), frameDepthIn, scenario.value(Scalar.FLANGE_SETBACK_IN));
         List<Cut> pieces = cutIn > 0 ? pieces(opening) : List.of();

@@ -39,7 +39,7 @@ public final class Explanation {
         boolean existing = product == Product.EXISTING;
         this.unit = existing ? "old unit" : "new unit";
         this.operation = existing ? opening.operation() : opening.newOperation();
-        Sightline old = assumptions.sightline(Product.EXISTING, opening.existingMaterial(), opening.operation());
+        Sightline old = assumptions.existingSightline(opening);
         this.row = existing ? old : assumptions.sightline(product, assumptions.newUnitMaterial(), operation);
         OrderExplanation order = new OrderExplanation(opening, geometry.order(), old, row, scenario);
         this.unitWidth = existing ? order.existingWidth() : order.width();

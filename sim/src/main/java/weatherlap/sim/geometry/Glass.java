@@ -4,24 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Sightline;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
-import weatherlap.sim.method.Method;
 
 /**
  * An opening as it is seen from outside, piece by piece: the pieces cover the hole in the wall exactly once, so that glass and all that
  * hides it add up to its area.
  *
- * <p>The existing unit fills its frame. A full-flange unit stands in the middle of the rough opening (frame + {@code rough_gap_in}); an
- * insert stands in the middle of the inside of the old frame, whose head, jambs, sill and posts stay in sight.
+ * <p>The existing unit fills its frame. A unit that replaces the frame stands in the middle of the rough opening (frame +
+ * {@code rough_gap_in}); an insert stands in the middle of the inside of the old frame, whose head, jambs, sill and posts stay in sight.
  *
  * <p>That an insert never shows more glass than a full-flange unit in the same opening is no law of geometry but a property of the rows
  * of {@code sightlines.csv}: see {@link SightlineOrder}.
  *
- * @param hole the area covered: the frame, or for full-flange the rough opening
+ * @param hole the area covered: the frame where it stays, else the rough opening
  * @param units left to right
  * @param pieces every part in sight
  */
@@ -33,7 +31,7 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
 
     /** The unit that stands. */
     public static Glass existing(Opening opening, Assumptions assumptions) {
-        Sightline sightline = assumptions.sightline(Product.EXISTING, opening.existingMaterial(), opening.operation());
+        Sightline sightline = assumptions.existingSightline(opening);
         Rect frame = frame(opening);
         Tiling tiling = new Tiling();
         return assemble(frame, mulled(frame, opening, assumptions), sightline, opening.operation(), tiling);
@@ -41,14 +39,13 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
 
     /** The unit that a method puts in. */
     public static Glass replaced(Opening opening, OrderSize order, Assumptions assumptions) {
-        return order.method() == Method.FULL_FLANGE
-                ? fullFlange(opening, order, assumptions)
-                : insert(opening, order, assumptions);
+        return order.method().keepsOldFrame()
+                ? insideOldFrame(opening, order, assumptions)
+                : inRoughOpening(opening, order, assumptions);
     }
 
-    private static Glass fullFlange(Opening opening, OrderSize order, Assumptions assumptions) {
-        Sightline sightline =
-                assumptions.sightline(Product.FULL_FLANGE, assumptions.newUnitMaterial(), opening.newOperation());
+    private static Glass inRoughOpening(Opening opening, OrderSize order, Assumptions assumptions) {
+        Sightline sightline = assumptions.sightline(order.method(), opening);
         double gapIn = assumptions.scenario().value(Scalar.ROUGH_GAP_IN);
         Rect hole = new Rect(-gapIn / 2, -gapIn / 2, opening.frameWidthIn() + gapIn, opening.frameHeightIn() + gapIn);
         Rect assembly = hole.centred(order.overallWidthIn(), order.heightIn());
@@ -57,10 +54,9 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
         return assemble(hole, mulled(assembly, opening, assumptions), sightline, opening.newOperation(), tiling);
     }
 
-    private static Glass insert(Opening opening, OrderSize order, Assumptions assumptions) {
-        Sightline old = assumptions.sightline(Product.EXISTING, opening.existingMaterial(), opening.operation());
-        Sightline sightline =
-                assumptions.sightline(Product.INSERT, assumptions.newUnitMaterial(), opening.newOperation());
+    private static Glass insideOldFrame(Opening opening, OrderSize order, Assumptions assumptions) {
+        Sightline old = assumptions.existingSightline(opening);
+        Sightline sightline = assumptions.sightline(order.method(), opening);
         Rect frame = frame(opening);
         Mulled cells = mulled(frame, opening, assumptions);
         Tiling tiling = new Tiling();

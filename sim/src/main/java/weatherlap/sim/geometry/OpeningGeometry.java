@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
-import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Sightline;
@@ -27,10 +26,10 @@ import weatherlap.sim.method.Method;
  * @param codes rules that touch the opening, before and after
  * @param order size to order
  * @param weight of one new unit
- * @param cutBack of the interior returns; empty for an insert
- * @param fasteners along the flange, in the order they are driven; none for an insert, which is held by a few screws a unit
- * @param flashing tape strips; none for an insert
- * @param capping over the old frame; none for full-flange
+ * @param cutBack of the interior returns; empty where they stay
+ * @param fasteners along the flange, in the order they are driven; none without one: such a unit is held by a few screws
+ * @param flashing tape strips over the flange; none without one
+ * @param capping over the old frame; none where it is out
  * @param quantities of every driver counted at an opening
  */
 public record OpeningGeometry(
@@ -58,26 +57,25 @@ public record OpeningGeometry(
     public static OpeningGeometry of(
             House house, Elevation elevation, Opening opening, Method method, Assumptions assumptions) {
         Scenario scenario = assumptions.scenario();
-        Sightline old = assumptions.sightline(Product.EXISTING, opening.existingMaterial(), opening.operation());
-        Sightline sightline =
-                assumptions.sightline(Product.of(method), assumptions.newUnitMaterial(), opening.newOperation());
+        Sightline old = assumptions.existingSightline(opening);
+        Sightline sightline = assumptions.sightline(method, opening);
         OrderSize order = OrderSize.of(opening, method, assumptions);
         Glass existing = Glass.existing(opening, assumptions);
         Glass replaced = Glass.replaced(opening, order, assumptions);
         ClearOpening existingClear = ClearOpening.of(existing.units().get(0), old, opening.operation(), scenario);
         Lites unit = replaced.units().get(0);
         ClearOpening clear = ClearOpening.of(unit, sightline, opening.newOperation(), scenario);
-        boolean flanged = method == Method.FULL_FLANGE;
-        List<Fastening.Fastener> fasteners = flanged && order.fits()
+        List<Fastening.Fastener> fasteners = method.hasFlange() && order.fits()
                 ? Fastening.around(
                         order.overallWidthIn(),
                         order.heightIn(),
                         scenario.value(Scalar.FASTENER_SPACING_IN),
                         scenario.value(Scalar.FASTENER_EDGE_IN))
                 : List.of();
-        Flashing flashing = flanged ? flashing(order, scenario) : Flashing.NONE;
-        Capping capping = flanged ? Capping.NONE : capping(opening, scenario);
-        Optional<CutBack> cutBack = flanged ? Optional.of(CutBack.of(opening, assumptions)) : Optional.empty();
+        Flashing flashing = method.hasFlange() ? flashing(order, scenario) : Flashing.NONE;
+        Capping capping = method.isCapped() ? capping(opening, scenario) : Capping.NONE;
+        Optional<CutBack> cutBack =
+                method.cutsReturns() ? Optional.of(CutBack.of(opening, method, assumptions)) : Optional.empty();
         return new OpeningGeometry(
                 opening,
                 method,

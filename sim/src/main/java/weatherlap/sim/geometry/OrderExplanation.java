@@ -6,7 +6,6 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Sightline;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Opening;
-import weatherlap.sim.method.Method;
 
 /**
  * Sizes of units as trees: see {@link OrderSize} for the equations.
@@ -27,7 +26,7 @@ record OrderExplanation(Opening opening, OrderSize order, Sightline old, Sightli
     Amount width() {
         Amount measured = Amount.given("width measured", OrderSize.measuredWidthIn(opening), "in.");
         Amount deduction = Amount.given("deduction", row.widthDeductionIn(), "in.", row.origin());
-        Amount exact = order.method() == Method.FULL_FLANGE
+        Amount exact = !order.method().keepsOldFrame()
                 ? cell(Amount.difference("assembly", "in.", rough(measured), deduction))
                 : Amount.difference(
                         "width less jambs, lean and deduction",
@@ -50,7 +49,7 @@ record OrderExplanation(Opening opening, OrderSize order, Sightline old, Sightli
     Amount height() {
         Amount measured = Amount.given("height measured", OrderSize.measuredHeightIn(opening), "in.");
         Amount deduction = Amount.given("deduction", row.heightDeductionIn(), "in.", row.origin());
-        Amount exact = order.method() == Method.FULL_FLANGE
+        Amount exact = !order.method().keepsOldFrame()
                 ? Amount.difference("height less deduction", "in.", rough(measured), deduction)
                 : Amount.difference(
                         "height less head, sill and deduction",

@@ -2,7 +2,6 @@ package weatherlap.sim.geometry;
 
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Sightline;
@@ -14,16 +13,16 @@ import weatherlap.sim.method.Method;
  * The size to order. With the measured frame W × H (the smallest readings, and never more than the frame), n mulled units, post p:
  *
  * <pre>
- *   full-flange   rough opening R = W + gap, H + gap
+ *   frame out     rough opening R = W + gap, H + gap
  *                 unit = ⌊((R − deduction) − (n − 1)p)/n⌋ × ⌊R − deduction⌋, posts between: one assembly
- *   insert        each cell of the old frame (W − (n − 1)p)/n, less both jambs and the lean of the jambs; H less head and sill
+ *   frame stays   each cell of the old frame (W − (n − 1)p)/n, less both jambs and the lean of the jambs; H less head and sill
  *                 unit = ⌊cell − deduction⌋: n units, and the old posts stay
  * </pre>
  *
  * ⌊ ⌋ rounds down to {@code order_step_in}. Gap, deductions and step: general measuring guides; a rough opening of a house that stands is
- * seen only when the old unit is out, so a full-flange size is checked again before it is ordered or set.
+ * seen only when the old unit is out, so such a size is checked again before it is ordered or set.
  *
- * @param openingWidthIn the opening one unit (full-flange: the assembly) goes into
+ * @param openingWidthIn the opening that one unit goes into, or the assembly where the frame is out
  * @param openingHeightIn likewise
  * @param units in the opening
  * @param widthIn of one unit, 0 where none fits
@@ -48,7 +47,9 @@ public record OrderSize(
     }
 
     public static OrderSize of(Opening opening, Method method, Assumptions assumptions) {
-        return method == Method.FULL_FLANGE ? fullFlange(opening, assumptions) : insert(opening, assumptions);
+        return method.keepsOldFrame()
+                ? insideOldFrame(opening, method, assumptions)
+                : inRoughOpening(opening, method, assumptions);
     }
 
     /** Whether a unit goes in at all. */
@@ -61,10 +62,9 @@ public record OrderSize(
         return units * (widthIn + heightIn);
     }
 
-    private static OrderSize fullFlange(Opening opening, Assumptions assumptions) {
+    private static OrderSize inRoughOpening(Opening opening, Method method, Assumptions assumptions) {
         Scenario scenario = assumptions.scenario();
-        Sightline sightline =
-                assumptions.sightline(Product.FULL_FLANGE, assumptions.newUnitMaterial(), opening.newOperation());
+        Sightline sightline = assumptions.sightline(method, opening);
         double gapIn = scenario.value(Scalar.ROUGH_GAP_IN);
         double postIn = scenario.value(Scalar.MULL_POST_IN);
         double roughWidthIn = measuredWidthIn(opening) + gapIn;
@@ -76,7 +76,7 @@ public record OrderSize(
         double heightIn = roundDown(roughHeightIn - sightline.heightDeductionIn(), stepIn);
         double overallIn = widthIn > 0 ? opening.units() * widthIn + (opening.units() - 1) * postIn : 0;
         return new OrderSize(
-                Method.FULL_FLANGE,
+                method,
                 roughWidthIn,
                 roughHeightIn,
                 opening.units(),
@@ -86,11 +86,10 @@ public record OrderSize(
                 squareness(opening, scenario));
     }
 
-    private static OrderSize insert(Opening opening, Assumptions assumptions) {
+    private static OrderSize insideOldFrame(Opening opening, Method method, Assumptions assumptions) {
         Scenario scenario = assumptions.scenario();
-        Sightline old = assumptions.sightline(Product.EXISTING, opening.existingMaterial(), opening.operation());
-        Sightline sightline =
-                assumptions.sightline(Product.INSERT, assumptions.newUnitMaterial(), opening.newOperation());
+        Sightline old = assumptions.existingSightline(opening);
+        Sightline sightline = assumptions.sightline(method, opening);
         Squareness squareness = squareness(opening, scenario);
         double postIn = scenario.value(Scalar.MULL_POST_IN);
         double cellIn = Mulled.cellWidthIn(measuredWidthIn(opening), opening.units(), postIn);
@@ -100,7 +99,7 @@ public record OrderSize(
         double widthIn = roundDown(insideWidthIn - squareness.outOfPlumbIn() - sightline.widthDeductionIn(), stepIn);
         double heightIn = roundDown(insideHeightIn - sightline.heightDeductionIn(), stepIn);
         return new OrderSize(
-                Method.INSERT,
+                method,
                 insideWidthIn,
                 insideHeightIn,
                 opening.units(),

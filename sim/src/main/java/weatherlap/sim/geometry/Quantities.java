@@ -8,15 +8,14 @@ import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.method.Method;
 
 /**
- * How much of each driver an opening holds. Edges are those of the new units: of the one assembly for full-flange, of every unit for an
- * insert.
+ * How much of each driver an opening holds. Edges are those of the new units: of the one assembly where the old frame is out, of every
+ * unit where it stays.
  *
  * <pre>
  *   sealant   bead section × edge: behind the flange (the sill only where it is sealed) and once around inside;
- *             for an insert once around outside and once around inside
+ *             without a flange once around outside and once around inside
  *   foam      gap between units and what they go into × depth × share filled
  * </pre>
  */
@@ -31,12 +30,13 @@ final class Quantities {
             Flashing flashing,
             Capping capping,
             Scenario scenario) {
-        boolean flanged = order.method() == Method.FULL_FLANGE;
-        int frames = flanged ? 1 : order.units();
-        double acrossIn = frames * (flanged ? order.overallWidthIn() : order.widthIn());
+        boolean assembled = !order.method().keepsOldFrame();
+        int frames = assembled ? 1 : order.units();
+        double acrossIn = frames * (assembled ? order.overallWidthIn() : order.widthIn());
         double uprightIn = frames * 2 * order.heightIn();
         double perimeterIn = 2 * acrossIn + uprightIn;
-        boolean sillOpen = flanged && scenario.choice(Choice.SILL_FLANGE).equals("open");
+        boolean sillOpen = order.method().hasFlange()
+                && scenario.choice(Choice.SILL_FLANGE).equals("open");
         double sealedIn = 2 * perimeterIn - (sillOpen ? acrossIn : 0);
         double sealantIn3 = sealedIn * beadIn2(scenario.value(Scalar.SEALANT_BEAD_IN));
         double foamIn3 = replaced.areaIn2(Part.GAP)

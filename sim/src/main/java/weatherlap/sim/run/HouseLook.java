@@ -40,7 +40,7 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
 
     static Optional<HouseLook> of(HouseTakeoff insert, HouseResult result, Assumptions assumptions) {
         return IntStream.range(0, assumptions.faults().size())
-                .filter(f -> assumptions.faults().get(f).method() == MethodScope.INSERT)
+                .filter(f -> assumptions.faults().get(f).method().equals(MethodScope.of(Method.INSERT)))
                 .mapToObj(f -> of(f, insert, result, assumptions))
                 .flatMap(Optional::stream)
                 .max(Comparator.comparingDouble(look -> look.value().gainUsd()));

@@ -244,7 +244,7 @@ final class HouseSummary {
                 draws.takeoff().openings().stream().anyMatch(o -> o.geometry().escapeLost())
                         ? Stream.of("escape_lost")
                         : Stream.empty();
-        Stream<String> rotten = draws.takeoff().method() == Method.INSERT
+        Stream<String> rotten = draws.takeoff().method().keepsOldFrame()
                         && house.openings().anyMatch(o -> o.frameCondition() == FrameCondition.ROTTEN)
                 ? Stream.of("rotten_frame")
                 : Stream.empty();

@@ -89,8 +89,7 @@ public record HouseTakeoff(
         List<OpeningTakeoff> openings = new ArrayList<>();
         List<ElevationQuantities> quantities = new ArrayList<>();
         for (Elevation elevation : house.elevations()) {
-            int panels =
-                    method == Method.FULL_FLANGE ? SidingPlan.panelsDown(house, elevation, elevation.openings()) : 0;
+            int panels = method.takesSidingDown() ? SidingPlan.panelsDown(house, elevation, elevation.openings()) : 0;
             List<Map<Driver, Double>> counted = new ArrayList<>();
             for (Opening opening : elevation.openings()) {
                 OpeningGeometry geometry = OpeningGeometry.of(house, elevation, opening, method, assumptions);

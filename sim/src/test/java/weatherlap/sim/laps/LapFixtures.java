@@ -34,6 +34,7 @@ import weatherlap.sim.house.Room;
 import weatherlap.sim.house.SidingCondition;
 import weatherlap.sim.house.Sighting;
 import weatherlap.sim.house.Terrain;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.rain.OpeningExposure;
 
@@ -43,10 +44,11 @@ final class LapFixtures {
     static final LapFault PAN_MISSING = old("pan_missing", Joint.SILL, 0.8, FirstLine.CAPPING, Lap.MISSING, 1.5);
     static final LapFault JAMB_OPEN = old("jamb_open", Joint.JAMB, 0.3, FirstLine.NONE, Lap.MISSING, 1);
     static final LapFault CORNER_UNROLLED =
-            work("corner_unrolled", Joint.CORNER, MethodScope.FULL_FLANGE, 0.18, FirstLine.CLADDING);
-    static final LapFault SILL_SEALED =
-            work(LeakTables.SEALED_SILL_FLANGE, Joint.SILL, MethodScope.FULL_FLANGE, 0.07, FirstLine.SEALANT);
-    static final LapFault CAPPING_SEAM = work("capping_seam", Joint.CORNER, MethodScope.INSERT, 0.1, FirstLine.CAPPING);
+            work("corner_unrolled", Joint.CORNER, MethodScope.of(Method.FULL_FLANGE), 0.18, FirstLine.CLADDING);
+    static final LapFault SILL_SEALED = work(
+            LeakTables.SEALED_SILL_FLANGE, Joint.SILL, MethodScope.of(Method.FULL_FLANGE), 0.07, FirstLine.SEALANT);
+    static final LapFault CAPPING_SEAM =
+            work("capping_seam", Joint.CORNER, MethodScope.of(Method.INSERT), 0.1, FirstLine.CAPPING);
     static final List<LapFault> FAULTS =
             List.of(HEAD_REVERSED, PAN_MISSING, JAMB_OPEN, CORNER_UNROLLED, SILL_SEALED, CAPPING_SEAM);
 
@@ -100,7 +102,7 @@ final class LapFixtures {
                 joint,
                 id.replace('_', ' '),
                 "lets water in",
-                MethodScope.INSERT,
+                MethodScope.of(Method.INSERT),
                 FaultKind.EXISTING,
                 Map.of(Barrier.HOUSEWRAP, prior, Barrier.BUILDING_PAPER, prior / 2, Barrier.NONE, 0.0),
                 Map.of(),

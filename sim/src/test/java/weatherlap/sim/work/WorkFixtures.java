@@ -87,7 +87,7 @@ public final class WorkFixtures {
     public static LabourStep step(String id, Driver driver, double minutes) {
         return new LabourStep(
                 id,
-                MethodScope.BOTH,
+                MethodScope.EVERY,
                 id,
                 driver,
                 new ThreePoint(minutes / 2, minutes, 1.5 * minutes),
@@ -106,7 +106,7 @@ public final class WorkFixtures {
             String id, Driver driver, double minutes, String when, boolean cold, boolean height, int people) {
         return new LabourStep(
                 id,
-                MethodScope.BOTH,
+                MethodScope.EVERY,
                 id,
                 driver,
                 new ThreePoint(minutes / 2, minutes, 1.5 * minutes),
@@ -120,7 +120,7 @@ public final class WorkFixtures {
     public static Material item(String id, Driver driver, double perDriver, double waste, double size, double price) {
         return new Material(
                 id,
-                MethodScope.BOTH,
+                MethodScope.EVERY,
                 id,
                 driver,
                 perDriver,
