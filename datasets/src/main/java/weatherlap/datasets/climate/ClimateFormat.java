@@ -29,6 +29,14 @@ public enum ClimateFormat {
         return label;
     }
 
+    /** Whether its times are UTC; else they are local standard time. */
+    public boolean isUtc() {
+        return switch (this) {
+            case ISD_LITE, GLOBAL_HOURLY -> true;
+            case HOURLY_CSV, EPW -> false;
+        };
+    }
+
     /** By the first line that is not blank. */
     static Optional<ClimateFormat> of(String firstLine) {
         List<String> cells = Arrays.stream(firstLine.split(",", -1))

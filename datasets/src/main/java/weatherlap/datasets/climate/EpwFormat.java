@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IntSummaryStatistics;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -18,6 +19,8 @@ import java.util.Set;
  */
 final class EpwFormat {
     private static final int HEADER_LINES = 8;
+    private static final int LATITUDE_CELL = 6;
+    private static final int LONGITUDE_CELL = 7;
     private static final int LEAST_CELLS = 34;
     private static final int TYPICAL_YEAR_HOURS = 8784;
     /** A year without and one with 29 February, to put a typical year into. */
@@ -26,6 +29,11 @@ final class EpwFormat {
     private static final int LEAP_YEAR = 2004;
 
     private final Faults faults;
+
+    /** Where its first line says that it was measured. */
+    static Optional<Location> location(String firstLine) {
+        return Location.of(List.of(firstLine.split(",", -1)), LATITUDE_CELL, LONGITUDE_CELL);
+    }
 
     private EpwFormat(Faults faults) {
         this.faults = faults;

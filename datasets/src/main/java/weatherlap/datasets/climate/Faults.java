@@ -24,6 +24,10 @@ final class Faults {
         this.problems = problems;
     }
 
+    String file() {
+        return file;
+    }
+
     Problems problems() {
         return problems;
     }

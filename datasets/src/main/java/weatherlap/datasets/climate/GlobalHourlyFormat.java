@@ -8,6 +8,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import weatherlap.datasets.table.Quoted;
 
 /**
@@ -34,12 +35,7 @@ final class GlobalHourlyFormat {
     }
 
     static List<Reading> read(List<String> lines, Faults faults) {
-        CsvParserSettings settings = new CsvParserSettings();
-        settings.setMaxCharsPerColumn(LONGEST_CELL);
-        settings.setNullValue("");
-        settings.setSkipEmptyLines(false);
-        settings.setCommentProcessingEnabled(false);
-        CsvParser parser = new CsvParser(settings);
+        CsvParser parser = parser();
         GlobalHourlyFormat format = null;
         try {
             for (int i = 0; i < lines.size(); i++) {
@@ -65,6 +61,23 @@ final class GlobalHourlyFormat {
                     + " counts, and the last wind");
         }
         return format.hours;
+    }
+
+    /** Where the first row says that it was measured. */
+    static Optional<Location> location(String headerLine, String firstLine) {
+        CsvParser parser = parser();
+        List<String> header = Arrays.asList(parser.parseLine(headerLine));
+        List<String> first = Arrays.asList(parser.parseLine(firstLine));
+        return Location.of(first, header.indexOf("LATITUDE"), header.indexOf("LONGITUDE"));
+    }
+
+    private static CsvParser parser() {
+        CsvParserSettings settings = new CsvParserSettings();
+        settings.setMaxCharsPerColumn(LONGEST_CELL);
+        settings.setNullValue("");
+        settings.setSkipEmptyLines(false);
+        settings.setCommentProcessingEnabled(false);
+        return new CsvParser(settings);
     }
 
     private void checkHeader(int row) {

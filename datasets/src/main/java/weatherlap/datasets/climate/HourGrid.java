@@ -12,14 +12,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import weatherlap.datasets.table.Problems;
 import weatherlap.sim.rain.HourlyWeather;
 
 /**
- * Puts readings into one hour after another. Rows out of order are sorted; of two rows for an hour the first counts; hours without a row
- * are missing. A lone hour missing in spring and one twice in autumn of the same year are taken for daylight saving, and said to be.
+ * Puts the readings of one or more files into one hour after another. Rows out of order are sorted; of two rows for an hour the first
+ * counts, that of the earlier file; hours without a row are missing, but a calendar year without rows between others is an error. A lone
+ * hour missing in spring and one twice in autumn of the same year are taken for daylight saving, and said to be.
  */
 final class HourGrid {
     private static final int MOST_HOURS = 200 * 8766;
@@ -29,85 +33,116 @@ final class HourGrid {
     private static final double MUCH_MISSING = 0.05;
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
 
-    private final String file;
-    private final ClimateFormat format;
+    /** A calendar year that holds less is no year of the record, but the edge of one. */
+    private static final int DAY_HOURS = 24;
+
+    private final String name;
+    private final List<WeatherFile> files;
     private final Faults faults;
-    private final List<Reading> readings;
     private final List<LocalDateTime> repeated = new ArrayList<>();
     private final Set<LocalDateTime> without = new TreeSet<>();
+    private final SortedMap<Integer, Integer> hoursOfYear = new TreeMap<>();
     private final List<String> treatment = new ArrayList<>();
-    private int outOfOrder;
 
-    private HourGrid(String file, ClimateFormat format, Faults faults, List<Reading> readings) {
-        this.file = file;
-        this.format = format;
-        this.faults = faults;
-        this.readings = readings;
+    private HourGrid(String name, List<WeatherFile> files, Problems problems) {
+        this.name = name;
+        this.files = files;
+        this.faults = new Faults(name, problems);
     }
 
-    /** Empty where nothing can be made of the readings, which is reported. */
-    static Optional<Climate> of(String file, ClimateFormat format, Faults faults, List<Reading> readings) {
-        return new HourGrid(file, format, faults, readings).climate();
+    /**
+     * Empty where nothing can be made of the readings, which is reported.
+     *
+     * @param files of one format, at least one
+     */
+    static Optional<Climate> of(List<WeatherFile> files, Problems problems) {
+        List<WeatherFile> empty =
+                files.stream().filter(file -> file.readings().isEmpty()).toList();
+        empty.forEach(file -> file.faults().error("holds no hour of weather"));
+        if (!empty.isEmpty()) {
+            return Optional.empty();
+        }
+        List<WeatherFile> inOrder =
+                files.stream().sorted(Comparator.comparing(WeatherFile::first)).toList();
+        String first = inOrder.get(0).faults().file();
+        String last = inOrder.get(inOrder.size() - 1).faults().file();
+        String name = files.size() == 1 ? first : first + " to " + last + " (" + files.size() + " files)";
+        return new HourGrid(name, inOrder, problems).climate();
     }
 
     private Optional<Climate> climate() {
-        if (readings.isEmpty()) {
-            faults.error("holds no hour of weather");
-            return Optional.empty();
-        }
-        List<Reading> sorted = sorted();
+        int outOfOrder = files.stream().mapToInt(WeatherFile::outOfOrder).sum();
+        List<Reading> sorted = files.stream()
+                .flatMap(file -> file.readings().stream())
+                .sorted(Comparator.comparing(Reading::time))
+                .toList();
         LocalDateTime start = hour(sorted.get(0));
         LocalDateTime end = hour(sorted.get(sorted.size() - 1));
         long hours = 1 + ChronoUnit.HOURS.between(start, end);
-        if (hours > MOST_HOURS || readings.size() < LEAST_FILLED * hours) {
-            faults.error(
-                    readings.size() + " rows spread over " + hours + " hours, from " + HOUR.format(start) + " (row "
-                            + sorted.get(0).row() + ") to " + HOUR.format(end) + " (row "
-                            + sorted.get(sorted.size() - 1).row() + "): is a date wrong?");
+        if (hours > MOST_HOURS || sorted.size() < LEAST_FILLED * hours) {
+            faults.error(sorted.size() + " rows spread over " + hours + " hours, from " + HOUR.format(start) + " (row "
+                    + sorted.get(0).row() + ") to " + HOUR.format(end) + " (row "
+                    + sorted.get(sorted.size() - 1).row() + "): is a date wrong?");
             return Optional.empty();
         }
-        HourlyWeather weather = fill(sorted, start, (int) hours);
-        return check(weather) ? Optional.of(new Climate(weather, report(weather))) : Optional.empty();
+        HourlyWeather weather = fill(start, (int) hours);
+        return yearsFollow() && check(weather)
+                ? Optional.of(new Climate(
+                        weather,
+                        report(weather, outOfOrder),
+                        files.stream()
+                                .flatMap(file -> file.location().stream())
+                                .distinct()
+                                .toList()))
+                : Optional.empty();
     }
 
-    private List<Reading> sorted() {
-        for (int i = 1; i < readings.size(); i++) {
-            if (readings.get(i).time().isBefore(readings.get(i - 1).time())) {
-                outOfOrder++;
-                faults.warning(readings.get(i).row(), "time", "is earlier than the row before it; sorted in");
-            }
+    /** Whether every calendar year between others has rows; a year that lacks them is named. */
+    private boolean yearsFollow() {
+        List<String> missing = IntStream.range(hoursOfYear.firstKey() + 1, hoursOfYear.lastKey())
+                .filter(year -> hoursOfYear.getOrDefault(year, 0) < DAY_HOURS)
+                .mapToObj(Integer::toString)
+                .toList();
+        if (!missing.isEmpty()) {
+            faults.error("has no hours of " + String.join(", ", missing)
+                    + ": add what is missing, or leave out the years on one side of it");
         }
-        return readings.stream().sorted(Comparator.comparing(Reading::time)).toList();
+        return missing.isEmpty();
     }
 
     private static LocalDateTime hour(Reading reading) {
         return reading.time().truncatedTo(ChronoUnit.HOURS);
     }
 
-    private HourlyWeather fill(List<Reading> sorted, LocalDateTime start, int hours) {
+    private HourlyWeather fill(LocalDateTime start, int hours) {
         double[][] columns = new double[4][hours];
         for (double[] column : columns) {
             Arrays.fill(column, Double.NaN);
         }
         boolean[] filled = new boolean[hours];
-        for (Reading reading : sorted) {
-            int t = (int) Duration.between(start, hour(reading)).toHours();
-            if (filled[t]) {
-                repeated.add(hour(reading));
-                faults.warning(
-                        reading.row(),
-                        "time",
-                        "stands for the hour " + HOUR.format(hour(reading)) + ", which an earlier row gave; left out");
-                continue;
+        for (WeatherFile file : files) {
+            for (Reading reading : file.sorted()) {
+                int t = (int) Duration.between(start, hour(reading)).toHours();
+                if (filled[t]) {
+                    repeated.add(hour(reading));
+                    file.faults()
+                            .warning(
+                                    reading.row(),
+                                    "time",
+                                    "stands for the hour " + HOUR.format(hour(reading))
+                                            + ", which an earlier row gave; left out");
+                    continue;
+                }
+                filled[t] = true;
+                hoursOfYear.merge(reading.time().getYear(), 1, Integer::sum);
+                columns[0][t] = reading.windMetresPerSecond() == 0 ? Double.NaN : reading.windFromDeg();
+                columns[1][t] = reading.windMetresPerSecond();
+                columns[2][t] = reading.rainMm();
+                columns[3][t] = reading.temperatureC();
             }
-            filled[t] = true;
-            columns[0][t] = reading.windMetresPerSecond() == 0 ? Double.NaN : reading.windFromDeg();
-            columns[1][t] = reading.windMetresPerSecond();
-            columns[2][t] = reading.rainMm();
-            columns[3][t] = reading.temperatureC();
         }
         IntStream.range(0, hours).filter(t -> !filled[t]).forEach(t -> without.add(start.plusHours(t)));
-        return new HourlyWeather(file, start, columns[0], columns[1], columns[2], columns[3]);
+        return new HourlyWeather(name, start, columns[0], columns[1], columns[2], columns[3]);
     }
 
     /** Whether it is of use; what is doubtful is warned of. */
@@ -134,14 +169,16 @@ final class HourGrid {
         return true;
     }
 
-    private ClimateReport report(HourlyWeather weather) {
-        explainTreatment();
+    private ClimateReport report(HourlyWeather weather, int outOfOrder) {
+        int absurd =
+                files.stream().mapToInt(file -> file.faults().absurdValues()).sum();
+        explainTreatment(absurd);
         double[] speed = weather.windMetresPerSecond();
         double[] from = weather.windFromDeg();
         return new ClimateReport(
-                file,
-                format,
-                readings.size(),
+                name,
+                files.get(0).format(),
+                files.stream().mapToInt(file -> file.readings().size()).sum(),
                 weather.start(),
                 weather.start().plusHours(weather.hours() - 1L),
                 weather.hours(),
@@ -153,20 +190,26 @@ final class HourGrid {
                 (int) Arrays.stream(speed).filter(v -> v == 0).count(),
                 repeated.size(),
                 outOfOrder,
-                faults.absurdValues(),
-                IntStream.rangeClosed(weather.year(0), weather.year(weather.hours() - 1))
-                        .boxed()
-                        .toList(),
+                absurd,
+                years(),
                 treatment);
     }
 
-    private void explainTreatment() {
+    /** Calendar years with a day of hours or more; all where none has. */
+    private List<Integer> years() {
+        List<Integer> held = hoursOfYear.keySet().stream()
+                .filter(year -> hoursOfYear.get(year) >= DAY_HOURS)
+                .toList();
+        return held.isEmpty() ? List.copyOf(hoursOfYear.keySet()) : held;
+    }
+
+    private void explainTreatment(int absurd) {
         treatment.add("Hours that lack rain, or a wind, are left out of the sums, which are not scaled up for them.");
         treatment.add("Calm hours drive no rain.");
         if (!repeated.isEmpty()) {
             treatment.add("Of several rows for one hour the first counts.");
         }
-        if (faults.absurdValues() > 0) {
+        if (absurd > 0) {
             treatment.add("Readings that cannot be are taken as missing.");
         }
         Set<Integer> yearsWithTwin = repeated.stream()

@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
+import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Source;
 import weatherlap.sim.rain.HourlyWeather;
 
@@ -132,6 +134,46 @@ class ClimateReaderTest {
         assertThat(report.windMissingHours()).isEqualTo(2);
         assertThat(report.rainMissingHours()).isEqualTo(1);
         assertThat(report.treatment()).contains("Readings that cannot be are taken as missing.");
+    }
+
+    /** Two years in two files are the record that they are in one; in which order they are named does not matter. */
+    @Test
+    void severalFilesAreOneRecord() throws IOException {
+        List<String> lines =
+                ClimateCsv.lines(DemoClimate.hourly()).limit(2 * 8760 + 1).toList();
+        Source first = Source.of("first.csv", String.join("", lines.subList(0, 8761)));
+        Source second = Source.of("second.csv", HEADER + String.join("", lines.subList(8761, lines.size())));
+        HourlyWeather whole = ClimateReader.read(Source.of("both.csv", String.join("", lines)))
+                .orElseThrow()
+                .weather();
+        Climate parts =
+                ClimateReader.read(List.of(second, first), new Problems()).orElseThrow();
+        assertThat(parts.weather().start()).isEqualTo(whole.start());
+        assertThat(parts.weather().rainMm()).containsExactly(whole.rainMm());
+        assertThat(parts.weather().windFromDeg()).containsExactly(whole.windFromDeg());
+        assertThat(parts.report().file()).isEqualTo("first.csv to second.csv (2 files)");
+        assertThat(parts.report().calendarYears()).containsExactly(2011, 2012);
+    }
+
+    @Test
+    void aYearMissingBetweenTwoFilesIsNamed() {
+        List<String> lines =
+                ClimateCsv.lines(DemoClimate.hourly()).limit(4 * 8766).toList();
+        Source first = Source.of("2011.csv", String.join("", lines.subList(0, 8761)));
+        Source third = Source.of("2013.csv", HEADER + String.join("", lines.subList(1 + 8760 + 8784, 3 * 8766)));
+        Loaded<Climate> loaded = ClimateReader.read(List.of(first, third), new Problems());
+        assertThat(loaded.errors())
+                .extracting(Problem::toString)
+                .containsExactly(
+                        "2011.csv to 2013.csv (2 files): has no hours of 2012: add what is missing, or leave out the years"
+                                + " on one side of it");
+    }
+
+    @Test
+    void filesOfTwoFormatsAreNoRecord() {
+        Loaded<Climate> loaded =
+                ClimateReader.read(List.of(WeatherSamples.csv(SAMPLE), WeatherSamples.isdLite(SAMPLE)), new Problems());
+        assertThat(loaded.errors()).extracting(Problem::message).anyMatch(m -> m.contains("one record"));
     }
 
     @Test

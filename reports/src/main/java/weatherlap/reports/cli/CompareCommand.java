@@ -95,8 +95,7 @@ final class CompareCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "--repeat takes assumptions, seed and draws from the run; leave out --assumptions, --set, --seed, --draws, --sampling");
         }
-        RepeatCompare again =
-                new RepeatCompare(repeat, named.portfolio(), named.climate(), output.requestOr("report"), used);
+        RepeatCompare again = new RepeatCompare(repeat, named, output.requestOr("report"), used);
         return again.run(common.messages()) ? 0 : 1;
     }
 
@@ -112,6 +111,6 @@ final class CompareCommand implements Callable<Integer> {
         if (sampling != null) {
             changes.add("sampling=" + sampling);
         }
-        return new InputPaths(named.portfolio(), named.assumptions(), named.climate(), changes);
+        return new InputPaths(named.portfolio(), named.assumptions(), named.climate(), named.site(), changes);
     }
 }

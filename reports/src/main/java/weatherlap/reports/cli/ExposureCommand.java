@@ -1,6 +1,7 @@
 package weatherlap.reports.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -12,8 +13,9 @@ import weatherlap.reports.jobs.Exposure;
         description = "Shows how much driving rain walls get by the way they face, from hourly weather.",
         footer = {
             "",
-            "Examples, with made-up weather:",
+            "Examples, the second with weather that comes with the program, the others with made-up weather:",
             "  weatherlap generate --houses 1 --climate --out made-up",
+            "  weatherlap exposure newark",
             "  weatherlap exposure made-up/climate.csv",
             "  weatherlap exposure made-up/climate.csv --out exposure"
         })
@@ -23,9 +25,11 @@ final class ExposureCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "CLIMATE",
+            arity = "1..*",
             description =
-                    "Hourly weather of one place: own CSV, EPW, ISD-Lite or global-hourly CSV; packed with gzip or not.")
-    private Path climate;
+                    "Hourly weather of one place: own CSV, EPW, ISD-Lite or global-hourly CSV; packed with gzip or not; several files are"
+                            + " read as one record. Or a year that comes with the program: newark, kennedy, laguardia, seattle.")
+    private List<Path> climate;
 
     @Mixin
     private SetOptions set;

@@ -1,6 +1,7 @@
 package weatherlap.reports.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -19,17 +20,28 @@ final class InputOptions {
     private AssumptionOptions assumptions;
 
     @Option(
+            names = "--site",
+            paramLabel = "FILE",
+            description =
+                    "Site file of the houses, or its folder, as weatherlap site writes it: their place, weather and design wind; else the"
+                            + " site.toml beside the portfolio, where there is one.")
+    private Path site;
+
+    @Option(
             names = "--climate",
             paramLabel = "FILE",
             description =
-                    "Hourly weather of one place (own CSV, EPW, ISD-Lite or global-hourly CSV); else that of an invented town.")
-    private Path climate;
+                    "Hourly weather to try instead of that of the site (own CSV, EPW, ISD-Lite or global-hourly CSV); named more than once,"
+                            + " the files are read as one record. Or a year that comes with the program: newark, kennedy,"
+                            + " laguardia, seattle. Without it and without a site: that of an invented town.")
+    private List<Path> climate = List.of();
 
     InputPaths paths() {
         return new InputPaths(
                 Optional.ofNullable(portfolio),
                 assumptions.folder(),
-                Optional.ofNullable(climate),
+                climate,
+                Optional.ofNullable(site),
                 assumptions.changes());
     }
 }

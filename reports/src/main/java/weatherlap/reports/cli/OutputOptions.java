@@ -18,7 +18,7 @@ final class OutputOptions {
             names = "--out",
             paramLabel = "DIR",
             description =
-                    "Folder to write; made where it is missing. To be named, but for compare (else report) and exposure (else nothing is"
+                    "Folder to write; made where it is missing. To be named, but for compare (else report), exposure and site (else nothing is"
                             + " written).")
     private Path folder;
 

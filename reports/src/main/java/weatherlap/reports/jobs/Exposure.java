@@ -6,18 +6,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import weatherlap.analysis.exposure.ExposureTable;
 import weatherlap.analysis.exposure.RankWords;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.charts.study.ExposureRose;
 import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.climate.BundledRecord;
 import weatherlap.datasets.climate.Climate;
 import weatherlap.datasets.climate.ClimateReader;
+import weatherlap.datasets.climate.ClimateReport;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
-import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.OutputFolder;
@@ -32,11 +32,11 @@ import weatherlap.sim.rain.RainClimate;
 /**
  * Driving rain by bearing from a file of hourly weather.
  *
- * @param climate file
+ * @param climate files, read as one record, or the word of a bundled one
  * @param changes of scalars, each NAME=VALUE: the dry limit, the end of a spell
  * @param output where the table and the picture go; empty: nowhere
  */
-public record Exposure(Path climate, List<String> changes, Optional<OutputRequest> output) {
+public record Exposure(List<Path> climate, List<String> changes, Optional<OutputRequest> output) {
     private static final int STEP_DEG = 5;
 
     /** @throws BadInput with every problem of the file and the changes */
@@ -53,9 +53,9 @@ public record Exposure(Path climate, List<String> changes, Optional<OutputReques
         RainClimate rain = RainClimate.of(weather.weather(), scenario);
         DrivingRainRose rose = DrivingRainRose.of(rain, STEP_DEG);
         messages.warn(Warnings.grouped(read.warnings()));
-        ExposureText text = new ExposureText(weather.report(), rain.coverage());
+        ExposureText text = new ExposureText(weather.report(), rain.coverage(), credits());
         if (output.isPresent()) {
-            write(output.get(), rose, text.years(), scenario);
+            write(output.get(), rose, weather.report(), scenario);
         }
         text.facts().forEach(messages::note);
         ExposureText.table(rose).forEach(messages::result);
@@ -63,26 +63,29 @@ public record Exposure(Path climate, List<String> changes, Optional<OutputReques
         output.ifPresent(out -> messages.note("exposure.csv and exposure.svg are in " + out.folder()));
     }
 
-    private void write(OutputRequest request, DrivingRainRose rose, String years, Scenario scenario)
+    private void write(OutputRequest request, DrivingRainRose rose, ClimateReport report, Scenario scenario)
             throws IOException {
-        try (OutputFolder folder = request.open(List.of(climate))) {
+        try (OutputFolder folder = request.open(climate)) {
             ResultTable table = ExposureTable.of(rose);
             folder.write(table.schema().file(), Csv.of(table));
-            folder.write("exposure.svg", Content.svg(picture(rose, years).svg()));
+            folder.write("exposure.svg", Content.svg(picture(rose, report).svg()));
             Map<String, Object> settings = new LinkedHashMap<>();
             settings.put("ground_limit_mm", scenario.value(Scalar.GROUND_LIMIT_MM));
             settings.put("spell_dry_hours", scenario.value(Scalar.SPELL_DRY_HOURS));
-            folder.commit(new RunRecord(
-                    Version.current(),
-                    "exposure",
-                    settings,
-                    new TreeMap<>(Map.of("climate/" + climate.getFileName(), Checksum.of(climate)))));
+            folder.commit(new RunRecord(Version.current(), "exposure", settings, Weather.checksums(climate)));
         }
     }
 
-    private ExposureRose picture(DrivingRainRose rose, String years) {
+    private List<String> credits() {
+        return climate.stream()
+                .flatMap(file -> BundledRecord.of(file).stream())
+                .map(BundledRecord::credit)
+                .toList();
+    }
+
+    private ExposureRose picture(DrivingRainRose rose, ClimateReport report) {
         return new ExposureRose(
-                climate.getFileName() + ", " + years,
+                report.file() + ", " + report.years(),
                 "ISO 15927-3 airfield index",
                 "ASHRAE 160 load",
                 rose.rows().stream()

@@ -8,20 +8,12 @@ import weatherlap.sim.rain.DrivingRainRose;
 import weatherlap.sim.rain.RainCoverage;
 
 /** What a file of weather holds, lacks and shows, as lines for people. */
-record ExposureText(ClimateReport report, RainCoverage coverage) {
+record ExposureText(ClimateReport report, RainCoverage coverage, List<String> credits) {
     private static final double SHOWN_EVERY_DEG = 45;
-
-    /** The calendar years on file. */
-    String years() {
-        List<Integer> years = report.calendarYears();
-        int first = years.get(0);
-        int last = years.get(years.size() - 1);
-        return first == last ? Integer.toString(first) : first + " to " + last;
-    }
 
     /** What the file holds and lacks, and what was made of that. */
     List<String> facts() {
-        List<String> lines = new ArrayList<>();
+        List<String> lines = new ArrayList<>(credits);
         lines.add(text(
                 "%s, %s: %d rows, %s to %s; calendar years %s, taken as %.2f years",
                 report.file(),
@@ -29,7 +21,7 @@ record ExposureText(ClimateReport report, RainCoverage coverage) {
                 report.rows(),
                 report.firstHour(),
                 report.lastHour(),
-                years(),
+                report.years(),
                 coverage.years()));
         lines.add(text(
                 "hours: %d, of which %d without a row, %d without rain, %d without wind or its direction, %d calm",

@@ -11,28 +11,41 @@ import java.util.stream.Stream;
  *
  * @param portfolio folder
  * @param assumptions folder
- * @param climate file
+ * @param climate files, read as one record, or words of bundled records; empty: that of the site, else the invented one
+ * @param site file or folder of the site; empty: that beside the portfolio, where there is one
  * @param changes of scalars and choices, each NAME=VALUE, in order
  */
 public record InputPaths(
-        Optional<Path> portfolio, Optional<Path> assumptions, Optional<Path> climate, List<String> changes) {
+        Optional<Path> portfolio,
+        Optional<Path> assumptions,
+        List<Path> climate,
+        Optional<Path> site,
+        List<String> changes) {
     public InputPaths {
+        climate = List.copyOf(climate);
         changes = List.copyOf(changes);
+    }
+
+    /** With at most one weather file and no site named. */
+    public InputPaths(
+            Optional<Path> portfolio, Optional<Path> assumptions, Optional<Path> climate, List<String> changes) {
+        this(portfolio, assumptions, climate.stream().toList(), Optional.empty(), changes);
     }
 
     /** They as words of a command line. */
     List<Object> words() {
         List<Object> words = new ArrayList<>(portfolio.stream().toList());
         assumptions.ifPresent(folder -> words.addAll(List.of("--assumptions", folder)));
-        climate.ifPresent(file -> words.addAll(List.of("--climate", file)));
+        climate.forEach(file -> words.addAll(List.of("--climate", file)));
+        site.ifPresent(file -> words.addAll(List.of("--site", file)));
         changes.forEach(change -> words.addAll(List.of("--set", change)));
         return words;
     }
 
     /** All that are named. */
     List<Path> named() {
-        return Stream.of(portfolio, assumptions, climate)
-                .flatMap(Optional::stream)
+        return Stream.of(portfolio.stream(), assumptions.stream(), climate.stream(), site.stream())
+                .flatMap(paths -> paths)
                 .toList();
     }
 }

@@ -11,9 +11,6 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.datasets.assumptions.AssumptionTables;
-import weatherlap.datasets.climate.Climate;
-import weatherlap.datasets.climate.ClimateReader;
-import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.portfolio.Portfolios;
@@ -42,7 +39,7 @@ public record Inputs(
         String name,
         Portfolio portfolio,
         AssumptionTables assumptions,
-        HourlyWeather climate,
+        Weather weather,
         List<String> warnings,
         SortedMap<String, String> checksums) {
 
@@ -71,7 +68,7 @@ public record Inputs(
      * @throws BadInput with every problem of every file
      */
     static Inputs besidePortfolio(InputPaths paths) {
-        return read(paths, (folder, assumptions) -> loaded(new Portfolio(List.of())));
+        return read(paths, (folder, assumptions) -> Loaded.of(new Portfolio(List.of())));
     }
 
     /**
@@ -85,9 +82,9 @@ public record Inputs(
         Optional<Assumptions> sound = tables.value().map(AssumptionTables::assumptions);
         Optional<Portfolio> portfolio = reader.take(paths.portfolio()
                 .map(folder -> reading.read(folder, sound))
-                .orElseGet(() -> loaded(DemoPortfolio.load())));
+                .orElseGet(() -> Loaded.of(DemoPortfolio.load())));
         Optional<AssumptionTables> assumptions = reader.take(tables);
-        Optional<Climate> read = paths.climate().map(ClimateReader::read).flatMap(reader::take);
+        Optional<Weather> weather = reader.take(Weather.read(paths));
         if (!reader.problems.isEmpty()) {
             throw refused(paths, reader.problems);
         }
@@ -100,14 +97,14 @@ public record Inputs(
                 name,
                 portfolio.orElseThrow(),
                 assumptions.orElseThrow(),
-                read.map(Climate::weather).orElseGet(DemoClimate::hourly),
+                weather.orElseThrow(),
                 reader.warnings,
-                checksums(paths, assumptions.orElseThrow()));
+                checksums(paths, weather.orElseThrow(), assumptions.orElseThrow()));
     }
 
     /** The same under another name of the portfolio. */
     Inputs named(String other) {
-        return new Inputs(other, portfolio, assumptions, climate, warnings, checksums);
+        return new Inputs(other, portfolio, assumptions, weather, warnings, checksums);
     }
 
     /** Which tables are not as bundled, in words. */
@@ -118,6 +115,11 @@ public record Inputs(
                 .map(Map.Entry::getKey)
                 .toList();
         return "assumptions as bundled" + (own.isEmpty() ? "" : " but for " + String.join(", ", own));
+    }
+
+    /** The hours of the weather. */
+    public HourlyWeather climate() {
+        return weather.hours();
     }
 
     Scenario scenario() {
@@ -133,14 +135,10 @@ public record Inputs(
     public Simulator simulator() {
         return new Simulator(
                 assumptions.assumptions(),
-                RainClimate.of(climate, scenario()),
+                RainClimate.of(climate(), scenario()),
                 scenario().choice(Choice.SAMPLING, Sampling.class),
                 scenario().whole(Scalar.DRAWS),
                 seed());
-    }
-
-    private static <T> Loaded<T> loaded(T value) {
-        return new Loaded<>(Optional.of(value), List.of(), List.of());
     }
 
     /** The assumptions with the changes of the command line; problems of the tables come before those of the changes. */
@@ -156,8 +154,9 @@ public record Inputs(
         return new Loaded<>(changed.value(), changed.errors(), warnings);
     }
 
-    private static SortedMap<String, String> checksums(InputPaths paths, AssumptionTables assumptions) {
-        SortedMap<String, String> sums = new TreeMap<>();
+    private static SortedMap<String, String> checksums(
+            InputPaths paths, Weather weather, AssumptionTables assumptions) {
+        SortedMap<String, String> sums = new TreeMap<>(weather.checksums(paths));
         try {
             if (paths.portfolio().isPresent()) {
                 for (String file : PortfolioTables.FILES) {
@@ -165,10 +164,6 @@ public record Inputs(
                             "portfolio/" + file,
                             Checksum.of(paths.portfolio().get().resolve(file)));
                 }
-            }
-            if (paths.climate().isPresent()) {
-                Path climate = paths.climate().get();
-                sums.put("climate/" + climate.getFileName(), Checksum.of(climate));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

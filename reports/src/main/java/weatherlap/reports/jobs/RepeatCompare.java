@@ -17,21 +17,13 @@ import weatherlap.reports.output.Version;
  * Makes an earlier comparison again, from its {@code run.json} and the assumptions beside it, and says whether every file came out the same.
  *
  * @param run the file
- * @param portfolio folder that the run read; empty: the bundled demo
- * @param climate file that the run read; empty: the bundled one
+ * @param inputs portfolio, weather and site that the run read; their assumptions and changes are not looked at
  * @param threads to simulate with, 1 or more
  * @param largestWholeBytes as for {@link Compare}
  */
-public record RepeatCompare(
-        Path run,
-        Optional<Path> portfolio,
-        Optional<Path> climate,
-        OutputRequest output,
-        int threads,
-        long largestWholeBytes) {
-    public RepeatCompare(
-            Path run, Optional<Path> portfolio, Optional<Path> climate, OutputRequest output, int threads) {
-        this(run, portfolio, climate, output, threads, LargePortfolio.LARGEST_WHOLE_BYTES);
+public record RepeatCompare(Path run, InputPaths inputs, OutputRequest output, int threads, long largestWholeBytes) {
+    public RepeatCompare(Path run, InputPaths inputs, OutputRequest output, int threads) {
+        this(run, inputs, output, threads, LargePortfolio.LARGEST_WHOLE_BYTES);
     }
 
     /**
@@ -42,17 +34,18 @@ public record RepeatCompare(
     public boolean run(Messages messages) throws IOException {
         RunFile recorded = recorded();
         Path assumptions = run.toAbsolutePath().normalize().resolveSibling("assumptions");
-        InputPaths paths = new InputPaths(portfolio, Optional.of(assumptions), climate, List.of());
+        InputPaths paths = new InputPaths(
+                inputs.portfolio(), Optional.of(assumptions), inputs.climate(), inputs.site(), List.of());
         Compare again = new Compare(paths, output, threads, largestWholeBytes);
-        Inputs inputs = again.inputs().named(recorded.settings().getOrDefault("portfolio", ""));
-        refuse(differing(inputs.checksums(), recorded.inputs()).stream()
+        Inputs read = again.inputs().named(recorded.settings().getOrDefault("portfolio", ""));
+        refuse(differing(read.checksums(), recorded.inputs()).stream()
                 .map(name -> name + ": is not what the run read")
                 .toList());
         if (!recorded.version().equals(Version.current())) {
             messages.note(
                     "warning: the run was made by version " + recorded.version() + ", this is " + Version.current());
         }
-        again.run(inputs, messages);
+        again.run(read, messages);
         RunFile repeated = RunFile.read(output.folder().resolve(RunRecord.FILE)).orElseThrow();
         List<String> differing = differing(repeated.outputs(), recorded.outputs());
         differing.forEach(name -> messages.result("differs: " + name));
@@ -73,22 +66,23 @@ public record RepeatCompare(
                     List.of(name + ": records the command " + recorded.command() + "; only compare can be repeated"));
         }
         List<String> problems = new ArrayList<>();
-        problems.addAll(mismatch(name, "portfolio", portfolio, recorded, "name its folder"));
-        problems.addAll(mismatch(name, "climate", climate, recorded, "name its file with --climate"));
+        problems.addAll(mismatch(name, "portfolio", inputs.portfolio().isPresent(), recorded, "name its folder"));
+        problems.addAll(mismatch(name, "climate", !inputs.climate().isEmpty(), recorded, "name it with --climate"));
+        boolean site = Weather.siteFile(inputs).isPresent();
+        problems.addAll(mismatch(name, "site", site, recorded, "name its file with --site"));
         refuse(problems);
         return recorded;
     }
 
-    private static List<String> mismatch(
-            String file, String kind, Optional<Path> given, RunFile recorded, String remedy) {
+    private static List<String> mismatch(String file, String kind, boolean given, RunFile recorded, String remedy) {
         boolean read = recorded.inputs().keySet().stream().anyMatch(input -> input.startsWith(kind + "/"));
-        if (read == given.isPresent()) {
+        if (read == given) {
             return List.of();
         }
         return List.of(
                 read
                         ? file + ": the run read the " + kind + " "
-                                + recorded.settings().get(kind) + "; " + remedy
+                                + recorded.settings().getOrDefault(kind, "") + "; " + remedy
                         : file + ": the run read the bundled " + kind + "; name none");
     }
 

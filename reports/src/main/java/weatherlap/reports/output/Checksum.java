@@ -10,6 +10,7 @@ import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import weatherlap.datasets.table.Source;
 
 /**
  * SHA-256 as 64 hexadecimal digits.
@@ -35,6 +36,13 @@ public final class Checksum {
             in.transferTo(out);
         }
         return hex(digest.digest());
+    }
+
+    /** Of the bytes of a source. */
+    public static String of(Source source) throws IOException {
+        try (InputStream in = source.bytes().open()) {
+            return of(in.readAllBytes());
+        }
     }
 
     static MessageDigest sha256() {

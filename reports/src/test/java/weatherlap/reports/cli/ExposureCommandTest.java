@@ -2,12 +2,8 @@ package weatherlap.reports.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -15,16 +11,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weatherlap.datasets.climate.ClimateCsv;
 import weatherlap.datasets.climate.DemoClimate;
-import weatherlap.sim.Units;
 
 class ExposureCommandTest {
-    private static final double MM_PER_INCH = 25.4;
     private static final int HOURS = 8760;
     private static final String HEADER =
             "bearing_deg,airfield_index_l_per_m2_year,ashrae_index_l_per_m2_year,worst_spell_l_per_m2,wet_hours";
@@ -98,7 +91,7 @@ class ExposureCommandTest {
     @DisplayName("validation: a year at an airport, by the command, against sums made apart from this code (6 digits)")
     void airport() throws IOException {
         Path out = folder.resolve("out");
-        Cli run = Cli.run("exposure", airportCsv("EWR"), "--out", out);
+        Cli run = Cli.run("exposure", "newark", "--out", out);
         assertThat(run.status()).as(run.err()).isZero();
         Map<Integer, double[]> rows = Files.readAllLines(out.resolve("exposure.csv")).stream()
                 .skip(1)
@@ -116,38 +109,11 @@ class ExposureCommandTest {
             assertThat(row[3]).isCloseTo(spell[i], within(5.5e-3));
         }
         // Its faults are told: the wind of 1048 mph, the wet hours without a direction, the hours that are missing.
-        assertThat(run.err()).contains("468.659").contains("rain: 1114.6 mm").contains("23 of them lack a wind");
+        assertThat(run.err())
+                .contains("CC0")
+                .contains("468.659")
+                .contains("rain: 1114.6 mm")
+                .contains("23 of them lack a wind");
         assertThat(run.err()).contains("1 readings that cannot be").contains("without a row");
-    }
-
-    /** The open data that stand beside the checkout, not in it, in our format; skipped, saying so, where they are missing. */
-    private Path airportCsv(String origin) throws IOException {
-        Path data = Path.of("shared", "data", "airports-2013-hourly.csv.gz");
-        Path file = Stream.iterate(Path.of("").toAbsolutePath(), p -> p != null, Path::getParent)
-                .map(parent -> parent.resolve(data))
-                .filter(Files::exists)
-                .findFirst()
-                .orElse(null);
-        assumeTrue(file != null, "skipped: no " + data + " beside the checkout");
-        try (BufferedReader in = new BufferedReader(
-                new InputStreamReader(new GZIPInputStream(Files.newInputStream(file)), StandardCharsets.UTF_8))) {
-            List<String> header = List.of(in.readLine().split(","));
-            String rows = in.lines()
-                    .map(line -> line.split(","))
-                    .filter(row -> row[0].equals(origin))
-                    .map(row -> String.join(
-                                    ",",
-                                    row[header.indexOf("time_hour")],
-                                    scaled(row[header.indexOf("wind_dir")], 1),
-                                    scaled(row[header.indexOf("wind_speed")], Units.METRES_PER_SECOND_PER_MPH),
-                                    scaled(row[header.indexOf("precip")], MM_PER_INCH))
-                            + "\n")
-                    .collect(Collectors.joining("", "time,wind_from_deg,wind_m_s,rain_mm\n", ""));
-            return Files.writeString(folder.resolve(origin + ".csv"), rows);
-        }
-    }
-
-    private static String scaled(String cell, double factor) {
-        return cell.equals("NA") ? "" : Double.toString(Double.parseDouble(cell) * factor);
     }
 }

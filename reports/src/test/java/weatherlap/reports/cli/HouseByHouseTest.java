@@ -80,8 +80,8 @@ class HouseByHouseTest {
 
     private boolean repeated(Path run, Path portfolio, long largestWholeBytes) throws IOException {
         OutputRequest again = new OutputRequest(temporary.resolve("again"), true);
-        return new RepeatCompare(run, Optional.of(portfolio), Optional.empty(), again, 2, largestWholeBytes)
-                .run(HandoutFiles.SILENT);
+        InputPaths inputs = new InputPaths(Optional.of(portfolio), Optional.empty(), Optional.empty(), List.of());
+        return new RepeatCompare(run, inputs, again, 2, largestWholeBytes).run(HandoutFiles.SILENT);
     }
 
     @Test

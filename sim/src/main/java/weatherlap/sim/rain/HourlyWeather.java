@@ -30,6 +30,16 @@ public record HourlyWeather(
         }
     }
 
+    /** The same under another name. */
+    public HourlyWeather named(String other) {
+        return new HourlyWeather(other, start, windFromDeg, windMetresPerSecond, rainMm, temperatureC);
+    }
+
+    /** The same with all times later by so many hours. */
+    public HourlyWeather shifted(int hours) {
+        return new HourlyWeather(name, start.plusHours(hours), windFromDeg, windMetresPerSecond, rainMm, temperatureC);
+    }
+
     public int hours() {
         return rainMm.length;
     }

@@ -2,6 +2,7 @@ package weatherlap.sim.rain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
@@ -15,7 +16,17 @@ class AirportRainTest {
 
     @BeforeAll
     static void read() {
-        climate = RainClimate.of(Airports.hourly("EWR"), RainFixtures.scenario());
+        climate = RainClimate.of(Airports.hourly("newark"), RainFixtures.scenario());
+    }
+
+    @Test
+    @DisplayName("airfield indices of ISO 15927-3 at eight bearings, Seattle 2014, to 0.01 %")
+    void seattle() {
+        double[] expected = {70.610, 137.505, 267.653, 480.891, 564.144, 398.896, 143.781, 44.319};
+        RainClimate seattle = RainClimate.of(Airports.hourly("seattle"), RainFixtures.scenario());
+        for (int i = 0; i < BEARINGS.length; i++) {
+            assertThat(seattle.wall(BEARINGS[i]).isoLitresPerM2Year()).isCloseTo(expected[i], withinPercentage(0.01));
+        }
     }
 
     @Test

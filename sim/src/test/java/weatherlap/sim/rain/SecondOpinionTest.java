@@ -23,7 +23,7 @@ class SecondOpinionTest {
 
     @BeforeAll
     static void read() {
-        climate = RainClimate.of(Airports.hourly("EWR"), SCENARIO);
+        climate = RainClimate.of(Airports.hourly("newark"), SCENARIO);
     }
 
     @Test

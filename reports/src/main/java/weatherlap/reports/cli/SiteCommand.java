@@ -1,0 +1,73 @@
+package weatherlap.reports.cli;
+
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import weatherlap.reports.jobs.FindSite;
+
+@Command(
+        name = "site",
+        description =
+                "Lists the weather stations near a place, says where their hourly weather is kept, and begins the site file of houses there."
+                        + " Nothing is fetched.",
+        footer = {
+            "",
+            "Examples:",
+            "  weatherlap site --near Newark,NJ",
+            "  weatherlap site --near 40.7,-74.2 --years 2014-2023 --out my-site"
+        })
+final class SiteCommand implements Callable<Integer> {
+    private static final Pattern SPAN = Pattern.compile("(\\d{4})-(\\d{4})");
+    private static final int EARLIEST = 1900;
+    /** Stations that come with the program reported until then. */
+    private static final int LATEST = 2023;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Option(
+            names = "--near",
+            required = true,
+            paramLabel = "PLACE",
+            description =
+                    "Latitude and longitude, as in 40.7,-74.2; or a place and two letters for its state, looked up in the names of weather"
+                            + " stations: a town that none is called after is not found.")
+    private String near;
+
+    @Option(names = "--station", paramLabel = "ID", description = "Station to take the weather of. Else: the nearest.")
+    private String station;
+
+    @Option(
+            names = "--years",
+            paramLabel = "FIRST-LAST",
+            description = "Calendar years of the weather. Ten or more tell how years differ. Else: 2014-2023.")
+    private String years = "2014-2023";
+
+    @Mixin
+    private OutputOptions output;
+
+    @Override
+    public Integer call() throws Exception {
+        Matcher span = SPAN.matcher(years);
+        int first = span.matches() ? Integer.parseInt(span.group(1)) : 0;
+        int last = span.matches() ? Integer.parseInt(span.group(2)) : 0;
+        if (first < EARLIEST || last < first || last > LATEST) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--years " + years + ": expected two years, the first and the last, within " + EARLIEST + "-"
+                            + LATEST);
+        }
+        new FindSite(near, Optional.ofNullable(station), first, last, output.requestIfNamed()).run(common.messages());
+        return 0;
+    }
+}
