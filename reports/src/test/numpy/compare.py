@@ -198,7 +198,7 @@ class Comparison:
         self._difference(run)
 
     def _mark_up(self):
-        """What a dollar of expected callbacks adds to the price."""
+        """What a dollar of expected repairs under the warranty adds to the price."""
         a = self.model.assumptions
         way = "gross_margin" if a.choice["pricing"] == "gross_margin" else "net_profit"
         return 1 / (1 - a[way] - a["service_reserve"])
@@ -206,16 +206,16 @@ class Comparison:
     def _houses(self, run, method):
         r, h, table = run.result[method], run.houses, self.houses
         a, days = self.model.assumptions, self.model.work[method].days[h][:, None]
-        callbacks, up = r["callback_usd"], self._mark_up()
-        steady = r["price_usd"] - up * callbacks.mean(axis=1)
-        price_draws = steady[:, None] + up * callbacks
+        warranty, up = r["warranty_usd"], self._mark_up()
+        steady = r["price_usd"] - up * warranty.mean(axis=1)
+        price_draws = steady[:, None] + up * warranty
         reserve = a["service_reserve"]
         self.mean(table, method, "labour_hours_mean", h, r["labour_minutes"], 1 / 60)
         self.mean(table, method, "material_usd_mean", h, r["material_usd"])
         theirs, digit = self.mean(table, method, "price_usd", h, price_draws)
         without = r["cost_usd"] - r["service_usd"][:, None]
         self.mean(table, method, "cost_usd_mean", h, without + reserve * price_draws)
-        profit = r["gross_profit"][:, None] + ((1 - reserve) * up - 1) * (callbacks - callbacks.mean(axis=1)[:, None])
+        profit = r["gross_profit"][:, None] + ((1 - reserve) * up - 1) * (warranty - warranty.mean(axis=1)[:, None])
         self.mean(table, method, "gross_profit_per_crew_day_usd", h, profit / days)
         self.mean(table, method, "leak_probability", h, r["any_leak"])
         self.mean(table, method, "leak_score", h, r["any_leak"], 100)
@@ -245,8 +245,8 @@ class Comparison:
         """Full-flange less insert, draw by draw."""
         up, h, full, insert = self._mark_up(), run.houses, *(run.result[method] for method in METHODS)
         damage = full["damage_usd"] - insert["damage_usd"]
-        draws = damage + up * (full["callback_usd"] - insert["callback_usd"])
-        steady = [r["price_usd"] - up * r["callback_usd"].mean(axis=1) + r["glass_usd"] for r in (full, insert)]
+        draws = damage + up * (full["warranty_usd"] - insert["warranty_usd"])
+        steady = [r["price_usd"] - up * r["warranty_usd"].mean(axis=1) + r["glass_usd"] for r in (full, insert)]
         draws = draws + (steady[0] - steady[1])[:, None]
         (first, digit), (second, _) = (self._column(method, "horizon_cost_usd_mean", h) for method in METHODS)
         label = [self.houses.name("insert", at) for at in h]

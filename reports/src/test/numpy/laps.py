@@ -170,12 +170,12 @@ class Line:
         self.low = np.log(max(a["drying_l_per_year"], 1e-6))
         x = np.exp(np.linspace(self.low, self.HIGH, self.STEPS + 1))
         self.damage = self._damage(x)
-        still = np.diff(np.concatenate((np.zeros((1, len(x))), self.damage)), axis=0)[:horizon]
-        worth = (1 + a["discount_rate"]) ** -(np.arange(horizon) + 0.5)
+        still = np.diff(np.concatenate((np.zeros((1, len(x))), self.damage)), axis=0)
+        worth = (1 + a["discount_rate"]) ** -(np.arange(self.years) + 0.5)
         self.tables = {
             "horizon": self.damage[horizon - 1],
-            "warranty": self.damage[warranty - 1] if warranty else 0 * x,
-            "discounted": worth @ still,
+            "warranty": worth[:warranty] @ still[:warranty],
+            "discounted": worth[:horizon] @ still[:horizon],
         }
         self.mean_passes = self._mean_passes(horizon)
 

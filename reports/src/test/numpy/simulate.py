@@ -113,21 +113,21 @@ class Draws:
 
     def _money(self, method, result):
         a, w, h = self.model.assumptions, self.model.work[method], self.houses
-        callbacks = self._sum(result.pop("callback")) * a["callback_cost_usd"]
-        price, direct = (column[h] for column in w.price(self._spread(callbacks.mean(axis=1))))
+        warranty = self._sum(result["leak"] * result["shop"][:, None]) * self.world.repair
+        price, direct = (column[h] for column in w.price(self._spread(warranty.mean(axis=1))))
         hours = result["labour_minutes"] / 60
-        varying = hours * w.person_hour[h][:, None] + result["material_usd"] + callbacks
+        varying = hours * w.person_hour[h][:, None] + result["material_usd"] + warranty
         varying += hours / a["crew_size"] * a["overhead_usd_per_crew_hour"]
         glass = (w.geometry.glass_existing_ft2 - w.geometry.glass_ft2)[self.openings]
         rate, years = a["discount_rate"], a["horizon_years"]
         annuity = (1 - (1 + rate) ** -years) / rate if rate else years
         result.update(
-            callback_usd=callbacks,
+            warranty_usd=warranty,
             price_usd=price,
             service_usd=a["service_reserve"] * price,
             cost_usd=varying + (a["service_reserve"] * price)[:, None],
             gross_profit=price * (1 - a["service_reserve"]) - direct,
-            damage_usd=self._sum(result["leak"] * result["discount"][:, None]) * self.world.repair,
+            damage_usd=self._sum(result["leak"] * result["family"][:, None]) * self.world.repair,
             glass_usd=np.add.reduceat(glass, self.starts) * a["glass_value_usd_per_ft2_year"] * annuity,
             any_leak=1 - np.exp(self._sum(np.log1p(-result["leak"]))),
         )
@@ -139,9 +139,9 @@ class Draws:
         return column
 
     def _leaks(self, method):
-        """Chance of damage at each opening within horizon and warranty, draw by draw, and the mean discount of a first damage."""
-        shape = self.log_weather.shape
-        spared, covered = np.ones((2, *shape))
+        """Chance of damage at each opening within the horizon, draw by draw, and what family and shop pay of a repair for it."""
+        spared = np.ones(self.log_weather.shape)
+        covers = self.model.assumptions.choice["warranty_covers"]
         paths = []
         for f, fault in enumerate(self.model.assumptions.faults):
             if not stands_under(fault, method):
@@ -159,10 +159,11 @@ class Draws:
             for column in (damage, later, within):
                 column *= chance
             spared[rows] *= 1 - damage
-            covered[rows] *= 1 - within
-            paths.append((rows, damage, later))
+            covered = covers == "any_leak" or covers == "own_work" and fault["kind"] == "new"
+            paths.append((rows, damage, later.sum(axis=1), within.sum(axis=1) * covered))
         leak = 1 - spared
-        return {"leak": leak, "callback": 1 - covered, "discount": self._discount(leak, paths)}
+        family, shop = self._payers(leak, paths)
+        return {"leak": leak, "family": family, "shop": shop}
 
     def _chance(self, f, fault):
         """Openings at which the fault may stand in water, and the chance that it does, by draw."""
@@ -178,20 +179,21 @@ class Draws:
             theta[seen] = raised / (raised + (1 - own) * absent[seen])
         return rows, theta
 
-    def _discount(self, leak, paths):
-        """Mean discount factor of each path, weighted by what the path adds to the chance."""
+    def _payers(self, leak, paths):
+        """Present worth of a repair by who pays it: means of each path, weighted by what the path adds to the chance."""
         total = np.zeros(leak.shape)
-        for rows, damage, _ in paths:
+        for rows, damage, _, _ in paths:
             total[rows] += damage
         share = np.divide(leak, total, out=np.zeros_like(leak), where=total > 0)
-        weight, worth = np.zeros((2, len(leak)))
-        for rows, damage, later in paths:
+        weight, family, shop = np.zeros((3, len(leak)))
+        for rows, damage, worth, covered in paths:
             adds = np.einsum("od,od->o", share[rows], damage)
             mean = damage.sum(axis=1)
-            factor = np.divide(later.sum(axis=1), mean, out=np.ones_like(mean), where=mean > 0)
+            per_damage = np.divide(adds, mean, out=np.zeros_like(mean), where=mean > 0)
             weight[rows] += adds
-            worth[rows] += adds * factor
-        return np.divide(worth, weight, out=np.ones_like(worth), where=weight > 0)
+            shop[rows] += per_damage * covered
+            family[rows] += per_damage * np.maximum(worth - covered, 0)
+        return (np.divide(part, weight, out=np.zeros_like(part), where=weight > 0) for part in (family, shop))
 
 
 def chunks(portfolio, draws, cells=400_000):

@@ -164,10 +164,10 @@ class Work:
         rows = [a.wages[region or a.choice["region"], role] for role in roles]
         return sum(float(row["usd_per_hour"]) * (1 + float(row["burden_fraction"])) for row in rows) / crew
 
-    def price(self, callback_usd):
-        """What is asked for each house, and the direct cost that it is made from, by the expected callbacks, USD."""
+    def price(self, warranty_usd):
+        """What is asked for each house, and the direct cost that it is made from, by the expected repairs under the warranty, USD."""
         a = self.assumptions
-        direct = self.minutes_mean / 60 * self.person_hour + self.material_mean + callback_usd
+        direct = self.minutes_mean / 60 * self.person_hour + self.material_mean + warranty_usd
         if a.choice["pricing"] == "gross_margin":
             return direct / (1 - a["gross_margin"] - a["service_reserve"]), direct
         overhead = self.minutes_mean / 60 / a["crew_size"] * a["overhead_usd_per_crew_hour"]

@@ -80,7 +80,7 @@ public final class Samples {
                         part("labour", 5210, 2430),
                         part("material", 6380, 5900),
                         part("overhead", 2120, 1010),
-                        part("expected callbacks", 310, 190),
+                        part("warranty", 310, 190),
                         part("service reserve", 340, 250),
                         part("margin", 5740, 3910)));
     }

@@ -9,13 +9,19 @@ import weatherlap.sim.run.Simulator;
 
 /**
  * What one house comes to when one choice of the scenario is taken otherwise while all else stays drawn as it was: authorities differ on
- * shelter, on what cold does to work, and on sealing the bottom flange; shops on how to price; crews in care.
+ * shelter, on what cold does to work, and on sealing the bottom flange; shops on how to price and
+ * on what their warranty covers; crews in care.
  *
  * @param result of the house under the other choice
  */
 public record OtherChoice(Choice choice, String word, HouseResult result) {
-    private static final List<Choice> DISPUTED =
-            List.of(Choice.SHELTER, Choice.SILL_FLANGE, Choice.WORKMANSHIP, Choice.COLD_CURVE, Choice.PRICING);
+    private static final List<Choice> DISPUTED = List.of(
+            Choice.SHELTER,
+            Choice.SILL_FLANGE,
+            Choice.WORKMANSHIP,
+            Choice.COLD_CURVE,
+            Choice.PRICING,
+            Choice.WARRANTY_COVERS);
 
     /** Every word that the scenario could hold instead, choice by choice. */
     public static List<OtherChoice> of(Simulator simulator, House house) {

@@ -2,25 +2,32 @@ package weatherlap.analysis.choice;
 
 import java.util.OptionalDouble;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.price.Pricing;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.Results;
 
 /**
  * Where the answer for a whole portfolio turns, each cause alone. The gap in horizon cost, full-flange less insert, a house, is
  *
- * <pre>  gap = price gap + damage gap + glass gap</pre>
+ * <pre>  gap = price gap + repairs gap + glass gap</pre>
  *
  * and the last two are proportional to what a repair costs and to what glass is worth, so the value at which the gap is zero is exact:
- * the value assumed × −(the other two) / its own. (Callbacks within the price do not change with the family's repair cost.)
+ * the value assumed × −(the other two) / its own. Repairs under the warranty, which the family pays within the price, are no part of
+ * the price gap here but of that of the repairs.
  *
  * @param priceGapUsd mean of a house, full-flange less insert
- * @param damageGapUsd likewise, expected leak damage; usually negative
+ * @param damageGapUsd likewise, expected repairs of leak damage; usually negative
  * @param glassGapUsd likewise, worth of the glass lost; usually negative
  */
 public record TippingPoints(double priceGapUsd, double damageGapUsd, double glassGapUsd) {
 
-    /** @throws IllegalArgumentException for a portfolio without houses */
-    public static TippingPoints of(Results results) {
+    /**
+     * Of all houses.
+     *
+     * @param pricing that made the prices
+     * @throws IllegalArgumentException for a portfolio without houses
+     */
+    public static TippingPoints of(Results results, Pricing pricing) {
         if (results.houses().isEmpty()) {
             throw new IllegalArgumentException("The portfolio must hold a house.");
         }
@@ -30,8 +37,9 @@ public record TippingPoints(double priceGapUsd, double damageGapUsd, double glas
         for (var house : results.houses()) {
             MethodResult full = house.method(Method.FULL_FLANGE);
             MethodResult insert = house.method(Method.INSERT);
-            price += full.priceUsd() - insert.priceUsd();
-            damage += full.expectedDamageUsd() - insert.expectedDamageUsd();
+            double warranty = pricing.chargedUsd(full.warrantyUsd()) - pricing.chargedUsd(insert.warrantyUsd());
+            price += full.priceUsd() - insert.priceUsd() - warranty;
+            damage += full.expectedDamageUsd() - insert.expectedDamageUsd() + warranty;
             glass += full.glassValueUsd() - insert.glassValueUsd();
         }
         int houses = results.houses().size();

@@ -100,7 +100,7 @@ public final class Schemas {
                             "cost",
                             "USD",
                             2,
-                            "what the job costs the shop: labour, material, overhead, callbacks and service")
+                            "what the job costs the shop: labour, material, overhead, repairs under the warranty and service")
                     .number(
                             "gross_profit_per_crew_day_usd",
                             "gross profit a crew day",
@@ -114,7 +114,7 @@ public final class Schemas {
                             "expected damage",
                             "USD",
                             2,
-                            "repair of leak damage within the horizon, discounted, mean")
+                            "repairs of leak damage within the horizon that the family pays, at present value, mean")
                     .spread(
                             "horizon_cost_usd",
                             "horizon cost",

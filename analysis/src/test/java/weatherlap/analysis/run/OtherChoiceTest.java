@@ -11,8 +11,10 @@ import org.junit.jupiter.api.Test;
 import weatherlap.analysis.choice.OtherChoice;
 import weatherlap.sim.house.House;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.price.Pricing;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.Simulator;
 
 class OtherChoiceTest {
@@ -32,7 +34,9 @@ class OtherChoiceTest {
                         "workmanship=careful",
                         "workmanship=hurried",
                         "cold_curve=neca",
-                        "pricing=overhead_and_net");
+                        "pricing=overhead_and_net",
+                        "warranty_covers=any_leak",
+                        "warranty_covers=nothing");
     }
 
     @Test
@@ -74,6 +78,35 @@ class OtherChoiceTest {
             assertThat(priced.method(method).labourHours())
                     .isEqualTo(ASSUMED.method(method).labourHours());
         }
+    }
+
+    /** Whoever pays, a leak is paid for once: the price rises by the shop's repairs and their margin, the family's fall by as much. */
+    @Test
+    void theWarrantyMovesRepairsFromTheFamilyIntoThePriceAndMakesNoneTwice() {
+        Pricing pricing = Pricing.of(Town.BUNDLED.scenario());
+        for (Method method : Method.values()) {
+            MethodResult nothing =
+                    others.get("warranty_covers=nothing").result().method(method);
+            MethodResult own = ASSUMED.method(method);
+            MethodResult any = others.get("warranty_covers=any_leak").result().method(method);
+            assertThat(nothing.warrantyUsd()).isZero();
+            assertThat(own.warrantyUsd()).isPositive().isLessThanOrEqualTo(any.warrantyUsd());
+            for (MethodResult covered : List.of(own, any)) {
+                assertThat(covered.expectedDamageUsd() + covered.warrantyUsd())
+                        .isCloseTo(nothing.expectedDamageUsd(), within(1e-6));
+                assertThat(covered.priceUsd() - nothing.priceUsd())
+                        .isCloseTo(pricing.chargedUsd(covered.warrantyUsd()), within(1e-6));
+            }
+        }
+        // All laps of a full flange but the barrier beyond it are the crew's; most of an insert's were in the wall.
+        assertThat(sharePaid(Method.FULL_FLANGE)).isBetween(0.6, 0.9);
+        assertThat(sharePaid(Method.INSERT)).isBetween(0.0, 0.4);
+    }
+
+    /** Of what a shop that mends any leak would pay, by one that mends its own. */
+    private double sharePaid(Method method) {
+        return ASSUMED.method(method).warrantyUsd()
+                / others.get("warranty_covers=any_leak").result().method(method).warrantyUsd();
     }
 
     private static double leak(HouseResult house, Method method) {

@@ -28,6 +28,10 @@ final class ScenarioText {
 
     private static final String CHOICES = "choices";
 
+    /** Scalars of earlier versions, and what took their place. */
+    private static final Map<String, String> RETIRED = Map.of(
+            "callback_cost_usd", "a leak under the warranty costs the shop its repair, as repair_cost_usd has it");
+
     private final Toml toml;
     private final Problems problems;
 
@@ -68,7 +72,9 @@ final class ScenarioText {
         known.add(CHOICES);
         for (Iterator<String> names = tree.fieldNames(); names.hasNext(); ) {
             String name = names.next();
-            if (!known.contains(name)) {
+            if (RETIRED.containsKey(name)) {
+                problems.warning(FILE, toml.line(name), name, "is no longer used: " + RETIRED.get(name));
+            } else if (!known.contains(name)) {
                 problems.error(FILE, toml.line(name), Quoted.bare(name), "is not known" + Nearest.hint(name, known));
             }
         }

@@ -109,6 +109,20 @@ class ScenarioTextTest {
     }
 
     @Test
+    void aFileFromBeforeTheWarrantyCouldBeChosenStillReadsAndIsToldWhatIsNoLongerUsed() {
+        String older = bundled.lines()
+                        .filter(line -> !line.startsWith("warranty_covers"))
+                        .collect(Collectors.joining("\n"))
+                + "\n[callback_cost_usd]\nvalue = 350\n";
+        assertThat(ScenarioText.read(older, problems).orElseThrow().choice(Choice.WARRANTY_COVERS))
+                .isEqualTo("own_work");
+        assertThat(problems.warnings())
+                .singleElement()
+                .asString()
+                .matches("scenario.toml:\\d+:callback_cost_usd: is no longer used: .*");
+    }
+
+    @Test
     void whatIsNotTomlIsReportedWithItsLine() {
         assertThat(errors("[crew_size]", "[crew_size"))
                 .singleElement()

@@ -11,6 +11,7 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.price.Pricing;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.Results;
@@ -33,7 +34,7 @@ final class ChangeText {
     }
 
     List<String> sentences() {
-        TippingPoints points = TippingPoints.of(results);
+        TippingPoints points = TippingPoints.of(results, Pricing.of(scenario));
         boolean fullFlange = points.gapUsd() < 0;
         List<String> lines = new ArrayList<>();
         lines.add("Price: the methods would cost a family the same if full-flange were priced "
@@ -103,10 +104,7 @@ final class ChangeText {
     }
 
     private double repairUsd() {
-        return (scenario.value(Scalar.REPAIR_COST_LOW_USD)
-                        + 4 * scenario.value(Scalar.REPAIR_COST_USD)
-                        + scenario.value(Scalar.REPAIR_COST_HIGH_USD))
-                / 6;
+        return scenario.repairUsd().mean();
     }
 
     private double glassUsd() {

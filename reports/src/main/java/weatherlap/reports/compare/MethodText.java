@@ -16,7 +16,8 @@ final class MethodText {
             "Material: each item of materials.csv by its driver, with waste, bought in whole packages for a house; the new unit by its"
                     + " united inches.",
             "Price: from the mean cost by the pricing rule of the scenario. What it costs the shop holds labour, material, overhead by the"
-                    + " hour, expected callbacks and a reserve for service.",
+                    + " hour, a reserve for service and the repairs expected of leaks that the shop's warranty covers: each leak is paid for once, by"
+                    + " the shop within the price or by the family.",
             "Rain: wind-driven rain on each wall from hourly weather by ISO 15927-3, lessened hour by hour by the eave, and by terrain and"
                     + " obstructions.",
             "Leaks: what arrives at each joint passes the first line and then the lap faults that stand there: the old ones that an insert"

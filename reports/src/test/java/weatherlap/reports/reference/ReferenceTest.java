@@ -83,6 +83,7 @@ class ReferenceTest {
             "workmanship=hurried",
             "shelter=wall_factor",
             "sill_flange=sealed",
+            "warranty_covers=any_leak",
             "new_unit_material=wood",
             "reseal_years=6",
             "hours_per_day=6",

@@ -19,6 +19,8 @@ public enum Choice {
     NEW_UNIT_MATERIAL(List.of("vinyl", "wood", "aluminum", "steel")),
     /** Whether the bottom flange is left open to drain; authorities differ. */
     SILL_FLANGE(List.of("open", "sealed")),
+    /** Whose leaks the shop mends within the warranty; as {@link WarrantyCovers} has it. */
+    WARRANTY_COVERS(List.of("own_work", "any_leak", "nothing")),
     /** How the draws of a cause are laid over (0, 1); as {@link weatherlap.sim.random.Sampling} has it. */
     SAMPLING(List.of("sobol", "stratified", "plain"));
 
@@ -35,7 +37,10 @@ public enum Choice {
 
     /** What a file stands for that was written before there was this choice. */
     public Optional<String> whenMissing() {
-        return this == SAMPLING ? Optional.of(values.get(0)) : Optional.empty();
+        return switch (this) {
+            case SAMPLING, WARRANTY_COVERS -> Optional.of(values.get(0));
+            case REGION, WORKMANSHIP, COLD_CURVE, PRICING, SHELTER, NEW_UNIT_MATERIAL, SILL_FLANGE -> Optional.empty();
+        };
     }
 
     public String key() {

@@ -33,6 +33,12 @@ public record Scenario(Map<Scalar, Setting> settings, Map<Choice, String> choice
         return Math.toIntExact(Math.round(value(scalar)));
     }
 
+    /** What mending one leak-damaged opening costs, USD. */
+    public ThreePoint repairUsd() {
+        return new ThreePoint(
+                value(Scalar.REPAIR_COST_LOW_USD), value(Scalar.REPAIR_COST_USD), value(Scalar.REPAIR_COST_HIGH_USD));
+    }
+
     public String choice(Choice choice) {
         return choices.get(choice);
     }

@@ -5,18 +5,15 @@ import java.util.Arrays;
 /** What {@link LeakModel#run} writes into: one for each thread, used again for each opening. The arrays are its own. */
 public final class LeakDraws {
     private final double[] damage;
-    private final double[] callback;
     final double[] sum;
-    final double[] early;
     double[][] byPath = new double[0][];
     double[] contribution = new double[0];
     double[] discounting = new double[0];
+    double[] warranted = new double[0];
 
     public LeakDraws(int draws) {
         damage = new double[draws];
-        callback = new double[draws];
         sum = new double[draws];
-        early = new double[draws];
     }
 
     void prepare(int paths) {
@@ -24,9 +21,9 @@ public final class LeakDraws {
             byPath = new double[paths][damage.length];
             contribution = new double[paths];
             discounting = new double[paths];
+            warranted = new double[paths];
         }
         Arrays.fill(damage, 1);
-        Arrays.fill(callback, 1);
         Arrays.fill(sum, 0);
     }
 
@@ -34,13 +31,13 @@ public final class LeakDraws {
     void addDry(int path) {
         Arrays.fill(byPath[path], 0);
         discounting[path] = 0;
+        warranted[path] = 0;
     }
 
     /** Takes one more path in: no damage so far, and none by it. */
     void add(double[] own) {
         for (int d = 0; d < own.length; d++) {
             damage[d] *= 1 - own[d];
-            callback[d] *= 1 - early[d];
             sum[d] += own[d];
         }
     }
@@ -48,11 +45,6 @@ public final class LeakDraws {
     /** Chance of leak damage within the horizon, by draw. */
     public double[] damage() {
         return damage;
-    }
-
-    /** Chance of leak damage within the warranty, by draw. */
-    public double[] callback() {
-        return callback;
     }
 
     /**

@@ -2,9 +2,12 @@ package weatherlap.sim.laps;
 
 import java.util.ArrayList;
 import java.util.List;
+import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.assumptions.WarrantyCovers;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.OpeningExposure;
@@ -36,11 +39,14 @@ public final class LeakModel {
     private final double[] firstPosition;
     private final double knotsPerLog;
     private final double knotsPerNormal;
+    private final WarrantyCovers covers;
 
     private LeakModel(List<LeakPath> paths, double[][] standing, OpeningExposure exposure, LeakTables tables) {
         this.paths = List.copyOf(paths);
         this.standing = standing;
-        int horizon = tables.assumptions().scenario().whole(Scalar.HORIZON_YEARS);
+        Scenario scenario = tables.assumptions().scenario();
+        covers = scenario.choice(Choice.WARRANTY_COVERS, WarrantyCovers.class);
+        int horizon = scenario.whole(Scalar.HORIZON_YEARS);
         double variance = Math.log1p(exposure.yearSpread() * exposure.yearSpread() / horizon);
         this.tables = new double[paths.size()][];
         firstPosition = new double[paths.size()];
@@ -113,8 +119,8 @@ public final class LeakModel {
         double perNormal = knotsPerNormal;
         double last = LeakTable.lastPosition();
         double[] own = out.byPath[f];
-        double[] early = out.early;
         double damaged = 0;
+        double warranted = 0;
         double discounted = 0;
         int draws = causes.draws();
         for (int d = 0; d < draws; d++) {
@@ -126,10 +132,11 @@ public final class LeakModel {
             double stands = strata[stratum[d]];
             double y = stands * (table[at] + share * (table[at + COLUMNS] - table[at]));
             own[d] = y;
-            early[d] = stands * (table[at + 1] + share * (table[at + COLUMNS + 1] - table[at + 1]));
             damaged += y;
+            warranted += stands * (table[at + 1] + share * (table[at + COLUMNS + 1] - table[at + 1]));
             discounted += stands * (table[at + 2] + share * (table[at + COLUMNS + 2] - table[at + 2]));
         }
+        out.warranted[f] = damaged > 0 ? warranted / damaged : 0;
         out.discounting[f] = damaged > 0 ? discounted / damaged : 0;
         out.add(own);
     }
@@ -141,12 +148,10 @@ public final class LeakModel {
 
     private void finish(LeakDraws out) {
         double[] damage = out.damage();
-        double[] callback = out.callback();
         double[] weight = out.sum;
         int draws = damage.length;
         for (int d = 0; d < draws; d++) {
             damage[d] = 1 - damage[d];
-            callback[d] = 1 - callback[d];
             weight[d] = weight[d] > 0 ? damage[d] / weight[d] : 0;
         }
         for (int f = 0; f < paths.size(); f++) {
@@ -160,17 +165,30 @@ public final class LeakModel {
     }
 
     /**
-     * Mean discount factor of a first damage, by its year within the horizon; 1 where no damage can come. Each path has its own, averaged
-     * over the draws; they are weighted by contribution. The first of several damages comes a little before each of them, so that the
-     * factor is low: by less than 1 % where the chance of damage is below 0.1, by 4 % where it is 0.45 (held by a test).
+     * Present worth of the repairs after a run, for each damage within the horizon and each dollar that a repair costs. The shop pays
+     * the damage within the warranty through the paths that it covers, the family all other damage within the horizon, so that within
+     * the horizon every repair is paid once. The shop's is above 1 at most where the warranty outlasts the horizon.
+     *
+     * @param family what the family pays, 0 to 1
+     * @param shop what the shop pays
      */
-    public double discountFactor(LeakDraws run) {
+    public record RepairWorth(double family, double shop) {}
+
+    /**
+     * Who pays how much, by the year of the first damage. Each path has its own mean over the draws; they are weighted by contribution.
+     * The first of several damages comes a little before each of them, so that the worth is low: by less than 1 % where the chance of
+     * damage is below 0.1, by 4 % where it is 0.45 (held by a test).
+     */
+    public RepairWorth repairWorth(LeakDraws run) {
         double total = 0;
-        double weighted = 0;
+        double family = 0;
+        double shop = 0;
         for (int f = 0; f < paths.size(); f++) {
+            double ofShop = covers.covers(paths.get(f).fault().kind()) ? run.warranted[f] : 0;
             total += run.contribution[f];
-            weighted += run.contribution[f] * run.discounting[f];
+            shop += run.contribution[f] * ofShop;
+            family += run.contribution[f] * Math.max(0, run.discounting[f] - ofShop);
         }
-        return total > 0 ? weighted / total : 1;
+        return total > 0 ? new RepairWorth(family / total, shop / total) : new RepairWorth(0, 0);
     }
 }

@@ -3,14 +3,14 @@ package weatherlap.sim.laps;
 import weatherlap.sim.Check;
 
 /**
- * The {@link DamageCurve} of one first line, tabulated over ln x so that a draw costs one look-up: damage within the horizon, damage
- * within the warranty, and the discounted damage within the horizon, between knots on a straight line. At the first knot and below it
+ * The {@link DamageCurve} of one first line, tabulated over ln x so that a draw costs one look-up: damage within the horizon, and
+ * the discounted damage within the warranty and within the horizon, between knots on a straight line. At the first knot and below it
  * nothing is kept; above the last a single year does damage even past a sound line, or the water exceeds any that a wall can see.
  *
  * <p>Values lie at most 1e-3 off the curve for spreads from 0.5 to 2 (a test holds it there).
  */
 final class LeakTable {
-    /** Values a knot: horizon, warranty, discounted. */
+    /** Values a knot: horizon, discounted within the warranty, discounted within the horizon. */
     static final int COLUMNS = 3;
 
     private static final int INTERVALS = 1024;
@@ -30,15 +30,15 @@ final class LeakTable {
         for (int knot = 1; knot < INTERVALS + 2; knot++) {
             double[] damaged = curve.byYear(Math.exp(lowest + Math.min(knot, INTERVALS) / knotsPerLog));
             values[knot * COLUMNS] = damaged[horizonYears];
-            values[knot * COLUMNS + 1] = damaged[warrantyYears];
+            values[knot * COLUMNS + 1] = discounted(damaged, warrantyYears, discountRate);
             values[knot * COLUMNS + 2] = discounted(damaged, horizonYears, discountRate);
         }
     }
 
     /** Damage in year t costs as much today as 1/(1 + i)^(t − 1/2) of it. */
-    static double discounted(double[] damagedByYear, int horizonYears, double discountRate) {
+    static double discounted(double[] damagedByYear, int years, double discountRate) {
         double total = 0;
-        for (int year = 1; year <= horizonYears; year++) {
+        for (int year = 1; year <= years; year++) {
             total += (damagedByYear[year] - damagedByYear[year - 1]) * Math.pow(1 + discountRate, 0.5 - year);
         }
         return total;
@@ -62,12 +62,12 @@ final class LeakTable {
         return at(litresPerYear, 0);
     }
 
-    /** The same within the warranty. */
+    /** Mean discounted number of first damages within the warranty, 0 to 1. */
     double warranty(double litresPerYear) {
         return at(litresPerYear, 1);
     }
 
-    /** Mean discounted number of first damages within the horizon, 0 to 1. */
+    /** The same within the horizon. */
     double discounted(double litresPerYear) {
         return at(litresPerYear, 2);
     }

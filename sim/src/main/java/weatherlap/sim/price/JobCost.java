@@ -7,19 +7,19 @@ import weatherlap.sim.Check;
  *
  * @param labourUsd wages with burden
  * @param materialUsd units, items, permit and tipping
- * @param callbackUsd callbacks for leaks: probability × cost, in a draw the probability given its causes
+ * @param warrantyUsd repairs of leaks that the warranty covers, at present worth: chance × cost, in a draw the chance given its causes
  * @param crewHours hours the crew is out
  */
-public record JobCost(double labourUsd, double materialUsd, double callbackUsd, double crewHours) {
+public record JobCost(double labourUsd, double materialUsd, double warrantyUsd, double crewHours) {
     public JobCost {
         Check.notNegative("labour", labourUsd);
         Check.notNegative("material", materialUsd);
-        Check.notNegative("callbacks", callbackUsd);
+        Check.notNegative("repairs under the warranty", warrantyUsd);
         Check.notNegative("crew hours", crewHours);
     }
 
     /** USD, before overhead and reserves on the price. */
     public double directUsd() {
-        return labourUsd + materialUsd + callbackUsd;
+        return labourUsd + materialUsd + warrantyUsd;
     }
 }

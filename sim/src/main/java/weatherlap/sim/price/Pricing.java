@@ -39,12 +39,16 @@ public record Pricing(Way way, double profitFraction, double serviceReserve, dou
 
     /** What the shop asks, USD. */
     public double priceUsd(JobCost expected) {
-        double charged =
+        return chargedUsd(
                 switch (way) {
                     case GROSS_MARGIN -> expected.directUsd();
                     case OVERHEAD_AND_NET -> expected.directUsd() + overheadUsd(expected);
-                };
-        return charged / (1 - profitFraction - serviceReserve);
+                });
+    }
+
+    /** What a cost adds to the price, USD. */
+    public double chargedUsd(double costUsd) {
+        return costUsd / (1 - profitFraction - serviceReserve);
     }
 
     /** Price less direct cost and service, USD; overhead is paid out of it. Below 0: the job does not even pay its own bills. */

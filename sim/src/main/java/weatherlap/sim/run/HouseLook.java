@@ -29,9 +29,9 @@ import weatherlap.sim.run.OpeningResult.LeakCause;
  * sound  = H_insert / N − p G        faulty = sound + G        G = mean of c_f / p_f · D / Σ P        USD
  * </pre>
  *
- * c_f: what the fault adds to the chance of damage at an opening, p_f: the chance that it stands there; D: expected damage of the house,
- * ΣP: the sum of the chances of its openings. To first order in the chance of damage; openings are taken to be alike. A look shows more
- * than one lap, so the value is a lower bound (judgement).
+ * c_f: what the fault adds to the chance of damage at an opening, p_f: the chance that it stands there; D: expected repairs of the
+ * house, whoever pays, ΣP: the sum of the chances of its openings. To first order in the chance of damage; openings are taken to be
+ * alike. A look shows more than one lap, so the value is a lower bound (judgement).
  *
  * @param fault whose sight is worth most
  * @param openings at which nobody has looked at that lap
@@ -61,7 +61,7 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
         if (unseen.isEmpty() || chances == 0 || share == 0) {
             return Optional.empty();
         }
-        double usdPerChance = result.method(Method.INSERT).expectedDamageUsd() / chances;
+        double usdPerChance = repairsUsd(result.method(Method.INSERT)) / chances;
         double added = unseen.stream()
                         .mapToDouble(o ->
                                 addedChance(f, insert, insertResults(result).get(o), o))
@@ -80,6 +80,10 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
                         new ByFinding(fullFlange, fullFlange),
                         new ByFinding(sound + added, sound),
                         assumptions.scenario().value(Scalar.LOOK_COST_USD))));
+    }
+
+    private static double repairsUsd(MethodResult method) {
+        return method.expectedDamageUsd() + method.warrantyUsd();
     }
 
     private static boolean unknown(SeenAs as, Opening opening) {

@@ -193,7 +193,7 @@ final class HouseSummary {
         parts.put("labour", expected.labourUsd());
         parts.put("material", expected.materialUsd());
         parts.put("overhead", expected.crewHours() * draws.pricing().overheadUsdPerCrewHour());
-        parts.put("callbacks", expected.callbackUsd());
+        parts.put("warranty", expected.warrantyUsd());
         parts.put("service", draws.priceUsd() * draws.pricing().serviceReserve());
         return parts;
     }

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import weatherlap.sim.Units;
-import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakModel;
+import weatherlap.sim.laps.LeakModel.RepairWorth;
 import weatherlap.sim.price.JobCost;
 import weatherlap.sim.price.Pricing;
 import weatherlap.sim.work.WorkWeights;
@@ -18,12 +18,13 @@ import weatherlap.sim.work.WorkWeights;
  * <pre>
  *   labour    L   = κ (Σ_o κ_o Σ_s w_os t_s + Σ_s w_s t_s) + travel        person-minutes
  *   material  M   = Σ_i n_i c_i + u Σ_o unit_o + fixed                     n_i whole packages, u the price list's factor
- *   cost      C   = wage L + M + callbacks + service + overhead of the crew's hours
- *   damage    D   = Σ_o P_o δ_o R                                          δ_o mean discount, R a repair, apart from P_o
+ *   warranty  G   = Σ_o P_o γ_o R                                          γ_o paid by the shop, R a repair, apart from P_o
+ *   cost      C   = wage L + M + G + service + overhead of the crew's hours
+ *   damage    D   = Σ_o P_o δ_o R                                          δ_o paid by the family
  *   horizon   H   = price + D + worth of the glass lost
  * </pre>
  *
- * The price is one number, quoted on the mean cost. P_o is the chance given the causes, not a toss of it: bands are over what is not
+ * δ_o and γ_o share out the present worth of a repair ({@link LeakModel.RepairWorth}). The price is one number, quoted on the mean cost. P_o is the chance given the causes, not a toss of it: bands are over what is not
  * known, not over luck.
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
@@ -38,6 +39,7 @@ record MethodDraws(
         double[][] leakContribution,
         double[] openingDamageUsd,
         double[] damageUsd,
+        double[] openingWarranted,
         Pricing pricing,
         JobCost expected,
         double priceUsd,
@@ -57,16 +59,16 @@ record MethodDraws(
         double[] labourMinutes = labour(weights, openingMinutes, world, causes);
         double[] materialUsd = material(weights, world);
         Pricing pricing = Pricing.of(scenario);
-        JobCost expected = takeoff.work().expectedCost(Summary.mean(leaks.callbacks()));
+        double warranted = Arrays.stream(leaks.openingWarranted()).sum();
+        JobCost expected = takeoff.work().expectedCost(warranted * world.meanRepairUsd());
         double priceUsd = pricing.priceUsd(expected);
-        double callbackUsd = scenario.value(Scalar.CALLBACK_COST_USD);
         double[] costUsd = new double[world.draws()];
         for (int d = 0; d < costUsd.length; d++) {
             double hours = Units.minutesToHours(labourMinutes[d]);
             JobCost cost = new JobCost(
                     hours * weights.usdPerPersonHour(),
                     materialUsd[d],
-                    leaks.callbacks()[d] * callbackUsd,
+                    leaks.warrantyUsd()[d],
                     hours / weights.crewSize());
             costUsd[d] = pricing.fullCostUsd(priceUsd, cost);
         }
@@ -81,6 +83,7 @@ record MethodDraws(
                 leaks.contribution(),
                 leaks.openingDamageUsd(),
                 leaks.damageUsd(),
+                leaks.openingWarranted(),
                 pricing,
                 expected,
                 priceUsd,
@@ -92,14 +95,18 @@ record MethodDraws(
      *
      * @param chance [opening][draw]: of damage within the horizon
      * @param contribution [opening][path]: to the mean of the chance
-     * @param callbacks by draw: leaks expected within the warranty
+     * @param openingDamageUsd mean of what the family pays for repairs
+     * @param damageUsd the same of all openings by draw
+     * @param openingWarranted mean of the damages that the shop mends, each at its discount
+     * @param warrantyUsd by draw: what the shop pays for repairs
      */
     private record Leaks(
             double[][] chance,
             double[][] contribution,
             double[] openingDamageUsd,
             double[] damageUsd,
-            double[] callbacks) {
+            double[] openingWarranted,
+            double[] warrantyUsd) {
 
         static Leaks of(HouseTakeoff takeoff, World world, HouseCauses causes, LeakDraws scratch) {
             int openings = takeoff.openings().size();
@@ -109,6 +116,7 @@ record MethodDraws(
                     new double[openings][],
                     new double[openings],
                     new double[draws],
+                    new double[openings],
                     new double[draws]);
             for (int o = 0; o < openings; o++) {
                 LeakModel model = takeoff.openings().get(o).leaks();
@@ -116,18 +124,21 @@ record MethodDraws(
                 leaks.chance[o] = scratch.damage().clone();
                 leaks.contribution[o] =
                         Arrays.copyOf(scratch.contribution(), model.paths().size());
-                leaks.add(o, scratch.callback(), model.discountFactor(scratch), world);
+                leaks.add(o, model.repairWorth(scratch), world);
             }
             return leaks;
         }
 
-        private void add(int opening, double[] callback, double discount, World world) {
+        private void add(int opening, RepairWorth worth, World world) {
             double[] own = chance[opening];
             for (int d = 0; d < own.length; d++) {
-                callbacks[d] += callback[d];
-                damageUsd[d] += own[d] * discount * world.repairUsd()[d];
+                double usd = own[d] * world.repairUsd()[d];
+                damageUsd[d] += usd * worth.family();
+                warrantyUsd[d] += usd * worth.shop();
             }
-            openingDamageUsd[opening] = Summary.mean(own) * discount * world.meanRepairUsd();
+            double mean = Summary.mean(own);
+            openingDamageUsd[opening] = mean * worth.family() * world.meanRepairUsd();
+            openingWarranted[opening] = mean * worth.shop();
         }
     }
 

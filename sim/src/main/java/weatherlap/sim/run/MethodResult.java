@@ -16,12 +16,12 @@ import weatherlap.sim.method.Method;
  * @param materialUsd whole packages, units, permit and disposal, USD
  * @param priceUsd quoted from the mean cost
  * @param setupUsd the part of the price that one opening would bear as well as all: work once a house, the rest of opened packages
- * @param costUsd what the job costs the shop: labour, material, overhead, callbacks and service
+ * @param costUsd what the job costs the shop: labour, material, overhead, repairs under the warranty and service
  * @param costParts mean of each part of the cost, USD, by name in a fixed order
  * @param grossProfitUsd expected price less direct cost and service; overhead is paid out of it
  * @param lossProbability chance that the job costs more than the price
  * @param leakScore chance of leak damage at any opening within the horizon, percent
- * @param expectedDamageUsd mean of the leak damage within the horizon, discounted, USD
+ * @param expectedDamageUsd mean of the leak repairs within the horizon that the family pays, discounted, USD; the shop's are in the price
  * @param glassValueUsd worth of the glass lost over the horizon, discounted, USD
  * @param horizonCostUsd price + expected damage + glass lost, USD; the band is over the causes that are not known, not over luck
  * @param flags short codes that concern the house
@@ -49,6 +49,11 @@ public record MethodResult(
         labourMinutesByStep = Collections.unmodifiableMap(new LinkedHashMap<>(labourMinutesByStep));
         costParts = Collections.unmodifiableMap(new LinkedHashMap<>(costParts));
         flags = List.copyOf(flags);
+    }
+
+    /** Mean of the leak repairs that the shop pays, discounted, USD; a part of the price. */
+    public double warrantyUsd() {
+        return costParts.getOrDefault("warranty", 0.0);
     }
 
     public double glassLostFt2() {

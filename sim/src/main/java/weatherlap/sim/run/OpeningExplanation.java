@@ -1,10 +1,13 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.assumptions.WarrantyCovers;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.geometry.Explanation;
 import weatherlap.sim.laps.LeakExplanation;
@@ -66,12 +69,34 @@ public record OpeningExplanation(
                 leak.causes(CAUSES));
     }
 
+    /** What the shop pays for leaks under its warranty. */
+    private static Amount warranty(MethodDraws draws, Scenario scenario) {
+        double warranted = Arrays.stream(draws.openingWarranted()).sum();
+        WarrantyCovers covers = scenario.choice(Choice.WARRANTY_COVERS, WarrantyCovers.class);
+        return Amount.formula(
+                "repairs under the warranty, which covers " + covers.inWords(),
+                draws.expected().warrantyUsd(),
+                "USD",
+                List.of(
+                        Amount.given("damages within the warranty, discounted", warranted, "openings"),
+                        Amount.formula(
+                                "mean cost of a repair",
+                                scenario.repairUsd().mean(),
+                                "USD",
+                                List.of(
+                                        scenario.amount(Scalar.REPAIR_COST_LOW_USD),
+                                        scenario.amount(Scalar.REPAIR_COST_USD),
+                                        scenario.amount(Scalar.REPAIR_COST_HIGH_USD))),
+                        scenario.amount(Scalar.WARRANTY_YEARS),
+                        scenario.amount(Scalar.DISCOUNT_RATE)));
+    }
+
     private static Amount housePrice(MethodDraws draws, Scenario scenario) {
         JobCost cost = draws.expected();
         List<Amount> parts = new ArrayList<>(List.of(
                 Amount.given("labour of the house", cost.labourUsd(), "USD"),
                 draws.takeoff().work().material(),
-                Amount.given("callbacks expected", cost.callbackUsd(), "USD"),
+                warranty(draws, scenario),
                 scenario.amount(Scalar.SERVICE_RESERVE)));
         parts.addAll(
                 switch (draws.pricing().way()) {

@@ -55,10 +55,7 @@ record World(
     public static World of(Assumptions assumptions, Function<String, double[]> uniforms) {
         Scenario scenario = assumptions.scenario();
         double spread = scenario.value(Scalar.UNIT_PRICE_SPREAD);
-        ThreePoint repair = new ThreePoint(
-                scenario.value(Scalar.REPAIR_COST_LOW_USD),
-                scenario.value(Scalar.REPAIR_COST_USD),
-                scenario.value(Scalar.REPAIR_COST_HIGH_USD));
+        ThreePoint repair = scenario.repairUsd();
         return new World(
                 rows(assumptions.steps(), "step", LabourStep::id, LabourStep::minutes, uniforms),
                 rows(assumptions.materials(), "price", Material::id, Material::price, uniforms),

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import weatherlap.sim.Check;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
@@ -223,16 +222,15 @@ public record WorkTakeoff(
     /**
      * What the house is expected to cost the shop.
      *
-     * @param callbacks leaks expected within the warranty, openings
+     * @param warrantyUsd repairs expected under the warranty
      */
-    public JobCost expectedCost(double callbacks) {
-        Check.notNegative("callbacks", callbacks);
+    public JobCost expectedCost(double warrantyUsd) {
         Scenario scenario = assumptions.scenario();
         double personHours = Units.minutesToHours(meanMinutes());
         return new JobCost(
                 personHours * personHour().value(),
                 material().value(),
-                callbacks * scenario.value(Scalar.CALLBACK_COST_USD),
+                warrantyUsd,
                 personHours / scenario.whole(Scalar.CREW_SIZE));
     }
 
@@ -250,9 +248,9 @@ public record WorkTakeoff(
     }
 
     /** Expected gross profit for each day the crew is at the house, USD. */
-    public double grossProfitPerCrewDayUsd(double callbacks) {
+    public double grossProfitPerCrewDayUsd(double warrantyUsd) {
         Pricing pricing = Pricing.of(assumptions.scenario());
-        JobCost cost = expectedCost(callbacks);
+        JobCost cost = expectedCost(warrantyUsd);
         return pricing.grossProfitUsd(pricing.priceUsd(cost), cost) / crewDays.days();
     }
 

@@ -2,21 +2,30 @@ package weatherlap.sim.laps;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.FaultKind;
+import weatherlap.sim.assumptions.FirstLine;
+import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.laps.LeakModel.RepairWorth;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.probability.ExactProbability;
 import weatherlap.sim.probability.FaultTree;
 import weatherlap.sim.random.PertQuantile;
@@ -27,6 +36,7 @@ import weatherlap.sim.random.Streams;
 class LeakModelTest {
 
     private static final Opening OPENING = LapFixtures.unseen("w1");
+    private static final double WET = 60;
     private static final LeakTables TABLES = LapFixtures.tables();
     private static final HouseLaps LAPS = HouseLaps.of(LapFixtures.house(Barrier.HOUSEWRAP, List.of(OPENING)), TABLES);
 
@@ -90,24 +100,56 @@ class LeakModelTest {
 
     /** Damage = OR over faults of (fault stands AND its water does damage), from the curves without tables. */
     private static FaultTree tree(LeakCauses causes, double[][] admitted, int draw) {
-        double sigma = Math.sqrt(Math.log1p(0.25 * 0.25 / 20));
-        double weather = Math.exp(sigma * causes.weatherNormal()[draw] - sigma * sigma / 2);
         List<FaultTree> paths = new ArrayList<>();
         for (int f = 0; f < LapFixtures.FAULTS.size(); f++) {
             LapFault fault = LapFixtures.FAULTS.get(f);
             if (fault.method().covers(Method.INSERT)) {
-                boolean old = !fault.priorByBarrier().isEmpty();
-                int[] stratum = old ? causes.houseStratum() : causes.crewStratum();
-                double stands = LAPS.standing(f, OPENING).byStratum()[stratum[draw]];
-                double litres = LapFixtures.exposure(150).litresPerYear(fault.joint()) * admitted[f][draw] * weather;
-                double damages = new DamageCurve(TABLES.lines().get(fault.firstLine()), TABLES.fragility(), 20)
-                        .byYear(litres)[20];
                 paths.add(FaultTree.and(
-                        FaultTree.event(fault.id() + " stands", stands),
-                        FaultTree.event(fault.id() + " does damage", damages)));
+                        FaultTree.event(fault.id() + " stands", stands(LAPS, causes, f, draw)),
+                        FaultTree.event(
+                                fault.id() + " does damage", damages(LAPS, causes, admitted, f, draw, 150)[20])));
             }
         }
         return new FaultTree.Or(paths);
+    }
+
+    private static double stands(HouseLaps laps, LeakCauses causes, int fault, int draw) {
+        boolean old = laps.tables().assumptions().faults().get(fault).kind() == FaultKind.EXISTING;
+        int[] stratum = old ? causes.houseStratum() : causes.crewStratum();
+        return laps.standing(fault, OPENING).byStratum()[stratum[draw]];
+    }
+
+    /** Chance that a standing fault has done damage by the end of each year, from the curve without a table. */
+    private static double[] damages(
+            HouseLaps laps, LeakCauses causes, double[][] admitted, int f, int draw, double rain) {
+        LapFault fault = laps.tables().assumptions().faults().get(f);
+        double sigma = Math.sqrt(Math.log1p(0.25 * 0.25 / 20));
+        double weather = Math.exp(sigma * causes.weatherNormal()[draw] - sigma * sigma / 2);
+        double litres = LapFixtures.exposure(rain).litresPerYear(fault.joint()) * admitted[f][draw] * weather;
+        return new DamageCurve(TABLES.lines().get(fault.firstLine()), TABLES.fragility(), 20).byYear(litres);
+    }
+
+    /** Mean chance of damage to an insert by the end of each year, through the faults of a kind. */
+    private static double[] byYear(
+            HouseLaps laps, LeakCauses causes, double[][] admitted, double rain, Set<FaultKind> kinds) {
+        double[] mean = new double[21];
+        for (int d = 0; d < causes.draws(); d++) {
+            double[] spared = new double[21];
+            Arrays.fill(spared, 1);
+            for (int f = 0; f < laps.tables().assumptions().faults().size(); f++) {
+                LapFault fault = laps.tables().assumptions().faults().get(f);
+                if (fault.method().covers(Method.INSERT) && kinds.contains(fault.kind())) {
+                    double[] damages = damages(laps, causes, admitted, f, d, rain);
+                    for (int year = 0; year <= 20; year++) {
+                        spared[year] *= 1 - stands(laps, causes, f, d) * damages[year];
+                    }
+                }
+            }
+            for (int year = 0; year <= 20; year++) {
+                mean[year] += (1 - spared[year]) / causes.draws();
+            }
+        }
+        return mean;
     }
 
     @Test
@@ -199,18 +241,57 @@ class LeakModelTest {
 
     @ParameterizedTest
     @CsvSource({"50, 0.99", "150, 0.95"})
-    void discountFactorIsNearlyThatOfTheFirstDamage(double rain, double lowest) {
+    void aRepairIsWorthNearlyWhatItIsAtTheFirstDamage(double rain, double lowest) {
         LeakCauses causes = causes(400, 5);
-        double[] byYear = new double[21];
-        for (int year = 1; year <= 20; year++) {
-            // The curve does not look ahead: a warranty of t years gives the chance of damage by year t.
-            HouseLaps laps = house(LapFixtures.FAULTS, LapFixtures.scenario().with(Scalar.WARRANTY_YEARS, year));
-            LeakModel model = LeakModel.of(OPENING, Method.INSERT, LapFixtures.exposure(rain), laps);
-            byYear[year] = mean(run(model, causes).callback());
-        }
+        double[] byYear = byYear(LAPS, causes, admitted(400, 5), rain, EnumSet.allOf(FaultKind.class));
         LeakModel model = LeakModel.of(OPENING, Method.INSERT, LapFixtures.exposure(rain), LAPS);
+        RepairWorth worth = model.repairWorth(run(model, causes));
         double exact = LeakTable.discounted(byYear, 20, 0.05) / byYear[20];
-        assertThat(model.discountFactor(run(model, causes))).isBetween(exact * lowest, exact * 1.0001);
+        assertThat(worth.family() + worth.shop()).isBetween(exact * lowest, exact * 1.001);
+    }
+
+    @Test
+    void theShopPaysWhatItsWarrantyCoversAndTheFamilyTheRest() {
+        LeakCauses causes = causes(400, 5);
+        double[] own = byYear(mixed("nothing", 10), causes, admitted(400, 5), WET, Set.of(FaultKind.NEW));
+        double[] any = byYear(mixed("nothing", 10), causes, admitted(400, 5), WET, EnumSet.allOf(FaultKind.class));
+        double all = LeakTable.discounted(any, 20, 0.05) / any[20];
+        RepairWorth ownWork = worth("own_work", 10, causes);
+        RepairWorth anyLeak = worth("any_leak", 10, causes);
+        RepairWorth nothing = worth("nothing", 10, causes);
+        assertThat(ownWork.shop())
+                .isCloseTo(LeakTable.discounted(own, 10, 0.05) / any[20], withinPercentage(5))
+                .isPositive();
+        assertThat(anyLeak.shop()).isCloseTo(LeakTable.discounted(any, 10, 0.05) / any[20], withinPercentage(5));
+        assertThat(nothing.shop()).isZero();
+        assertThat(List.of(ownWork, anyLeak, nothing)).allSatisfy(worth -> assertThat(worth.family() + worth.shop())
+                .isCloseTo(nothing.family(), within(1e-12))
+                .isCloseTo(all, withinPercentage(5)));
+    }
+
+    @Test
+    void aWarrantyAsLongAsTheHorizonLeavesTheFamilyNothingAndALongerOneCostsTheShopMore() {
+        LeakCauses causes = causes(400, 5);
+        assertThat(worth("any_leak", 20, causes).family()).isZero();
+        assertThat(worth("any_leak", 20, causes).shop())
+                .isCloseTo(worth("nothing", 20, causes).family(), within(1e-12));
+        assertThat(worth("any_leak", 30, causes).family()).isZero();
+        assertThat(worth("any_leak", 30, causes).shop())
+                .isGreaterThan(worth("any_leak", 20, causes).shop());
+        assertThat(worth("any_leak", 0, causes).shop()).isZero();
+    }
+
+    private static RepairWorth worth(String covers, int warrantyYears, LeakCauses causes) {
+        LeakModel model = LeakModel.of(OPENING, Method.INSERT, LapFixtures.exposure(WET), mixed(covers, warrantyYears));
+        return model.repairWorth(run(model, causes));
+    }
+
+    /** An old fault and one of the crew's at one joint. */
+    private static HouseLaps mixed(String covers, int warrantyYears) {
+        LapFault own = LapFixtures.work("foam_open", Joint.JAMB, MethodScope.of(Method.INSERT), 0.3, FirstLine.NONE);
+        Scenario scenario =
+                LapFixtures.scenario().with(Choice.WARRANTY_COVERS, covers).with(Scalar.WARRANTY_YEARS, warrantyYears);
+        return house(List.of(LapFixtures.JAMB_OPEN, own), scenario);
     }
 
     @Test
@@ -218,7 +299,6 @@ class LeakModelTest {
         LeakModel model = LeakModel.of(OPENING, Method.INSERT, LapFixtures.exposure(0), LAPS);
         LeakDraws out = run(model, causes(20, 3));
         assertThat(out.damage()).containsOnly(0);
-        assertThat(out.callback()).containsOnly(0);
-        assertThat(model.discountFactor(out)).isOne();
+        assertThat(model.repairWorth(out)).isEqualTo(new RepairWorth(0, 0));
     }
 }

@@ -80,7 +80,7 @@ class PricingTest {
     }
 
     @Property
-    void theMarginIsKeptAfterServiceAndCallbacks(
+    void theMarginIsKeptAfterServiceAndWarranty(
             @ForAll @DoubleRange(min = 0, max = 0.7) double margin,
             @ForAll @DoubleRange(min = 0, max = 0.2) double service,
             @ForAll @DoubleRange(min = 1, max = 1e4) double labour) {

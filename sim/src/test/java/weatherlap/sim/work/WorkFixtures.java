@@ -59,7 +59,6 @@ public final class WorkFixtures {
             Map.entry(Scalar.PANES, 2.0),
             Map.entry(Scalar.PANE_THICKNESS_MM, 3.0),
             Map.entry(Scalar.FRAME_LB_PER_FT, 1.0),
-            Map.entry(Scalar.CALLBACK_COST_USD, 500.0),
             Map.entry(Scalar.GROSS_MARGIN, 0.4),
             Map.entry(Scalar.NET_PROFIT, 0.08),
             Map.entry(Scalar.SERVICE_RESERVE, 0.02),

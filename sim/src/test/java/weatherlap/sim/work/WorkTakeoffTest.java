@@ -93,23 +93,23 @@ class WorkTakeoffTest {
     /** A person-hour of one carpenter and one helper: (30 + 20) · 1.5 / 2 = 37.50 USD. */
     @Test
     void moneyByHand() {
-        JobCost cost = work.expectedCost(0.1);
+        JobCost cost = work.expectedCost(50);
         double direct = 923 / 60.0 * 37.5 + work.material().value() + 50;
         assertThat(cost.crewHours()).isCloseTo(923 / 120.0, within(1e-9));
         assertThat(cost.directUsd()).isCloseTo(direct, within(1e-9));
         assertThat(Pricing.of(ASSUMPTIONS.scenario()).priceUsd(cost)).isCloseTo(direct / 0.58, within(1e-9));
-        assertThat(work.grossProfitPerCrewDayUsd(0.1)).isCloseTo(direct / 0.58 * 0.4, within(1e-9));
+        assertThat(work.grossProfitPerCrewDayUsd(50)).isCloseTo(direct / 0.58 * 0.4, within(1e-9));
     }
 
     /** The same to the cent, as the table in the module's readme tells it. */
     @Test
     void moneyToTheCent() {
-        JobCost cost = work.expectedCost(0.1);
+        JobCost cost = work.expectedCost(50);
         assertThat(cost.materialUsd()).isCloseTo(1902.45, within(0.005));
         assertThat(cost.labourUsd()).isCloseTo(576.875, within(1e-9));
         assertThat(cost.directUsd()).isCloseTo(2529.33, within(0.005));
         assertThat(Pricing.of(ASSUMPTIONS.scenario()).priceUsd(cost)).isCloseTo(4360.91, within(0.005));
-        assertThat(work.grossProfitPerCrewDayUsd(0.1)).isCloseTo(1744.36, within(0.005));
+        assertThat(work.grossProfitPerCrewDayUsd(50)).isCloseTo(1744.36, within(0.005));
     }
 
     @Test
