@@ -33,6 +33,17 @@ def expected_breakage(portfolio, assumptions):
     return np.minimum(assumptions["breakage_fraction"] * warm * worse, 1)
 
 
+def old_units(portfolio, assumptions):
+    """What is presumed of the old units by their material and the year of the house."""
+    material, year = portfolio.opening_facts["existing_material"], portfolio.year[portfolio.house_of]
+    wood, hung = material == "wood", np.isin(portfolio.operation, ["double_hung", "single_hung"])
+    flange_from = np.where(wood, assumptions["wood_flange_from_year"], assumptions["flange_from_year"])
+    return {
+        "sash_weights": np.where(wood & hung & (year < assumptions["sash_weights_until_year"]), "yes", "no"),
+        "old_flange": np.where(year >= flange_from, "yes", "no"),
+    }
+
+
 class Work:
     """What the houses of a portfolio take under one method."""
 
@@ -42,6 +53,7 @@ class Work:
         flanged = method == "full_flange"
         panels = panels_down(portfolio) if panels is None else panels
         self.panels = panels if flanged else np.zeros(len(portfolio.walls))
+        self.opening_facts = portfolio.opening_facts | old_units(portfolio, assumptions)
         self.at_opening = self.geometry.quantities()
         self.at_wall = {
             "elevation": np.ones(len(portfolio.walls)),
@@ -87,7 +99,7 @@ class Work:
             else:
                 factor = pace * learning * (storey_factor if high else 1)
                 factor = factor * (1 if "lead_safe=yes" in condition else contained)
-                where = holds(condition, p.opening_facts, len(p.openings))
+                where = holds(condition, self.opening_facts, len(p.openings))
                 self.opening_steps[:, s] = where * factor * self.at_opening[driver]
 
     def _learning(self):
@@ -137,7 +149,7 @@ class Work:
                 there = holds(condition, p.wall_facts, len(p.walls)) * each * self.at_wall[driver]
                 used = np.bincount(p.house_of_wall, there, len(p.houses))
             else:
-                there = holds(condition, p.opening_facts, len(p.openings)) * each * self.at_opening[driver]
+                there = holds(condition, self.opening_facts, len(p.openings)) * each * self.at_opening[driver]
                 self.opening_items[:, i] = there
                 used = np.bincount(p.house_of, there, len(p.houses))
             self.packages[:, i] = np.ceil(used - 1e-9)
@@ -150,7 +162,8 @@ class Work:
         glass_lb = 2.5 * 0.3048**2 / 0.45359237 * a["pane_thickness_mm"] * a["panes"] * p.width * p.height / 144
         frame_lb = a["frame_lb_per_ft"] * 2 * (p.width + p.height) / 12
         self.tipping_usd = (glass_lb + frame_lb) / 2000 * a["disposal_usd_per_ton"]
-        self.fixed_usd = np.bincount(p.house_of, self.tipping_usd, len(p.houses)) + a["permit_usd"]
+        tipping = np.bincount(p.house_of, self.tipping_usd, len(p.houses))
+        self.fixed_usd = np.maximum(tipping, a["tipping_least_usd"]) + a["permit_usd"]
         self.units_in_house = np.bincount(p.house_of, self.unit_usd, len(p.houses))
         self.material_mean = self.packages @ self.item_mean + self.units_in_house + self.fixed_usd
         self.opening_material_mean = self.opening_items @ self.item_mean + self.unit_usd + self.tipping_usd

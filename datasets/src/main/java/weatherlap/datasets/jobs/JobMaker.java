@@ -14,6 +14,7 @@ import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Normal;
 import weatherlap.sim.random.Streams;
@@ -56,7 +57,7 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
         return done(planned, rounded(Units.minutesToHours(minutes), 100), timed ? byStep : Map.of());
     }
 
-    private static JobRecord planned(String id, LocalDate date, UniformRandomProvider stream) {
+    private JobRecord planned(String id, LocalDate date, UniformRandomProvider stream) {
         Method method = Method.values()[stream.nextBoolean() ? 0 : 1];
         int openings = stream.nextInt(3, 16);
         double perimeterFt = rounded(openings * stream.nextDouble(12, 20), 10);
@@ -69,6 +70,7 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
         facts.put(Fact.STOREYS, pick(stream, "1", "2", "2"));
         facts.put(Fact.LEAD_SAFE, pick(stream, "no", "no", "no", "yes"));
         facts.put(Fact.INTERIOR_RETURN, pick(stream, "drywall", "drywall", "drywall", "wood_jamb"));
+        double spacingIn = assumptions.scenario().value(Scalar.FASTENER_SPACING_IN);
         boolean boarded = !facts.get(Fact.CLADDING).equals("brick_veneer");
         JobRecord.Counted counted = new JobRecord.Counted(
                 OptionalDouble.of(Math.min(4, stream.nextInt(1, 1 + openings))),
@@ -76,7 +78,7 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
                 OptionalDouble.of(method.takesSidingDown() && boarded ? panels : 0),
                 OptionalDouble.of(perimeterFt),
                 OptionalDouble.of(method.cutsReturns() ? rounded(perimeterFt * layers, 10) : 0),
-                OptionalDouble.of(method.hasFlange() ? Math.round(Units.feetToInches(perimeterFt) / 4) : 0));
+                OptionalDouble.of(method.hasFlange() ? Math.round(Units.feetToInches(perimeterFt) / spacingIn) : 0));
         return new JobRecord(
                 id,
                 Optional.of(date),

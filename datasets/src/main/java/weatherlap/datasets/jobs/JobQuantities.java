@@ -7,13 +7,15 @@ import java.util.Map;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.method.Method;
 
 /**
  * Quantity of every driver of a job, from what its record holds. Judgement where the record is silent: openings 36 × 60 in., hence 16
- * ft around; edges in the proportion 3 to 5; screws every 4 in.; one layer of return all around; ten panels an opening where there
- * are any; a wall for every three openings, at most four; a day for every 3 full-flange or 6 insert openings.
+ * ft around; edges in the proportion 3 to 5; screws as far apart as the scenario says; one layer of return all around; ten panels an
+ * opening where there are any; a wall for every three openings, at most four; a day for every 4 full-flange or 9 insert openings.
  */
 final class JobQuantities {
     private static final double PERIMETER_FT = 16;
@@ -26,7 +28,7 @@ final class JobQuantities {
 
     private JobQuantities() {}
 
-    static Map<Driver, Double> of(JobRecord job, Map<Fact, String> facts) {
+    static Map<Driver, Double> of(JobRecord job, Map<Fact, String> facts, Scenario scenario) {
         Method method = job.method();
         double n = job.openings();
         double around = job.counted().perimeterFt().orElse(n * PERIMETER_FT);
@@ -51,7 +53,12 @@ final class JobQuantities {
                         case RETURN_FT ->
                             method.cutsReturns() ? job.counted().returnFt().orElse(around) : 0;
                         case FASTENER ->
-                            method.hasFlange() ? job.counted().fasteners().orElse(Units.feetToInches(around) / 4) : 0;
+                            method.hasFlange()
+                                    ? job.counted()
+                                            .fasteners()
+                                            .orElse(Units.feetToInches(around)
+                                                    / scenario.value(Scalar.FASTENER_SPACING_IN))
+                                    : 0;
                         case GLASS_FT2 ->
                             n * GLASS_SHARE_OF_FRAME * WIDTH_SHARE * HEIGHT_SHARE * Math.pow(around / n, 2);
                         // bought, never worked by the piece
@@ -65,8 +72,8 @@ final class JobQuantities {
     /** Openings that a crew does in a day. */
     static double openingsADay(Method method) {
         return switch (method) {
-            case FULL_FLANGE -> 3;
-            case INSERT -> 6;
+            case FULL_FLANGE -> 4;
+            case INSERT -> 9;
         };
     }
 

@@ -35,6 +35,8 @@ public record JobWork(JobRecord job, Map<LabourStep, Double> weights) {
             Map.entry(Fact.NEW_OPERATION, "double_hung"),
             Map.entry(Fact.UNITS, "1"),
             Map.entry(Fact.EXISTING_MATERIAL, "vinyl"),
+            Map.entry(Fact.SASH_WEIGHTS, "no"),
+            Map.entry(Fact.OLD_FLANGE, "yes"),
             Map.entry(Fact.FRAME_CONDITION, "sound"),
             Map.entry(Fact.INTERIOR_RETURN, "drywall"));
 
@@ -45,7 +47,7 @@ public record JobWork(JobRecord job, Map<LabourStep, Double> weights) {
     public static JobWork of(Assumptions assumptions, JobRecord job) {
         Map<Fact, String> facts = new EnumMap<>(ORDINARY);
         facts.putAll(job.facts());
-        Map<Driver, Double> quantities = JobQuantities.of(job, facts);
+        Map<Driver, Double> quantities = JobQuantities.of(job, facts, assumptions.scenario());
         Scenario base = assumptions.scenario();
         double temperatureF = job.temperatureF().orElse(base.value(Scalar.TEMPERATURE_F));
         Pace pace = new Pace(

@@ -68,7 +68,12 @@ public final class PortfolioTables {
                             0,
                             240,
                             "horizontal projection of the eave at this wall; 0 at a bare gable"),
-                    number("course_exposure_in", INCHES, 3, 16, "height of one siding course; empty: brick, stucco")
+                    number(
+                                    "course_exposure_in",
+                                    INCHES,
+                                    3,
+                                    16,
+                                    "height that one panel or board covers, 8 for double-4 vinyl; empty: brick, stucco")
                             .optional(),
                     number("panel_length_in", INCHES, 24, 300, "length of one siding panel; empty: brick, stucco")
                             .optional(),

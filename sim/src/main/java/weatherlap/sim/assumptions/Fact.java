@@ -28,6 +28,10 @@ public enum Fact {
     NEW_OPERATION(Driver.Level.OPENING, names(Operation.values())),
     UNITS(Driver.Level.OPENING, numbers(1, 4)),
     EXISTING_MATERIAL(Driver.Level.OPENING, names(FrameMaterial.values())),
+    /** yes where the old sashes are taken to hang on weights. */
+    SASH_WEIGHTS(Driver.Level.OPENING, List.of("yes", "no")),
+    /** yes where the old unit is taken to have a nailing flange. */
+    OLD_FLANGE(Driver.Level.OPENING, List.of("yes", "no")),
     FRAME_CONDITION(Driver.Level.OPENING, names(FrameCondition.values())),
     INTERIOR_RETURN(Driver.Level.OPENING, names(InteriorReturn.values()));
 

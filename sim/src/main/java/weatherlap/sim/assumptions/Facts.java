@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 
@@ -19,7 +20,7 @@ public final class Facts {
         return Collections.unmodifiableMap(ofElevation(house, elevation));
     }
 
-    public static Map<Fact, String> of(House house, Elevation elevation, Opening opening) {
+    public static Map<Fact, String> of(House house, Elevation elevation, Opening opening, Scenario scenario) {
         Map<Fact, String> facts = ofElevation(house, elevation);
         facts.put(Fact.STOREY, Integer.toString(house.storeyOf(elevation, opening)));
         put(facts, Fact.ROOM, opening.room());
@@ -27,6 +28,8 @@ public final class Facts {
         put(facts, Fact.NEW_OPERATION, opening.newOperation());
         facts.put(Fact.UNITS, Integer.toString(opening.units()));
         put(facts, Fact.EXISTING_MATERIAL, opening.existingMaterial());
+        facts.put(Fact.SASH_WEIGHTS, yes(hangsOnWeights(house, opening, scenario)));
+        facts.put(Fact.OLD_FLANGE, yes(hasFlange(house, opening, scenario)));
         put(facts, Fact.FRAME_CONDITION, opening.frameCondition());
         put(facts, Fact.INTERIOR_RETURN, opening.interiorReturn());
         return Collections.unmodifiableMap(facts);
@@ -43,8 +46,33 @@ public final class Facts {
         put(facts, Fact.CLADDING, house.cladding());
         put(facts, Fact.BARRIER, house.barrier());
         facts.put(Fact.STOREYS, Integer.toString(house.storeys()));
-        facts.put(Fact.LEAD_SAFE, house.leadSafe() ? "yes" : "no");
+        facts.put(Fact.LEAD_SAFE, yes(house.leadSafe()));
         return facts;
+    }
+
+    /** Wood hung windows of houses before {@link Scalar#SASH_WEIGHTS_UNTIL_YEAR}; that the units are the house's first is presumed. */
+    private static boolean hangsOnWeights(House house, Opening opening, Scenario scenario) {
+        boolean hung =
+                switch (opening.operation()) {
+                    case DOUBLE_HUNG, SINGLE_HUNG -> true;
+                    case SLIDER, CASEMENT, AWNING, PICTURE -> false;
+                };
+        return hung
+                && opening.existingMaterial() == FrameMaterial.WOOD
+                && house.yearBuilt() < scenario.value(Scalar.SASH_WEIGHTS_UNTIL_YEAR);
+    }
+
+    private static boolean hasFlange(House house, Opening opening, Scenario scenario) {
+        Scalar from =
+                switch (opening.existingMaterial()) {
+                    case ALUMINUM, VINYL, STEEL -> Scalar.FLANGE_FROM_YEAR;
+                    case WOOD -> Scalar.WOOD_FLANGE_FROM_YEAR;
+                };
+        return house.yearBuilt() >= scenario.value(from);
+    }
+
+    private static String yes(boolean holds) {
+        return holds ? "yes" : "no";
     }
 
     /** A fact whose words are the constants of an enum, in their order. */

@@ -32,6 +32,7 @@ public enum Scalar {
     TRAVEL_MINUTES_PER_DAY("min", 0, 600, "crew time on the road a day, there and back"),
     PERMIT_USD("USD", 0, 1e5, "permit a house"),
     DISPOSAL_USD_PER_TON("USD/ton", 0, 10_000, "tipping fee"),
+    TIPPING_LEAST_USD("USD", 0, 10_000, "least that a load to the tip is charged"),
     UNIT_PRICE_SPREAD("fraction", 0, 1, "half-width of the range of a unit's price about the table"),
     // the work
     TEMPERATURE_F("°F", -40, 120, "outside, on the day of the work"),
@@ -42,6 +43,10 @@ public enum Scalar {
     OPENING_SPREAD("fraction", 0, 1, "coefficient of variation of the time of one opening about its house"),
     LEAD_SAFE_FACTOR("", 1, 5, "times the minutes inside a contained work area"),
     BREAKAGE_FRACTION("fraction", 0, 1, "share of handled siding panels that break when warm and sound"),
+    SASH_WEIGHTS_UNTIL_YEAR(
+            "year", 1700, 2100, "wood hung windows of houses built before it hang on weights in pockets"),
+    FLANGE_FROM_YEAR("year", 1700, 2100, "metal and vinyl units of houses built from it on have a nailing flange"),
+    WOOD_FLANGE_FROM_YEAR("year", 1700, 2100, "wood units of houses built from it on have a nailing flange"),
     // the opening
     WALL_DEPTH_IN("in.", 2, 24, "sheathing face to interior face of the wall"),
     SETBACK_IN("in.", 0, 6, "how far the new frame stands deeper into the room than the old one"),

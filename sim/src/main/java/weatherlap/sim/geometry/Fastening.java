@@ -6,7 +6,7 @@ import java.util.List;
 
 /**
  * Screws along a nailing flange: ⌊(L − 2e)/s⌋ + 1 on a side of length L, from e short of one corner to e short of the other, about s apart
- * (the holes stand every 4 to 6 in.: makers' guides). They are driven corners first, then the middles of the jambs, then the middles of
+ * (as the unit maker asks; the holes stand every 4 to 6 in.). They are driven corners first, then the middles of the jambs, then the middles of
  * head and sill, with a look at the reveal before every other hole is filled (common practice, no source).
  */
 public final class Fastening {

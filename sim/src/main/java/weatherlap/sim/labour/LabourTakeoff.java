@@ -28,7 +28,7 @@ public record LabourTakeoff(Assumptions assumptions, House house, Method method,
     /** Lines that belong to one opening alone. */
     public List<LabourLine> ofOpening(Elevation elevation, ElevationQuantities quantities, int opening) {
         Map<Fact, String> facts =
-                Facts.of(house, elevation, elevation.openings().get(opening));
+                Facts.of(house, elevation, elevation.openings().get(opening), assumptions.scenario());
         int storey = house.storeyOf(elevation, elevation.openings().get(opening));
         return lines(
                 Driver.Level.OPENING,

@@ -10,7 +10,7 @@ import weatherlap.sim.house.Opening;
 /**
  * What it costs to tip the old units: glass by area and thickness (2.5 kg/m² for each mm) and frame by perimeter, with the scenario's
  * lites, thickness and frame weight. The frame's area stands for the glass and the frame that an insert leaves is counted too: both
- * put the weight high, by about a dollar an opening at the tipping fees on record.
+ * put the weight high, by about a dollar an opening at the tipping fees on record. A load has a least charge, whatever it weighs.
  *
  * @see "EN 572-1, density of float glass 2500 kg/m³"
  */
@@ -31,6 +31,17 @@ public final class Disposal {
                         scenario.amount(Scalar.PANE_THICKNESS_MM),
                         scenario.amount(Scalar.FRAME_LB_PER_FT)));
         return Amount.product("tipping", "USD", List.of(tons, scenario.amount(Scalar.DISPOSAL_USD_PER_TON)));
+    }
+
+    /** What the least charge of one load asks beyond the tipping of a house's openings, USD. */
+    public static Amount restOfLeastCharge(Scenario scenario, List<Amount> openings) {
+        Amount byWeight = Amount.sum("tipping by weight", "USD", openings);
+        Amount least = scenario.amount(Scalar.TIPPING_LEAST_USD);
+        return Amount.formula(
+                "rest of the least charge of a load",
+                Math.max(0, least.value() - byWeight.value()),
+                "USD",
+                List.of(least, byWeight));
     }
 
     static double weightLb(Scenario scenario, Opening opening) {

@@ -26,7 +26,7 @@ public record MaterialTakeoff(Assumptions assumptions, House house, Method metho
     public List<MaterialLine> lines(int days) {
         List<List<Map<Fact, String>>> facts = house.elevations().stream()
                 .map(elevation -> elevation.openings().stream()
-                        .map(opening -> Facts.of(house, elevation, opening))
+                        .map(opening -> Facts.of(house, elevation, opening, assumptions.scenario()))
                         .toList())
                 .toList();
         return assumptions

@@ -89,7 +89,7 @@ public record HouseTakeoff(
         List<OpeningTakeoff> openings = new ArrayList<>();
         List<ElevationQuantities> quantities = new ArrayList<>();
         for (Elevation elevation : house.elevations()) {
-            int panels = method.takesSidingDown() ? SidingPlan.panelsDown(house, elevation, elevation.openings()) : 0;
+            int panels = panelsDown(house, elevation, method);
             List<Map<Driver, Double>> counted = new ArrayList<>();
             for (Opening opening : elevation.openings()) {
                 OpeningGeometry geometry = OpeningGeometry.of(house, elevation, opening, method, assumptions);
@@ -108,6 +108,23 @@ public record HouseTakeoff(
         }
         WorkTakeoff work = WorkTakeoff.of(assumptions, house, method, new HouseQuantities(quantities));
         return new HouseTakeoff(house, method, panelsDown, openings, work, laps);
+    }
+
+    /** The work alone, without rain and leaks. */
+    public static WorkTakeoff work(House house, Method method, Assumptions assumptions) {
+        List<ElevationQuantities> quantities = house.elevations().stream()
+                .map(elevation -> new ElevationQuantities(
+                        panelsDown(house, elevation, method),
+                        elevation.openings().stream()
+                                .map(opening -> OpeningGeometry.of(house, elevation, opening, method, assumptions)
+                                        .quantities())
+                                .toList()))
+                .toList();
+        return WorkTakeoff.of(assumptions, house, method, new HouseQuantities(quantities));
+    }
+
+    private static int panelsDown(House house, Elevation elevation, Method method) {
+        return method.takesSidingDown() ? SidingPlan.panelsDown(house, elevation, elevation.openings()) : 0;
     }
 
     /**

@@ -145,6 +145,20 @@ public record WorkTakeoff(
                         scenario.amount(Scalar.CREW_SIZE)));
     }
 
+    /**
+     * Windows a day at this job's pace, in parts of a day: what is done once a day comes off every day, all else is work to get through.
+     *
+     * <pre>n (C T − D) / M    n openings, C people, T minutes a day at the house, D person-minutes once a day, M all others</pre>
+     *
+     * @param dayMinutes of a working day at the house, travel apart, min
+     */
+    public double openingsADay(double dayMinutes) {
+        double days = LabourLine.meanMinutes(dayLines);
+        double all = meanMinutes() - travel().value() - days;
+        double leftADay = assumptions.scenario().whole(Scalar.CREW_SIZE) * dayMinutes - days / crewDays.days();
+        return openings().size() * leftADay / all;
+    }
+
     /** Every labour line of the house. */
     public List<LabourLine> lines() {
         Stream<LabourLine> walls = elevations.stream()
@@ -173,7 +187,15 @@ public record WorkTakeoff(
                                 "tipping",
                                 "USD",
                                 all.stream().map(OpeningWork::tipping).toList()),
+                        restOfTipping(),
                         assumptions.scenario().amount(Scalar.PERMIT_USD)));
+    }
+
+    /** What the house pays the tip beyond the weight of its openings, USD: a load has a least charge. */
+    public Amount restOfTipping() {
+        return Disposal.restOfLeastCharge(
+                assumptions.scenario(),
+                openings().stream().map(OpeningWork::tipping).toList());
     }
 
     /** Expected material of each opening, USD: the values of {@link #materialOfOpening}. */
@@ -201,14 +223,21 @@ public record WorkTakeoff(
                 Stream.concat(Stream.of(work.unit(), work.tipping()), items).toList());
     }
 
-    /** Material of the house that no opening uses, USD: shared items, the rest of each last package, the permit. */
+    /**
+     * Material of the house that no opening uses, USD: shared items, the rest of each last package and of the tip's least charge, the
+     * permit.
+     */
     public Amount materialOfHouse() {
         Stream<Amount> shared = materials.stream().filter(l -> l.shared() > 0).map(MaterialLine::sharedAmount);
         Stream<Amount> rest = materials.stream().map(MaterialLine::remainderAmount);
         return Amount.sum(
                 "material of the house",
                 "USD",
-                Stream.of(shared, rest, Stream.of(assumptions.scenario().amount(Scalar.PERMIT_USD)))
+                Stream.of(
+                                shared,
+                                rest,
+                                Stream.of(
+                                        restOfTipping(), assumptions.scenario().amount(Scalar.PERMIT_USD)))
                         .flatMap(s -> s)
                         .toList());
     }
@@ -236,7 +265,8 @@ public record WorkTakeoff(
 
     /**
      * What the method is expected to cost the shop at this house however few of the openings are done by it: the work once a house and
-     * the rest of each last package. The permit is the house's, whatever the method.
+     * the rest of each last package. The permit and the least charge of
+     * the tip are the house's, whatever the method.
      */
     public JobCost setupCost() {
         double personHours = Units.minutesToHours(LabourLine.meanMinutes(jobLines));

@@ -22,7 +22,7 @@ import weatherlap.sim.material.MaterialLine;
  * @param packages [item]: whole packages bought for the house
  * @param unitUsd [opening]: mean price of the new unit
  * @param openingFixedUsd [opening]: tipping
- * @param houseFixedUsd permit
+ * @param houseFixedUsd permit, and the rest of the tip's least charge
  * @param usdPerPersonHour wage with burden
  * @param crewSize people
  * @param crewDays working days
@@ -65,7 +65,8 @@ public record WorkWeights(
                 packages,
                 openings.stream().mapToDouble(o -> o.unit().value()).toArray(),
                 openings.stream().mapToDouble(o -> o.tipping().value()).toArray(),
-                work.assumptions().scenario().value(Scalar.PERMIT_USD),
+                work.assumptions().scenario().value(Scalar.PERMIT_USD)
+                        + work.restOfTipping().value(),
                 work.personHour().value(),
                 work.assumptions().scenario().whole(Scalar.CREW_SIZE),
                 work.crewDays().days());
