@@ -106,6 +106,7 @@ public final class Pdf {
 
     private static PdfBoxRenderer renderer(String xhtml) throws IOException {
         Fonts.install();
+        BundledFonts.install();
         XRLog.setLoggingEnabled(false);
         return builder(parsed(xhtml)).buildPdfRenderer();
     }
