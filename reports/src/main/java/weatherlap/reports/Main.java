@@ -1,5 +1,6 @@
 package weatherlap.reports;
 
+import java.io.BufferedOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import weatherlap.reports.cli.Weatherlap;
@@ -12,10 +13,16 @@ public final class Main {
     public static void main(String[] arguments) {
         // from Java 22 on a console is said to be there even where streams are redirected, unless this one is asked for
         System.setProperty("jdk.console", "java.base");
-        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        StandardOutput standard = new StandardOutput();
+        PrintWriter out = new PrintWriter(new BufferedOutputStream(standard), true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         int status = Weatherlap.run(arguments, out, err);
         out.flush();
+        if (status == 0 && standard.failure().isPresent()) {
+            err.println("the result could not be printed whole: "
+                    + standard.failure().get());
+            status = 1;
+        }
         err.flush();
         System.exit(status);
     }

@@ -26,6 +26,9 @@ import weatherlap.sim.price.CrewRate;
 
 /** What no row can know by itself: whether the tables together hold all that a run may ask. */
 final class CrossChecks {
+    /** Largest share of a price that profit and service may keep together. */
+    private static final double MOST_KEPT = 0.95;
+
     private final Assumptions assumptions;
     private final Problems problems;
 
@@ -104,16 +107,35 @@ final class CrossChecks {
                     Choice.REGION.key(),
                     Quoted.of(region) + " is not a region of wages.csv" + Nearest.hint(region, regions));
         }
-        double low = scenario.value(Scalar.REPAIR_COST_LOW_USD);
-        double likely = scenario.value(Scalar.REPAIR_COST_USD);
-        double high = scenario.value(Scalar.REPAIR_COST_HIGH_USD);
-        if (low > likely || likely > high) {
+        mayNotFall(scenario, Scalar.REPAIR_COST_LOW_USD, Scalar.REPAIR_COST_USD, Scalar.REPAIR_COST_HIGH_USD);
+        mayNotFall(scenario, Scalar.SOUND_SEAL_PASSES, Scalar.FAILED_SEAL_PASSES);
+        leaveOfThePrice(scenario, Scalar.GROSS_MARGIN);
+        leaveOfThePrice(scenario, Scalar.NET_PROFIT);
+    }
+
+    private void mayNotFall(Scenario scenario, Scalar... rising) {
+        List<String> shown = Arrays.stream(rising)
+                .map(scalar -> scalar.key() + " " + CsvText.cell(scenario.value(scalar)))
+                .toList();
+        for (int i = 1; i < rising.length; i++) {
+            if (scenario.value(rising[i - 1]) > scenario.value(rising[i])) {
+                problems.error(ScenarioText.FILE, 0, rising[i].key(), String.join(", ", shown) + " must not fall");
+                return;
+            }
+        }
+    }
+
+    /** What is kept of a price for profit and for service must leave something to pay the work with. */
+    private void leaveOfThePrice(Scenario scenario, Scalar profit) {
+        double kept = scenario.value(profit) + scenario.value(Scalar.SERVICE_RESERVE);
+        if (kept > MOST_KEPT) {
             problems.error(
                     ScenarioText.FILE,
                     0,
-                    Scalar.REPAIR_COST_USD.key(),
-                    "low " + CsvText.cell(low) + ", likely " + CsvText.cell(likely) + ", high " + CsvText.cell(high)
-                            + " must not fall");
+                    profit.key(),
+                    CsvText.cell(scenario.value(profit)) + " and " + Scalar.SERVICE_RESERVE.key() + " "
+                            + CsvText.cell(scenario.value(Scalar.SERVICE_RESERVE))
+                            + " together may take at most " + CsvText.cell(MOST_KEPT) + " of a price");
         }
     }
 

@@ -32,6 +32,9 @@ final class ScenarioText {
     private static final Map<String, String> RETIRED = Map.of(
             "callback_cost_usd", "a leak under the warranty costs the shop its repair, as repair_cost_usd has it");
 
+    /** So many names that are not known are named; the rest are counted. */
+    private static final int MOST_NAMED = 20;
+
     private final Toml toml;
     private final Problems problems;
 
@@ -70,13 +73,19 @@ final class ScenarioText {
         List<String> known =
                 new ArrayList<>(Arrays.stream(Scalar.values()).map(Scalar::key).toList());
         known.add(CHOICES);
-        for (Iterator<String> names = tree.fieldNames(); names.hasNext(); ) {
-            String name = names.next();
+        List<String> unknown = new ArrayList<>();
+        tree.fieldNames().forEachRemaining(name -> {
             if (RETIRED.containsKey(name)) {
                 problems.warning(FILE, toml.line(name), name, "is no longer used: " + RETIRED.get(name));
             } else if (!known.contains(name)) {
-                problems.error(FILE, toml.line(name), Quoted.bare(name), "is not known" + Nearest.hint(name, known));
+                unknown.add(name);
             }
+        });
+        for (String name : unknown.subList(0, Math.min(unknown.size(), MOST_NAMED))) {
+            problems.error(FILE, toml.line(name), Quoted.bare(name), "is not known" + Nearest.hint(name, known));
+        }
+        if (unknown.size() > MOST_NAMED) {
+            problems.error(FILE, "holds " + (unknown.size() - MOST_NAMED) + " more names that are not known");
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import weatherlap.datasets.table.CellType;
+import weatherlap.datasets.table.Characters;
 import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Nearest;
 import weatherlap.datasets.table.Problems;
@@ -60,12 +61,12 @@ record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
             error(key + (number.isMissingNode() ? " is missing (" : " is not a number (") + expected(scalar) + ")");
             return OptionalDouble.empty();
         }
-        double value = number.doubleValue();
-        if (!(value >= scalar.low() && value <= scalar.high())) {
-            error(key + " " + type(scalar).fault(number.asText()));
+        String fault = type(scalar).fault(number.asText());
+        if (!fault.isEmpty()) {
+            error(key + " " + fault);
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(value);
+        return OptionalDouble.of(number.doubleValue());
     }
 
     private Optional<ThreePoint> range(double value) {
@@ -95,6 +96,10 @@ record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
     private Optional<Origin> origin() {
         String word = node.path("basis").asText("");
         String source = node.path("source").asText("");
+        if (!Characters.shown(source).equals(source)) {
+            error("source holds a character that no page can show");
+            return Optional.empty();
+        }
         if (!AssumptionSchemas.BASES.contains(word)) {
             error("basis " + Quoted.of(word) + " is not one of " + String.join(", ", AssumptionSchemas.BASES)
                     + Nearest.hint(word, AssumptionSchemas.BASES));

@@ -18,6 +18,9 @@ import java.util.Set;
  * @see "EnergyPlus, Auxiliary Programs, section Weather Converter, data dictionary (public documentation)"
  */
 final class EpwFormat {
+    /** Hours of a day are numbered from 1. */
+    private static final int HOURS = 24;
+
     private static final int HEADER_LINES = 8;
     private static final int LATITUDE_CELL = 6;
     private static final int LONGITUDE_CELL = 7;
@@ -95,9 +98,13 @@ final class EpwFormat {
         try {
             int year = typicalYear == 0 ? whole(cells[0]) : typicalYear;
             LocalDateTime day = LocalDateTime.of(year, whole(cells[1]), whole(cells[2]), 0, 0);
+            int hour = whole(cells[3]);
+            if (hour < 1 || hour > HOURS) {
+                throw new DateTimeException("hour " + hour);
+            }
             readings.add(new Reading(
                     row,
-                    day.plusHours(whole(cells[3]) - 1L),
+                    day.plusHours(hour - 1L),
                     faults.bearing(row, "wind direction", value(row, "wind direction", cells[20], 999)),
                     faults.wind(row, "wind speed", value(row, "wind speed", cells[21], 999)),
                     faults.rain(
@@ -112,7 +119,7 @@ final class EpwFormat {
     }
 
     private static int whole(String cell) {
-        return Integer.parseInt(cell.strip());
+        return Faults.whole(cell);
     }
 
     /** NaN where the cell is empty or holds the mark of a missing value. */

@@ -1,6 +1,7 @@
 package weatherlap.datasets.climate;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 
@@ -12,6 +13,12 @@ import weatherlap.datasets.table.Quoted;
  * hour (the greatest ever measured in less than an hour; from memory), temperature −90 to 60 °C (the extremes measured; from memory).
  */
 final class Faults {
+    /** As weather files write numbers; Java itself would read 5f and 0x1p3 too. */
+    private static final Pattern NUMBER =
+            Pattern.compile("[+-]?(\\d{1,12}\\.?\\d{0,12}|\\.\\d{1,12})([eE][+-]?\\d{1,2})?");
+
+    private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
+
     private static final double MOST_WIND_METRES_PER_SECOND = 60;
     private static final double MOST_RAIN_MM = 305;
 
@@ -54,16 +61,23 @@ final class Faults {
 
     /** A number, or NaN with an error where the text is none. */
     double number(int row, String column, String text) {
-        try {
-            double value = Double.parseDouble(text.strip());
-            if (Double.isFinite(value)) {
-                return value;
-            }
-        } catch (NumberFormatException e) {
-            // told below, as for an infinite number
+        if (NUMBER.matcher(text.strip()).matches()) {
+            return Double.parseDouble(text.strip());
         }
         error(row, column, Quoted.of(text) + " is not a number");
         return Double.NaN;
+    }
+
+    /**
+     * Digits with a sign before them or none.
+     *
+     * @throws NumberFormatException if the text is anything else
+     */
+    static int whole(String text) {
+        if (!WHOLE.matcher(text.strip()).matches()) {
+            throw new NumberFormatException(text);
+        }
+        return Integer.parseInt(text.strip());
     }
 
     double bearing(int row, String column, double degrees) {

@@ -26,6 +26,8 @@ import weatherlap.sim.rain.HourlyWeather;
  * hour missing in spring and one twice in autumn of the same year are taken for daylight saving, and said to be.
  */
 final class HourGrid {
+    private static final int FIRST_YEAR = 1700;
+    private static final int LAST_YEAR = 2200;
     private static final int MOST_HOURS = 200 * 8766;
     private static final double LEAST_FILLED = 0.1;
     private static final double HOURS_PER_YEAR = 8766;
@@ -83,6 +85,10 @@ final class HourGrid {
             faults.error(sorted.size() + " rows spread over " + hours + " hours, from " + HOUR.format(start) + " (row "
                     + sorted.get(0).row() + ") to " + HOUR.format(end) + " (row "
                     + sorted.get(sorted.size() - 1).row() + "): is a date wrong?");
+            return Optional.empty();
+        }
+        if (start.getYear() < FIRST_YEAR || end.getYear() > LAST_YEAR) {
+            faults.error("holds hours of the years " + start.getYear() + " to " + end.getYear() + ": is a date wrong?");
             return Optional.empty();
         }
         HourlyWeather weather = fill(start, (int) hours);

@@ -68,7 +68,7 @@ final class IsdLiteFormat {
     }
 
     private static int whole(String line, int from, int to) {
-        return Integer.parseInt(line.substring(from, to).strip());
+        return Faults.whole(line.substring(from, to));
     }
 
     private double value(int row, String column, String line, int from) {

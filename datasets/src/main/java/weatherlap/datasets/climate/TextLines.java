@@ -1,6 +1,7 @@
 package weatherlap.datasets.climate;
 
 import java.io.BufferedReader;
+import java.io.EOFException;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,6 +16,9 @@ import weatherlap.datasets.table.Source;
 /** Lines of a weather file. The old formats name no encoding and hold place names only, so every byte is taken as one character. */
 final class TextLines {
     private static final int MOST_CHARACTERS = 400_000_000;
+    /** A line for each quarter of an hour of a hundred years. */
+    private static final int MOST_LINES = 4_000_000;
+
     private static final int GZIP_FIRST = 0x1f;
     private static final int GZIP_SECOND = 0x8b;
     /** A UTF-8 byte-order mark, a character for each byte. */
@@ -52,9 +56,13 @@ final class TextLines {
 
         @Override
         public int read(byte[] buffer, int offset, int length) throws IOException {
-            int n = in.read(buffer, offset, length);
-            count(Math.max(0, n));
-            return n;
+            try {
+                int n = in.read(buffer, offset, length);
+                count(Math.max(0, n));
+                return n;
+            } catch (EOFException e) {
+                throw new IOException("it is cut short", e);
+            }
         }
 
         private void count(int read) throws IOException {
@@ -83,6 +91,9 @@ final class TextLines {
         List<String> all = new ArrayList<>();
         try (BufferedReader lines = reader(source)) {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+                if (all.size() == MOST_LINES) {
+                    throw new IOException("it has more than " + MOST_LINES + " lines");
+                }
                 all.add(all.isEmpty() ? withoutMark(line) : line);
             }
         }

@@ -23,6 +23,9 @@ import weatherlap.sim.method.Method;
 
 /** Reads job records. */
 public final class JobReader {
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 2200;
+
     private final Assumptions assumptions;
     private final Problems problems = new Problems();
 
@@ -100,7 +103,13 @@ public final class JobReader {
 
     private Optional<LocalDate> date(Row row) {
         try {
-            return text(row, "date").map(LocalDate::parse);
+            return text(row, "date").map(LocalDate::parse).filter(date -> {
+                if (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR) {
+                    row.error(problems, "date", Quoted.of(row.text("date")) + " is no year of this trade");
+                    return false;
+                }
+                return true;
+            });
         } catch (DateTimeParseException e) {
             row.error(
                     problems,

@@ -56,6 +56,9 @@ public sealed interface CellType {
         private static final Pattern WITH_UNIT =
                 Pattern.compile("[\\d ./]+(in\\.?|inch|inches|ft\\.?|feet|[\"'\u2032\u2033\u00b0])");
 
+        /** Nothing that is measured, counted or judged here is smaller and not nothing. */
+        private static final double SMALLEST = 1e-6;
+
         /** Any number that a machine can hold. */
         static Number any(String unit) {
             return new Number(unit, -Double.MAX_VALUE, false, Double.MAX_VALUE, false);
@@ -83,6 +86,10 @@ public sealed interface CellType {
                 return Quoted.of(cell) + " is not a number (" + expected() + ")" + hint(cell);
             }
             double value = Double.parseDouble(cell);
+            if (value != 0 && Math.abs(value) < SMALLEST && !isAny()) {
+                return Quoted.of(cell) + " is too small to mean anything (" + expected()
+                        + "); write 0 where nothing is meant";
+            }
             boolean inside = (aboveLow ? value > low : value >= low) && (belowHigh ? value < high : value <= high);
             return inside ? "" : Quoted.of(cell) + " is out of range (" + expected() + ")" + nearest(value);
         }

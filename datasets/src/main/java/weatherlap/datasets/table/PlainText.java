@@ -88,12 +88,10 @@ final class PlainText extends Reader {
             line++;
         } else if (c == REPLACEMENT) {
             throw new NotText(line, "is not UTF-8 text");
-        } else if (c < ' ' && c != '\t') {
-            throw new NotText(
-                    line,
-                    c == 0
-                            ? "holds a NUL character: not a text file, or UTF-16 without its mark"
-                            : "holds the control character " + (int) c);
+        } else if (c == 0) {
+            throw new NotText(line, "holds a NUL character: not a text file, or UTF-16 without its mark");
+        } else if (c != '\t' && !Characters.allowed(c)) {
+            throw new NotText(line, "holds " + Characters.name(c) + ", which no page can show");
         }
     }
 

@@ -55,7 +55,7 @@ public record Toml(String file, String text) {
         Pattern start = Pattern.compile("\\s*\\[?\\s*\"?" + Pattern.quote(name) + "\"?\\s*[\\]=.].*");
         List<String> lines = text.lines().toList();
         for (int i = 0; i < lines.size(); i++) {
-            if (start.matcher(lines.get(i)).matches()) {
+            if (lines.get(i).contains(name) && start.matcher(lines.get(i)).matches()) {
                 return i + 1;
             }
         }

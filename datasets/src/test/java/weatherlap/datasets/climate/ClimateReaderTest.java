@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.datasets.table.Problems;
@@ -91,6 +92,44 @@ class ClimateReaderTest {
         assertThat(weather.windMetresPerSecond()).containsExactly(6.0, Double.NaN);
         assertThat(weather.windFromDeg()).containsExactly(120, Double.NaN);
         assertThat(loaded.warnings()).extracting(Problem::message).anyMatch(m -> m.startsWith("1 reports stood"));
+    }
+
+    /** Java reads 5f and 0x1p3 as numbers; a weather file that holds them is spoilt. Hours of a day are 1 to 24. */
+    @ParameterizedTest
+    @ValueSource(strings = {"2011,1,2,25,", "2011,1,2,0,", "2011,1,0x2,3,", "2011,1,2,3.0,"})
+    void anEpwHourThatIsNoneIsRefused(String hour) throws IOException {
+        String spoilt = text(WeatherSamples.epw(SAMPLE)).replaceFirst("\n2011,1,2,3,", "\n" + hour);
+        assertThat(ClimateReader.read(Source.of("spoilt.epw", spoilt)).errors())
+                .singleElement()
+                .extracting(Problem::message)
+                .asString()
+                .endsWith("is not an hour of a day");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"5f", "0x1p3", "1d", "Infinity", "NaN", "1e999"})
+    void aWindThatIsNoNumberIsRefused(String wind) throws IOException {
+        String[] lines = text(WeatherSamples.epw(SAMPLE)).split("\n");
+        String[] cells = lines[10].split(",");
+        cells[21] = wind;
+        lines[10] = String.join(",", cells);
+        assertThat(ClimateReader.read(Source.of("spoilt.epw", String.join("\n", lines)))
+                        .errors())
+                .singleElement()
+                .extracting(Problem::message)
+                .isEqualTo("\"" + wind + "\" is not a number");
+    }
+
+    @Test
+    void aPackedFileOfNothingButLineEndsEnds() throws IOException {
+        byte[] first = WeatherSamples.isdLite(SAMPLE).bytes().open().readAllBytes();
+        byte[] endless = Arrays.copyOf(first, first.length + 5_000_000);
+        Arrays.fill(endless, first.length, endless.length, (byte) '\n');
+        byte[] packed = gzip(endless);
+        assertThat(ClimateReader.read(new Source("many.gz", () -> new ByteArrayInputStream(packed)))
+                        .errors())
+                .extracting(Problem::message)
+                .containsExactly("cannot be read: it has more than 4000000 lines");
     }
 
     @Test

@@ -63,6 +63,7 @@ public final class Weatherlap implements Runnable {
     /** All commands, ready to parse. */
     static CommandLine commandLine() {
         return new CommandLine(new Weatherlap())
+                .setExpandAtFiles(false)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .registerConverter(Integer.class, NumberWords::whole)
                 .registerConverter(int.class, NumberWords::whole)

@@ -14,6 +14,7 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.portfolio.Portfolios;
+import weatherlap.datasets.table.Characters;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.reports.output.Checksum;
@@ -90,9 +91,7 @@ public record Inputs(
         }
         reader.warnings.addAll(
                 SightlineOrder.exceptions(assumptions.orElseThrow().assumptions()));
-        String name = paths.portfolio()
-                .map(path -> path.toAbsolutePath().normalize().getFileName().toString())
-                .orElse(DEMO);
+        String name = paths.portfolio().map(Inputs::name).orElse(DEMO);
         return new Inputs(
                 name,
                 portfolio.orElseThrow(),
@@ -100,6 +99,13 @@ public record Inputs(
                 weather.orElseThrow(),
                 reader.warnings,
                 checksums(paths, weather.orElseThrow(), assumptions.orElseThrow()));
+    }
+
+    /** What a portfolio is called: its folder; a root has no name of its own. */
+    private static String name(Path portfolio) {
+        Path whole = portfolio.toAbsolutePath().normalize();
+        Path last = whole.getFileName();
+        return Characters.shown((last == null ? whole : last).toString());
     }
 
     /** The same under another name of the portfolio. */

@@ -88,7 +88,7 @@ public final class Csv {
         boolean plain = !cell.startsWith(" ") && !cell.endsWith(" ");
         for (int i = 0; plain && i < cell.length(); i++) {
             char c = cell.charAt(i);
-            plain = c != ',' && c != '"' && c != '\n' && c != '\r';
+            plain = ",;\"\t\n\r".indexOf(c) < 0;
         }
         return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }

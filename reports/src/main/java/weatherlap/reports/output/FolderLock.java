@@ -53,16 +53,25 @@ final class FolderLock implements AutoCloseable {
 
     private static Optional<FolderLock> takeFromOtherProcesses(Path file) throws IOException {
         for (int i = 0; i < TRIES; i++) {
+            if (Folders.exists(file) && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+                throw new IOException(file.getFileName() + " is not a file of this program");
+            }
             FileChannel channel = FileChannel.open(
                     file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
             if (channel.tryLock() == null) {
                 channel.close();
                 return Optional.empty();
             }
-            if (isStillNamed(file, channel)) {
-                return Optional.of(new FolderLock(file, channel));
+            FolderLock lock = new FolderLock(file, channel);
+            try {
+                if (isStillNamed(file, channel)) {
+                    return Optional.of(lock);
+                }
+                channel.close();
+            } catch (IOException e) {
+                lock.close();
+                throw e;
             }
-            channel.close();
         }
         return Optional.empty();
     }

@@ -31,10 +31,14 @@ public final class OutputFolder implements AutoCloseable {
     private final Path earlier;
     private final Path scratch;
     private final FolderLock lock;
+    private final List<Path> parentsMade;
+    private final Thread atExit = new Thread(this::dropQuietly);
+    private volatile boolean ended;
     private final SortedMap<String, String> written = Collections.synchronizedSortedMap(new TreeMap<>());
 
-    private OutputFolder(Path target, FolderLock lock) {
+    private OutputFolder(Path target, FolderLock lock, List<Path> parentsMade) {
         this.target = target;
+        this.parentsMade = parentsMade;
         this.fresh = sibling(target, "new");
         this.earlier = sibling(target, "earlier");
         this.scratch = fresh.resolve(".scratch");
@@ -51,17 +55,18 @@ public final class OutputFolder implements AutoCloseable {
     public static OutputFolder open(Path asked, boolean force, List<Path> inputs) {
         try {
             Path target = OutputTarget.resolve(asked, inputs);
-            Files.createDirectories(target.getParent());
+            List<Path> parentsMade = Folders.create(target.getParent());
             FolderLock lock = FolderLock.take(sibling(target, "lock"))
                     .orElseThrow(() -> new OutputRefused("another run is writing " + asked + "; wait for it to end"));
+            OutputFolder folder = new OutputFolder(target, lock, parentsMade);
             try {
-                OutputFolder folder = new OutputFolder(target, lock);
                 folder.clearAfterDeadRuns();
                 OutputTarget.checkReplaceable(asked, target, force);
                 Files.createDirectory(folder.fresh);
+                Runtime.getRuntime().addShutdownHook(folder.atExit);
                 return folder;
             } catch (IOException | RuntimeException e) {
-                lock.close();
+                folder.letGo();
                 throw e;
             }
         } catch (IOException e) {
@@ -108,6 +113,9 @@ public final class OutputFolder implements AutoCloseable {
     }
 
     private OutputStream create(String name) throws IOException {
+        if (ended) {
+            throw new IOException("the run was ended");
+        }
         Path file = fresh.resolve(name);
         Files.createDirectories(file.getParent());
         return new BufferedOutputStream(Files.newOutputStream(file), 1 << 16);
@@ -136,16 +144,42 @@ public final class OutputFolder implements AutoCloseable {
             Files.move(earlier, target, StandardCopyOption.ATOMIC_MOVE);
             throw e;
         }
-        Folders.deleteWhole(earlier);
+        try {
+            Folders.deleteWhole(earlier);
+        } catch (IOException e) {
+            // the new output stands; the next run there clears what is left of the earlier one
+        }
     }
 
     /** Drops what was not committed, and lets the folder go. */
     @Override
     public void close() throws IOException {
         try {
+            Runtime.getRuntime().removeShutdownHook(atExit);
+        } catch (IllegalStateException e) {
+            return; // the process is ending, and what this would do is being done
+        }
+        letGo();
+    }
+
+    private synchronized void letGo() throws IOException {
+        ended = true;
+        try {
             Folders.deleteWhole(fresh);
         } finally {
             lock.close();
+            Folders.deleteEmpty(parentsMade);
+        }
+    }
+
+    /** When the process is asked to end: a file that is being written just then can come between, so several times. */
+    private void dropQuietly() {
+        for (int i = 0; i < 20 && Folders.exists(fresh) || !ended; i++) {
+            try {
+                letGo();
+            } catch (IOException e) {
+                Thread.yield();
+            }
         }
     }
 

@@ -8,6 +8,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Which folders may be written. */
 final class OutputTarget {
@@ -15,9 +16,7 @@ final class OutputTarget {
 
     /** The folder itself, links followed, after the checks that need no lock. */
     static Path resolve(Path asked, List<Path> inputs) throws IOException {
-        Path target = Files.exists(asked)
-                ? asked.toRealPath()
-                : asked.toAbsolutePath().normalize();
+        Path target = real(asked);
         if (target.getFileName() == null) {
             throw new OutputRefused("cannot write the root of a file system");
         }
@@ -39,8 +38,31 @@ final class OutputTarget {
         return target;
     }
 
+    /** The path with every link followed, whose last parts need not be there yet. */
+    private static Path real(Path asked) throws IOException {
+        Path there = asked.toAbsolutePath();
+        while (!Files.exists(there)) {
+            there = there.getParent();
+        }
+        Path real = there.toRealPath();
+        for (Path part : there.relativize(asked.toAbsolutePath())) {
+            if (part.toString().equals("..")) {
+                throw new OutputRefused(asked + " leads through a folder that is not there");
+            }
+            real = part.toString().isEmpty() || part.toString().equals(".") ? real : real.resolve(part);
+        }
+        return real;
+    }
+
     static void checkReplaceable(Path asked, Path target, boolean force) throws IOException {
-        if (!Files.exists(target) || Folders.isEmpty(target)) {
+        if (!Files.exists(target)) {
+            return;
+        }
+        if (Folders.isMountPoint(target)) {
+            throw new OutputRefused(
+                    asked + " is where a file system begins, and cannot be exchanged; name a folder in it");
+        }
+        if (Folders.isEmpty(target)) {
             return;
         }
         if (!force) {
@@ -50,6 +72,11 @@ final class OutputTarget {
                 .map(RunFile::outputs)
                 .orElseThrow(() -> new OutputRefused(
                         asked + " holds no run.json of this program and is left alone, even with --force"));
+        Optional<String> empty = Folders.emptyFolder(target);
+        if (empty.isPresent()) {
+            throw new OutputRefused(asked + " also holds the empty folder " + empty.get()
+                    + ", which this program did not make, and is left alone, even with --force");
+        }
         for (String file : Folders.files(target)) {
             if (!file.equals(RunRecord.FILE) && !ours.containsKey(file)) {
                 throw new OutputRefused(asked + " also holds " + file
