@@ -40,12 +40,14 @@ final class OutputTarget {
 
     /** The path with every link followed, whose last parts need not be there yet. */
     private static Path real(Path asked) throws IOException {
-        Path there = asked.toAbsolutePath();
+        Path whole = asked.toAbsolutePath();
+        Path there = whole;
         while (!Files.exists(there)) {
             there = there.getParent();
         }
         Path real = there.toRealPath();
-        for (Path part : there.relativize(asked.toAbsolutePath())) {
+        for (int i = there.getNameCount(); i < whole.getNameCount(); i++) {
+            Path part = whole.getName(i); // relativize would take the dots out by spelling
             if (part.toString().equals("..")) {
                 throw new OutputRefused(asked + " leads through a folder that is not there");
             }

@@ -228,6 +228,49 @@ class OutputFolderTest {
         assertThat(elsewhere.resolve("kept.txt")).hasContent("kept");
     }
 
+    @Test
+    void neverDropsAFolderThatSomebodyMade() throws IOException {
+        writeOut("old.csv", "old");
+        Files.createDirectories(target.resolve("photos/front"));
+        assertThatThrownBy(() -> open(true))
+                .isInstanceOf(OutputRefused.class)
+                .hasMessageContaining("empty folder photos/front");
+        assertThat(target.resolve("photos/front")).exists();
+    }
+
+    @Test
+    void aWayUpBehindALinkLeadsWhereTheSystemLeadsIt() throws IOException {
+        Path elsewhere = Files.createDirectories(parent.resolve("far/away"));
+        Files.createSymbolicLink(parent.resolve("link"), elsewhere);
+        try (OutputFolder folder = OutputFolder.open(parent.resolve("link/../out"), false, List.of())) {
+            folder.commit(RUN);
+        }
+        assertThat(parent.resolve("far/out/run.json")).exists();
+        assertThat(target).doesNotExist();
+        assertThatThrownBy(() -> OutputFolder.open(parent.resolve("not-there/../out"), false, List.of()))
+                .isInstanceOf(OutputRefused.class)
+                .hasMessageContaining("leads through a folder that is not there");
+    }
+
+    @Test
+    void whatIsGivenUpLeavesNoParentsBehind() throws IOException {
+        Path deep = parent.resolve("a/b/out");
+        OutputFolder.open(deep, false, List.of()).close();
+        assertThat(parent).isEmptyDirectory();
+        try (OutputFolder folder = OutputFolder.open(deep, false, List.of())) {
+            folder.commit(RUN);
+        }
+        assertThat(deep.resolve("run.json")).exists();
+    }
+
+    @Test
+    void somethingElseUnderTheNameOfTheLockIsRefused() throws IOException {
+        Files.createDirectory(parent.resolve(".out.weatherlap-lock"));
+        assertThatThrownBy(() -> open(false))
+                .isInstanceOf(OutputRefused.class)
+                .hasMessageContaining(".out.weatherlap-lock is not a file of this program");
+    }
+
     private OutputFolder open(boolean force) {
         return OutputFolder.open(target, force, List.of());
     }
