@@ -12,7 +12,7 @@ import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.apache.pdfbox.pdmodel.font.FontMapping;
 import org.apache.pdfbox.pdmodel.font.PDCIDSystemInfo;
 import org.apache.pdfbox.pdmodel.font.PDFontDescriptor;
-import weatherlap.charts.Fonts;
+import weatherlap.charts.kit.Fonts;
 
 /**
  * Answers every question for a font that a PDF does not hold with a bundled one. PDFBox would otherwise look through the fonts of the
