@@ -70,8 +70,9 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
                 houses.parallelStream().map(simulator::simulate).toList();
         double[] difference = new double[draws];
         for (HouseResult house : results) {
+            double[] own = house.horizonDifferenceUsd();
             for (int d = 0; d < draws; d++) {
-                difference[d] += house.horizonDifferenceUsd()[d] / results.size();
+                difference[d] += own[d] / results.size();
             }
         }
         return new Costs(mean(results, Method.FULL_FLANGE), mean(results, Method.INSERT), difference);

@@ -77,8 +77,9 @@ public record Answer(
             HouseResult house = choice.result();
             houses++;
             openings += house.house().openingCount();
+            double[] own = house.horizonDifferenceUsd();
             for (int d = 0; d < differenceUsd.length; d++) {
-                differenceUsd[d] += house.horizonDifferenceUsd()[d];
+                differenceUsd[d] += own[d];
             }
             methods.forEach((method, sum) -> sum.add(choice, method));
         }

@@ -66,8 +66,7 @@ final class HouseViews {
                     Words.percent(insert.leakProbability(), 0),
                     Words.usd(full.horizonCostUsd()),
                     Words.usd(insert.horizonCostUsd()),
-                    Words.of(house.preferred()) + ", "
-                            + Words.percent(house.preferredProbability(house.preferred()), 0),
+                    Words.of(house.preferred()) + ", " + Words.percent(house.preferredProbability(), 0),
                     PlanWords.word(choice));
         }
         return table.build();

@@ -24,7 +24,7 @@ final class PlanWords {
     static String line(HouseChoice choice) {
         HouseResult house = choice.result();
         Method cheaper = house.preferred();
-        String sure = "cheaper in " + Words.percent(house.preferredProbability(cheaper), 0) + " of draws";
+        String sure = "cheaper in " + Words.percent(house.preferredProbability(), 0) + " of draws";
         return choice.family()
                 .single()
                 .map(one -> one == cheaper

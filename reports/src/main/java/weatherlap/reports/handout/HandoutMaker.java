@@ -112,7 +112,7 @@ public final class HandoutMaker {
 
     private String lean() {
         Method preferred = result.preferred();
-        double share = result.preferredProbability(preferred);
+        double share = result.preferredProbability();
         MethodResult lower = result.method(preferred);
         MethodResult other = result.method(preferred.other());
         String years = Numbers.count(assumptions.scenario().whole(Scalar.HORIZON_YEARS), "year", "years");

@@ -1,6 +1,7 @@
 package weatherlap.sim.method;
 
 import java.util.Locale;
+import weatherlap.sim.house.Cladding;
 
 /** A way to replace a window. Its facts are common practice of the trade; each is decided for every method. */
 public enum Method {
@@ -63,6 +64,11 @@ public enum Method {
             case INSERT -> true;
             case FULL_FLANGE -> false;
         };
+    }
+
+    /** Whether there is a way to the opening: siding that does not come down, as brick and stucco, leaves none for a flange. */
+    public boolean isOpenTo(Cladding cladding) {
+        return !takesSidingDown() || cladding.inCourses();
     }
 
     public Method other() {

@@ -1,36 +1,68 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 
 /**
- * One house under both methods.
+ * One house under every method that it is open to.
  *
+ * @param contrast the two that are set side by side
  * @param methods by method
- * @param horizonDifferenceUsd full-flange less insert, horizon cost by draw, USD; not to be changed
- * @param elevations elevations with openings, in table order, each under both methods
+ * @param horizonUsd by method: horizon cost by draw, USD; not to be changed
+ * @param elevations elevations with openings, in table order, each under every method
  * @param openings in table order, each under every method, one after the other
  */
 @SuppressWarnings("ArrayRecordComponent") // draws, summed over houses by whoever needs the portfolio's
 public record HouseResult(
         House house,
+        Contrast contrast,
         Map<Method, MethodResult> methods,
-        double[] horizonDifferenceUsd,
+        Map<Method, double[]> horizonUsd,
         List<ElevationResult> elevations,
         List<OpeningResult> openings) {
     public HouseResult {
         methods = Collections.unmodifiableMap(new EnumMap<>(methods));
+        horizonUsd = Collections.unmodifiableMap(new EnumMap<>(horizonUsd));
         elevations = List.copyOf(elevations);
         openings = List.copyOf(openings);
     }
 
+    /** Of the usual contrast, from the difference of its two. */
+    public HouseResult(
+            House house,
+            Map<Method, MethodResult> methods,
+            double[] horizonDifferenceUsd,
+            List<ElevationResult> elevations,
+            List<OpeningResult> openings) {
+        this(
+                house,
+                Contrast.USUAL,
+                methods,
+                Map.of(
+                        Contrast.USUAL.first(),
+                        horizonDifferenceUsd,
+                        Contrast.USUAL.second(),
+                        new double[horizonDifferenceUsd.length]),
+                elevations,
+                openings);
+    }
+
+    /** @throws IllegalArgumentException where the house is not open to the method */
     public MethodResult method(Method method) {
-        return methods.get(method);
+        MethodResult result = methods.get(method);
+        if (result == null) {
+            throw new IllegalArgumentException("the house " + house.id() + " is not open to " + method.label());
+        }
+        return result;
     }
 
     /** The results of each opening by method, in table order. */
@@ -47,22 +79,61 @@ public record HouseResult(
         return all;
     }
 
-    /** The method with the lower mean horizon cost; the insert, which is less work, where they are equal. */
-    public Method preferred() {
-        return method(Method.FULL_FLANGE).horizonCostUsd().mean()
-                        < method(Method.INSERT).horizonCostUsd().mean()
-                ? Method.FULL_FLANGE
-                : Method.INSERT;
+    public MethodResult first() {
+        return method(contrast.first());
     }
 
-    /** Share of the draws in which the method costs less over the horizon. */
-    public double preferredProbability(Method method) {
-        int better = 0;
-        for (double difference : horizonDifferenceUsd) {
-            if (method == Method.FULL_FLANGE ? difference < 0 : difference >= 0) {
-                better++;
-            }
+    public MethodResult second() {
+        return method(contrast.second());
+    }
+
+    /** First less second of the contrast, horizon cost by draw, USD. */
+    public double[] horizonDifferenceUsd() {
+        double[] difference = horizonUsd.get(contrast.first()).clone();
+        double[] second = horizonUsd.get(contrast.second());
+        for (int d = 0; d < difference.length; d++) {
+            difference[d] -= second[d];
         }
-        return (double) better / horizonDifferenceUsd.length;
+        return difference;
+    }
+
+    /** Of the two that are set side by side the one with the lower mean horizon cost. */
+    public Method preferred() {
+        return contrast.first() == cheapest(contrast.both()) ? contrast.first() : contrast.second();
+    }
+
+    /** Share of the draws in which that one of the two costs less over the horizon. */
+    public double preferredProbability() {
+        return cheapestProbability(preferred(), contrast.both());
+    }
+
+    /** The method with the lowest mean horizon cost; where some are equal the last of them, which is the least work. */
+    public Method cheapest() {
+        return cheapest(methods.keySet());
+    }
+
+    /** Share of the draws in which no other method costs less over the horizon. */
+    public double cheapestProbability(Method method) {
+        return cheapestProbability(method, methods.keySet());
+    }
+
+    private Method cheapest(Collection<Method> among) {
+        return cheapest(among, method -> method(method).horizonCostUsd().mean());
+    }
+
+    private double cheapestProbability(Method method, Collection<Method> among) {
+        int draws = horizonUsd.get(method).length;
+        long cheapest = IntStream.range(0, draws)
+                .filter(d -> cheapest(among, other -> horizonUsd.get(other)[d]) == method)
+                .count();
+        return (double) cheapest / draws;
+    }
+
+    private static Method cheapest(Collection<Method> among, ToDoubleFunction<Method> usd) {
+        Method cheapest = among.iterator().next();
+        for (Method method : among) {
+            cheapest = usd.applyAsDouble(method) <= usd.applyAsDouble(cheapest) ? method : cheapest;
+        }
+        return cheapest;
     }
 }

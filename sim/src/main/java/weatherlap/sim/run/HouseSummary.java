@@ -20,6 +20,7 @@ import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.laps.LeakPath;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.price.JobCost;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
@@ -49,20 +50,20 @@ final class HouseSummary {
         work = draws.takeoff().work().openings();
     }
 
-    static HouseResult of(House house, Map<Method, MethodDraws> drawn, Assumptions assumptions) {
+    static HouseResult of(House house, Contrast contrast, Map<Method, MethodDraws> drawn, Assumptions assumptions) {
         Map<Method, HouseSummary> summaries = new EnumMap<>(Method.class);
         drawn.forEach((method, draws) -> summaries.put(method, new HouseSummary(house, draws, assumptions.scenario())));
-        double[] difference = summaries.get(Method.FULL_FLANGE).horizonUsd();
-        double[] insert = summaries.get(Method.INSERT).horizonUsd();
-        for (int d = 0; d < difference.length; d++) {
-            difference[d] -= insert[d];
-        }
         Map<Method, MethodResult> methods = new EnumMap<>(Method.class);
-        summaries.forEach((method, summary) -> methods.put(method, summary.method()));
+        Map<Method, double[]> horizonUsd = new EnumMap<>(Method.class);
+        summaries.forEach((method, summary) -> {
+            methods.put(method, summary.method());
+            horizonUsd.put(method, summary.horizonUsd());
+        });
         return new HouseResult(
                 house,
+                contrast,
                 methods,
-                difference,
+                horizonUsd,
                 IntStream.range(0, house.elevations().size())
                         .boxed()
                         .filter(e -> !house.elevations().get(e).openings().isEmpty())

@@ -61,7 +61,7 @@ public record HouseTakeoff(
             OpeningExposure exposure,
             LeakModel leaks) {}
 
-    /** Takes a house off for both methods. */
+    /** Takes a house off for every method. */
     public static Map<Method, HouseTakeoff> of(
             House house, Assumptions assumptions, RainClimate climate, LeakTables tables) {
         HouseLaps laps = HouseLaps.of(house, tables);

@@ -16,6 +16,7 @@ import weatherlap.sim.house.Portfolio;
 import weatherlap.sim.laps.AdmittedShares;
 import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakTables;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;
@@ -27,6 +28,7 @@ import weatherlap.sim.random.Uniforms;
  * other houses, threads or their order.
  */
 public final class Simulator {
+    private final Contrast contrast;
     private final Assumptions assumptions;
     private final RainClimate climate;
     private final Uniforms uniforms;
@@ -44,11 +46,23 @@ public final class Simulator {
     }
 
     private Simulator(Assumptions assumptions, RainClimate climate, Uniforms uniforms) {
-        this(assumptions, climate, uniforms, World.of(assumptions, uniforms::world), LeakTables.of(assumptions));
+        this(
+                Contrast.USUAL,
+                assumptions,
+                climate,
+                uniforms,
+                World.of(assumptions, uniforms::world),
+                LeakTables.of(assumptions));
     }
 
     private Simulator(
-            Assumptions assumptions, RainClimate climate, Uniforms uniforms, World world, LeakTables leakTables) {
+            Contrast contrast,
+            Assumptions assumptions,
+            RainClimate climate,
+            Uniforms uniforms,
+            World world,
+            LeakTables leakTables) {
+        this.contrast = contrast;
         this.assumptions = assumptions;
         this.climate = climate;
         this.uniforms = uniforms;
@@ -69,15 +83,24 @@ public final class Simulator {
         return causes;
     }
 
+    /** The same draws with two other methods set side by side. */
+    public Simulator with(Contrast changed) {
+        return new Simulator(changed, assumptions, climate, uniforms, world, leakTables);
+    }
+
+    public Contrast contrast() {
+        return contrast;
+    }
+
     /** The same but for the admitted share of one lap fault, which is known; by position of the fault in its table. */
     public Simulator withAdmitted(int fault, double share) {
-        return new Simulator(assumptions, climate, uniforms, world.withAdmitted(fault, share), leakTables);
+        return new Simulator(contrast, assumptions, climate, uniforms, world.withAdmitted(fault, share), leakTables);
     }
 
     /** The same draws with one choice of the scenario taken otherwise; how they are laid, {@link Choice#SAMPLING}, stays. */
     public Simulator withChoice(Choice choice, String word) {
         Assumptions changed = assumptions.with(assumptions.scenario().with(choice, word));
-        return new Simulator(changed, climate, uniforms, world, LeakTables.of(changed));
+        return new Simulator(contrast, changed, climate, uniforms, world, LeakTables.of(changed));
     }
 
     public Assumptions assumptions() {
@@ -95,7 +118,7 @@ public final class Simulator {
 
     /** One house under both methods. */
     public HouseResult simulate(House house) {
-        return HouseSummary.of(house, draw(house), assumptions);
+        return HouseSummary.of(house, contrast, draw(house), assumptions);
     }
 
     /** What the job at one house costs the shop, USD, a draw an element: the draws behind the summary of {@link #simulate}. */

@@ -1,0 +1,54 @@
+package weatherlap.sim.method;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Predicate;
+import weatherlap.sim.house.Cladding;
+
+/**
+ * The two methods that a run sets side by side, chosen once; whoever compares asks for the first and the second. Differences are the
+ * first less the second.
+ */
+public record Contrast(Method first, Method second) {
+    public static final Contrast USUAL = new Contrast(Method.FULL_FLANGE, Method.INSERT);
+
+    public Contrast {
+        if (first == second) {
+            throw new IllegalArgumentException("a contrast is between two methods, not " + first.word() + " twice");
+        }
+    }
+
+    public List<Method> both() {
+        return List.of(first, second);
+    }
+
+    /** Of the two the one that is not this. */
+    public Method other(Method method) {
+        return method == first ? second : first;
+    }
+
+    /** The better of the two by a difference of costs, first less second; the second where they cost the same. */
+    public Method cheaper(double differenceUsd) {
+        return differenceUsd < 0 ? first : second;
+    }
+
+    /** The same at a house: a method that its cladding leaves no way for gives its place to one that is not in the contrast. */
+    public Contrast at(Cladding cladding) {
+        Predicate<Method> open = method -> method.isOpenTo(cladding);
+        Method one = open.test(first) ? first : standIn(open);
+        Method other = open.test(second) ? second : standIn(open.and(method -> method != one));
+        return one == first && other == second ? this : new Contrast(one, other);
+    }
+
+    private Method standIn(Predicate<Method> open) {
+        return Arrays.stream(Method.values())
+                .filter(open.and(method -> method != first && method != second))
+                .findFirst()
+                .orElse(first);
+    }
+
+    /** The method of this contrast in whose place one of the contrast at a house stands. */
+    public Method named(Method there, Contrast atHouse) {
+        return there == atHouse.first() ? first : second;
+    }
+}
