@@ -4,38 +4,61 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import weatherlap.analysis.breakeven.BreakEven.Crossing;
-import weatherlap.analysis.columns.StudySchemas;
+import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.TableBuilder;
+import weatherlap.sim.method.Method;
 
 /** {@code breakeven.csv} and what it says. */
 public final class BreakEvenTable {
+    public static final Layout<Line> LAYOUT = Layout.<Line>of(
+                    "breakeven.csv", "Break-even", "One house or segment and the assumption varied.")
+            .text("name", "name", "what was varied", Line::name)
+            .text("preferred_below", "below", "method preferred below the value", line -> line.below()
+                    .word())
+            .text("preferred_above", "above", "method preferred above it", line -> line.above()
+                    .word())
+            .optionalNumber(
+                    "value",
+                    "value",
+                    "of the assumption",
+                    4,
+                    "where the two cost the same; empty: nowhere in the range",
+                    line -> line.number(Crossing::value))
+            .optionalInterval(
+                    "of the assumption", 4, line -> line.number(Crossing::low90), line -> line.number(Crossing::high90))
+            .build();
+
     private static final int DIGITS = 4;
+
+    /** @param crossing none where the preference is the same all over */
+    private record Line(String name, Method below, Method above, Optional<Crossing> crossing) {
+        OptionalDouble number(ToDoubleFunction<Crossing> of) {
+            return crossing.stream().mapToDouble(of).findFirst();
+        }
+    }
 
     private BreakEvenTable() {}
 
     /** One row a crossing; one without a value for a name that has none. */
     public static ResultTable of(List<BreakEven> found) {
-        TableBuilder table = new TableBuilder(StudySchemas.BREAKEVEN);
-        for (BreakEven one : found) {
-            if (one.crossings().isEmpty()) {
-                String method = one.preferredAtLow().word();
-                OptionalDouble none = OptionalDouble.empty();
-                table.row(one.name(), method, method, none, none, none);
-            }
-            for (Crossing crossing : one.crossings()) {
-                table.row(
-                        one.name(),
-                        crossing.preferredBelow().word(),
-                        crossing.preferredAbove().word(),
-                        OptionalDouble.of(crossing.value()),
-                        OptionalDouble.of(crossing.low90()),
-                        OptionalDouble.of(crossing.high90()));
-            }
-        }
-        return table.build();
+        return ResultTable.of(
+                LAYOUT, found.stream().flatMap(BreakEvenTable::lines).toList());
+    }
+
+    private static Stream<Line> lines(BreakEven found) {
+        return found.crossings().isEmpty()
+                ? Stream.of(new Line(found.name(), found.preferredAtLow(), found.preferredAtLow(), Optional.empty()))
+                : found.crossings().stream()
+                        .map(crossing -> new Line(
+                                found.name(),
+                                crossing.preferredBelow(),
+                                crossing.preferredAbove(),
+                                Optional.of(crossing)));
     }
 
     /** @param unit of the value; may be empty */

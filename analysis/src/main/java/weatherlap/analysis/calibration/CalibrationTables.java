@@ -1,43 +1,71 @@
 package weatherlap.analysis.calibration;
 
-import weatherlap.analysis.columns.StudySchemas;
+import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.TableBuilder;
 
 /** The tables that {@code calibrate} writes. */
 public final class CalibrationTables {
+    public static final Layout<StepFit> STEPS = Layout.<StepFit>of("labour-fit.csv", "Labour fit", "One labour step.")
+            .text("step_id", "step", "key in labour-steps.csv", fit -> fit.step()
+                    .id())
+            .number(
+                    "prior_minutes",
+                    "before",
+                    "person-min",
+                    2,
+                    "for one unit of the driver, as assumed",
+                    StepFit::priorMinutes)
+            .number(
+                    "fitted_minutes",
+                    "fitted",
+                    "person-min",
+                    2,
+                    "the same with the jobs weighed in",
+                    StepFit::fittedMinutes)
+            .interval("person-min", 2, StepFit::lowMinutes, StepFit::highMinutes)
+            .whole("jobs", "jobs", "records that say something about it", StepFit::jobs)
+            .build();
+
+    public static final Layout<FittedJob> JOBS = Layout.<FittedJob>of(
+                    "job-fit.csv", "Job fit", "One job with person-hours.")
+            .text("job_id", "job", "key in the job records", fit -> fit.job().id())
+            .method(fit -> fit.job().method())
+            .optionalText("crew", "crew", "as in the job records", fit -> fit.job()
+                    .crew()
+                    .orElse(""))
+            .number("actual_hours", "took", "person-h", 2, "as in the job records", FittedJob::actualHours)
+            .number("prior_hours", "by the tables", "person-h", 2, "by the minutes as assumed", FittedJob::tableHours)
+            .number("fitted_hours", "fitted", "person-h", 2, "by the fitted minutes", FittedJob::fittedHours)
+            .number(
+                    "residual_fraction",
+                    "left over",
+                    "fraction",
+                    3,
+                    "hours taken over hours fitted, less 1",
+                    FittedJob::residualFraction)
+            .number(
+                    "robust_deviations",
+                    "deviations",
+                    "",
+                    2,
+                    "what a robust fit leaves over, in its robust standard deviations",
+                    FittedJob::robustDeviations)
+            .yesNo(
+                    "set_aside",
+                    "set aside",
+                    "yes where the job is too far from the others to be fitted",
+                    FittedJob::outlier)
+            .build();
+
     private CalibrationTables() {}
 
     /** One row a labour step, in table order. */
     public static ResultTable steps(Calibration calibration) {
-        TableBuilder table = new TableBuilder(StudySchemas.LABOUR_FIT);
-        for (StepFit fit : calibration.steps()) {
-            table.row(
-                    fit.step().id(),
-                    fit.priorMinutes(),
-                    fit.fittedMinutes(),
-                    fit.lowMinutes(),
-                    fit.highMinutes(),
-                    fit.jobs());
-        }
-        return table.build();
+        return ResultTable.of(STEPS, calibration.steps());
     }
 
     /** One row a job with person-hours, in the order of the records. */
     public static ResultTable jobs(Calibration calibration) {
-        TableBuilder table = new TableBuilder(StudySchemas.JOB_FIT);
-        for (FittedJob job : calibration.jobs()) {
-            table.row(
-                    job.job().id(),
-                    job.job().method().word(),
-                    job.job().crew().orElse(""),
-                    job.actualHours(),
-                    job.tableHours(),
-                    job.fittedHours(),
-                    job.residualFraction(),
-                    job.robustDeviations(),
-                    job.outlier() ? "yes" : "no");
-        }
-        return table.build();
+        return ResultTable.of(JOBS, calibration.jobs());
     }
 }

@@ -1,10 +1,12 @@
 package weatherlap.analysis.columns;
 
+import java.util.List;
 import weatherlap.sim.Check;
 
 /**
- * One column of a result table.
+ * One column of a result table, which knows what it means and what to take from a row.
  *
+ * @param <R> what a row is made from
  * @param name as in CSV headers; ends in the unit where there is one
  * @param title as people read it
  * @param unit such as ft², USD; empty without one
@@ -12,8 +14,8 @@ import weatherlap.sim.Check;
  * @param mayBeEmpty whether a cell may hold nothing
  * @param meaning one line
  */
-public record Column(
-        String name, String title, Kind kind, String unit, int decimals, boolean mayBeEmpty, String meaning) {
+public record Column<R>(
+        String name, String title, String unit, int decimals, boolean mayBeEmpty, String meaning, Cell<R> cell) {
     /** What a cell holds. */
     public enum Kind {
         /** May have come from a user's table: never to be trusted as a formula or a tag. */
@@ -29,8 +31,29 @@ public record Column(
         Check.text("meaning of " + name, meaning);
     }
 
+    public Kind kind() {
+        return cell.kind();
+    }
+
     /** The title with the unit after it, such as {@code glass lost (ft²)}. */
     public String titleWithUnit() {
         return unit.isEmpty() ? title : title + " (" + unit + ")";
+    }
+
+    /** @throws IllegalArgumentException for a cell that is empty, or no finite number, where the column wants one */
+    public tech.tablesaw.columns.Column<?> fill(List<? extends R> rows) {
+        return cell.fill(this, rows);
+    }
+
+    double finite(double number, int row) {
+        if (!Double.isFinite(number)) {
+            throw wrong(number, row, "finite number");
+        }
+        return number;
+    }
+
+    IllegalArgumentException wrong(Object cell, int row, String wanted) {
+        return new IllegalArgumentException(
+                "The " + name + " (" + cell + ") of row " + (row + 1) + " must be a " + wanted + ".");
     }
 }

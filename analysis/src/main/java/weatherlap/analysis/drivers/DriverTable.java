@@ -2,32 +2,66 @@ package weatherlap.analysis.drivers;
 
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import weatherlap.analysis.columns.StudySchemas;
+import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.sensitivity.SobolIndices.Index;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.TableBuilder;
 
 /** {@code drivers.csv}. */
 public final class DriverTable {
+    public static final Layout<DriverRow> LAYOUT = Layout.<DriverRow>of(
+                    "drivers.csv", "Drivers", "One assumption and outcome.")
+            .text("assumption", "assumption", "name of a scalar, or table and row", DriverRow::assumption)
+            .text("outcome", "outcome", "cost_difference or risk_difference", row -> row.outcome()
+                    .key())
+            .optionalNumber(
+                    "first_order",
+                    "first order",
+                    "fraction",
+                    4,
+                    "Sobol' index: share of the variance that knowing it alone removes; empty: not asked by itself",
+                    row -> index(row, Index::firstOrder))
+            .optionalNumber(
+                    "first_order_error",
+                    "error",
+                    "fraction",
+                    4,
+                    "standard error of it",
+                    row -> index(row, Index::firstOrderError))
+            .optionalNumber(
+                    "total",
+                    "total",
+                    "fraction",
+                    4,
+                    "Sobol' index with all interactions",
+                    row -> index(row, Index::total))
+            .optionalNumber(
+                    "total_error", "error", "fraction", 4, "standard error of it", row -> index(row, Index::totalError))
+            .number(
+                    "swing_low",
+                    "low",
+                    "of the outcome",
+                    4,
+                    "outcome with the assumption at its 10 % point, the rest at their medians",
+                    row -> row.swing().low())
+            .number("swing_high", "high", "of the outcome", 4, "likewise at its 90 % point", row -> row.swing()
+                    .high())
+            .optionalNumber(
+                    "value_of_information_usd",
+                    "worth of knowing",
+                    "USD",
+                    2,
+                    "what knowing it would save, at most, a house",
+                    DriverTable::worth)
+            .build();
+
     private DriverTable() {}
 
     public static ResultTable of(DriverStudy study) {
-        TableBuilder table = new TableBuilder(StudySchemas.DRIVERS);
-        for (DriverRow row : study.rows()) {
-            table.row(
-                    row.assumption(),
-                    row.outcome().key(),
-                    index(row, Index::firstOrder),
-                    index(row, Index::firstOrderError),
-                    index(row, Index::total),
-                    index(row, Index::totalError),
-                    row.swing().low(),
-                    row.swing().high(),
-                    row.worth().isPresent()
-                            ? OptionalDouble.of(row.worth().get().value())
-                            : OptionalDouble.empty());
-        }
-        return table.build();
+        return ResultTable.of(LAYOUT, study.rows());
+    }
+
+    private static OptionalDouble worth(DriverRow row) {
+        return row.worth().stream().mapToDouble(worth -> worth.value()).findFirst();
     }
 
     private static OptionalDouble index(DriverRow row, ToDoubleFunction<Index> part) {

@@ -2,69 +2,93 @@ package weatherlap.analysis.leaks;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Function;
-import weatherlap.analysis.columns.Schemas;
+import java.util.Locale;
+import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.columns.LayoutBuilder;
+import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.analysis.tables.InHouse;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.TableBuilder;
 import weatherlap.sim.assumptions.Joint;
-import weatherlap.sim.house.House;
-import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.OpeningResult;
 import weatherlap.sim.run.OpeningResult.LeakCause;
 
-/** The leaks of houses: opening by opening under both methods, by the bearing of the wall, then by storey. */
+/** {@code leaks.csv}: house by house, opening by opening under each method, by the bearing of the wall, then by storey. */
 public final class HouseLeakTable {
-    private static final List<Joint> JOINTS = List.of(Joint.HEAD, Joint.JAMB, Joint.SILL, Joint.CORNER, Joint.FIELD);
-    private static final int CAUSES = 3;
+    public static final Layout<InHouse<OpeningResult>> LAYOUT = layout();
 
-    private record Place(double bearingDeg, int storey) {}
+    private static final Comparator<InHouse<OpeningResult>> ORDER =
+            Comparator.comparingDouble(HouseLeakTable::bearingDeg).thenComparingInt(HouseLeakTable::storey);
 
     private HouseLeakTable() {}
 
     /** House by house. */
-    public static ResultTable of(List<HouseResult> results) {
-        TableBuilder table = new TableBuilder(Schemas.HOUSE_LEAKS);
-        results.forEach(result -> add(table, result));
-        return table.build();
+    public static ResultTable of(List<HouseChoice> choices) {
+        return ResultTable.of(
+                LAYOUT,
+                choices.stream()
+                        .flatMap(choice -> choice.result().openings().stream()
+                                .map(opening -> new InHouse<>(choice, opening))
+                                .sorted(ORDER))
+                        .toList());
     }
 
-    private static void add(TableBuilder table, HouseResult result) {
-        Function<OpeningResult, Place> place = opening -> place(result.house(), opening);
-        result.openings().stream()
-                .sorted(Comparator.comparing(
-                        place, Comparator.comparingDouble(Place::bearingDeg).thenComparingInt(Place::storey)))
-                .forEach(opening -> table.row(cells(result.house(), place.apply(opening), opening)));
+    private static Layout<InHouse<OpeningResult>> layout() {
+        LayoutBuilder<InHouse<OpeningResult>> layout = Layout.<InHouse<OpeningResult>>of(
+                        "leaks.csv", "Leaks", "One opening and method, house by house, by bearing and storey.")
+                .house(InHouse::houseId)
+                .bearing(HouseLeakTable::bearingDeg)
+                .whole("storey", "storey", "that the opening stands in, from 1", HouseLeakTable::storey)
+                .elevation(row -> row.part().elevation().id())
+                .opening(row -> row.part().opening().id())
+                .method(row -> row.part().method())
+                .drivingRain(
+                        "wind-driven rain that reaches the opening under its eave",
+                        row -> row.part().exposure().litresPerM2Year())
+                .shelter(row -> row.part().exposure().shelterFraction());
+        water(layout, Joint.HEAD, "driving rain that runs down the wall to the head");
+        water(layout, Joint.JAMB, "driving rain that reaches both jambs");
+        water(layout, Joint.SILL, "driving rain that runs down the glass to the sill");
+        water(layout, Joint.CORNER, "driving rain that reaches the bottom corners");
+        water(layout, Joint.FIELD, "driving rain on the wall around the opening");
+        return layout.leakScore(
+                        "chance of leak damage within the horizon, percent",
+                        row -> row.part().leakScore().mean())
+                .leakScoreRange("one draw in ten is below", row -> row.part().leakScore())
+                .optionalText(
+                        "cause_1",
+                        "first cause",
+                        "lap fault that adds most, with its share of the score",
+                        row -> cause(row, 0))
+                .optionalText("cause_2", "second cause", "likewise", row -> cause(row, 1))
+                .optionalText("cause_3", "third cause", "likewise", row -> cause(row, 2))
+                .build();
     }
 
-    private static Place place(House house, OpeningResult opening) {
-        return new Place(opening.elevation().bearingDeg(), house.storeyOf(opening.elevation(), opening.opening()));
+    private static void water(LayoutBuilder<InHouse<OpeningResult>> layout, Joint joint, String meaning) {
+        String name = joint.name().toLowerCase(Locale.ROOT);
+        layout.number(name + "_l_per_year", "water at the " + name, "L/year", 1, meaning, row -> row.part()
+                .exposure()
+                .litresPerYear(joint));
     }
 
-    private static Object[] cells(House house, Place place, OpeningResult opening) {
-        List<Object> cells = new java.util.ArrayList<>(List.of(
-                house.id(),
-                place.bearingDeg(),
-                place.storey(),
-                opening.elevation().id(),
-                opening.opening().id(),
-                opening.method().word(),
-                opening.exposure().litresPerM2Year(),
-                opening.exposure().shelterFraction()));
-        JOINTS.forEach(joint -> cells.add(opening.exposure().litresPerYear(joint)));
-        cells.add(opening.leakScore().mean());
-        cells.add(opening.leakScore().p10());
-        cells.add(opening.leakScore().p90());
-        for (int c = 0; c < CAUSES; c++) {
-            cells.add(cause(opening, c));
-        }
-        return cells.toArray();
+    private static double bearingDeg(InHouse<OpeningResult> row) {
+        return row.part().elevation().bearingDeg();
     }
 
-    private static String cause(OpeningResult opening, int c) {
-        if (c >= opening.leakCauses().size() || opening.leakCauses().get(c).contribution() == 0) {
+    private static int storey(InHouse<OpeningResult> row) {
+        return row.choice()
+                .result()
+                .house()
+                .storeyOf(row.part().elevation(), row.part().opening());
+    }
+
+    private static String cause(InHouse<OpeningResult> row, int place) {
+        OpeningResult opening = row.part();
+        if (place >= opening.leakCauses().size()
+                || opening.leakCauses().get(place).contribution() == 0) {
             return "";
         }
-        LeakCause cause = opening.leakCauses().get(c);
+        LeakCause cause = opening.leakCauses().get(place);
         long percent = Math.round(100 * cause.contribution() / opening.leakProbability());
         return cause.tradeName() + ": " + percent + " % of the risk";
     }

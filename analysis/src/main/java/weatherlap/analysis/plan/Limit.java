@@ -1,6 +1,8 @@
 package weatherlap.analysis.plan;
 
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Why a method is closed at a wall. */
 public enum Limit {
@@ -22,5 +24,10 @@ public enum Limit {
 
     public String words() {
         return words;
+    }
+
+    /** Some of them as tables have them. */
+    public static String joined(Set<Limit> limits) {
+        return limits.stream().map(Limit::word).collect(Collectors.joining(";"));
     }
 }

@@ -1,26 +1,55 @@
 package weatherlap.analysis.rule;
 
 import java.util.OptionalDouble;
-import weatherlap.analysis.columns.Schemas;
+import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.TableBuilder;
 
-/** {@code rule.csv}. */
+/** {@code rule.csv}: one row a candidate for the default. */
 public final class RuleTable {
+    public static final Layout<RuleScore> LAYOUT = Layout.<RuleScore>of(
+                    "rule.csv", "Rule", "One way to choose the method.")
+            .text("rule", "rule", "always_full_flange, always_insert, rule, best_choice", RuleScore::name)
+            .optionalText("questions", "questions", "what is asked of a house, in words", RuleScore::questions)
+            .number(
+                    "expected_horizon_cost_usd",
+                    "expected horizon cost",
+                    "USD",
+                    2,
+                    "mean over the houses",
+                    RuleScore::expectedHorizonCostUsd)
+            .number(
+                    "regret_usd",
+                    "regret",
+                    "USD",
+                    2,
+                    "cost above the best choice for each house, mean",
+                    RuleScore::regretUsd)
+            .optionalNumber(
+                    "held_out_regret_usd",
+                    "held-out regret",
+                    "USD",
+                    2,
+                    "the same on houses that the rule was not made from",
+                    score -> OptionalDouble.of(score.heldOutRegretUsd()))
+            .number(
+                    "share_full_flange",
+                    "share full-flange",
+                    "fraction",
+                    3,
+                    "houses for which it chooses full-flange",
+                    RuleScore::shareFullFlange)
+            .optionalNumber(
+                    "stays_best_probability",
+                    "stays best",
+                    "fraction",
+                    3,
+                    "share of draws in which it is the cheapest of the rules",
+                    score -> OptionalDouble.of(score.staysBestProbability()))
+            .build();
+
     private RuleTable() {}
 
     public static ResultTable of(RuleStudy study) {
-        TableBuilder table = new TableBuilder(Schemas.RULE);
-        for (RuleScore score : study.scores()) {
-            table.row(
-                    score.name(),
-                    score.questions(),
-                    score.expectedHorizonCostUsd(),
-                    score.regretUsd(),
-                    OptionalDouble.of(score.heldOutRegretUsd()),
-                    score.shareFullFlange(),
-                    OptionalDouble.of(score.staysBestProbability()));
-        }
-        return table.build();
+        return ResultTable.of(LAYOUT, study.scores());
     }
 }

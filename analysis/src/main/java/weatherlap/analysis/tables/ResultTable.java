@@ -6,16 +6,33 @@ import tech.tablesaw.api.NumericColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import weatherlap.analysis.columns.Column;
-import weatherlap.analysis.columns.Schema;
+import weatherlap.analysis.columns.Layout;
 
 /** A table with the catalogue of its columns. */
-public record ResultTable(Schema schema, Table table) {
+public record ResultTable(Layout<?> layout, Table table) {
     public ResultTable {
         List<String> names = table.columnNames();
-        if (!names.equals(schema.names())) {
+        if (!names.equals(layout.names())) {
             throw new IllegalArgumentException(
-                    schema.file() + " must have the columns " + schema.names() + ", not " + names);
+                    layout.file() + " must have the columns " + layout.names() + ", not " + names);
         }
+    }
+
+    /**
+     * Lets each column fill itself.
+     *
+     * @throws IllegalArgumentException for a cell that is empty, or no finite number, where its column wants one
+     */
+    public static <R> ResultTable of(Layout<R> layout, List<? extends R> rows) {
+        Table table = Table.create(layout.title());
+        for (Column<R> column : layout.columns()) {
+            try {
+                table.addColumns(column.fill(rows));
+            } catch (IllegalArgumentException e) {
+                throw new IllegalArgumentException(layout.file() + ": " + e.getMessage(), e);
+            }
+        }
+        return new ResultTable(layout, table);
     }
 
     public int rows() {
@@ -33,8 +50,8 @@ public record ResultTable(Schema schema, Table table) {
     }
 
     /** A number; empty where there is none. */
-    public OptionalDouble number(int row, Column column) {
-        return number(row, schema.columns().indexOf(column));
+    public OptionalDouble number(int row, Column<?> column) {
+        return number(row, layout.columns().indexOf(column));
     }
 
     /** The same by the place of the column. */

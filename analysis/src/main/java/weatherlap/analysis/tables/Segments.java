@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import weatherlap.analysis.columns.Schemas;
-import weatherlap.sim.method.Method;
 import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
 
@@ -56,27 +54,6 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
 
     /** One row a segment and method, the whole portfolio first. */
     public ResultTable table() {
-        TableBuilder table = new TableBuilder(Schemas.SEGMENTS);
-        add(table, "portfolio", whole);
-        bySegment.forEach((segmentation, shares) -> shares.forEach(share -> add(table, segmentation.title(), share)));
-        return table.build();
-    }
-
-    private static void add(TableBuilder table, String kind, Share share) {
-        for (Method method : Method.values()) {
-            Share.Totals totals = share.of(method);
-            table.row(
-                    kind,
-                    share.label(),
-                    method.word(),
-                    share.houses(),
-                    share.openings(),
-                    totals.glassLostPct(),
-                    totals.labourMinutes() / share.openings(),
-                    totals.drivingRain() / share.openings(),
-                    totals.leakScores() / share.openings(),
-                    totals.horizonCostUsd() / share.openings(),
-                    share.housesForFullFlange());
-        }
+        return SegmentTable.of(this);
     }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import weatherlap.analysis.leaks.FaultSwing;
 import weatherlap.analysis.leaks.HouseLeakTable;
+import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
@@ -28,7 +29,7 @@ class HouseLeaksTest {
     @Test
     void theTableGoesByBearingThenByStorey() {
         HouseResult result = SIMULATOR.simulate(HOUSE);
-        ResultTable table = HouseLeakTable.of(List.of(result));
+        ResultTable table = HouseLeakTable.of(List.of(HouseChoice.of(result, 1)));
         assertThat(table.rows()).isEqualTo(2 * HOUSE.openingCount());
         assertThat(table.table().doubleColumn("bearing_deg").asList())
                 .isSorted()

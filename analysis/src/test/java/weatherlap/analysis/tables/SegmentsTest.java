@@ -54,12 +54,12 @@ class SegmentsTest {
     @Test
     void tablesHaveARowForEachMethod() {
         assertThat(segments.table().rows()).isEqualTo(2 * (1 + 2 + 1 + 1 + 2 + 1));
-        assertThat(ResultTables.houses(compared.shown()).rows()).isEqualTo(6);
-        assertThat(ResultTables.elevations(compared.shown()).rows()).isEqualTo(6);
-        ResultTable openings = ResultTables.openings(compared.results().houses());
+        assertThat(HouseTable.of(compared.shown()).rows()).isEqualTo(6);
+        assertThat(ElevationTable.of(compared.shown()).rows()).isEqualTo(6);
+        ResultTable openings = OpeningTable.of(compared.shown());
         assertThat(openings.text(1, "leak_causes")).isEqualTo("f1 0.1200");
         assertThat(openings.text(1, "code_flags")).isEqualTo("egress");
-        assertThat(openings.number(1, openings.schema().column("glass_lost_pct")))
+        assertThat(openings.number(1, openings.layout().column("glass_lost_pct")))
                 .hasValue(20);
     }
 }

@@ -28,7 +28,7 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
     /** Writes the tables, the page, the sheet and the pictures. */
     public void write(OutputFolder folder) throws IOException {
         for (ResultTable table : List.of(CalibrationTables.steps(calibration), CalibrationTables.jobs(calibration))) {
-            folder.write(table.schema().file(), Csv.of(table));
+            folder.write(table.layout().file(), Csv.of(table));
         }
         CalibrationPage page = page();
         for (Figure figure : page.figures()) {

@@ -59,7 +59,7 @@ public record CompareReport(
     private void writeTables(OutputFolder folder, List<String> about) throws IOException {
         ResultTable segments = comparison.segments().table();
         ResultTable rule = RuleTable.of(decision.study());
-        folder.write(rule.schema().file(), Csv.of(rule));
+        folder.write(rule.layout().file(), Csv.of(rule));
         folder.write("summary.json", SummaryJson.of(comparison.answer(), segments, comparison.draws()));
         List<ResultTable> sheets = new ArrayList<>(List.of(rule, segments));
         sheets.addAll(ResultFiles.tables(comparison.shown()));

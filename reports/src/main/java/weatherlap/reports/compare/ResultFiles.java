@@ -5,20 +5,20 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import weatherlap.analysis.columns.Schema;
-import weatherlap.analysis.columns.Schemas;
+import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.leaks.HouseLeakTable;
 import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.analysis.tables.ElevationTable;
+import weatherlap.analysis.tables.HouseTable;
+import weatherlap.analysis.tables.OpeningTable;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.ResultTables;
 import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.OutputFolder;
-import weatherlap.sim.run.HouseResult;
 
 /** The tables that hold every house, written while houses come. */
 public final class ResultFiles implements AutoCloseable {
-    private static final List<Schema> SCHEMAS =
-            List.of(Schemas.HOUSES, Schemas.ELEVATIONS, Schemas.OPENINGS, Schemas.HOUSE_LEAKS);
+    private static final List<Layout<?>> LAYOUTS =
+            List.of(HouseTable.LAYOUT, ElevationTable.LAYOUT, OpeningTable.LAYOUT, HouseLeakTable.LAYOUT);
 
     private final List<OutputStream> files = new ArrayList<>();
 
@@ -33,10 +33,10 @@ public final class ResultFiles implements AutoCloseable {
     /** Begins the files. */
     public ResultFiles(OutputFolder folder) throws IOException {
         try {
-            for (Schema schema : SCHEMAS) {
-                OutputStream file = folder.begin(schema.file());
+            for (Layout<?> layout : LAYOUTS) {
+                OutputStream file = folder.begin(layout.file());
                 files.add(file);
-                file.write(Csv.header(schema));
+                file.write(Csv.header(layout));
             }
         } catch (IOException e) {
             close();
@@ -46,12 +46,11 @@ public final class ResultFiles implements AutoCloseable {
 
     /** The tables of some houses, one for each file. */
     static List<ResultTable> tables(List<HouseChoice> choices) {
-        List<HouseResult> houses = choices.stream().map(HouseChoice::result).toList();
         return List.of(
-                ResultTables.houses(choices),
-                ResultTables.elevations(choices),
-                ResultTables.openings(houses),
-                HouseLeakTable.of(houses));
+                HouseTable.of(choices),
+                ElevationTable.of(choices),
+                OpeningTable.of(choices),
+                HouseLeakTable.of(choices));
     }
 
     /** Adds rows at the end of each file. */

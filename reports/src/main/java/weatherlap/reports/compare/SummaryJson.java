@@ -60,7 +60,7 @@ final class SummaryJson {
         List<Map<String, Object>> rows = new ArrayList<>();
         for (int row = 0; row < table.rows(); row++) {
             Map<String, Object> json = new LinkedHashMap<>();
-            for (Column column : table.schema().columns()) {
+            for (Column<?> column : table.layout().columns()) {
                 json.put(
                         column.name(),
                         column.kind() == Column.Kind.TEXT

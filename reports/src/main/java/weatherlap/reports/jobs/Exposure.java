@@ -67,7 +67,7 @@ public record Exposure(List<Path> climate, List<String> changes, Optional<Output
             throws IOException {
         try (OutputFolder folder = request.open(climate)) {
             ResultTable table = ExposureTable.of(rose);
-            folder.write(table.schema().file(), Csv.of(table));
+            folder.write(table.layout().file(), Csv.of(table));
             folder.write("exposure.svg", Content.svg(picture(rose, report).svg()));
             Map<String, Object> settings = new LinkedHashMap<>();
             settings.put("ground_limit_mm", scenario.value(Scalar.GROUND_LIMIT_MM));

@@ -3,7 +3,7 @@ package weatherlap.reports.output;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import weatherlap.analysis.columns.Column;
-import weatherlap.analysis.columns.Schema;
+import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.charts.kit.Decimals;
 
@@ -25,15 +25,15 @@ public final class Csv {
     /** The whole table. */
     public static Content of(ResultTable result) {
         return out -> {
-            out.write(header(result.schema()));
+            out.write(header(result.layout()));
             out.write(rows(result));
         };
     }
 
     /** The header row of a table. */
-    public static byte[] header(Schema schema) {
+    public static byte[] header(Layout<?> layout) {
         StringBuilder text = new StringBuilder();
-        for (String name : schema.names()) {
+        for (String name : layout.names()) {
             text.append(text.isEmpty() ? "" : ",").append(quoted(name));
         }
         return text.append('\n').toString().getBytes(StandardCharsets.UTF_8);
@@ -42,7 +42,7 @@ public final class Csv {
     /** The rows of a table without its header. */
     public static byte[] rows(ResultTable result) {
         StringBuilder text = new StringBuilder();
-        List<Column> columns = result.schema().columns();
+        List<? extends Column<?>> columns = result.layout().columns();
         for (int row = 0; row < result.rows(); row++) {
             for (int c = 0; c < columns.size(); c++) {
                 if (c > 0) {
@@ -76,7 +76,7 @@ public final class Csv {
         return i < text.length() && DANGEROUS.indexOf(text.charAt(i)) >= 0;
     }
 
-    private static void append(StringBuilder text, ResultTable result, int row, int c, Column column) {
+    private static void append(StringBuilder text, ResultTable result, int row, int c, Column<?> column) {
         if (column.kind() == Column.Kind.TEXT) {
             text.append(quoted(defused(result.text(row, c))));
         } else {

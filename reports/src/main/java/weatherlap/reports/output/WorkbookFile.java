@@ -47,7 +47,7 @@ public final class WorkbookFile {
                 workbook.setGlobalDefaultFont(FONT, FONT_PT);
                 addFirstSheet(workbook.newWorksheet("Read me"), about, tables);
                 for (ResultTable table : tables) {
-                    addTable(workbook.newWorksheet(table.schema().title()), table);
+                    addTable(workbook.newWorksheet(table.layout().title()), table);
                 }
             }
             FixedZip.copy(bytes.toByteArray(), out);
@@ -65,8 +65,8 @@ public final class WorkbookFile {
         header(sheet, row++, List.of("sheet", "column", "heading", "unit", "meaning"));
         sheet.freezePane(0, row);
         for (ResultTable table : tables) {
-            for (Column column : table.schema().columns()) {
-                sheet.value(row, 0, table.schema().title());
+            for (Column<?> column : table.layout().columns()) {
+                sheet.value(row, 0, table.layout().title());
                 sheet.value(row, 1, column.name());
                 sheet.value(row, 2, column.title());
                 sheet.value(row, 3, column.unit());
@@ -82,13 +82,13 @@ public final class WorkbookFile {
 
     private static void addTable(Worksheet sheet, ResultTable result) throws IOException {
         if (result.rows() >= MAX_ROWS) {
-            throw new IOException(result.schema().file() + " has more rows than a sheet can hold (" + MAX_ROWS + ")");
+            throw new IOException(result.layout().file() + " has more rows than a sheet can hold (" + MAX_ROWS + ")");
         }
-        List<Column> columns = result.schema().columns();
+        List<? extends Column<?>> columns = result.layout().columns();
         header(sheet, 0, columns.stream().map(Column::titleWithUnit).toList());
         sheet.freezePane(keyColumns(columns), 1);
         for (int c = 0; c < columns.size(); c++) {
-            Column column = columns.get(c);
+            Column<?> column = columns.get(c);
             double width = Math.max(10, column.titleWithUnit().length() * 1.1);
             for (int row = 0; row < result.rows(); row++) {
                 width = Math.max(width, fill(sheet, result, row, c, column));
@@ -110,7 +110,7 @@ public final class WorkbookFile {
     }
 
     /** Fills one cell; the width it wants, in characters. */
-    private static double fill(Worksheet sheet, ResultTable result, int row, int c, Column column) {
+    private static double fill(Worksheet sheet, ResultTable result, int row, int c, Column<?> column) {
         if (column.kind() == Column.Kind.TEXT) {
             String text = text(result.text(row, c));
             sheet.value(row + 1, c, text);
@@ -141,7 +141,7 @@ public final class WorkbookFile {
     }
 
     /** Columns that name the row and stay in sight: the texts that come first, at most four. */
-    private static int keyColumns(List<Column> columns) {
+    private static int keyColumns(List<? extends Column<?>> columns) {
         int keys = 0;
         while (keys < Math.min(4, columns.size()) && columns.get(keys).kind() == Column.Kind.TEXT) {
             keys++;
@@ -165,7 +165,7 @@ public final class WorkbookFile {
                 .set();
     }
 
-    private static String format(Column column) {
+    private static String format(Column<?> column) {
         String whole = column.unit().equals("USD") ? "#,##0" : "0";
         return column.decimals() == 0 ? whole : whole + "." + "0".repeat(column.decimals());
     }

@@ -3,6 +3,7 @@ package weatherlap.reports.output;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -10,15 +11,16 @@ import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.Chars;
 import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.Test;
-import weatherlap.analysis.tables.TableBuilder;
+import weatherlap.analysis.tables.ResultTable;
 
 class CsvTest {
     @Test
     void writesAHeaderAndNumbersToTheDecimalsOfTheCatalogue() {
-        var table = new TableBuilder(TestTables.SCHEMA)
-                .row("a,b", 3, OptionalDouble.of(-12.345))
-                .row("say \"hi\"", 0, OptionalDouble.empty())
-                .build();
+        var table = ResultTable.of(
+                TestTables.LAYOUT,
+                List.of(
+                        new TestTables.Line("a,b", 3, OptionalDouble.of(-12.345)),
+                        new TestTables.Line("say \"hi\"", 0, OptionalDouble.empty())));
         assertThat(new String(TestTables.bytes(Csv.of(table)), UTF_8)).isEqualTo("""
                 id,count,cost_usd
                 "a,b",3,-12.35

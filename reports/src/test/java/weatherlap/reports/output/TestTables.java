@@ -4,21 +4,19 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import java.util.OptionalDouble;
-import weatherlap.analysis.columns.Column;
-import weatherlap.analysis.columns.Schema;
+import java.util.stream.IntStream;
+import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.TableBuilder;
 
 /** A small table for the tests of the writers, and texts that try to be more than texts. */
 final class TestTables {
-    static final Schema SCHEMA = new Schema(
-            "test.csv",
-            "Test",
-            "a row",
-            List.of(
-                    new Column("id", "id", Column.Kind.TEXT, "", 0, false, "key"),
-                    new Column("count", "count", Column.Kind.WHOLE, "", 0, false, "how many"),
-                    new Column("cost_usd", "cost", Column.Kind.NUMBER, "USD", 2, true, "what it costs")));
+    record Line(String id, int count, OptionalDouble costUsd) {}
+
+    static final Layout<Line> LAYOUT = Layout.<Line>of("test.csv", "Test", "a row")
+            .text("id", "id", "key", Line::id)
+            .whole("count", "count", "how many", Line::count)
+            .optionalNumber("cost_usd", "cost", "USD", 2, "what it costs", Line::costUsd)
+            .build();
 
     static final List<String> HOSTILE = List.of(
             "=1+1",
@@ -42,11 +40,12 @@ final class TestTables {
     private TestTables() {}
 
     static ResultTable hostile() {
-        TableBuilder table = new TableBuilder(SCHEMA);
-        for (int i = 0; i < HOSTILE.size(); i++) {
-            table.row(HOSTILE.get(i), i, i % 2 == 0 ? OptionalDouble.of(-i - 0.005) : OptionalDouble.empty());
-        }
-        return table.build();
+        return ResultTable.of(
+                LAYOUT,
+                IntStream.range(0, HOSTILE.size())
+                        .mapToObj(i -> new Line(
+                                HOSTILE.get(i), i, i % 2 == 0 ? OptionalDouble.of(-i - 0.005) : OptionalDouble.empty()))
+                        .toList());
     }
 
     static byte[] bytes(Content content) {

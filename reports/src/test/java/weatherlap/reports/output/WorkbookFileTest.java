@@ -11,10 +11,10 @@ import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
 import org.junit.jupiter.api.Test;
-import weatherlap.analysis.columns.Column;
-import weatherlap.analysis.columns.Schema;
-import weatherlap.analysis.tables.TableBuilder;
+import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.tables.ResultTable;
 import weatherlap.charts.kit.Tone;
+import weatherlap.sim.method.Method;
 
 class WorkbookFileTest {
     private static byte[] workbook() {
@@ -62,15 +62,11 @@ class WorkbookFileTest {
     /** The header and the methods have the colours of the pictures. */
     @Test
     void thePaletteIsThatOfThePictures() throws IOException {
-        Schema schema = new Schema(
-                "m.csv",
-                "M",
-                "a row",
-                List.of(new Column("method", "method", Column.Kind.TEXT, "", 0, false, "which")));
-        TableBuilder table = new TableBuilder(schema);
-        table.row("full_flange");
-        table.row("insert");
-        byte[] book = TestTables.bytes(WorkbookFile.of(List.of("About"), List.of(table.build())));
+        Layout<Method> layout = Layout.<Method>of("m.csv", "M", "a row")
+                .method(method -> method)
+                .build();
+        ResultTable table = ResultTable.of(layout, List.of(Method.FULL_FLANGE, Method.INSERT));
+        byte[] book = TestTables.bytes(WorkbookFile.of(List.of("About"), List.of(table)));
         assertThat(entry(book, "xl/styles.xml").toUpperCase(Locale.ROOT))
                 .contains(
                         Tone.LINE.rgb().toUpperCase(Locale.ROOT),

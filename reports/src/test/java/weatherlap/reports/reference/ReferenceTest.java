@@ -19,8 +19,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weatherlap.analysis.columns.Column;
+import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.analysis.tables.OpeningTable;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.ResultTables;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.datasets.portfolio.PortfolioText;
 import weatherlap.reports.cli.Weatherlap;
@@ -145,9 +146,10 @@ class ReferenceTest {
         List<String> one = Stream.concat(changes.stream(), Stream.of("draws=1")).toList();
         Inputs inputs =
                 Inputs.read(new InputPaths(Optional.of(portfolio), Optional.empty(), Optional.of(climate), one));
-        ResultTable table = ResultTables.openings(
-                inputs.simulator().run(inputs.portfolio(), 1).houses());
-        List<Column> columns = table.schema().columns().stream()
+        ResultTable table = OpeningTable.of(inputs.simulator().run(inputs.portfolio(), 1).houses().stream()
+                .map(house -> HouseChoice.of(house, 1))
+                .toList());
+        List<? extends Column<?>> columns = table.layout().columns().stream()
                 .filter(column -> !column.name().equals("leak_causes"))
                 .toList();
         String header = columns.stream().map(Column::name).collect(Collectors.joining(","));
@@ -159,7 +161,7 @@ class ReferenceTest {
                 Stream.concat(Stream.of(header), rows).toList());
     }
 
-    private static String cell(ResultTable table, int row, Column column) {
+    private static String cell(ResultTable table, int row, Column<?> column) {
         return column.kind() == Column.Kind.TEXT
                 ? '"' + table.text(row, column.name()) + '"'
                 : Double.toString(table.number(row, column).orElseThrow());

@@ -8,25 +8,31 @@ import weatherlap.sim.Check;
 /**
  * The columns of one result table, in order.
  *
+ * @param <R> what a row is made from
  * @param file its CSV
  * @param title of its sheet in the workbook, at most 31 characters
  * @param meaning what one row is
  */
-public record Schema(String file, String title, String meaning, List<Column> columns) {
-    public Schema {
+public record Layout<R>(String file, String title, String meaning, List<Column<R>> columns) {
+    public Layout {
         Check.text("file", file);
         Check.within("length of the sheet title", title.length(), 1, 31);
         columns = List.copyOf(columns);
         Set<String> names = new HashSet<>();
-        for (Column column : columns) {
+        for (Column<R> column : columns) {
             if (!names.add(column.name())) {
                 throw new IllegalArgumentException("The column " + column.name() + " stands twice in " + file + ".");
             }
         }
     }
 
+    /** Begins one; {@link LayoutBuilder#build} ends it. */
+    public static <R> LayoutBuilder<R> of(String file, String title, String meaning) {
+        return new LayoutBuilder<>(file, title, meaning);
+    }
+
     /** @throws IllegalArgumentException when there is no such column */
-    public Column column(String name) {
+    public Column<R> column(String name) {
         return columns.stream()
                 .filter(column -> column.name().equals(name))
                 .findFirst()

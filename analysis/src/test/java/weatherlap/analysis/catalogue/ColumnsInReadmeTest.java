@@ -1,16 +1,18 @@
-package weatherlap.analysis.columns;
+package weatherlap.analysis.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.lang.reflect.Field;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import weatherlap.analysis.columns.Column;
+import weatherlap.analysis.columns.Column.Kind;
+import weatherlap.analysis.columns.Layout;
 
 /** README.md shows every result table as the catalogue has it. Where they differ, the failure shows the lines to paste. */
 class ColumnsInReadmeTest {
@@ -18,15 +20,15 @@ class ColumnsInReadmeTest {
             "| column | title | unit | decimals | empty | meaning |\n" + "| --- | --- | --- | --- | --- | --- |\n";
 
     @ParameterizedTest
-    @MethodSource("schemas")
-    void everyColumnStandsWithItsUnit(Schema schema) throws IOException {
-        assertThat(section(schema)).isEqualTo(schema.meaning() + "\n\n" + table(schema));
+    @MethodSource("layouts")
+    void everyColumnStandsWithItsUnit(Layout<?> layout) throws IOException {
+        assertThat(section(layout)).isEqualTo(layout.meaning() + "\n\n" + table(layout));
     }
 
-    private static String table(Schema schema) {
+    private static String table(Layout<?> layout) {
         StringBuilder table = new StringBuilder(HEAD);
-        for (Column column : schema.columns()) {
-            boolean number = column.kind() == Column.Kind.NUMBER;
+        for (Column<?> column : layout.columns()) {
+            boolean number = column.kind() == Kind.NUMBER;
             table.append("| `%s` | %s | %s | %s | %s | %s |\n"
                     .formatted(
                             column.name(),
@@ -43,30 +45,19 @@ class ColumnsInReadmeTest {
     void noOtherTableStandsThere() throws IOException {
         assertThat(readme().lines().filter(line -> line.startsWith("### ")).map(line -> line.substring(4)))
                 .containsExactlyElementsOf(
-                        schemas().map(ColumnsInReadmeTest::heading).toList());
+                        layouts().stream().map(ColumnsInReadmeTest::heading).toList());
     }
 
-    static Stream<Schema> schemas() {
-        return Stream.of(Schemas.class, StudySchemas.class)
-                .flatMap(catalogue -> Stream.of(catalogue.getFields()))
-                .filter(field -> field.getType() == Schema.class)
-                .map(ColumnsInReadmeTest::value);
+    static List<Layout<?>> layouts() {
+        return Catalogue.ALL;
     }
 
-    private static Schema value(Field constant) {
-        try {
-            return (Schema) constant.get(null);
-        } catch (IllegalAccessException e) {
-            throw new AssertionError(e);
-        }
+    private static String heading(Layout<?> layout) {
+        return "`" + layout.file() + "`";
     }
 
-    private static String heading(Schema schema) {
-        return "`" + schema.file() + "`";
-    }
-
-    private static String section(Schema schema) throws IOException {
-        String heading = "### " + heading(schema) + "\n\n";
+    private static String section(Layout<?> layout) throws IOException {
+        String heading = "### " + heading(layout) + "\n\n";
         String document = readme();
         int begin = document.indexOf(heading);
         assertThat(begin).as("a heading " + heading.strip()).isNotNegative();

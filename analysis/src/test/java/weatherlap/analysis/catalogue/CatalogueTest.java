@@ -1,27 +1,31 @@
-package weatherlap.analysis.columns;
+package weatherlap.analysis.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import weatherlap.analysis.columns.Column;
 import weatherlap.analysis.columns.Column.Kind;
+import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.tables.HouseTable;
+import weatherlap.analysis.tables.OpeningTable;
 
-class SchemasTest {
+class CatalogueTest {
     /** What a name ends in, and the unit it stands for. */
     private static final Map<String, String> UNITS =
             Map.of("_ft2", "ft²", "_in", "in.", "_pct", "%", "_usd", "USD", "_l_per_m2", "L/m²", "_deg", "°");
 
-    static Stream<Schema> schemas() {
-        return ColumnsInReadmeTest.schemas();
+    static List<Layout<?>> layouts() {
+        return Catalogue.ALL;
     }
 
     @ParameterizedTest
-    @MethodSource("schemas")
-    void theUnitOfANameIsTheUnitOfItsColumn(Schema schema) {
-        for (Column column : schema.columns()) {
+    @MethodSource("layouts")
+    void theUnitOfANameIsTheUnitOfItsColumn(Layout<?> layout) {
+        for (Column<?> column : layout.columns()) {
             UNITS.forEach((ending, unit) -> {
                 if (column.name().endsWith(ending) && !column.name().contains("_per_crew_day")) {
                     assertThat(column.unit()).as(column.name()).isEqualTo(unit);
@@ -31,29 +35,29 @@ class SchemasTest {
     }
 
     @ParameterizedTest
-    @MethodSource("schemas")
-    void textsHaveNoUnitAndNumbersWithAUnitHaveDecimals(Schema schema) {
-        assertThat(schema.columns()).allSatisfy(column -> {
+    @MethodSource("layouts")
+    void textsHaveNoUnitAndNumbersWithAUnitHaveDecimals(Layout<?> layout) {
+        assertThat(layout.columns()).allSatisfy(column -> {
             if (column.kind() != Kind.NUMBER) {
                 assertThat(column.decimals()).isZero();
                 assertThat(column.unit()).isEmpty();
             }
         });
-        assertThat(schema.columns().get(0).mayBeEmpty()).isFalse();
+        assertThat(layout.columns().get(0).mayBeEmpty()).isFalse();
     }
 
     @Test
     void fileNamesAndSheetTitlesAreTheirOwn() {
-        assertThat(schemas()).extracting(Schema::file).doesNotHaveDuplicates();
-        assertThat(schemas()).extracting(Schema::title).doesNotHaveDuplicates();
+        assertThat(layouts()).extracting(Layout::file).doesNotHaveDuplicates();
+        assertThat(layouts()).extracting(Layout::title).doesNotHaveDuplicates();
     }
 
     @Test
     void spreadsHaveTheFourPoints() {
-        assertThat(Schemas.HOUSES.names())
+        assertThat(HouseTable.LAYOUT.names())
                 .containsSubsequence(
                         "cost_usd_mean", "cost_usd_p10", "cost_usd_p50", "cost_usd_p90", "leak_probability")
                 .hasSize(35);
-        assertThat(Schemas.OPENINGS.names()).hasSize(30);
+        assertThat(OpeningTable.LAYOUT.names()).hasSize(30);
     }
 }

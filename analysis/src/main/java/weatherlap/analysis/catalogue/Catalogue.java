@@ -1,0 +1,33 @@
+package weatherlap.analysis.catalogue;
+
+import java.util.List;
+import weatherlap.analysis.breakeven.BreakEvenTable;
+import weatherlap.analysis.calibration.CalibrationTables;
+import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.drivers.DriverTable;
+import weatherlap.analysis.exposure.ExposureTable;
+import weatherlap.analysis.leaks.HouseLeakTable;
+import weatherlap.analysis.rule.RuleTable;
+import weatherlap.analysis.tables.ElevationTable;
+import weatherlap.analysis.tables.HouseTable;
+import weatherlap.analysis.tables.OpeningTable;
+import weatherlap.analysis.tables.SegmentTable;
+
+/** Every result table. */
+public final class Catalogue {
+    /** In the order of the README. */
+    public static final List<Layout<?>> ALL = List.of(
+            OpeningTable.LAYOUT,
+            ElevationTable.LAYOUT,
+            HouseTable.LAYOUT,
+            HouseLeakTable.LAYOUT,
+            SegmentTable.LAYOUT,
+            RuleTable.LAYOUT,
+            ExposureTable.LAYOUT,
+            CalibrationTables.STEPS,
+            CalibrationTables.JOBS,
+            DriverTable.LAYOUT,
+            BreakEvenTable.LAYOUT);
+
+    private Catalogue() {}
+}

@@ -1,0 +1,2 @@
+/** Which tables come out, and which columns have they? */
+package weatherlap.analysis.catalogue;

@@ -1,0 +1,92 @@
+package weatherlap.analysis.columns;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
+import tech.tablesaw.api.DoubleColumn;
+import tech.tablesaw.api.IntColumn;
+import tech.tablesaw.api.StringColumn;
+import weatherlap.analysis.columns.Column.Kind;
+
+/**
+ * What a column takes from a row.
+ *
+ * @param <R> what a row is made from
+ */
+public sealed interface Cell<R> {
+    Kind kind();
+
+    /** @throws IllegalArgumentException for a cell that is empty, or no finite number, where the column wants one */
+    tech.tablesaw.columns.Column<?> fill(Column<R> column, List<? extends R> rows);
+
+    record Text<R>(Function<? super R, String> of) implements Cell<R> {
+        @Override
+        public Kind kind() {
+            return Kind.TEXT;
+        }
+
+        @Override
+        public StringColumn fill(Column<R> column, List<? extends R> rows) {
+            StringColumn filled = StringColumn.create(column.name());
+            for (R row : rows) {
+                String text = of.apply(row);
+                if (text == null || text.isEmpty() && !column.mayBeEmpty()) {
+                    throw column.wrong(text, filled.size(), "text that is not empty");
+                }
+                filled.append(text);
+            }
+            return filled;
+        }
+    }
+
+    record Whole<R>(ToIntFunction<? super R> of) implements Cell<R> {
+        @Override
+        public Kind kind() {
+            return Kind.WHOLE;
+        }
+
+        @Override
+        public IntColumn fill(Column<R> column, List<? extends R> rows) {
+            IntColumn filled = IntColumn.create(column.name());
+            rows.forEach(row -> filled.append(of.applyAsInt(row)));
+            return filled;
+        }
+    }
+
+    record Number<R>(ToDoubleFunction<? super R> of) implements Cell<R> {
+        @Override
+        public Kind kind() {
+            return Kind.NUMBER;
+        }
+
+        @Override
+        public DoubleColumn fill(Column<R> column, List<? extends R> rows) {
+            DoubleColumn filled = DoubleColumn.create(column.name());
+            rows.forEach(row -> filled.append(column.finite(of.applyAsDouble(row), filled.size())));
+            return filled;
+        }
+    }
+
+    record OptionalNumber<R>(Function<? super R, OptionalDouble> of) implements Cell<R> {
+        @Override
+        public Kind kind() {
+            return Kind.NUMBER;
+        }
+
+        @Override
+        public DoubleColumn fill(Column<R> column, List<? extends R> rows) {
+            DoubleColumn filled = DoubleColumn.create(column.name());
+            for (R row : rows) {
+                OptionalDouble number = of.apply(row);
+                if (number.isPresent()) {
+                    filled.append(column.finite(number.getAsDouble(), filled.size()));
+                } else {
+                    filled.appendMissing();
+                }
+            }
+            return filled;
+        }
+    }
+}

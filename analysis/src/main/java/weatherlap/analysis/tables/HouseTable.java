@@ -1,0 +1,125 @@
+package weatherlap.analysis.tables;
+
+import java.util.List;
+import java.util.stream.Stream;
+import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.analysis.plan.Limit;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.run.MethodResult;
+
+/** {@code houses.csv}: one row a house and method, in the order of the portfolio. */
+public final class HouseTable {
+    public static final Layout<InHouse<Method>> LAYOUT = Layout.<InHouse<Method>>of(
+                    "houses.csv", "Houses", "One house and method.")
+            .house(InHouse::houseId)
+            .text("label", "label", "what people call it", row -> row.choice()
+                    .result()
+                    .house()
+                    .label())
+            .method(InHouse::part)
+            .whole("openings", "openings", "windows in the house", row -> row.choice()
+                    .result()
+                    .house()
+                    .openingCount())
+            .number("glass_lost_ft2", "glass lost", "ft²", 2, "glass lost by all openings", row -> result(row)
+                    .glassLostFt2())
+            .glassLostShare(row -> 100 * result(row).glassLostFraction())
+            .spread("labour_hours", "labour", "person-h", 2, "labour of the house, shared work once", row -> result(row)
+                    .labourHours())
+            .whole("crew_days", "crew days", "working days of the crew", row -> result(row)
+                    .crewDays())
+            .spread("material_usd", "material", "USD", 2, "units and material in whole packages", row -> result(row)
+                    .materialUsd())
+            .number("price_usd", "price", "USD", 2, "what the family pays", row -> result(row)
+                    .priceUsd())
+            .spread(
+                    "cost_usd",
+                    "cost",
+                    "USD",
+                    2,
+                    "what the job costs the shop: labour, material, overhead, repairs under the warranty and service",
+                    row -> result(row).costUsd())
+            .number(
+                    "gross_profit_per_crew_day_usd",
+                    "gross profit a crew day",
+                    "USD/day",
+                    2,
+                    "expected price less direct cost and service, for each crew day; overhead is paid out of it",
+                    row -> result(row).grossProfitPerCrewDayUsd())
+            .leakProbability("chance of leak damage at any opening within the horizon", row -> result(row)
+                    .leakProbability())
+            .leakScore(
+                    "leak probability in percent",
+                    row -> result(row).leakScore().mean())
+            .number(
+                    "expected_damage_usd",
+                    "expected damage",
+                    "USD",
+                    2,
+                    "repairs of leak damage within the horizon that the family pays, at present value, mean",
+                    row -> result(row).expectedDamageUsd())
+            .spread(
+                    "horizon_cost_usd",
+                    "horizon cost",
+                    "USD",
+                    2,
+                    "price, expected damage and glass lost over the horizon, discounted",
+                    row -> result(row).horizonCostUsd())
+            .yesNo(
+                    "preferred",
+                    "preferred",
+                    "yes where this method has the lower expected horizon cost",
+                    row -> row.choice().result().cheapest() == row.part())
+            .number(
+                    "preferred_probability",
+                    "preferred in",
+                    "fraction",
+                    3,
+                    "share of draws in which this method has the lower horizon cost",
+                    row -> row.choice().result().cheapestProbability(row.part()))
+            .optionalText(
+                    "flags",
+                    "flags",
+                    "things to look at before the job, ; between them",
+                    row -> String.join(";", result(row).flags()))
+            .number(
+                    "plan_horizon_cost_usd_mean",
+                    "horizon cost of the plan, mean",
+                    "USD",
+                    2,
+                    "horizon cost of this method wherever no limit closes it, the other elsewhere: mean of the draws",
+                    row -> row.choice().wherever().get(row.part()).horizonCostUsd())
+            .closed(
+                    "limits that close this method at a wall or more, ; between them",
+                    row -> Limit.joined(row.choice().closed(row.part())))
+            .text(
+                    "chosen",
+                    "chosen",
+                    "yes where the family's cheapest plan does the whole house by this method, part where it mixes both",
+                    HouseTable::chosen)
+            .yesNo(
+                    "shop_prefers",
+                    "shop prefers",
+                    "yes where this method earns the shop more for each crew day, if not closed at every wall",
+                    row -> row.choice().shop() == row.part())
+            .build();
+
+    private HouseTable() {}
+
+    public static ResultTable of(List<HouseChoice> choices) {
+        return ResultTable.of(LAYOUT, InHouse.each(choices, choice -> Stream.of(Method.values())));
+    }
+
+    private static MethodResult result(InHouse<Method> row) {
+        return row.choice().result().method(row.part());
+    }
+
+    private static String chosen(InHouse<Method> row) {
+        return row.choice()
+                .family()
+                .single()
+                .map(one -> one == row.part() ? "yes" : "no")
+                .orElse("part");
+    }
+}

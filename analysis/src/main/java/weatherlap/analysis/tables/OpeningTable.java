@@ -1,0 +1,105 @@
+package weatherlap.analysis.tables;
+
+import java.util.List;
+import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.sim.run.OpeningResult;
+
+/** {@code openings.csv}: one row an opening and method, in the order of the portfolio. */
+public final class OpeningTable {
+    public static final Layout<InHouse<OpeningResult>> LAYOUT = Layout.<InHouse<OpeningResult>>of(
+                    "openings.csv", "Openings", "One opening and method.")
+            .house(InHouse::houseId)
+            .elevation(row -> row.part().elevation().id())
+            .opening(row -> row.part().opening().id())
+            .method(row -> row.part().method())
+            .number(
+                    "glass_existing_ft2",
+                    "glass today",
+                    "ft²",
+                    2,
+                    "visible glass of the existing unit",
+                    row -> row.part().glassExistingFt2())
+            .number("glass_ft2", "glass after", "ft²", 2, "visible glass of the new unit", row -> row.part()
+                    .glassFt2())
+            .number("glass_lost_ft2", "glass lost", "ft²", 2, "glass today less glass after", row -> row.part()
+                    .glassLostFt2())
+            .glassLostShare(row -> 100 * row.part().glassLostFraction())
+            .number(
+                    "clear_width_in",
+                    "clear width",
+                    "in.",
+                    2,
+                    "net clear opening, width; 0 where nothing opens",
+                    row -> row.part().clearWidthIn())
+            .number("clear_height_in", "clear height", "in.", 2, "net clear opening, height", row -> row.part()
+                    .clearHeightIn())
+            .number("clear_area_ft2", "clear area", "ft²", 2, "net clear opening, area", row -> row.part()
+                    .clearAreaFt2())
+            .optionalText(
+                    "code_flags",
+                    "code flags",
+                    "points of the code to look at, ; between them",
+                    row -> String.join(";", row.part().codeFlags()))
+            .number("order_width_in", "order width", "in.", 3, "width of the unit to order", row -> row.part()
+                    .orderWidthIn())
+            .number("order_height_in", "order height", "in.", 3, "height of the unit to order", row -> row.part()
+                    .orderHeightIn())
+            .spread(
+                    "labour_minutes",
+                    "labour",
+                    "person-min",
+                    1,
+                    "labour at this opening, without what openings share",
+                    row -> row.part().labourMinutes())
+            .spread(
+                    "material_usd",
+                    "material",
+                    "USD",
+                    2,
+                    "unit and material used at this opening, without the rest of opened packages",
+                    row -> row.part().materialUsd())
+            .drivingRain(
+                    "wind-driven rain that reaches the opening under its eave",
+                    row -> row.part().exposure().litresPerM2Year())
+            .shelter(row -> row.part().exposure().shelterFraction())
+            .number(
+                    "water_past_first_line_l_per_year",
+                    "water past the first line",
+                    "L/year",
+                    3,
+                    "water that passes cladding and seals, mean over the horizon",
+                    row -> row.part().waterPastFirstLineLitresPerYear())
+            .leakProbability("chance of leak damage within the horizon", row -> row.part()
+                    .leakProbability())
+            .leakScore(
+                    "leak probability in percent", row -> row.part().leakScore().mean())
+            .leakScoreRange("the same over causes not known: one draw in ten is below", row -> row.part()
+                    .leakScore())
+            .optionalText(
+                    "leak_causes",
+                    "leak causes",
+                    "lap faults with what each adds to the leak probability, largest first, ; between them",
+                    row -> causes(row.part().leakCauses()))
+            .build();
+
+    private OpeningTable() {}
+
+    public static ResultTable of(List<HouseChoice> choices) {
+        return ResultTable.of(LAYOUT, InHouse.each(choices, choice -> choice.result().openings().stream()));
+    }
+
+    private static String causes(List<OpeningResult.LeakCause> causes) {
+        StringBuilder text = new StringBuilder();
+        for (OpeningResult.LeakCause cause : causes) {
+            long tenThousandths = Math.round(cause.contribution() * 10_000);
+            if (tenThousandths > 0) {
+                text.append(text.isEmpty() ? "" : ";")
+                        .append(cause.faultId())
+                        .append(tenThousandths < 10_000 ? " 0." : " 1.")
+                        .append(Long.toString(10_000 + tenThousandths % 10_000), 1, 5);
+            }
+        }
+        return text.toString();
+    }
+}
