@@ -47,6 +47,7 @@ record WindowRows(
     }
 
     private void addRow(List<Opening> openings, String wall, double widthIn, int storey) {
+        int before = openings.size();
         boolean sleepingWall = wall.equals("back") && storey == storeys;
         int windows = Math.max(draw.whole(Property.WINDOWS_IN_ROW), sleepingWall ? 1 : 0);
         int door = wall.equals("front") && storey == 1 ? windows / 2 : -1;
@@ -56,6 +57,22 @@ record WindowRows(
                 boolean bedroom = sleepingWall && bay == 0;
                 add(openings, bay * widthIn / bays, widthIn / bays, storey, bedroom);
             }
+        }
+        inRooms(wall, openings, before);
+    }
+
+    /**
+     * Two neighbors of a row that light the same kind of room are of one room, as large as the first of them has it; invented, as a second
+     * window of a bedroom is.
+     */
+    private static void inRooms(String wall, List<Opening> openings, int from) {
+        boolean paired = false;
+        for (int w = from; w < openings.size(); w++) {
+            paired = !paired
+                    && w > from
+                    && openings.get(w - 1).room() == openings.get(w).room();
+            Opening first = openings.get(paired ? w - 1 : w);
+            openings.set(w, openings.get(w).inRoom(wall + "-" + first.id(), first.floorAreaFt2()));
         }
     }
 

@@ -51,6 +51,7 @@ final class HouseMaker {
                             "this is still the made-up house of the template, and counts as one of yours; delete its rows");
         }
         fit.ifPresent(check -> check.checkRegion(rows.house(), problems));
+        RoomCheck.check(rows.openings(), problems);
         List<Elevation> elevations = elevations(rows);
         if (rows.elevations().isEmpty()) {
             rows.house().error(problems, "house_id", "this house has no row in elevations.csv");

@@ -54,7 +54,8 @@ final class OpeningMaker {
                 row.word("jamb_lap", Lap.class, Lap.UNKNOWN),
                 row.word("sill_lap", Lap.class, Lap.UNKNOWN),
                 row.word("stain", Sighting.class, Sighting.UNKNOWN),
-                readings(row, problems));
+                readings(row, problems),
+                Optional.of(row.text("room_id")).filter(id -> !id.isEmpty()));
     }
 
     private static Optional<Readings> readings(Row row, Problems problems) {

@@ -122,6 +122,8 @@ public final class PortfolioTables {
                 key("elevation_id", "key of the wall"),
                 key("opening_id", "key within the wall"),
                 word("room", Room.class, "what the opening lights"),
+                text("room_id", "windows with the same one, in a house, are of one room; empty: unknown")
+                        .optional(),
                 word("operation", Operation.class, "how the existing unit opens"),
                 word("new_operation", Operation.class, "what goes in instead; empty: the same")
                         .optional(),
@@ -137,7 +139,11 @@ public final class PortfolioTables {
                 number("sill_height_in", INCHES, 0, 1200, "bottom of the frame over grade"),
                 number("interior_sill_in", INCHES, 0, 144, "bottom of the clear opening over the room's floor")
                         .optional(),
-                positive("floor_area_ft2", "square feet", 10_000, "of the room, where light and air are to be checked")
+                positive(
+                                "floor_area_ft2",
+                                "square feet",
+                                10_000,
+                                "of the room; light and air are checked where the room has room_id")
                         .optional());
     }
 

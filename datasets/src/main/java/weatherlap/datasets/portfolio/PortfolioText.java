@@ -79,6 +79,7 @@ public final class PortfolioText {
                 elevation.id(),
                 opening.id(),
                 CsvText.cell(opening.room()),
+                opening.roomId().orElse(""),
                 CsvText.cell(opening.operation()),
                 CsvText.cell(opening.newOperation()),
                 Integer.toString(opening.units()),

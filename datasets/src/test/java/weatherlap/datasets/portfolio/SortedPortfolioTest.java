@@ -134,7 +134,10 @@ class SortedPortfolioTest {
                 .containsExactly(wanted);
         assertThat(Portfolios.readHouse(folder, "G0001", Optional.of(BUNDLED)).errors())
                 .extracting(Problem::message)
-                .containsExactly("has 2 cells where the header has 30", "\"G0001/x\" is not in elevations.csv");
+                .containsExactly(
+                        "has 2 cells where the header has "
+                                + PortfolioTables.OPENINGS.names().size(),
+                        "\"G0001/x\" is not in elevations.csv");
         assertThat(Portfolios.readHouse(folder, "nobody", Optional.of(BUNDLED))
                         .orElseThrow()
                         .houses())

@@ -101,21 +101,26 @@ final class HouseViews {
 
     /** What a family must know first: a way out that is there today and would be gone. */
     private static String escape(HouseResult result) {
-        List<String> lost = new ArrayList<>();
+        List<String> worse = new ArrayList<>();
         for (Method method : Method.values()) {
-            List<String> openings = result.openings().stream()
-                    .filter(o -> o.method() == method && o.codeFlags().contains("escape_lost"))
-                    .map(o -> o.elevation().id() + "/" + o.opening().id())
-                    .toList();
-            if (!openings.isEmpty()) {
-                lost.add(Words.of(method)
-                        + " would make too small, or leave in doubt, a way out that passes today (IRC 2018 R310.2) at "
-                        + String.join(", ", openings));
+            for (String flag : List.of("escape_lost", "escape_relieved")) {
+                List<String> openings = result.openings().stream()
+                        .filter(o -> o.method() == method && o.codeFlags().contains(flag))
+                        .map(o -> o.elevation().id() + "/" + o.opening().id())
+                        .toList();
+                if (!openings.isEmpty()) {
+                    worse.add(Words.of(method)
+                            + " would make too small, or leave in doubt, the way out of a room that passes today (IRC 2018 "
+                            + (flag.equals("escape_lost")
+                                    ? "R310.2) at "
+                                    : "R310.2; R310.2.5 may let a replacement stand) at ")
+                            + String.join(", ", openings));
+                }
             }
         }
-        return lost.isEmpty()
+        return worse.isEmpty()
                 ? ""
-                : InWords.capital(String.join("; ", lost)) + ": confirm with the local building official. ";
+                : InWords.capital(String.join("; ", worse)) + ": confirm with the local building official. ";
     }
 
     private TableView houseTable(HouseResult house) {

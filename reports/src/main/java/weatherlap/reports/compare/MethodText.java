@@ -35,11 +35,12 @@ final class MethodText {
             "Asbestos may be in old siding, glazing putty and caulk: have it tested before it is disturbed.",
             "Falls: from 6 ft on, protection by 29 CFR 1926.501; ladders by 1926.1053. Openings are edges while they stand open.",
             "Silica dust from cutting brick, stucco or fiber cement: 29 CFR 1926.1153.",
-            "Weight: large units want two people or a lift; the lifting guide of NIOSH is an ideal-case figure, not a legal limit.",
+            "Weight: large and mulled units, and all over the first story, want two people or a lift; the lifting guide of NIOSH is an ideal-case figure, not a legal limit.",
             "Heat and cold wear a crew, and tape and sealant have temperatures below which they do not stick.",
-            "Escape openings, safety glazing, guards, light and air are flagged from the model code of 2018; the local code and its"
-                    + " official decide. Whether an insert may use the relief for replacements is disputed: a flag is a caution, never a"
-                    + " pass.",
+            "Escape openings (one a bedroom), safety glazing, guards, and light and air of rooms whose windows and floor are known are"
+                    + " flagged from the model code of 2018; the local code and its official decide. Its clause for replacements"
+                    + " (R310.2.5), which names existing frames, decides with escape_rule whether a way out that gets too small closes"
+                    + " a method: a flag is a caution, never a pass.",
             "Mould behind the siding: stop, find the water, and follow local guidance before closing the wall.");
 
     private MethodText() {}

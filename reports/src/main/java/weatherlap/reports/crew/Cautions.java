@@ -100,12 +100,12 @@ final class Cautions {
         List<Window> heavy = windows.stream()
                 .filter(w -> w.takeoff().geometry().weight().lift() != UnitWeight.Lift.ONE_PERSON)
                 .toList();
-        return "Weight and glass: the lift column allows " + Numbers.plain(limitLb, 0)
-                + " lb a person, held close. By the NIOSH lifting"
+        return "Weight and glass: the lift column allows one person less than " + Numbers.plain(limitLb, 0)
+                + " lb, held close, on the ground floor. By the NIOSH lifting"
                 + " equation " + reach(10) + " held 10 in. out become " + reach(15) + " at 15 and " + reach(20)
                 + " at 20 in.; it is a guide for a good lift, no legal limit. "
                 + (heavy.isEmpty()
-                        ? "No unit is above it. "
+                        ? "No unit wants more. "
                         : Window.list(heavy) + (heavy.size() == 1 ? " wants" : " want") + " two people or more. ")
                 + "Gloves and sleeves; never under a hanging unit; tape cracked panes before they move.";
     }

@@ -7,35 +7,41 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import weatherlap.charts.kit.Numbers;
 import weatherlap.sim.geometry.CodeChange;
 import weatherlap.sim.geometry.CodeCheck;
 import weatherlap.sim.geometry.CodeRule;
 import weatherlap.sim.geometry.ResidentialCode;
+import weatherlap.sim.geometry.RoomChange;
 
 /** Flags of the model code in sentences: a paragraph a rule, windows of which the same is said named together. */
 final class CodeFlags {
     private CodeFlags() {}
 
-    static List<String> of(List<Window> windows) {
+    static List<String> of(List<Window> windows, List<RoomChange> rooms) {
         return Stream.of(CodeRule.values())
-                .map(rule -> paragraph(rule, flagged(rule, windows)))
+                .map(rule -> paragraph(rule, rooms, flagged(rule, windows, rooms)))
                 .filter(text -> !text.isEmpty())
                 .toList();
     }
 
-    private record Flagged(Window window, CodeChange change) {}
+    private record Flagged(List<Window> windows, CodeChange change) {}
 
     /** Those that are worse than today first. */
-    private static List<Flagged> flagged(CodeRule rule, List<Window> windows) {
-        return windows.stream()
-                .flatMap(window -> window.takeoff().geometry().codes().stream()
-                        .filter(change -> change.rule() == rule && change.flag().isPresent())
-                        .map(change -> new Flagged(window, change)))
-                .sorted(Comparator.comparing(flagged -> !flagged.change().lost()))
+    private static List<Flagged> flagged(CodeRule rule, List<Window> windows, List<RoomChange> rooms) {
+        Stream<Flagged> found = rule.ofRooms()
+                ? rooms.stream()
+                        .map(room -> new Flagged(
+                                room.openings().stream().map(windows::get).toList(), room.change()))
+                : windows.stream()
+                        .flatMap(window -> window.takeoff().codes().stream().map(c -> new Flagged(List.of(window), c)));
+        return found.filter(one ->
+                        one.change().rule() == rule && one.change().flag().isPresent())
+                .sorted(Comparator.comparing(one -> !one.change().worse()))
                 .toList();
     }
 
-    private static String paragraph(CodeRule rule, List<Flagged> flagged) {
+    private static String paragraph(CodeRule rule, List<RoomChange> rooms, List<Flagged> flagged) {
         if (flagged.isEmpty()) {
             return "";
         }
@@ -43,19 +49,36 @@ final class CodeFlags {
         String tail = sharedTail(flagged);
         for (Flagged one : flagged) {
             String finding = one.change().after().finding();
-            String today = one.change().lost()
+            String today = one.change().worse()
                     ? ", WORSE than today (" + without(one.change().before().finding(), tail) + ")"
                     : "";
-            said.computeIfAbsent(without(finding, tail) + today, text -> new ArrayList<>())
-                    .add(one.window());
+            String together = one.windows().size() > 1 ? " together: " : ": ";
+            said.computeIfAbsent(together + without(finding, tail) + today, text -> new ArrayList<>())
+                    .addAll(one.windows());
         }
         List<String> parts = new ArrayList<>();
-        said.forEach((finding, those) -> parts.add(Window.list(those).toLowerCase(Locale.ROOT) + ": " + finding));
+        said.forEach((finding, those) -> parts.add(Window.list(those).toLowerCase(Locale.ROOT) + finding));
         String relief = rule == CodeRule.ESCAPE
                         && flagged.stream().anyMatch(f -> f.change().after().verdict() == CodeCheck.Verdict.FAILS)
                 ? " " + ResidentialCode.REPLACEMENT_RELIEF
                 : "";
-        return rule.section() + ", " + name(rule) + ": " + String.join("; ", parts) + tail + "." + relief;
+        return rule.section() + ", " + name(rule) + ": " + roomCount(rule, rooms) + String.join("; ", parts) + tail
+                + "." + relief;
+    }
+
+    /** How many rooms fall short before and after; empty for a rule of windows. */
+    private static String roomCount(CodeRule rule, List<RoomChange> rooms) {
+        if (!rule.ofRooms()) {
+            return "";
+        }
+        List<RoomChange> asked =
+                rooms.stream().filter(room -> room.change().rule() == rule).toList();
+        return "of " + Numbers.count(asked.size(), "room", "rooms") + ", " + RoomChange.shortBefore(asked)
+                + " fell short before, " + RoomChange.shortAfter(asked) + " after"
+                + (asked.stream().allMatch(room -> room.id().isPresent())
+                        ? ""
+                        : " (a window without room_id counts as a room)")
+                + ". ";
     }
 
     private static String without(String finding, String tail) {
@@ -78,6 +101,8 @@ final class CodeFlags {
             case LIGHT -> "light";
             case VENTILATION -> "air";
             case SAFETY_GLAZING -> "safety glazing";
+            case WET_GLAZING -> "safety glazing at tub or shower";
+            case STAIR_GLAZING -> "safety glazing at stairs";
             case FALL -> "falls through a window";
         };
     }

@@ -38,7 +38,7 @@ public final class CrewSheets {
                 figures(takeoff, windows),
                 WorkTables.days(work, windows),
                 Cautions.of(house, takeoff.method(), windows, scenario),
-                CodeFlags.of(windows),
+                CodeFlags.of(windows, takeoff.rooms()),
                 SizeTable.of(windows, takeoff.method()),
                 switch (takeoff.method()) {
                     case FULL_FLANGE ->

@@ -27,7 +27,7 @@ final class SizeTable {
                         "Order each",
                         inRoughOpening ? "Rough opening" : "Inside the old frame",
                         "Tape readings, largest less smallest",
-                        "Weight each",
+                        "Weight of a lift",
                         "Lift");
         windows.forEach(window -> table.row(row(window)));
         return table.build();
@@ -45,7 +45,7 @@ final class SizeTable {
             fits ? size(order.widthIn(), order.heightIn()) + overall(order) : "none fits",
             size(order.openingWidthIn(), order.openingHeightIn()),
             readings(window, order.squareness()),
-            fits ? Numbers.plain(geometry.weight().totalLb(), 0) + " lb" : "",
+            fits ? weight(geometry.weight()) : "",
             fits ? lift(geometry.weight().lift()) : ""
         };
     }
@@ -68,6 +68,10 @@ final class SizeTable {
         square.diagonalDifferenceIn().ifPresent(in -> apart.add("diagonals " + Inches.text(in)));
         String lean = square.outOfPlumbIn() > 0 ? ", jambs lean " + Inches.text(square.outOfPlumbIn()) : "";
         return (square.withinTolerance() ? "square enough: " : "OUT OF SQUARE: ") + String.join(", ", apart) + lean;
+    }
+
+    private static String weight(UnitWeight weight) {
+        return (weight.pieces() > 1 ? weight.pieces() + " × " : "") + Numbers.plain(weight.totalLb(), 0) + " lb";
     }
 
     private static String lift(UnitWeight.Lift lift) {

@@ -1,146 +1,149 @@
 package weatherlap.reports.handout;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weatherlap.charts.kit.InWords;
 import weatherlap.charts.kit.Numbers;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.sim.geometry.CodeChange;
-import weatherlap.sim.geometry.CodeCheck;
 import weatherlap.sim.geometry.CodeCheck.Verdict;
 import weatherlap.sim.geometry.CodeRule;
+import weatherlap.sim.geometry.RoomChange;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 
-/** Code flags as plain sentences, one a rule: how many windows fall short today and by either method, and which. */
+/** Code flags as plain sentences, one a rule: how many rooms or windows fall short today and by either method, and which. */
 record CodeWords(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density density) {
     private static final int MARKS = 8;
 
+    private static final List<CodeRule> GLAZING =
+            List.of(CodeRule.SAFETY_GLAZING, CodeRule.WET_GLAZING, CodeRule.STAIR_GLAZING);
+
     List<Named> lines() {
-        return Stream.of(CodeRule.ESCAPE, CodeRule.LIGHT, CodeRule.SAFETY_GLAZING, CodeRule.FALL)
-                .map(this::line)
+        return Stream.of(
+                        new Named("Way out (" + CodeRule.ESCAPE.section() + ")", escape()),
+                        new Named("Light and air (" + CodeRule.LIGHT.section() + ")", lightAndAir()),
+                        new Named(
+                                "Safety glass (IRC 2018 R308.4)",
+                                either(
+                                        GLAZING,
+                                        "may need safety glass: low, or near a tub or steps",
+                                        "may need safety glass: low, or near a tub or steps")),
+                        new Named(
+                                "Falls (" + CodeRule.FALL.section() + ")",
+                                either(
+                                        List.of(CodeRule.FALL),
+                                        "opens low and high above the ground and may need a guard",
+                                        "open low and high above the ground and may need guards")))
                 .filter(line -> !line.words().isEmpty())
                 .toList();
     }
 
-    private Named line(CodeRule rule) {
-        return new Named(name(rule), words(rule));
-    }
-
-    private static String name(CodeRule rule) {
-        String plain =
-                switch (rule) {
-                    case ESCAPE -> "Way out";
-                    case LIGHT, VENTILATION -> "Light and air";
-                    case SAFETY_GLAZING -> "Safety glass";
-                    case FALL -> "Falls";
-                };
-        return plain + " (" + rule.section() + ")";
-    }
-
-    private String words(CodeRule rule) {
-        return switch (rule) {
-            case ESCAPE -> escape();
-            case LIGHT, VENTILATION -> lightAndAir();
-            case SAFETY_GLAZING ->
-                either(
-                        rule,
-                        "has a large, low pane that may need safety glass",
-                        "have large, low panes that may need safety glass");
-            case FALL ->
-                either(
-                        rule,
-                        "opens low and high above the ground and may need a guard",
-                        "open low and high above the ground and may need guards");
-        };
-    }
-
     private String escape() {
-        int touched = checks(CodeRule.ESCAPE, Method.INSERT, CodeChange::after).size();
-        Set<String> today = marked(CodeRule.ESCAPE, Method.INSERT, CodeChange::before, Verdict.FAILS);
-        int todayCount = count(CodeRule.ESCAPE, Method.INSERT, CodeChange::before, Verdict.FAILS);
-        int full = count(CodeRule.ESCAPE, Method.FULL_FLANGE, CodeChange::after, Verdict.FAILS);
-        int insert = count(CodeRule.ESCAPE, Method.INSERT, CodeChange::after, Verdict.FAILS);
-        if (todayCount + full + insert == 0) {
-            int open = count(CodeRule.ESCAPE, Method.INSERT, CodeChange::after, Verdict.OPEN);
+        List<RoomChange> rooms = rooms(CodeRule.ESCAPE, Method.INSERT);
+        int today = RoomChange.shortBefore(rooms);
+        if (today == 0
+                && Stream.of(Method.values())
+                        .allMatch(method -> RoomChange.shortAfter(rooms(CodeRule.ESCAPE, method)) == 0)) {
+            long open = rooms.stream()
+                    .filter(room -> room.change().after().verdict() == Verdict.OPEN)
+                    .count();
             return open == 0
                     ? ""
-                    : "Large enough by either method, if the sill is low enough; sills not measured: " + open + " of "
-                            + touched + ".";
+                    : "Large enough by either method, if the sill is low enough; rooms without a measured sill: " + open
+                            + " of " + rooms.size() + ".";
         }
-        Set<String> lost =
-                new LinkedHashSet<>(marked(CodeRule.ESCAPE, Method.INSERT, CodeChange::after, Verdict.FAILS));
-        lost.removeAll(today);
-        return "Of " + Numbers.count(touched, "bedroom or basement window", "bedroom and basement windows") + ", "
-                + todayCount + (todayCount == 1 ? " is" : " are") + " too small to climb out of today, " + full
-                + " would be with full-flange and " + insert + " with an insert"
-                + (lost.isEmpty() ? "" : " (new: " + some(lost) + ")")
-                + ". Some towns let a like-for-like window pass; whether an insert counts is in dispute. Ask first.";
+        Set<String> lost = new LinkedHashSet<>();
+        for (Method method : Method.values()) {
+            rooms(CodeRule.ESCAPE, method).stream()
+                    .filter(room -> room.change().worse())
+                    .flatMap(room -> room.bearers().stream())
+                    .forEach(o -> lost.add(kinds.mark(o)));
+        }
+        return "Of " + Numbers.count(rooms.size(), "bedroom or basement room", "bedrooms and basement rooms")
+                + ", without a window to climb out of: " + shortfalls(CodeRule.ESCAPE)
+                + (lost.isEmpty() ? "" : " (new: " + some(lost) + ")") + "."
+                + (rooms.stream().allMatch(room -> room.id().isPresent())
+                        ? ""
+                        : " Windows without a room_id count one by one.")
+                + " R310.2.5 may let a like-for-like window stand: ask the building official.";
     }
 
     private String lightAndAir() {
-        int fullLight = open(CodeRule.LIGHT, Method.FULL_FLANGE);
-        int insertLight = open(CodeRule.LIGHT, Method.INSERT);
-        int fullAir = open(CodeRule.VENTILATION, Method.FULL_FLANGE);
-        int insertAir = open(CodeRule.VENTILATION, Method.INSERT);
-        return fullLight + insertLight + fullAir + insertAir == 0
-                ? ""
-                : "Some windows alone give a room less than the code asks: for light " + fullLight
-                        + " with full-flange and " + insertLight + " with an insert, for air " + fullAir + " and "
-                        + insertAir + ". Other windows in the room must make it up.";
+        List<RoomChange> light = rooms(CodeRule.LIGHT, Method.INSERT);
+        boolean said = Stream.of(CodeRule.LIGHT, CodeRule.VENTILATION)
+                .flatMap(rule -> Stream.of(Method.values()).flatMap(method -> rooms(rule, method).stream()))
+                .anyMatch(room -> room.change().flag().isPresent());
+        return said
+                ? "Of " + Numbers.count(light.size(), "room", "rooms") + " with a known floor, too little light: "
+                        + shortfalls(CodeRule.LIGHT) + "; too little air: " + shortfalls(CodeRule.VENTILATION) + "."
+                : "";
     }
 
-    private int open(CodeRule rule, Method method) {
-        return count(rule, method, CodeChange::after, Verdict.OPEN);
+    /** 1 today, 1 after full-flange, 2 after the insert. */
+    private String shortfalls(CodeRule rule) {
+        return RoomChange.shortBefore(rooms(rule, Method.INSERT))
+                + " today, "
+                + Stream.of(Method.values())
+                        .map(method -> RoomChange.shortAfter(rooms(rule, method)) + " after " + method.inSentence())
+                        .collect(Collectors.joining(", "));
     }
 
-    private String either(CodeRule rule, String one, String many) {
-        List<String> parts = new ArrayList<>();
+    private List<RoomChange> rooms(CodeRule rule, Method method) {
+        return takeoffs.get(method).rooms().stream()
+                .filter(room -> room.change().rule() == rule)
+                .toList();
+    }
+
+    private String either(List<CodeRule> rules, String one, String many) {
+        Map<List<Integer>, List<Method>> found = new LinkedHashMap<>();
         for (Method method : Method.values()) {
-            int count = count(rule, method, CodeChange::after, Verdict.OPEN);
-            if (count > 0) {
-                parts.add((method == Method.INSERT ? "with an insert " : "with full-flange ") + count + " ("
-                        + some(marked(rule, method, CodeChange::after, Verdict.OPEN)) + ") "
-                        + (count == 1 ? one : many));
+            found.computeIfAbsent(open(rules, method), o -> new ArrayList<>()).add(method);
+        }
+        String sentence = found.entrySet().stream()
+                .filter(entry -> !entry.getKey().isEmpty())
+                .map(entry -> phrase(entry.getValue()) + " " + some(entry.getKey()) + " "
+                        + (entry.getKey().size() == 1 ? one : many))
+                .collect(Collectors.joining("; "));
+        return sentence.isEmpty() ? "" : InWords.capital(sentence) + ".";
+    }
+
+    private static String phrase(List<Method> methods) {
+        return methods.size() == Method.values().length
+                ? "either way"
+                : "with "
+                        + InWords.list(methods.stream().map(Method::inSentence).toList());
+    }
+
+    /** How many, and which kinds. */
+    private String some(List<Integer> openings) {
+        Set<String> marks = new LinkedHashSet<>();
+        openings.forEach(o -> marks.add(kinds.mark(o)));
+        return openings.size() + " (" + some(marks) + ")";
+    }
+
+    private List<Integer> open(List<CodeRule> rules, Method method) {
+        List<Integer> found = new ArrayList<>();
+        var openings = takeoffs.get(method).openings();
+        for (int o = 0; o < openings.size(); o++) {
+            if (openings.get(o).codes().stream().anyMatch(change -> isOpen(change, rules))) {
+                found.add(o);
             }
         }
-        return parts.isEmpty() ? "" : InWords.capital(String.join("; ", parts)) + ".";
+        return found;
     }
 
-    private int count(CodeRule rule, Method method, Function<CodeChange, CodeCheck> side, Verdict verdict) {
-        return (int) checks(rule, method, side).stream()
-                .filter(check -> check.verdict() == verdict)
-                .count();
-    }
-
-    private List<CodeCheck> checks(CodeRule rule, Method method, Function<CodeChange, CodeCheck> side) {
-        return takeoffs.get(method).openings().stream()
-                .flatMap(opening -> opening.geometry().codes().stream())
-                .filter(change -> change.rule() == rule)
-                .map(side)
-                .toList();
+    private static boolean isOpen(CodeChange change, List<CodeRule> rules) {
+        return rules.contains(change.rule()) && change.after().verdict() == Verdict.OPEN;
     }
 
     private String some(Set<String> marks) {
         return density.some(List.copyOf(marks), MARKS);
-    }
-
-    private Set<String> marked(CodeRule rule, Method method, Function<CodeChange, CodeCheck> side, Verdict verdict) {
-        Set<String> marks = new LinkedHashSet<>();
-        var openings = takeoffs.get(method).openings();
-        for (int i = 0; i < openings.size(); i++) {
-            boolean hit = openings.get(i).geometry().codes().stream()
-                    .anyMatch(change ->
-                            change.rule() == rule && side.apply(change).verdict() == verdict);
-            if (hit) {
-                marks.add(kinds.mark(i));
-            }
-        }
-        return marks;
     }
 }

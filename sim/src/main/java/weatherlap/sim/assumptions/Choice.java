@@ -22,7 +22,9 @@ public enum Choice {
     /** Whose leaks the shop mends within the warranty; as {@link WarrantyCovers} has it. */
     WARRANTY_COVERS(List.of("own_work", "any_leak", "nothing")),
     /** How the draws of a cause are laid over (0, 1); as {@link weatherlap.sim.random.Sampling} has it. */
-    SAMPLING(List.of("sobol", "stratified", "plain"));
+    SAMPLING(List.of("sobol", "stratified", "plain")),
+    /** Whether a replacement that lets out less than the code asks of new windows may stand (IRC 2018 R310.2.5) or closes a method. */
+    ESCAPE_RULE(List.of("replacement_clause", "as_new"));
 
     private final List<String> values;
 
@@ -38,7 +40,7 @@ public enum Choice {
     /** What a file stands for that was written before there was this choice. */
     public Optional<String> whenMissing() {
         return switch (this) {
-            case SAMPLING, WARRANTY_COVERS -> Optional.of(values.get(0));
+            case SAMPLING, WARRANTY_COVERS, ESCAPE_RULE -> Optional.of(values.get(0));
             case REGION, WORKMANSHIP, COLD_CURVE, PRICING, SHELTER, NEW_UNIT_MATERIAL, SILL_FLANGE -> Optional.empty();
         };
     }

@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Scalar;
@@ -23,9 +22,8 @@ import weatherlap.sim.method.Method;
  * @param replaced the unit that the method puts in
  * @param existingClear net clear opening of one existing unit
  * @param clear of one new unit
- * @param codes rules that touch the opening, before and after
  * @param order size to order
- * @param weight of one new unit
+ * @param weight of what is lifted in one piece
  * @param cutBack of the interior returns; empty where they stay
  * @param fasteners along the flange, in the order they are driven; none without one: such a unit is held by a few screws
  * @param flashing tape strips over the flange; none without one
@@ -39,7 +37,6 @@ public record OpeningGeometry(
         Glass replaced,
         ClearOpening existingClear,
         ClearOpening clear,
-        List<CodeChange> codes,
         OrderSize order,
         UnitWeight weight,
         Optional<CutBack> cutBack,
@@ -48,7 +45,6 @@ public record OpeningGeometry(
         Capping capping,
         Map<Driver, Double> quantities) {
     public OpeningGeometry {
-        codes = List.copyOf(codes);
         fasteners = List.copyOf(fasteners);
         quantities = Collections.unmodifiableMap(new EnumMap<>(quantities));
     }
@@ -83,9 +79,8 @@ public record OpeningGeometry(
                 replaced,
                 existingClear,
                 clear,
-                codes(opening, existing, existingClear, replaced, clear),
                 order,
-                UnitWeight.of(unit, scenario),
+                UnitWeight.of(replaced, method, house.storeyOf(elevation, opening), scenario),
                 cutBack,
                 fasteners,
                 flashing,
@@ -111,31 +106,8 @@ public record OpeningGeometry(
                 scenario.value(Scalar.COIL_TAIL_IN));
     }
 
-    private static List<CodeChange> codes(
-            Opening opening, Glass existing, ClearOpening existingClear, Glass replaced, ClearOpening clear) {
-        double oldSillIn = existingClear.rect().bottomIn();
-        OptionalDouble floorIn = opening.interiorSillIn().isPresent()
-                ? OptionalDouble.of(oldSillIn - opening.interiorSillIn().getAsDouble())
-                : OptionalDouble.empty();
-        int units = opening.units();
-        return ResidentialCode.review(
-                opening,
-                new ResidentialCode.Unit(existing, existingClear, units * existingClear.areaFt2(), floorIn),
-                new ResidentialCode.Unit(replaced, clear, units * clear.areaFt2(), floorIn));
-    }
-
     /** Glass that the new unit shows less than the old one, ft²; below 0 where it shows more. */
     public double glassLostFt2() {
         return existing.glassFt2() - replaced.glassFt2();
-    }
-
-    /** Flags for tables, in the order of the rules. */
-    public List<String> codeFlags() {
-        return codes.stream().map(CodeChange::flag).flatMap(Optional::stream).toList();
-    }
-
-    /** Whether people can get out today, as far as was measured, and no more with this method. */
-    public boolean escapeLost() {
-        return codes.stream().anyMatch(change -> change.rule() == CodeRule.ESCAPE && change.lost());
     }
 }

@@ -20,6 +20,7 @@ import weatherlap.sim.Check;
  * @param returnLayers layers of the interior return to cut back, 1 to 3
  * @param setbackIn how far the new frame stands deeper into the room than the old, in., 0 to 6; empty: the scenario's
  * @param readings the tape readings an order is made from; empty: the frame size stands for them
+ * @param roomId key, within the house, of the room that openings share; empty: unknown
  */
 public record Opening(
         String id,
@@ -42,7 +43,8 @@ public record Opening(
         Lap jambLap,
         Lap sillLap,
         Sighting stain,
-        Optional<Readings> readings) {
+        Optional<Readings> readings,
+        Optional<String> roomId) {
     public Opening {
         Check.text("opening id", id);
         Check.within("units", units, 1, 4);
@@ -51,6 +53,81 @@ public record Opening(
         Check.notNegative("left edge", leftIn);
         Check.notNegative("sill height", sillHeightIn);
         Check.within("return layers", returnLayers, 1, 3);
+    }
+
+    /** An opening of which nobody says with which others it shares a room. */
+    public Opening(
+            String id,
+            Room room,
+            Operation operation,
+            Operation newOperation,
+            int units,
+            double frameWidthIn,
+            double frameHeightIn,
+            double leftIn,
+            double sillHeightIn,
+            OptionalDouble interiorSillIn,
+            OptionalDouble floorAreaFt2,
+            FrameMaterial existingMaterial,
+            FrameCondition frameCondition,
+            InteriorReturn interiorReturn,
+            int returnLayers,
+            OptionalDouble setbackIn,
+            Lap headLap,
+            Lap jambLap,
+            Lap sillLap,
+            Sighting stain,
+            Optional<Readings> readings) {
+        this(
+                id,
+                room,
+                operation,
+                newOperation,
+                units,
+                frameWidthIn,
+                frameHeightIn,
+                leftIn,
+                sillHeightIn,
+                interiorSillIn,
+                floorAreaFt2,
+                existingMaterial,
+                frameCondition,
+                interiorReturn,
+                returnLayers,
+                setbackIn,
+                headLap,
+                jambLap,
+                sillLap,
+                stain,
+                readings,
+                Optional.empty());
+    }
+
+    /** The same in a room of this key and floor area, ft². */
+    public Opening inRoom(String key, OptionalDouble areaFt2) {
+        return new Opening(
+                id,
+                room,
+                operation,
+                newOperation,
+                units,
+                frameWidthIn,
+                frameHeightIn,
+                leftIn,
+                sillHeightIn,
+                interiorSillIn,
+                areaFt2,
+                existingMaterial,
+                frameCondition,
+                interiorReturn,
+                returnLayers,
+                setbackIn,
+                headLap,
+                jambLap,
+                sillLap,
+                stain,
+                readings,
+                Optional.of(key));
     }
 
     public double rightIn() {

@@ -14,7 +14,9 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.geometry.CodeRule;
 import weatherlap.sim.geometry.OpeningGeometry;
+import weatherlap.sim.geometry.RoomChange;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
@@ -87,7 +89,7 @@ final class HouseSummary {
                 geometry.clear().widthIn(),
                 geometry.clear().heightIn(),
                 geometry.clear().areaFt2(),
-                geometry.codeFlags(),
+                opening.codeFlags(),
                 geometry.order().widthIn(),
                 geometry.order().heightIn(),
                 Summary.of(work.get(o).meanMinutes(), draws.openingMinutes()[o]),
@@ -241,10 +243,11 @@ final class HouseSummary {
     }
 
     private List<String> flags() {
-        Stream<String> escape =
-                draws.takeoff().openings().stream().anyMatch(o -> o.geometry().escapeLost())
-                        ? Stream.of("escape_lost")
-                        : Stream.empty();
+        Stream<String> escape = draws.takeoff().rooms().stream()
+                .map(RoomChange::change)
+                .filter(change -> change.rule() == CodeRule.ESCAPE && change.worse())
+                .flatMap(change -> change.flag().stream())
+                .distinct();
         Stream<String> rotten = draws.takeoff().method().keepsOldFrame()
                         && house.openings().anyMatch(o -> o.frameCondition() == FrameCondition.ROTTEN)
                 ? Stream.of("rotten_frame")

@@ -5,11 +5,15 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.explain.Amount;
+import weatherlap.sim.geometry.CodeChange;
+import weatherlap.sim.geometry.CodeReview;
 import weatherlap.sim.geometry.OpeningGeometry;
+import weatherlap.sim.geometry.RoomChange;
 import weatherlap.sim.geometry.SidingPlan;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
@@ -33,6 +37,7 @@ import weatherlap.sim.work.WorkTakeoff;
  * @param openings in table order over the walls
  * @param work labour and material
  * @param laps what is believed of the laps of the house, the same under both methods
+ * @param rooms rules of the code that are asked of rooms
  */
 public record HouseTakeoff(
         House house,
@@ -40,10 +45,12 @@ public record HouseTakeoff(
         List<Integer> panelsDown,
         List<OpeningTakeoff> openings,
         WorkTakeoff work,
-        HouseLaps laps) {
+        HouseLaps laps,
+        List<RoomChange> rooms) {
     public HouseTakeoff {
         panelsDown = List.copyOf(panelsDown);
         openings = List.copyOf(openings);
+        rooms = List.copyOf(rooms);
     }
 
     /**
@@ -52,6 +59,7 @@ public record HouseTakeoff(
      * @param rain on the opening, the same under both methods
      * @param exposure the sums of it
      * @param leaks paths of water that stand after the work
+     * @param codes rules of the code that hang on the opening, before and after
      */
     public record OpeningTakeoff(
             Elevation elevation,
@@ -59,7 +67,20 @@ public record HouseTakeoff(
             OpeningGeometry geometry,
             OpeningRain rain,
             OpeningExposure exposure,
-            LeakModel leaks) {}
+            LeakModel leaks,
+            List<CodeChange> codes) {
+        public OpeningTakeoff {
+            codes = List.copyOf(codes);
+        }
+
+        /** Flags for tables, in the order of the rules. */
+        public List<String> codeFlags() {
+            return codes.stream()
+                    .map(CodeChange::flag)
+                    .flatMap(Optional::stream)
+                    .toList();
+        }
+    }
 
     /** Takes a house off for every method. */
     public static Map<Method, HouseTakeoff> of(
@@ -71,17 +92,29 @@ public record HouseTakeoff(
                 .toList();
         List<OpeningExposure> exposures =
                 rain.stream().map(OpeningRain::exposure).toList();
-        Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(Method.class);
+        Map<Method, List<OpeningGeometry>> geometries = new EnumMap<>(Method.class);
         for (Method method : Method.values()) {
-            takeoffs.put(method, of(house, method, assumptions, rain, exposures, laps));
+            geometries.put(method, geometries(house, method, assumptions));
         }
+        Map<Method, CodeReview> codes = CodeReview.of(geometries, assumptions.scenario());
+        Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(Method.class);
+        geometries.forEach((method, own) ->
+                takeoffs.put(method, of(house, method, assumptions, own, codes.get(method), rain, exposures, laps)));
         return takeoffs;
+    }
+
+    private static List<OpeningGeometry> geometries(House house, Method method, Assumptions assumptions) {
+        return house.elevations().stream()
+                .flatMap(e -> e.openings().stream().map(o -> OpeningGeometry.of(house, e, o, method, assumptions)))
+                .toList();
     }
 
     private static HouseTakeoff of(
             House house,
             Method method,
             Assumptions assumptions,
+            List<OpeningGeometry> geometries,
+            CodeReview codes,
             List<OpeningRain> rain,
             List<OpeningExposure> exposures,
             HouseLaps laps) {
@@ -92,22 +125,24 @@ public record HouseTakeoff(
             int panels = panelsDown(house, elevation, method);
             List<Map<Driver, Double>> counted = new ArrayList<>();
             for (Opening opening : elevation.openings()) {
-                OpeningGeometry geometry = OpeningGeometry.of(house, elevation, opening, method, assumptions);
-                OpeningExposure exposure = exposures.get(openings.size());
+                int o = openings.size();
+                OpeningGeometry geometry = geometries.get(o);
+                OpeningExposure exposure = exposures.get(o);
                 counted.add(geometry.quantities());
                 openings.add(new OpeningTakeoff(
                         elevation,
                         opening,
                         geometry,
-                        rain.get(openings.size()),
+                        rain.get(o),
                         exposure,
-                        LeakModel.of(opening, method, exposure, laps)));
+                        LeakModel.of(opening, method, exposure, laps),
+                        codes.byOpening().get(o)));
             }
             panelsDown.add(panels);
             quantities.add(new ElevationQuantities(panels, counted));
         }
         WorkTakeoff work = WorkTakeoff.of(assumptions, house, method, new HouseQuantities(quantities));
-        return new HouseTakeoff(house, method, panelsDown, openings, work, laps);
+        return new HouseTakeoff(house, method, panelsDown, openings, work, laps, codes.rooms());
     }
 
     /** The work alone, without rain and leaks. */
