@@ -5,9 +5,18 @@ import math
 import numpy as np
 
 from tables import METHODS, numbers, words
+from work import expected_breakage
 
 BARRIERS = ("housewrap", "building_paper", "none")
 ERAS = ("odds_before_1960", "odds_1960_1979", "odds_1980_1999", "odds_from_2000")
+PASSING = {
+    "vinyl_siding": "cladding_passes",
+    "aluminum_siding": "cladding_passes",
+    "wood_lap": "boards_pass",
+    "fiber_cement": "boards_pass",
+    "brick_veneer": "brick_passes",
+    "stucco": "stucco_passes",
+}
 POINTS = 2001
 phi = np.vectorize(lambda z: 0.5 * math.erfc(-z / math.sqrt(2)), otypes=[float])
 
@@ -81,12 +90,14 @@ class Beliefs:
         self.first = np.concatenate(([0], np.cumsum(p.openings_in_house)))
         wet = (words(p.openings, "stain") == "yes") | (words(p.openings, "frame_condition") == "rotten")
         self.sights, self.qualities = [], []
-        for fault in a.faults:
+        more = expected_breakage(p, a)
+        self.standing = {method: [p.can_stand(fault, method, more) for fault in a.faults] for method in METHODS}
+        for f, fault in enumerate(a.faults):
             existing = fault["kind"] == "existing"
-            self.sights.append(self._sights(fault, wet) if existing else None)
+            self.sights.append(self._sights(f, fault, wet) if existing else None)
             self.qualities.append(self._houses(fault) if existing else [self._crew(fault)] * len(p.houses))
 
-    def _sights(self, fault, wet):
+    def _sights(self, f, fault, wet):
         p, right = self.portfolio, self.assumptions["inspection_reliability"]
         sights = np.ones((2, len(p.openings)))
         if fault["seen_as"]:
@@ -96,7 +107,8 @@ class Beliefs:
             sights[0] = np.where(looked, np.where(shown, right, 1 - right), 1)
             sights[1] = np.where(looked, np.where(shown, 1 - right, right), 1)
         sights[0] *= np.where(wet, float(fault["stain_odds"]), 1)
-        return sights
+        somehow = np.any([self.standing[method][f] for method in METHODS], axis=0)
+        return np.where(somehow, sights, 1)
 
     def _houses(self, fault):
         sights = self.sights[-1]
@@ -139,14 +151,11 @@ class Beliefs:
             theta[group] = quality.quantiles(uniforms[group])
         return theta
 
-    def may_stand(self, fault):
-        """At which openings it may stand at all."""
+    def may_stand(self, fault, method):
+        """At which openings it may stand after the work of a method."""
         there = np.array([quality.mean > 0 for quality in self.qualities[fault]])[self.portfolio.house_of]
+        there &= self.standing[method][fault]
         return there if self.sights[fault] is None else there & (self.sights[fault][0] > 0)
-
-
-def stands_under(fault, method):
-    return fault["method"] in ("both", method)
 
 
 class Line:
@@ -160,8 +169,8 @@ class Line:
         horizon, warranty = int(a["horizon_years"]), int(a["warranty_years"])
         self.years = max(horizon, warranty)
         life = None
-        if kind in ("cladding", "none"):
-            self.sound = self.failed = a["cladding_passes"] if kind == "cladding" else 1.0
+        if kind not in ("sealant", "capping"):
+            self.sound = self.failed = a[kind] if kind in PASSING.values() else 1.0
         else:
             self.sound, self.failed = a["sound_seal_passes"], a["failed_seal_passes"]
             life = (a[f"{kind}_life_shape"], a[f"{kind}_life_years"])
@@ -220,6 +229,20 @@ class Line:
         return np.take(self.tables[table], places, mode="clip")
 
 
-def lines(assumptions):
-    kinds = {fault["first_line"] for fault in assumptions.faults}
-    return {kind: Line(assumptions, kind) for kind in sorted(kinds)}
+class Lines:
+    """The first lines; what passes the cladding is another share on another wall."""
+
+    def __init__(self, portfolio, assumptions):
+        p, kinds = portfolio, {fault["first_line"] for fault in assumptions.faults}
+        passing = np.array([PASSING[cladding] for cladding in p.opening_facts["cladding"]], dtype=object)
+        self.by_kind = {kind: Line(assumptions, kind) for kind in sorted({*kinds, *passing})}
+        self.at = {kind: passing if kind == "cladding" else np.full(len(passing), kind, dtype=object) for kind in kinds}
+
+    def mean_passes(self, kind):
+        """By opening."""
+        return np.array([self.by_kind[name].mean_passes for name in self.at[kind]])
+
+    def of(self, kind, rows):
+        """Every line of a kind, with the places among the openings `rows` at which it stands."""
+        names = self.at[kind][rows]
+        return [(self.by_kind[name], np.flatnonzero(names == name)) for name in sorted(set(names))]

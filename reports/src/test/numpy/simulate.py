@@ -6,7 +6,7 @@ laps and of its crew's, weather) and of each opening (its pace). Both methods se
 
 import numpy as np
 
-from laps import Beliefs, lines, stands_under
+from laps import Beliefs, Lines
 from rain import JOINTS, Climate, OpeningRain
 from tables import METHODS, numbers
 from work import Work
@@ -51,16 +51,15 @@ class Model:
         self.work = {"full_flange": full_flange, "insert": Work(portfolio, assumptions, "insert")}
         self.rain = OpeningRain(portfolio, assumptions, Climate(weather, assumptions))
         self.beliefs = Beliefs(portfolio, assumptions, exact)
-        self.lines = lines(assumptions)
+        self.lines = Lines(portfolio, assumptions)
 
     def passed(self, method):
         """Water past the weakest of the first lines at each joint, L a year."""
         weakest = np.zeros((len(JOINTS), len(self.portfolio.openings)))
         for f, fault in enumerate(self.assumptions.faults):
-            if stands_under(fault, method):
-                there = self.beliefs.may_stand(f) * self.lines[fault["first_line"]].mean_passes
-                j = JOINTS.index(fault["joint"])
-                weakest[j] = np.maximum(weakest[j], there)
+            there = self.beliefs.may_stand(f, method) * self.lines.mean_passes(fault["first_line"])
+            j = JOINTS.index(fault["joint"])
+            weakest[j] = np.maximum(weakest[j], there)
         return sum(weakest[j] * self.rain.litres[joint] for j, joint in enumerate(JOINTS))
 
 
@@ -144,18 +143,18 @@ class Draws:
         covers = self.model.assumptions.choice["warranty_covers"]
         paths = []
         for f, fault in enumerate(self.model.assumptions.faults):
-            if not stands_under(fault, method):
-                continue
-            rows, chance = self._chance(f, fault)
+            rows, chance = self._chance(f, fault, method)
             if not len(rows):
                 continue
-            line = self.model.lines[fault["first_line"]]
             litres = self.model.rain.litres[fault["joint"]][self.openings[rows]]
             log_x = self.log_weather[rows]
             log_x += np.log(litres)[:, None]
             log_x += self.world.log_admitted[f]
-            places = line.places(log_x)
-            damage, later, within = (line.read(name, places) for name in ("horizon", "discounted", "warranty"))
+            damage, later, within = np.empty((3, *log_x.shape))
+            for line, at in self.model.lines.of(fault["first_line"], self.openings[rows]):
+                places = line.places(log_x[at])
+                for column, name in ((damage, "horizon"), (later, "discounted"), (within, "warranty")):
+                    column[at] = line.read(name, places)
             for column in (damage, later, within):
                 column *= chance
             spared[rows] *= 1 - damage
@@ -165,11 +164,11 @@ class Draws:
         family, shop = self._payers(leak, paths)
         return {"leak": leak, "family": family, "shop": shop}
 
-    def _chance(self, f, fault):
+    def _chance(self, f, fault, method):
         """Openings at which the fault may stand in water, and the chance that it does, by draw."""
         beliefs, o = self.model.beliefs, self.openings
         wet = self.model.rain.litres[fault["joint"]][o] > 0
-        rows = np.flatnonzero(wet & beliefs.may_stand(f)[o])
+        rows = np.flatnonzero(wet & beliefs.may_stand(f, method)[o])
         theta = beliefs.theta(f, self.houses, self.quality[fault["kind"]])[self.house[rows]]
         if beliefs.sights[f] is not None:
             standing, absent = beliefs.sights[f][:, o[rows], None]

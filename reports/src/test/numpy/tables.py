@@ -5,6 +5,7 @@ What the columns mean stands in PortfolioTables, AssumptionSchemas and ClimateCs
 
 import csv
 import pathlib
+import re
 import tomllib
 from datetime import datetime
 
@@ -94,6 +95,7 @@ class Portfolio:
             "cladding": words(self.houses, "cladding"),
             "barrier": words(self.houses, "barrier", "unknown"),
             "storeys": words(self.houses, "storeys"),
+            "year_built": words(self.houses, "year_built"),
             "lead_safe": np.where(self.lead_safe, "yes", "no").astype(object),
         }
         condition = words(self.walls, "siding_condition", "unknown")
@@ -109,17 +111,36 @@ class Portfolio:
             units=words(opening, "units", "1"),
             storey=self.storey.astype(str).astype(object),
         )
+        laps = {lap: words(opening, lap, "unknown") for lap in ("head_lap", "jamb_lap", "sill_lap")}
+        self.lap_facts = {**self.opening_facts, **laps}
+
+    def can_stand(self, fault, method, more):
+        """At which openings a lap fault can stand after the work of a method; `more` are facts that rest on assumptions."""
+        count = len(self.openings)
+        if not {"both", method} & set(fault["method"].split("|")):
+            return np.zeros(count, dtype=bool)
+        facts = {**self.lap_facts, **more, "method": np.full(count, method, dtype=object)}
+        return holds(fault.get("applies_when") or "", facts, count)
 
 
 def holds(condition, facts, count):
-    """Where `cladding=vinyl_siding|stucco & storey!=1` holds, over columns of facts."""
-    where = np.ones(count, dtype=bool)
-    for term in filter(None, (part.strip() for part in condition.split("&"))):
-        negated = "!=" in term
-        name, values = (part.strip() for part in term.split("!=" if negated else "="))
-        among = np.isin(facts[name].astype(str), [value.strip() for value in values.split("|")])
-        where &= ~among if negated else among
-    return where
+    """Where `cladding=vinyl_siding|stucco & storey!=1 or year_built>=1955` holds, over columns of facts."""
+    anywhere = np.zeros(count, dtype=bool)
+    for terms in re.split(r"\sor\s", condition):
+        where = np.ones(count, dtype=bool)
+        for term in filter(None, (part.strip() for part in terms.split("&"))):
+            where &= term_holds(term, facts)
+        anywhere |= where
+    return anywhere
+
+
+def term_holds(term, facts):
+    name, relation, values = (part.strip() for part in re.fullmatch(r"(\w+)\s*(!=|>=|<|=)(.*)", term).groups())
+    if relation in (">=", "<"):
+        from_there = facts[name].astype(int) >= int(values)
+        return from_there if relation == ">=" else ~from_there
+    among = np.isin(facts[name].astype(str), [value.strip() for value in values.split("|")])
+    return ~among if relation == "!=" else among
 
 
 class Weather:

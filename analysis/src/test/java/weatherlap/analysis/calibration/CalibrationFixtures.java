@@ -8,6 +8,7 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Condition;
 import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -48,7 +49,7 @@ final class CalibrationFixtures {
                 id,
                 driver,
                 new ThreePoint(0.6 * likely, likely, 1.8 * likely),
-                Condition.parse(when),
+                Condition.parse(when, Fact.ofWork()),
                 cold,
                 false,
                 1,

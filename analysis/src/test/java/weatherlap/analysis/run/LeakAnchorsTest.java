@@ -59,7 +59,7 @@ class LeakAnchorsTest {
     private static Assumptions anyFaultCounts(FaultKind kind) {
         List<LapFault> faults = Town.BUNDLED.faults().stream()
                 .filter(fault -> fault.kind() == kind)
-                .map(LeakAnchorsTest::admittingAll)
+                .map(fault -> fault.withAdmitted(ThreePoint.exactly(1)))
                 .toList();
         return LeakRiskPropertyTest.with(Town.BUNDLED, faults)
                 .with(SCENARIO.with(Scalar.DRYING_L_PER_YEAR, 0)
@@ -67,24 +67,6 @@ class LeakAnchorsTest {
                         .with(Scalar.CLADDING_PASSES, 1)
                         .with(Scalar.SOUND_SEAL_PASSES, 1)
                         .with(Scalar.FAILED_SEAL_PASSES, 1));
-    }
-
-    private static LapFault admittingAll(LapFault f) {
-        return new LapFault(
-                f.id(),
-                f.joint(),
-                f.tradeName(),
-                f.whatHappens(),
-                f.method(),
-                f.kind(),
-                f.priorByBarrier(),
-                f.oddsByEra(),
-                f.priorByWorkmanship(),
-                f.firstLine(),
-                ThreePoint.exactly(1),
-                f.seenAs(),
-                f.stainOdds(),
-                f.origin());
     }
 
     @Test

@@ -3,6 +3,7 @@ package weatherlap.analysis.run;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.sim.assumptions.Assumptions;
@@ -81,6 +82,55 @@ final class Town {
                 deep.region(),
                 deep.leadTest(),
                 walls);
+    }
+
+    /** The same house of another year, wall and old units, all laps seen alike. */
+    static House like(House house, int year, Cladding cladding, Barrier barrier, FrameMaterial material, Lap laps) {
+        return house(house, year, cladding, barrier, o -> opening(o, material, laps, laps, laps, o.stain()));
+    }
+
+    /** The same house of another year and wall with each opening changed. */
+    static House house(House h, int year, Cladding cladding, Barrier barrier, UnaryOperator<Opening> change) {
+        List<Elevation> walls = h.elevations().stream()
+                .map(e -> new Elevation(
+                        e.id(),
+                        e.bearingDeg(),
+                        e.widthFt(),
+                        e.eaveHeightFt(),
+                        e.overhangIn(),
+                        e.courseExposureIn(),
+                        e.panelLengthIn(),
+                        e.sidingCondition(),
+                        e.obstructionM(),
+                        e.openings().stream().map(change).toList()))
+                .toList();
+        return new House(
+                h.id(), h.label(), year, h.terrain(), cladding, barrier, h.storeys(), h.region(), h.leadTest(), walls);
+    }
+
+    static Opening opening(Opening o, FrameMaterial material, Lap head, Lap jamb, Lap sill, Sighting stain) {
+        return new Opening(
+                o.id(),
+                o.room(),
+                o.operation(),
+                o.newOperation(),
+                o.units(),
+                o.frameWidthIn(),
+                o.frameHeightIn(),
+                o.leftIn(),
+                o.sillHeightIn(),
+                o.interiorSillIn(),
+                o.floorAreaFt2(),
+                material,
+                o.frameCondition(),
+                o.interiorReturn(),
+                o.returnLayers(),
+                o.setbackIn(),
+                head,
+                jamb,
+                sill,
+                stain,
+                o.readings());
     }
 
     private static Elevation wall(String id, double bearingDeg, double overhangIn, Lap laps) {

@@ -104,6 +104,10 @@ public final class AssumptionSchemas {
             text("what_happens", "what water does there"),
             words("method", MethodScope.words(), "under which method it stands after the work"),
             word("kind", FaultKind.class, "in the wall already, or brought by the work"),
+            text(
+                            "applies_when",
+                            "such as cladding=brick_veneer|stucco & method!=insert or year_built>=1955; empty: always")
+                    .optional(),
             fraction("prior_housewrap", "existing: probability at an opening, over housewrap")
                     .optional(),
             fraction("prior_building_paper", "likewise over building paper").optional(),
@@ -147,7 +151,9 @@ public final class AssumptionSchemas {
     }
 
     private static Column condition() {
-        return text("applies_when", "such as cladding=brick_veneer|stucco & storey!=1; empty: always")
+        return text(
+                        "applies_when",
+                        "such as cladding=brick_veneer|stucco & storey!=1 or year_built<1950; empty: always")
                 .optional();
     }
 

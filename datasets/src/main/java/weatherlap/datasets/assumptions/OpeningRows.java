@@ -8,7 +8,9 @@ import java.util.Optional;
 import weatherlap.datasets.table.Nearest;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
+import weatherlap.sim.assumptions.Condition;
 import weatherlap.sim.assumptions.Era;
+import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.FirstLine;
 import weatherlap.sim.assumptions.Joint;
@@ -71,7 +73,8 @@ record OpeningRows(RowParts parts) {
         Map<Era, Double> odds = numbers(row, ODDS, Era.class, kind == FaultKind.EXISTING);
         Map<Workmanship, Double> newPriors = numbers(row, NEW_PRIORS, Workmanship.class, kind == FaultKind.NEW);
         Optional<LapFault.SeenAs> seenAs = seenAs(row);
-        if (parts.problems().errorCount() > before || origin.isEmpty() || admitted.isEmpty()) {
+        Optional<Condition> condition = parts.condition(row, Fact.ofLaps());
+        if (parts.problems().errorCount() > before || origin.isEmpty() || admitted.isEmpty() || condition.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new LapFault(
@@ -81,6 +84,7 @@ record OpeningRows(RowParts parts) {
                 row.text("what_happens"),
                 MethodScope.parse(row.text("method")),
                 kind,
+                condition.get(),
                 priors,
                 odds,
                 newPriors,

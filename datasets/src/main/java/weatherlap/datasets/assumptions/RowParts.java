@@ -1,11 +1,13 @@
 package weatherlap.datasets.assumptions;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Row;
 import weatherlap.sim.assumptions.Condition;
 import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
@@ -39,25 +41,31 @@ record RowParts(Problems problems) {
 
     /** A condition that asks only what is known where the driver is counted. */
     Optional<Condition> condition(Row row, Driver driver) {
-        Condition condition;
+        return condition(row, Fact.ofWork()).filter(condition -> {
+            List<Fact> unknown = condition.facts().stream()
+                    .filter(fact -> fact.level().compareTo(driver.level()) > 0)
+                    .sorted()
+                    .toList();
+            unknown.stream()
+                    .limit(1)
+                    .forEach(fact -> row.error(
+                            problems,
+                            "applies_when",
+                            fact.key() + " is known only for each "
+                                    + fact.level().name().toLowerCase(Locale.ROOT) + ", but the driver "
+                                    + row.text("driver") + " is counted for each "
+                                    + driver.level().name().toLowerCase(Locale.ROOT)));
+            return unknown.isEmpty();
+        });
+    }
+
+    /** A condition over some facts. */
+    Optional<Condition> condition(Row row, List<Fact> askable) {
         try {
-            condition = Condition.parse(row.text("applies_when"));
+            return Optional.of(Condition.parse(row.text("applies_when"), askable));
         } catch (IllegalArgumentException e) {
             row.error(problems, "applies_when", e.getMessage());
             return Optional.empty();
         }
-        for (Condition.Term term : condition.terms()) {
-            if (term.fact().level().compareTo(driver.level()) > 0) {
-                row.error(
-                        problems,
-                        "applies_when",
-                        term.fact().key() + " is known only for each "
-                                + term.fact().level().name().toLowerCase(Locale.ROOT) + ", but the driver "
-                                + row.text("driver") + " is counted for each "
-                                + driver.level().name().toLowerCase(Locale.ROOT));
-                return Optional.empty();
-            }
-        }
-        return Optional.of(condition);
     }
 }

@@ -59,7 +59,7 @@ public final class JobReader {
                 .filter(row::has)
                 .forEach(id -> minutes.put(id, row.number(id)));
         Map<Fact, String> facts = new EnumMap<>(Fact.class);
-        for (Fact fact : Fact.values()) {
+        for (Fact fact : Fact.ofWork()) {
             if (row.has(fact.key())) {
                 facts.put(fact, row.text(fact.key()));
             }
@@ -83,7 +83,8 @@ public final class JobReader {
 
     /** Steps stand last; one with the name of an earlier column has none of its own. */
     private int firstStep(Schema schema) {
-        String lastFact = Fact.values()[Fact.values().length - 1].key();
+        List<Fact> facts = Fact.ofWork();
+        String lastFact = facts.get(facts.size() - 1).key();
         return schema.names().indexOf(lastFact) + 1;
     }
 

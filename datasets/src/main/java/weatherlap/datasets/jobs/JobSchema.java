@@ -1,7 +1,6 @@
 package weatherlap.datasets.jobs;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -42,10 +41,7 @@ public final class JobSchema {
      */
     public static Schema of(String file, Assumptions assumptions) {
         List<Column> columns = new ArrayList<>(COLUMNS);
-        Arrays.stream(Fact.values())
-                .map(fact -> Column.word(fact.key(), fact.allowed(), "of the house or of all its openings")
-                        .optional())
-                .forEach(columns::add);
+        Fact.ofWork().stream().map(JobSchema::fact).forEach(columns::add);
         Set<String> names = new HashSet<>(columns.stream().map(Column::name).toList());
         assumptions.steps().stream()
                 .map(LabourStep::id)
@@ -54,6 +50,19 @@ public final class JobSchema {
                         .optional())
                 .forEach(columns::add);
         return new Schema(file, "finished jobs, one a row", columns, List.of("job_id"));
+    }
+
+    private static Column fact(Fact fact) {
+        String meaning = "of the house or of all its openings";
+        List<String> values = fact.allowed();
+        return (fact == Fact.YEAR_BUILT
+                        ? Column.whole(
+                                fact.key(),
+                                Integer.parseInt(values.get(0)),
+                                Integer.parseInt(values.get(values.size() - 1)),
+                                meaning)
+                        : Column.word(fact.key(), values, meaning))
+                .optional();
     }
 
     private static Column count(String name, String meaning) {

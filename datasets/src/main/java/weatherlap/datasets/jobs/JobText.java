@@ -54,7 +54,7 @@ public final class JobText {
         cells.put("fasteners", CsvText.cell(job.counted().fasteners()));
         cells.put("temperature_f", CsvText.cell(job.temperatureF()));
         cells.put("person_hours", CsvText.cell(job.personHours()));
-        for (Fact fact : Fact.values()) {
+        for (Fact fact : Fact.ofWork()) {
             cells.put(fact.key(), job.facts().getOrDefault(fact, ""));
         }
         job.stepMinutes().forEach((step, minutes) -> cells.putIfAbsent(step, CsvText.cell(minutes)));

@@ -27,6 +27,7 @@ public record JobWork(JobRecord job, Map<LabourStep, Double> weights) {
             Map.entry(Fact.CLADDING, "vinyl_siding"),
             Map.entry(Fact.BARRIER, "housewrap"),
             Map.entry(Fact.STOREYS, "1"),
+            Map.entry(Fact.YEAR_BUILT, "1985"),
             Map.entry(Fact.LEAD_SAFE, "no"),
             Map.entry(Fact.SIDING_CONDITION, "sound"),
             Map.entry(Fact.STOREY, "1"),

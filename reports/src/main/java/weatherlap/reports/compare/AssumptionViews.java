@@ -113,7 +113,7 @@ final class AssumptionViews {
 
     private TableView faults() {
         TableView.Builder table = TableView.of("lap-faults.csv: what can be wrong where a window meets the wall")
-                .texts("fault", "joint", "what happens", "stands under", "chance that it stands")
+                .texts("fault", "joint", "what happens", "stands under", "where", "chance that it stands")
                 .numbers("share of water let past")
                 .texts("basis", "source");
         assumptions.faults().forEach(fault -> table.row(
@@ -121,6 +121,7 @@ final class AssumptionViews {
                         Words.of(fault.joint()),
                         fault.whatHappens(),
                         Words.of(fault.method()),
+                        text(fault.appliesWhen()),
                         chances(fault),
                         range(fault.admitted()),
                         Words.of(fault.origin().basis()),
@@ -181,10 +182,20 @@ final class AssumptionViews {
     }
 
     private static String text(Condition condition) {
-        return condition.terms().stream()
-                .map(term ->
-                        term.fact().key() + (term.negated() ? " is not " : " is ") + String.join(" or ", term.values()))
-                .collect(Collectors.joining(" and "));
+        return condition.alternatives().stream()
+                .map(terms -> terms.stream().map(AssumptionViews::text).collect(Collectors.joining(" and ")))
+                .collect(Collectors.joining("; or "));
+    }
+
+    private static String text(Condition.Term term) {
+        String relation =
+                switch (term.relation()) {
+                    case IS -> " is ";
+                    case IS_NOT -> " is not ";
+                    case FROM -> " is from ";
+                    case BELOW -> " is below ";
+                };
+        return term.fact().key() + relation + String.join(" or ", term.values());
     }
 
     private static String range(ThreePoint points) {

@@ -6,8 +6,9 @@ import java.util.List;
 final class MethodText {
     static final List<String> METHOD = List.of(
             "Two methods are compared for every opening. Full-flange: the siding is loosened around the opening, the old unit comes out"
-                    + " whole, and a new unit with a nailing flange is lapped into the weather barrier. Insert: a smaller unit is set"
-                    + " inside the frame that stays.",
+                    + " whole, and a new unit with a nailing flange is lapped into the weather barrier; at brick and stucco the flange is"
+                    + " cut off and a sealant joint stands in its place, and the old laps stay. Insert: a smaller unit is set inside the"
+                    + " frame that stays.",
             "Glass: the width and height of each lite, from the size of the frame and the sightlines of the unit, before and after. A new"
                     + " vinyl unit shows less glass than thin old aluminium under either method.",
             "Labour: each step of labour-steps.csv takes its person-minutes for one unit of its driver, such as a foot of perimeter or a"
@@ -20,7 +21,7 @@ final class MethodText {
                     + " the shop within the price or by the family.",
             "Rain: wind-driven rain on each wall from hourly weather by ISO 15927-3, lessened hour by hour by the eave, and by terrain and"
                     + " obstructions.",
-            "Leaks: what arrives at each joint passes the first line and then the lap faults that stand there: the old ones that an insert"
+            "Leaks: what arrives at each joint passes the first line and then the lap faults that stand there: the old ones that a method"
                     + " leaves, or new ones that the work brings. What was seen at an opening changes how likely its faults and those of"
                     + " its house are. Seals age. Water that stays does damage with a chance that grows with its amount.",
             "Chance: every uncertain row is drawn from its low, likely and high; both methods and all houses see the same draw of what they"

@@ -3,12 +3,14 @@ package weatherlap.reports.handout;
 import java.util.List;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.TableView;
+import weatherlap.sim.house.Cladding;
 
 /**
  * All that stands on a homeowner's handout.
  *
  * @param label of the house; untrusted text
  * @param facts about the house, in a line
+ * @param cladding decides what full-flange can reach
  * @param summary the comparison in a few sentences
  * @param offer both methods side by side: price, days, glass, leaks
  * @param priceHolds what is in the price of each method
@@ -28,6 +30,7 @@ import weatherlap.reports.page.TableView;
 public record Handout(
         String label,
         String facts,
+        Cladding cladding,
         List<String> summary,
         TableView offer,
         List<String> priceHolds,

@@ -76,6 +76,7 @@ public final class HandoutMaker {
         return new Handout(
                 density.cut(house.label(), LONGEST_LABEL),
                 facts(house),
+                house.cladding(),
                 Merits.sentences(result),
                 offer.table(),
                 offer.priceHolds(),

@@ -46,13 +46,15 @@ record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario sce
     /** What a price pays for, in words. */
     List<String> priceHolds() {
         List<String> holds = new ArrayList<>();
-        holds.add(
-                "Both prices hold the new windows, sealant, foam, trim, clean-up, the dump fee"
-                        + (scenario.value(Scalar.PERMIT_USD) > 0 ? ", a permit" : "")
-                        + (house.house().leadSafe() ? ", lead-safe work" : "")
-                        + " and mending leaks under the warranty of "
-                        + Numbers.count(scenario.whole(Scalar.WARRANTY_YEARS), "year", "years") + "."
-                        + " Full-flange adds flashing tape, siding work and new edges inside. The insert adds metal capping outside.");
+        holds.add("Both prices hold the new windows, sealant, foam, trim, clean-up, the dump fee"
+                + (scenario.value(Scalar.PERMIT_USD) > 0 ? ", a permit" : "")
+                + (house.house().leadSafe() ? ", lead-safe work" : "")
+                + " and mending leaks under the warranty of "
+                + Numbers.count(scenario.whole(Scalar.WARRANTY_YEARS), "year", "years") + "."
+                + (house.house().cladding().inCourses()
+                        ? " Full-flange adds flashing tape, siding work and new edges inside."
+                        : " Full-flange adds a sill pan, a sealed joint and new edges inside.")
+                + " The insert adds metal capping outside.");
         holds.add("* Anywhere in the house: a judgement, to compare and not to forecast. All ranges: 8 times in 10.");
         return holds;
     }

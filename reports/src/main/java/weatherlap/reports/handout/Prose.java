@@ -3,19 +3,28 @@ package weatherlap.reports.handout;
 import java.util.List;
 import java.util.stream.Stream;
 import weatherlap.reports.handout.Handout.Named;
+import weatherlap.sim.house.Cladding;
 
 /** Sentences that are the same for every house. */
 public final class Prose {
-    public static final String METHODS =
+    private static final String INSERTED = " Insert: the old frame stays, and a smaller window is set inside it.";
+    private static final String LAPPED =
             "Full-flange: we open the wall around the window, take it out whole, and lap a new one into the"
-                    + " rain barrier of the house. Insert: the old frame stays, and a smaller window is set inside it.";
+                    + " rain barrier of the house." + INSERTED;
+    private static final String IN_MASONRY =
+            "Full-flange: we take the window out whole, set a new one on a sill pan, and seal the joint"
+                    + " to the brick or stucco. The wall stays shut." + INSERTED;
     public static final String DRAWN = "Seen from outside, all at one scale. Hatched: old frame that stays. Percent is"
             + " glass lost against today. Measured sizes are checked again before anything is ordered.";
 
-    public static final List<String> FULL_FLANGE = List.of(
+    private static final List<String> FULL_FLANGE = List.of(
             "Can mend: bad laps around the window, a missing sill pan, soft wood in the opening, and a poor fit.",
             "Cannot mend: the rain barrier on the rest of the wall, or leaks from the roof or the siding.",
             "Costs you: more work and money, siding that may crack, and trimming inside. New laps done badly can leak too.");
+    private static final List<String> FULL_FLANGE_IN_MASONRY = List.of(
+            "Can mend: a missing sill pan, a dry joint, soft wood in the opening, and a poor fit.",
+            "Cannot mend: old laps at the sides and the top. They sit behind the brick or stucco and stay as they are, good or bad.",
+            "Costs you: more work and money, and trimming inside. The joint is the main guard against rain, so look at it now and then.");
     public static final List<String> INSERT = List.of(
             "Can mend: drafts, foggy glass, worn or stuck sashes, and a tired look outside.",
             "Cannot mend: what is behind the siding. Old laps stay as they are, good or bad, under new trim.",
@@ -49,11 +58,22 @@ public final class Prose {
 
     private Prose() {}
 
+    /** What the methods are, at a wall whose siding comes down or at one of masonry. */
+    public static String methods(Cladding cladding) {
+        return cladding.inCourses() ? LAPPED : IN_MASONRY;
+    }
+
+    /** What full-flange can and cannot do there. */
+    public static List<String> fullFlange(Cladding cladding) {
+        return cladding.inCourses() ? FULL_FLANGE : FULL_FLANGE_IN_MASONRY;
+    }
+
     /** All of it. */
     static Stream<String> all() {
         return Stream.of(
-                        Stream.of(METHODS, DRAWN),
+                        Stream.of(LAPPED, IN_MASONRY, DRAWN),
                         FULL_FLANGE.stream(),
+                        FULL_FLANGE_IN_MASONRY.stream(),
                         INSERT.stream(),
                         WHEN_INSERT.stream().map(line -> "An insert makes sense when " + line + "."),
                         UNCERTAIN.stream(),

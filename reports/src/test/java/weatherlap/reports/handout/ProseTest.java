@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import weatherlap.sim.house.Cladding;
 
 class ProseTest {
     private static final String PROSE = Prose.all().collect(Collectors.joining(" "));
@@ -46,12 +49,23 @@ class ProseTest {
         assertThat(PROSE).doesNotContain("!");
     }
 
-    @Test
-    void bothMethodsGetTheirDue() {
-        assertThat(Prose.INSERT).hasSameSizeAs(Prose.FULL_FLANGE);
+    @ParameterizedTest
+    @EnumSource(Cladding.class)
+    void bothMethodsGetTheirDue(Cladding cladding) {
+        List<String> fullFlange = Prose.fullFlange(cladding);
+        assertThat(Prose.INSERT).hasSameSizeAs(fullFlange);
         for (int i = 0; i < Prose.INSERT.size(); i++) {
-            assertThat(start(Prose.INSERT.get(i))).isEqualTo(start(Prose.FULL_FLANGE.get(i)));
+            assertThat(start(Prose.INSERT.get(i))).isEqualTo(start(fullFlange.get(i)));
         }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Cladding.class)
+    void nobodyIsToldOfLapsThatMasonryKeepsShut(Cladding cladding) {
+        boolean lapped = cladding.inCourses();
+        assertThat(Prose.methods(cladding).contains("rain barrier")).isEqualTo(lapped);
+        assertThat(Prose.fullFlange(cladding).toString().contains("Can mend: bad laps"))
+                .isEqualTo(lapped);
     }
 
     private static String start(String line) {

@@ -3,21 +3,53 @@ package weatherlap.sim.assumptions;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
- * When a row applies: every term must hold. Written {@code cladding=brick_veneer|stucco & storey=2|3}; a term {@code name!=value} holds
- * when the fact is none of the values. The empty condition always holds.
+ * When a row applies: every term of one alternative must hold. Written {@code cladding=brick_veneer|stucco & storey=2|3}; a term
+ * {@code name!=value} holds when the fact is none of the values, {@code year_built>=1955} and {@code year_built<1955} compare a fact that
+ * is a number, and {@code or} between spaces parts alternatives. The empty condition always holds.
+ *
+ * @param alternatives any of which suffices, each a list of terms that must all hold
  */
-public record Condition(List<Term> terms) {
+public record Condition(List<List<Term>> alternatives) {
     /** Always holds. */
-    public static final Condition ALWAYS = new Condition(List.of());
+    public static final Condition ALWAYS = new Condition(List.of(List.of()));
+
+    private static final Pattern TERM = Pattern.compile("\\s*(\\w+)\\s*(!=|>=|<|=)([^=<>!]*)");
 
     public Condition {
-        terms = List.copyOf(terms);
+        alternatives = alternatives.stream().map(List::copyOf).toList();
     }
 
-    /** One term: the fact is (or, negated, is not) one of the values. */
-    public record Term(Fact fact, boolean negated, List<String> values) {
+    /** How a fact must stand to the values of a term. */
+    public enum Relation {
+        IS("="),
+        IS_NOT("!="),
+        /** The one value or a greater number. */
+        FROM(">="),
+        /** A number below the one value. */
+        BELOW("<");
+
+        private final String sign;
+
+        Relation(String sign) {
+            this.sign = sign;
+        }
+
+        private static Relation of(String sign) {
+            return Arrays.stream(values())
+                    .filter(relation -> relation.sign.equals(sign))
+                    .findFirst()
+                    .orElseThrow();
+        }
+    }
+
+    /** One term; what compares numbers has one value. */
+    public record Term(Fact fact, Relation relation, List<String> values) {
         public Term {
             values = List.copyOf(values);
         }
@@ -27,12 +59,26 @@ public record Condition(List<Term> terms) {
             if (value == null) {
                 throw new IllegalArgumentException("The fact " + fact + " is not known where the condition is asked.");
             }
-            return negated != values.contains(value);
+            return switch (relation) {
+                case IS -> values.contains(value);
+                case IS_NOT -> !values.contains(value);
+                case FROM -> Integer.parseInt(value) >= Integer.parseInt(values.get(0));
+                case BELOW -> Integer.parseInt(value) < Integer.parseInt(values.get(0));
+            };
         }
     }
 
-    /** Whether every term holds. Facts of the openings are not known for shared rows: see {@link Fact}. */
+    /** Whether every term of an alternative holds. Facts of the openings are not known for shared rows: see {@link Fact}. */
     public boolean holds(Map<Fact, String> facts) {
+        for (List<Term> terms : alternatives) {
+            if (all(terms, facts)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean all(List<Term> terms, Map<Fact, String> facts) {
         for (Term term : terms) {
             if (!term.holds(facts)) {
                 return false;
@@ -41,29 +87,42 @@ public record Condition(List<Term> terms) {
         return true;
     }
 
+    /** The facts it asks about. */
+    public Set<Fact> facts() {
+        return alternatives.stream().flatMap(List::stream).map(Term::fact).collect(Collectors.toUnmodifiableSet());
+    }
+
     /**
      * Reads a condition.
      *
+     * @param askable the facts it may ask about
      * @throws IllegalArgumentException naming the term that is not of the form {@code fact=value|value} or the fact that is unknown
      */
-    public static Condition parse(String text) {
+    public static Condition parse(String text, List<Fact> askable) {
         if (text.isBlank()) {
             return ALWAYS;
         }
-        return new Condition(
-                Arrays.stream(text.split("&", -1)).map(Condition::term).toList());
+        return new Condition(Arrays.stream(text.split("\\sor\\s", -1))
+                .map(terms -> Arrays.stream(terms.split("&", -1))
+                        .map(term -> term(term, askable))
+                        .toList())
+                .toList());
     }
 
-    private static Term term(String text) {
-        boolean negated = text.contains("!=");
-        String[] sides = text.split(negated ? "!=" : "=", -1);
-        if (sides.length != 2 || sides[0].isBlank() || sides[1].isBlank()) {
+    private static Term term(String text, List<Fact> askable) {
+        Matcher term = TERM.matcher(text);
+        if (!term.matches() || term.group(3).isBlank()) {
             throw new IllegalArgumentException("\"" + text.strip() + "\" is not of the form fact=value|value");
         }
-        Fact fact = Fact.of(sides[0].strip());
+        Fact fact = Fact.of(term.group(1), askable);
+        Relation relation = Relation.of(term.group(2));
         List<String> values =
-                Arrays.stream(sides[1].split("\\|", -1)).map(String::strip).toList();
+                Arrays.stream(term.group(3).split("\\|", -1)).map(String::strip).toList();
         values.forEach(fact::check);
-        return new Term(fact, negated, values);
+        boolean compares = relation == Relation.FROM || relation == Relation.BELOW;
+        if (compares && (!fact.isNumber() || values.size() > 1)) {
+            throw new IllegalArgumentException("\"" + text.strip() + "\" does not compare a number with one other");
+        }
+        return new Term(fact, relation, values);
     }
 }

@@ -9,20 +9,29 @@ import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.InteriorReturn;
+import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.Operation;
 import weatherlap.sim.house.Room;
 import weatherlap.sim.house.SidingCondition;
+import weatherlap.sim.method.Method;
 
-/** A fact that a {@link Condition} may ask about, with the level at which it is known and the values it takes. */
+/**
+ * A fact that a {@link Condition} may ask about, with the level at which it is known and the values it takes.
+ *
+ * <p>Rows of labor and material ask of the wall an opening stands in, rows of lap faults of what was seen of the old laps and of the
+ * method; all else both may ask.
+ */
 public enum Fact {
     CLADDING(Driver.Level.HOUSE, names(Cladding.values())),
     BARRIER(Driver.Level.HOUSE, names(Barrier.values())),
     STOREYS(Driver.Level.HOUSE, numbers(1, 4)),
+    /** Calendar year. */
+    YEAR_BUILT(Driver.Level.HOUSE, numbers(1700, 2200)),
     /** yes where lead-safe work is presumed. */
     LEAD_SAFE(Driver.Level.HOUSE, List.of("yes", "no")),
-    SIDING_CONDITION(Driver.Level.ELEVATION, names(SidingCondition.values())),
+    SIDING_CONDITION(Driver.Level.ELEVATION, names(SidingCondition.values()), Use.WORK),
     /** The storey the opening stands in, from 1. */
-    STOREY(Driver.Level.OPENING, numbers(1, 4)),
+    STOREY(Driver.Level.OPENING, numbers(1, 4), Use.WORK),
     ROOM(Driver.Level.OPENING, names(Room.values())),
     OPERATION(Driver.Level.OPENING, names(Operation.values())),
     NEW_OPERATION(Driver.Level.OPENING, names(Operation.values())),
@@ -33,14 +42,42 @@ public enum Fact {
     /** yes where the old unit is taken to have a nailing flange. */
     OLD_FLANGE(Driver.Level.OPENING, List.of("yes", "no")),
     FRAME_CONDITION(Driver.Level.OPENING, names(FrameCondition.values())),
-    INTERIOR_RETURN(Driver.Level.OPENING, names(InteriorReturn.values()));
+    INTERIOR_RETURN(Driver.Level.OPENING, names(InteriorReturn.values())),
+    HEAD_LAP(Driver.Level.OPENING, names(Lap.values()), Use.LAPS),
+    JAMB_LAP(Driver.Level.OPENING, names(Lap.values()), Use.LAPS),
+    SILL_LAP(Driver.Level.OPENING, names(Lap.values()), Use.LAPS),
+    /** By which the opening is done. */
+    METHOD(Driver.Level.OPENING, names(Method.values()), Use.LAPS);
+
+    /** Which tables may ask about a fact. */
+    private enum Use {
+        WORK,
+        LAPS,
+        BOTH
+    }
 
     private final Driver.Level level;
     private final List<String> values;
+    private final Use use;
 
     Fact(Driver.Level level, List<String> values) {
+        this(level, values, Use.BOTH);
+    }
+
+    Fact(Driver.Level level, List<String> values, Use use) {
         this.level = level;
         this.values = values;
+        this.use = use;
+    }
+
+    /** The facts that rows of labor and material may ask about, which job records keep. */
+    public static List<Fact> ofWork() {
+        return Arrays.stream(values()).filter(fact -> fact.use != Use.LAPS).toList();
+    }
+
+    /** The facts that lap faults may ask about. */
+    public static List<Fact> ofLaps() {
+        return Arrays.stream(values()).filter(fact -> fact.use != Use.WORK).toList();
     }
 
     /** The lowest level at which the fact is known; a row counted at a higher level may not ask about it. */
@@ -58,17 +95,24 @@ public enum Fact {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    static Fact of(String key) {
-        return Arrays.stream(values())
+    /** The one of some facts that tables write so. */
+    static Fact of(String key, List<Fact> askable) {
+        return askable.stream()
                 .filter(fact -> fact.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("\"" + key + "\" is not a fact; known facts are "
-                        + Arrays.stream(values()).map(Fact::key).toList()));
+                        + askable.stream().map(Fact::key).toList()));
+    }
+
+    /** Whether its values are whole numbers without a gap. */
+    public boolean isNumber() {
+        return Character.isDigit(values.get(0).charAt(0));
     }
 
     void check(String value) {
         if (!values.contains(value)) {
-            throw new IllegalArgumentException("\"" + value + "\" is not a " + key() + " " + values);
+            throw new IllegalArgumentException("\"" + value + "\" is not a " + key() + " "
+                    + (isNumber() ? "[" + values.get(0) + " to " + values.get(values.size() - 1) + "]" : values));
         }
     }
 

@@ -7,6 +7,7 @@ import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 
 /** The facts of a house, a wall or an opening that conditions ask about. */
 public final class Facts {
@@ -20,9 +21,26 @@ public final class Facts {
         return Collections.unmodifiableMap(ofElevation(house, elevation));
     }
 
+    /** What rows of labor and material may ask of an opening. */
     public static Map<Fact, String> of(House house, Elevation elevation, Opening opening, Scenario scenario) {
         Map<Fact, String> facts = ofElevation(house, elevation);
         facts.put(Fact.STOREY, Integer.toString(house.storeyOf(elevation, opening)));
+        putOpening(facts, house, opening, scenario);
+        return Collections.unmodifiableMap(facts);
+    }
+
+    /** What lap faults may ask of an opening done by a method. */
+    public static Map<Fact, String> of(House house, Opening opening, Method method, Scenario scenario) {
+        Map<Fact, String> facts = ofHouse(house);
+        putOpening(facts, house, opening, scenario);
+        put(facts, Fact.HEAD_LAP, opening.headLap());
+        put(facts, Fact.JAMB_LAP, opening.jambLap());
+        put(facts, Fact.SILL_LAP, opening.sillLap());
+        put(facts, Fact.METHOD, method);
+        return Collections.unmodifiableMap(facts);
+    }
+
+    private static void putOpening(Map<Fact, String> facts, House house, Opening opening, Scenario scenario) {
         put(facts, Fact.ROOM, opening.room());
         put(facts, Fact.OPERATION, opening.operation());
         put(facts, Fact.NEW_OPERATION, opening.newOperation());
@@ -32,7 +50,6 @@ public final class Facts {
         facts.put(Fact.OLD_FLANGE, yes(hasFlange(house, opening, scenario)));
         put(facts, Fact.FRAME_CONDITION, opening.frameCondition());
         put(facts, Fact.INTERIOR_RETURN, opening.interiorReturn());
-        return Collections.unmodifiableMap(facts);
     }
 
     private static Map<Fact, String> ofElevation(House house, Elevation elevation) {
@@ -46,6 +63,7 @@ public final class Facts {
         put(facts, Fact.CLADDING, house.cladding());
         put(facts, Fact.BARRIER, house.barrier());
         facts.put(Fact.STOREYS, Integer.toString(house.storeys()));
+        facts.put(Fact.YEAR_BUILT, Integer.toString(house.yearBuilt()));
         facts.put(Fact.LEAD_SAFE, yes(house.leadSafe()));
         return facts;
     }

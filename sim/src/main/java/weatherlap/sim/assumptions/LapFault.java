@@ -1,16 +1,21 @@
 package weatherlap.sim.assumptions;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import weatherlap.sim.Check;
 import weatherlap.sim.explain.Origin;
 import weatherlap.sim.house.Barrier;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 
 /**
  * One thing that can be wrong where a window meets the wall.
  *
- * @param method the methods under which the fault stands after the work: an existing fault that only an insert leaves has {@code insert}
+ * @param method the methods under which the fault can stand after the work: an existing fault that only an insert leaves has {@code insert}
+ * @param appliesWhen the houses, openings and methods at which it can stand, such as where the old unit has a flange
  * @param priorByBarrier for an existing fault: probability that it stands at an opening, by barrier (housewrap, building paper, none),
  *     for a house of the reference decade; empty for a new one
  * @param oddsByEra multiplies the odds of the prior, by era built; empty for a new fault
@@ -27,6 +32,7 @@ public record LapFault(
         String whatHappens,
         MethodScope method,
         FaultKind kind,
+        Condition appliesWhen,
         Map<Barrier, Double> priorByBarrier,
         Map<Era, Double> oddsByEra,
         Map<Workmanship, Double> priorByWorkmanship,
@@ -48,6 +54,16 @@ public record LapFault(
         priorByWorkmanship = Map.copyOf(priorByWorkmanship);
     }
 
+    /** Whether it can stand at an opening after the work of a method. */
+    public boolean canStand(House house, Opening opening, Method after, Scenario scenario) {
+        return method.covers(after) && appliesWhen.holds(Facts.of(house, opening, after, scenario));
+    }
+
+    /** Whether an existing one can stand at an opening today: some method would leave it there. */
+    public boolean canStand(House house, Opening opening, Scenario scenario) {
+        return Arrays.stream(Method.values()).anyMatch(after -> canStand(house, opening, after, scenario));
+    }
+
     /** The same letting another share past. */
     public LapFault withAdmitted(ThreePoint changed) {
         return new LapFault(
@@ -57,6 +73,7 @@ public record LapFault(
                 whatHappens,
                 method,
                 kind,
+                appliesWhen,
                 priorByBarrier,
                 oddsByEra,
                 priorByWorkmanship,

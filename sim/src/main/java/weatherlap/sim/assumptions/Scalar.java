@@ -94,7 +94,10 @@ public enum Scalar {
     // leaks
     SOUND_SEAL_PASSES("fraction", 0, 1, "share of arriving water that passes a sound first line"),
     FAILED_SEAL_PASSES("fraction", 0, 1, "share of arriving water that passes a first line whose seal has failed"),
-    CLADDING_PASSES("fraction", 0, 1, "share of arriving water that passes the cladding"),
+    CLADDING_PASSES("fraction", 0, 1, "share of arriving water that passes the cladding, where it is hung in panels"),
+    BOARDS_PASS("fraction", 0, 1, "likewise wood or fiber-cement boards"),
+    BRICK_PASSES("fraction", 0, 1, "likewise brick veneer"),
+    STUCCO_PASSES("fraction", 0, 1, "likewise stucco"),
     SEALANT_LIFE_SHAPE("", 0.3, 10, "Weibull shape of sealant life"),
     SEALANT_LIFE_YEARS("years", 1, 100, "Weibull scale of sealant life"),
     CAPPING_LIFE_SHAPE("", 0.3, 10, "Weibull shape of the life of the seal around capping"),

@@ -49,7 +49,7 @@ public final class Pace {
         if (openings > 1 && scenario.value(Scalar.LEARNING_SLOPE) < 1) {
             factors.add(learning);
         }
-        if (leadSafe && step.appliesWhen().terms().stream().noneMatch(term -> term.fact() == Fact.LEAD_SAFE)) {
+        if (leadSafe && !step.appliesWhen().facts().contains(Fact.LEAD_SAFE)) {
             factors.add(scenario.amount(Scalar.LEAD_SAFE_FACTOR));
         }
         return factors;

@@ -43,6 +43,7 @@ public final class HouseLaps {
     private SharedQuality existing(LapFault fault) {
         return SharedQuality.of(FaultPrior.of(fault, house), tables.scalar(Scalar.HOUSE_CORRELATION))
                 .after(house.openings()
+                        .filter(opening -> fault.canStand(house, opening, tables.assumptions().scenario()))
                         .map(opening -> Likelihood.of(fault, opening, reliability))
                         .toList());
     }

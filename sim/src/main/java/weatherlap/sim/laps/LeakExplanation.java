@@ -112,7 +112,7 @@ public final class LeakExplanation {
                                 Scalar.CAPPING_LIFE_SHAPE,
                                 Scalar.CAPPING_LIFE_YEARS,
                                 Scalar.RESEAL_YEARS);
-                    case CLADDING -> List.of(Scalar.CLADDING_PASSES);
+                    case CLADDING -> List.of(LineOfDefence.passing(laps.house().cladding()));
                     case NONE -> List.of();
                 };
         return scalars.isEmpty()

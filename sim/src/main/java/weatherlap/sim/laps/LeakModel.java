@@ -8,6 +8,7 @@ import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.WarrantyCovers;
+import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.OpeningExposure;
@@ -41,7 +42,8 @@ public final class LeakModel {
     private final double knotsPerNormal;
     private final WarrantyCovers covers;
 
-    private LeakModel(List<LeakPath> paths, double[][] standing, OpeningExposure exposure, LeakTables tables) {
+    private LeakModel(
+            List<LeakPath> paths, double[][] standing, OpeningExposure exposure, LeakTables tables, Cladding cladding) {
         this.paths = List.copyOf(paths);
         this.standing = standing;
         Scenario scenario = tables.assumptions().scenario();
@@ -52,7 +54,7 @@ public final class LeakModel {
         firstPosition = new double[paths.size()];
         double scale = 0;
         for (int f = 0; f < paths.size(); f++) {
-            LeakTable table = tables.table(paths.get(f).fault().firstLine());
+            LeakTable table = tables.table(paths.get(f).fault().firstLine(), cladding);
             double logLitres = Math.log(paths.get(f).arrivingLitresPerYear());
             this.tables[f] = table.values;
             firstPosition[f] = (logLitres - variance / 2 - table.lowest) * table.knotsPerLog;
@@ -65,12 +67,13 @@ public final class LeakModel {
     /** Compiles the paths that can stand at an opening of the house after the work. */
     public static LeakModel of(Opening opening, Method method, OpeningExposure exposure, HouseLaps laps) {
         LeakTables tables = laps.tables();
+        Cladding cladding = laps.house().cladding();
         List<LapFault> faults = tables.assumptions().faults();
         List<LeakPath> paths = new ArrayList<>();
         List<double[]> standing = new ArrayList<>();
         for (int f = 0; f < faults.size(); f++) {
             LapFault fault = faults.get(f);
-            if (!fault.method().covers(method)) {
+            if (!fault.canStand(laps.house(), opening, method, tables.assumptions().scenario())) {
                 continue;
             }
             HouseLaps.Standing stands = laps.standing(f, opening);
@@ -81,11 +84,11 @@ public final class LeakModel {
                         laps.prior(f),
                         stands.probability(),
                         exposure.litresPerYear(fault.joint()),
-                        tables.passes(fault.firstLine())));
+                        tables.passes(fault.firstLine(), cladding)));
                 standing.add(stands.byStratum());
             }
         }
-        return new LeakModel(paths, standing.toArray(double[][]::new), exposure, tables);
+        return new LeakModel(paths, standing.toArray(double[][]::new), exposure, tables, cladding);
     }
 
     /** In the order of the table of faults. */

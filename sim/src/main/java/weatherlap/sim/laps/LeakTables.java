@@ -1,6 +1,5 @@
 package weatherlap.sim.laps;
 
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +11,7 @@ import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Workmanship;
+import weatherlap.sim.house.Cladding;
 
 /** What the leak model needs of a scenario, tabulated once and shared by all houses and threads. */
 public final class LeakTables {
@@ -21,11 +21,16 @@ public final class LeakTables {
     /** The fault that cold makes likelier: its odds are multiplied below the temperature that tape needs. */
     static final String TAPE_COLD = "tape_cold";
 
+    /**
+     * One first line.
+     *
+     * @param passes mean share of the arriving water that passes it over the horizon, 0 to 1
+     */
+    private record Compiled(LineOfDefence line, LeakTable table, double passes) {}
+
     private final Assumptions assumptions;
     private final Fragility fragility;
-    private final Map<FirstLine, LineOfDefence> lines = new EnumMap<>(FirstLine.class);
-    private final Map<FirstLine, LeakTable> tables = new EnumMap<>(FirstLine.class);
-    private final Map<FirstLine, Double> passes = new EnumMap<>(FirstLine.class);
+    private final Map<Cladding, Map<FirstLine, Compiled>> lines = new EnumMap<>(Cladding.class);
     private final QualityStrata strata;
     private final List<SharedQuality> crew;
 
@@ -36,14 +41,12 @@ public final class LeakTables {
                 scenario.value(Scalar.DRYING_L_PER_YEAR),
                 scenario.value(Scalar.DAMAGE_MEDIAN_L_PER_YEAR),
                 scenario.value(Scalar.DAMAGE_SPREAD));
-        int horizon = scenario.whole(Scalar.HORIZON_YEARS);
-        int warranty = scenario.whole(Scalar.WARRANTY_YEARS);
-        double rate = scenario.value(Scalar.DISCOUNT_RATE);
-        for (FirstLine first : FirstLine.values()) {
-            LineOfDefence line = LineOfDefence.of(first, scenario);
-            lines.put(first, line);
-            passes.put(first, line.meanPasses(horizon));
-            tables.put(first, new LeakTable(line, fragility, horizon, warranty, rate));
+        for (Cladding cladding : Cladding.values()) {
+            Map<FirstLine, Compiled> behind = new EnumMap<>(FirstLine.class);
+            for (FirstLine first : FirstLine.values()) {
+                behind.put(first, compiled(LineOfDefence.of(first, cladding, scenario), scenario));
+            }
+            lines.put(cladding, behind);
         }
         double correlation = scenario.value(Scalar.HOUSE_CORRELATION);
         strata = QualityStrata.at(SharedQuality.of(0.5, correlation).weight());
@@ -55,6 +58,13 @@ public final class LeakTables {
 
     public static LeakTables of(Assumptions assumptions) {
         return new LeakTables(assumptions);
+    }
+
+    private Compiled compiled(LineOfDefence line, Scenario scenario) {
+        int horizon = scenario.whole(Scalar.HORIZON_YEARS);
+        LeakTable table = new LeakTable(
+                line, fragility, horizon, scenario.whole(Scalar.WARRANTY_YEARS), scenario.value(Scalar.DISCOUNT_RATE));
+        return new Compiled(line, table, line.meanPasses(horizon));
     }
 
     private double crewPrior(LapFault fault, Workmanship workmanship) {
@@ -76,17 +86,17 @@ public final class LeakTables {
         return fragility;
     }
 
-    Map<FirstLine, LineOfDefence> lines() {
-        return Collections.unmodifiableMap(lines);
+    LineOfDefence line(FirstLine line, Cladding cladding) {
+        return lines.get(cladding).get(line).line();
     }
 
     /** Mean share of the arriving water that passes a first line over the horizon, 0 to 1. */
-    public double passes(FirstLine line) {
-        return passes.get(line);
+    public double passes(FirstLine line, Cladding cladding) {
+        return lines.get(cladding).get(line).passes();
     }
 
-    LeakTable table(FirstLine line) {
-        return tables.get(line);
+    LeakTable table(FirstLine line, Cladding cladding) {
+        return lines.get(cladding).get(line).table();
     }
 
     QualityStrata strata() {

@@ -5,6 +5,7 @@ import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.FirstLine;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.house.Cladding;
 
 /**
  * What stands in front of a lap, and how it ages. A seal lets {@code soundPasses} of the arriving water by while it is sound and
@@ -25,10 +26,10 @@ record LineOfDefence(double soundPasses, double failedPasses, Optional<WeibullLi
         Check.within("years between renewals", renewYears, 0, 1000);
     }
 
-    public static LineOfDefence of(FirstLine line, Scenario scenario) {
+    public static LineOfDefence of(FirstLine line, Cladding wall, Scenario scenario) {
         double sound = scenario.value(Scalar.SOUND_SEAL_PASSES);
         double failed = scenario.value(Scalar.FAILED_SEAL_PASSES);
-        double cladding = scenario.value(Scalar.CLADDING_PASSES);
+        double cladding = scenario.value(passing(wall));
         int renew = scenario.whole(Scalar.RESEAL_YEARS);
         return switch (line) {
             case SEALANT ->
@@ -39,6 +40,16 @@ record LineOfDefence(double soundPasses, double failedPasses, Optional<WeibullLi
                         sound, failed, life(scenario, Scalar.CAPPING_LIFE_SHAPE, Scalar.CAPPING_LIFE_YEARS), renew);
             case CLADDING -> new LineOfDefence(cladding, cladding, Optional.empty(), 0);
             case NONE -> new LineOfDefence(1, 1, Optional.empty(), 0);
+        };
+    }
+
+    /** The scalar that holds the share of the arriving water that a cladding lets by. */
+    static Scalar passing(Cladding cladding) {
+        return switch (cladding) {
+            case VINYL_SIDING, ALUMINUM_SIDING -> Scalar.CLADDING_PASSES;
+            case WOOD_LAP, FIBER_CEMENT -> Scalar.BOARDS_PASS;
+            case BRICK_VENEER -> Scalar.BRICK_PASSES;
+            case STUCCO -> Scalar.STUCCO_PASSES;
         };
     }
 

@@ -6,15 +6,17 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.LapFault.SeenAs;
 import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.house.House;
 import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.laps.LookValue;
 import weatherlap.sim.laps.LookValue.ByFinding;
 import weatherlap.sim.method.Method;
-import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.run.OpeningResult.LeakCause;
 
 /**
@@ -40,7 +42,7 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
 
     static Optional<HouseLook> of(HouseTakeoff insert, HouseResult result, Assumptions assumptions) {
         return IntStream.range(0, assumptions.faults().size())
-                .filter(f -> assumptions.faults().get(f).method().equals(MethodScope.of(Method.INSERT)))
+                .filter(f -> assumptions.faults().get(f).kind() == FaultKind.EXISTING)
                 .mapToObj(f -> of(f, insert, result, assumptions))
                 .flatMap(Optional::stream)
                 .max(Comparator.comparingDouble(look -> look.value().gainUsd()));
@@ -49,9 +51,7 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
     private static Optional<HouseLook> of(int f, HouseTakeoff insert, HouseResult result, Assumptions assumptions) {
         LapFault fault = assumptions.faults().get(f);
         List<Integer> unseen = IntStream.range(0, insert.openings().size())
-                .filter(o -> fault.seenAs()
-                        .map(as -> unknown(as, insert.openings().get(o).opening()))
-                        .orElse(false))
+                .filter(o -> lookTells(fault, insert.house(), insert.openings().get(o).opening(), assumptions.scenario()))
                 .boxed()
                 .toList();
         double chances = insertResults(result).stream()
@@ -84,6 +84,13 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
 
     private static double repairsUsd(MethodResult method) {
         return method.expectedDamageUsd() + method.warrantyUsd();
+    }
+
+    /** Whether nobody has looked, and the fault would stay with an insert and not with a full flange. */
+    private static boolean lookTells(LapFault fault, House house, Opening opening, Scenario scenario) {
+        return fault.seenAs().map(as -> unknown(as, opening)).orElse(false)
+                && fault.canStand(house, opening, Method.INSERT, scenario)
+                && !fault.canStand(house, opening, Method.FULL_FLANGE, scenario);
     }
 
     private static boolean unknown(SeenAs as, Opening opening) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import weatherlap.sim.assumptions.FirstLine;
+import weatherlap.sim.house.Cladding;
 
 /** How seals age. */
 class AgeingTest {
@@ -54,9 +55,10 @@ class AgeingTest {
 
     @Test
     void claddingAndNothingDoNotAge() {
-        LineOfDefence cladding = LineOfDefence.of(FirstLine.CLADDING, LapFixtures.scenario());
+        LineOfDefence cladding = LineOfDefence.of(FirstLine.CLADDING, Cladding.VINYL_SIDING, LapFixtures.scenario());
         assertThat(cladding.passes(1)).isEqualTo(cladding.passes(20)).isEqualTo(0.25);
-        assertThat(LineOfDefence.of(FirstLine.NONE, LapFixtures.scenario()).meanPasses(20))
+        assertThat(LineOfDefence.of(FirstLine.NONE, Cladding.VINYL_SIDING, LapFixtures.scenario())
+                        .meanPasses(20))
                 .isOne();
     }
 }

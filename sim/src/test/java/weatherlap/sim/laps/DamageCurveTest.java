@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import weatherlap.sim.assumptions.FirstLine;
+import weatherlap.sim.house.Cladding;
 
 /** Damage over the years: closed forms, the simulation of each year, and the table. */
 class DamageCurveTest {
@@ -85,7 +86,7 @@ class DamageCurveTest {
     void tableStaysWithinItsStatedErrorOfTheCurve(FirstLine first) {
         for (double spread : new double[] {0.5, 1.2, 2}) {
             Fragility fragility = new Fragility(0.1, 4, spread);
-            LineOfDefence line = LineOfDefence.of(first, LapFixtures.scenario());
+            LineOfDefence line = LineOfDefence.of(first, Cladding.VINYL_SIDING, LapFixtures.scenario());
             LeakTable table = new LeakTable(line, fragility, 20, 10, 0.05);
             DamageCurve curve = new DamageCurve(line, fragility, 20);
             for (double log = -3; log < 9; log += 0.0237) {

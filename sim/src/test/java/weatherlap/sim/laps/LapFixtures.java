@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Condition;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.FirstLine;
 import weatherlap.sim.assumptions.Joint;
@@ -104,6 +105,7 @@ final class LapFixtures {
                 "lets water in",
                 MethodScope.of(Method.INSERT),
                 FaultKind.EXISTING,
+                Condition.ALWAYS,
                 Map.of(Barrier.HOUSEWRAP, prior, Barrier.BUILDING_PAPER, prior / 2, Barrier.NONE, 0.0),
                 Map.of(),
                 Map.of(),
@@ -122,6 +124,7 @@ final class LapFixtures {
                 "lets water in",
                 method,
                 FaultKind.NEW,
+                Condition.ALWAYS,
                 Map.of(),
                 Map.of(),
                 Map.of(

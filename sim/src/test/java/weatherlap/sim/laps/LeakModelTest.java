@@ -22,6 +22,7 @@ import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Barrier;
+import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.laps.LeakModel.RepairWorth;
 import weatherlap.sim.method.Method;
@@ -126,7 +127,7 @@ class LeakModelTest {
         double sigma = Math.sqrt(Math.log1p(0.25 * 0.25 / 20));
         double weather = Math.exp(sigma * causes.weatherNormal()[draw] - sigma * sigma / 2);
         double litres = LapFixtures.exposure(rain).litresPerYear(fault.joint()) * admitted[f][draw] * weather;
-        return new DamageCurve(TABLES.lines().get(fault.firstLine()), TABLES.fragility(), 20).byYear(litres);
+        return new DamageCurve(TABLES.line(fault.firstLine(), Cladding.VINYL_SIDING), TABLES.fragility(), 20).byYear(litres);
     }
 
     /** Mean chance of damage to an insert by the end of each year, through the faults of a kind. */
@@ -195,7 +196,8 @@ class LeakModelTest {
         LeakDraws out = run(model, causes);
         double sigma2 = Math.log1p(0.25 * 0.25 / 20);
         double litres = 150 * 0.15 * 0.05 * Math.exp(-sigma2 / 2);
-        double expected = 0.3 * TABLES.table(fault.firstLine()).horizon(litres);
+        double expected =
+                0.3 * TABLES.table(fault.firstLine(), Cladding.VINYL_SIDING).horizon(litres);
         double spread = Math.sqrt(
                 Arrays.stream(out.damage()).map(p -> p * p).average().orElseThrow() - Math.pow(mean(out.damage()), 2));
         assertThat(mean(out.damage())).isCloseTo(expected, within(4 * spread / Math.sqrt(draws)));
@@ -234,7 +236,7 @@ class LeakModelTest {
         // W · mean share past the capping · PERT mean (0.005 + 0.12 + 0.1)/6 · prior
         double admitted = 0.225 / 6;
         assertThat(path.pastFirstLineLitresPerYear())
-                .isCloseTo(112 * TABLES.passes(path.fault().firstLine()), within(1e-12));
+                .isCloseTo(112 * TABLES.passes(path.fault().firstLine(), Cladding.VINYL_SIDING), within(1e-12));
         assertThat(path.intoWallLitresPerYear())
                 .isCloseTo(path.pastFirstLineLitresPerYear() * admitted * 0.8, within(1e-12));
     }

@@ -9,10 +9,12 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import weatherlap.sim.assumptions.FirstLine;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Barrier;
+import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.OpeningExposure;
@@ -75,9 +77,8 @@ class LeakPropertyTest {
     void aLaterYearNeverHasLessDamage(
             @ForAll @IntRange(min = 1, max = 59) int years, @ForAll @IntRange(min = 0, max = 12) int renew) {
         Scenario scenario = LapFixtures.scenario().with(Scalar.RESEAL_YEARS, renew);
-        for (LineOfDefence line : LeakTables.of(LapFixtures.assumptions(LapFixtures.FAULTS, scenario))
-                .lines()
-                .values()) {
+        for (FirstLine first : FirstLine.values()) {
+            LineOfDefence line = LineOfDefence.of(first, Cladding.VINYL_SIDING, scenario);
             double[] damaged = new DamageCurve(line, TABLES.fragility(), years + 1).byYear(3);
             assertThat(damaged[years + 1]).isGreaterThanOrEqualTo(damaged[years]);
         }

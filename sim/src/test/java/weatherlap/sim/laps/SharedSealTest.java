@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import weatherlap.sim.assumptions.FirstLine;
+import weatherlap.sim.house.Cladding;
 
 /** How much it matters that faults behind one capping share its life, which the model leaves out. */
 class SharedSealTest {
@@ -14,7 +15,7 @@ class SharedSealTest {
     private static final double[] LITRES_FOR_ONE_OF_RAIN = {0.014, 0.035, 0.012};
 
     private final LeakTables tables = LapFixtures.tables();
-    private final LineOfDefence capping = tables.lines().get(FirstLine.CAPPING);
+    private final LineOfDefence capping = tables.line(FirstLine.CAPPING, Cladding.VINYL_SIDING);
 
     @ParameterizedTest
     @CsvSource({"60", "100", "150", "250"})

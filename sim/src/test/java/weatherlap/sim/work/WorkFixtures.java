@@ -9,6 +9,7 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Condition;
 import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.assumptions.Scalar;
@@ -109,7 +110,7 @@ public final class WorkFixtures {
                 id,
                 driver,
                 new ThreePoint(minutes / 2, minutes, 1.5 * minutes),
-                Condition.parse(when),
+                Condition.parse(when, Fact.ofWork()),
                 cold,
                 height,
                 people,
