@@ -5,7 +5,7 @@ import math
 import numpy as np
 
 from tables import METHODS, numbers, words
-from work import expected_breakage
+from work import old_units
 
 BARRIERS = ("housewrap", "building_paper", "none")
 ERAS = ("odds_before_1960", "odds_1960_1979", "odds_1980_1999", "odds_from_2000")
@@ -17,6 +17,7 @@ PASSING = {
     "brick_veneer": "brick_passes",
     "stucco": "stucco_passes",
 }
+LAPS = ("head_lap", "jamb_lap", "sill_lap")
 POINTS = 2001
 phi = np.vectorize(lambda z: 0.5 * math.erfc(-z / math.sqrt(2)), otypes=[float])
 
@@ -65,6 +66,12 @@ class Quality:
         weight = min(self.mean * (1 - self.mean) / spread - 1, 1e6)
         self._tabulate(self.mean * weight, (1 - self.mean) * weight)
 
+    def after(self, standing, absent):
+        """Chance of the fault at an opening where something was seen, over all qualities."""
+        if self.cdf is None or standing == absent:
+            return self.mean
+        return self._moment(self.theta * standing / (self.theta * standing + self.rest * absent))
+
     def quantiles(self, uniforms):
         if self.cdf is None:
             return np.full(uniforms.shape, self.mean)
@@ -90,7 +97,7 @@ class Beliefs:
         self.first = np.concatenate(([0], np.cumsum(p.openings_in_house)))
         wet = (words(p.openings, "stain") == "yes") | (words(p.openings, "frame_condition") == "rotten")
         self.sights, self.qualities = [], []
-        more = expected_breakage(p, a)
+        more = old_units(p, a)
         self.standing = {method: [p.can_stand(fault, method, more) for fault in a.faults] for method in METHODS}
         for f, fault in enumerate(a.faults):
             existing = fault["kind"] == "existing"
@@ -103,9 +110,9 @@ class Beliefs:
         if fault["seen_as"]:
             joint, shows = fault["seen_as"].split("=")
             reading = words(p.openings, joint, "unknown")
-            looked, shown = reading != "unknown", reading == shows
-            sights[0] = np.where(looked, np.where(shown, right, 1 - right), 1)
-            sights[1] = np.where(looked, np.where(shown, 1 - right, right), 1)
+            shown, in_order = reading == shows, reading == "shingled"
+            sights[0] = np.where(shown, right, np.where(in_order, 1 - right, 1))
+            sights[1] = np.where(shown, 1 - right, np.where(in_order, right, 1))
         sights[0] *= np.where(wet, float(fault["stain_odds"]), 1)
         somehow = np.any([self.standing[method][f] for method in METHODS], axis=0)
         return np.where(somehow, sights, 1)
@@ -118,12 +125,28 @@ class Beliefs:
             year = float(house["year_built"])
             odds = float(fault[ERAS[int(np.searchsorted([1960, 1980, 2000], year, side="right"))]] or 1)
             barrier = house["barrier"]
-            possible = [prior[BARRIERS.index(barrier)]] if barrier in BARRIERS else prior
+            if barrier == "none" and self._shows_barrier(h):
+                possible = prior[:2]
+            else:
+                possible = [prior[BARRIERS.index(barrier)]] if barrier in BARRIERS else prior
             mean = sum(with_odds(share, odds) for share in possible) / len(possible)
             here = sights[:, self.first[h] : self.first[h + 1]].T
             seen = tuple(sorted((l, m) for l, m in here.tolist() if l != m))
             qualities.append(self._quality(mean, seen))
         return qualities
+
+    def _shows_barrier(self, h):
+        openings = self.portfolio.openings[self.first[h] : self.first[h + 1]]
+        return any(row[lap] in ("shingled", "reversed") for row in openings for lap in LAPS)
+
+    def chance(self, fault, method):
+        """That it stands at each opening after the work of a method, after what was seen."""
+        sights = self.sights[fault]
+        chance = np.zeros(len(self.portfolio.openings))
+        for o in np.flatnonzero(self.may_stand(fault, method)):
+            standing, absent = (1.0, 1.0) if sights is None else sights[:, o]
+            chance[o] = self.qualities[fault][self.portfolio.house_of[o]].after(standing, absent)
+        return chance
 
     def _crew(self, fault):
         a = self.assumptions

@@ -54,13 +54,17 @@ class Model:
         self.lines = Lines(portfolio, assumptions)
 
     def passed(self, method):
-        """Water past the weakest of the first lines at each joint, L a year."""
-        weakest = np.zeros((len(JOINTS), len(self.portfolio.openings)))
-        for f, fault in enumerate(self.assumptions.faults):
-            there = self.beliefs.may_stand(f, method) * self.lines.mean_passes(fault["first_line"])
-            j = JOINTS.index(fault["joint"])
-            weakest[j] = np.maximum(weakest[j], there)
-        return sum(weakest[j] * self.rain.litres[joint] for j, joint in enumerate(JOINTS))
+        """Water expected past the weakest of the first lines before a standing fault at each joint, L a year."""
+        faults, total = self.assumptions.faults, 0
+        for joint in JOINTS:
+            here = [f for f, fault in enumerate(faults) if fault["joint"] == joint]
+            passes = np.array([self.lines.mean_passes(faults[f]["first_line"]) for f in here])
+            stands = np.array([self.beliefs.chance(f, method) for f in here])
+            order = np.argsort(-passes, axis=0, kind="stable")
+            passes, stands = (np.take_along_axis(column, order, axis=0) for column in (passes, stands))
+            none_weaker = np.cumprod(np.vstack((np.ones(stands.shape[1]), 1 - stands[:-1])), axis=0)
+            total = total + self.rain.litres[joint] * (passes * stands * none_weaker).sum(axis=0)
+        return total
 
 
 class Draws:

@@ -27,7 +27,9 @@ public record FaultSwing(LapFault fault, Method method, double low, double high)
     public static List<FaultSwing> of(Simulator simulator, House house, Method method) {
         List<LapFault> faults = simulator.assumptions().faults();
         return IntStream.range(0, faults.size())
-                .filter(f -> house.openings().anyMatch(opening -> faults.get(f).canStand(house, opening, method, simulator.assumptions().scenario())))
+                .filter(f -> house.openings().anyMatch(opening -> faults.get(f)
+                        .canStand(
+                                house, opening, method, simulator.assumptions().scenario())))
                 .mapToObj(f -> new FaultSwing(
                         faults.get(f),
                         method,

@@ -53,7 +53,8 @@ class HouseLeaksTest {
         List<FaultSwing> swings = FaultSwing.of(SIMULATOR, HOUSE, method);
         assertThat(swings)
                 .hasSize((int) Town.BUNDLED.faults().stream()
-                        .filter(fault -> HOUSE.openings().anyMatch(o -> fault.canStand(HOUSE, o, method, Town.BUNDLED.scenario())))
+                        .filter(fault -> HOUSE.openings()
+                                .anyMatch(o -> fault.canStand(HOUSE, o, method, Town.BUNDLED.scenario())))
                         .count())
                 .isSortedAccordingTo(
                         Comparator.comparingDouble(FaultSwing::width).reversed())

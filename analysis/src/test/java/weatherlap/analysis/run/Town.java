@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.sim.assumptions.Assumptions;
@@ -131,6 +132,39 @@ final class Town {
                 sill,
                 stain,
                 o.readings());
+    }
+
+    /** A window in the middle of each story of nine feet, as many on each wall as there are stories. */
+    static House tall(int stories, double overhangIn) {
+        House house = house("H1", Lap.UNKNOWN, overhangIn, overhangIn);
+        List<Opening> windows = IntStream.range(0, stories)
+                .mapToObj(story ->
+                        window(Integer.toString(story), Operation.DOUBLE_HUNG, 60, 36 + 108 * story, Lap.UNKNOWN))
+                .toList();
+        List<Elevation> walls = house.elevations().stream()
+                .map(e -> new Elevation(
+                        e.id(),
+                        e.bearingDeg(),
+                        e.widthFt(),
+                        9 * stories,
+                        e.overhangIn(),
+                        e.courseExposureIn(),
+                        e.panelLengthIn(),
+                        e.sidingCondition(),
+                        e.obstructionM(),
+                        windows))
+                .toList();
+        return new House(
+                house.id(),
+                house.label(),
+                house.yearBuilt(),
+                house.terrain(),
+                house.cladding(),
+                house.barrier(),
+                stories,
+                house.region(),
+                house.leadTest(),
+                walls);
     }
 
     private static Elevation wall(String id, double bearingDeg, double overhangIn, Lap laps) {

@@ -89,10 +89,30 @@ final class HouseMaker {
                     checkSiding(row, rows.house().word("cladding", Cladding.class));
                 }
                 WallCheck.check(row, own, problems);
+                if (rows.house().isSound()) {
+                    own.forEach(opening -> warnOfBarrier(rows.house(), opening));
+                }
                 elevations.add(elevation(row, own));
             }
         }
         return elevations;
+    }
+
+    /** A lap of the barrier that somebody saw, where the house is said to have none. */
+    private void warnOfBarrier(Row house, Row opening) {
+        if (house.word("barrier", Barrier.class, Barrier.UNKNOWN) != Barrier.NONE) {
+            return;
+        }
+        for (String lap : List.of("head_lap", "jamb_lap", "sill_lap")) {
+            if (List.of("shingled", "reversed").contains(opening.text(lap))) {
+                opening.warning(
+                        problems,
+                        lap,
+                        Quoted.of(opening.text(lap)) + " contradicts the barrier \"none\" of " + house.file() + ":"
+                                + house.line()
+                                + ":barrier; the barrier is taken as one that exists and nobody knows");
+            }
+        }
     }
 
     private void checkSiding(Row row, Cladding cladding) {

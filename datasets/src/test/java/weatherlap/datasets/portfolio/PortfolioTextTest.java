@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weatherlap.datasets.Corpus;
 import weatherlap.datasets.table.Folder;
+import weatherlap.datasets.table.Problem;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
@@ -69,6 +70,23 @@ class PortfolioTextTest {
         assertThat(opening.stain()).isEqualTo(Sighting.UNKNOWN);
         assertThat(empty).isEqualTo(word);
         assertThat(absent).isEqualTo(word);
+    }
+
+    @Test
+    void aLapOfABarrierThatIsNotThereIsWarnedOf() throws IOException {
+        readUnseen(",barrier", ",none", ",frame_condition,head_lap,jamb_lap,sill_lap,stain", ",unknown");
+        assertThat(Portfolios.read(temporary).warnings()).isEmpty();
+        Path openings = temporary.resolve("openings.csv");
+        Files.writeString(
+                openings,
+                Files.readString(openings)
+                        .replace(
+                                "unknown,unknown,unknown,unknown,unknown", "unknown,missing,unknown,reversed,unknown"));
+        assertThat(Portfolios.read(temporary).warnings())
+                .extracting(Problem::toString)
+                .containsExactly(
+                        "openings.csv:2:sill_lap: \"reversed\" contradicts the barrier \"none\" of houses.csv:2:barrier;"
+                                + " the barrier is taken as one that exists and nobody knows");
     }
 
     /** One house with one window; the cell stands once in its row of houses and five times in that of openings. */

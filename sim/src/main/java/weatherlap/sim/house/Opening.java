@@ -2,6 +2,7 @@ package weatherlap.sim.house;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import weatherlap.sim.Check;
 
 /**
@@ -128,6 +129,11 @@ public record Opening(
                 stain,
                 readings,
                 Optional.of(key));
+    }
+
+    /** Whether somebody saw a lap that only a barrier can have, right or wrong. */
+    public boolean showsBarrier() {
+        return Stream.of(headLap, jambLap, sillLap).anyMatch(lap -> lap == Lap.SHINGLED || lap == Lap.REVERSED);
     }
 
     public double rightIn() {

@@ -6,32 +6,43 @@ import weatherlap.sim.assumptions.Era;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.House;
+import weatherlap.sim.house.Opening;
 
 /**
  * How probable an existing fault is before anyone looks: the row's prior for the barrier, its odds p/(1 − p) times the row's factor for the
- * era. An unknown barrier is each of the three known ones with the same chance (judgement), and the prior the mean over them after the odds.
+ * era. An unknown barrier is each of the three known ones with the same chance (judgement), and the prior the mean over them after the
+ * odds. Where the record says that there is none and somebody saw a lap of it, one exists and nobody knows which.
  */
 final class FaultPrior {
+    private static final List<Barrier> EXISTING = List.of(Barrier.HOUSEWRAP, Barrier.BUILDING_PAPER);
     private static final List<Barrier> KNOWN = List.of(Barrier.HOUSEWRAP, Barrier.BUILDING_PAPER, Barrier.NONE);
 
     private FaultPrior() {}
 
     static double of(LapFault fault, House house) {
-        return mean(fault, house.barrier(), fault.oddsByEra().getOrDefault(Era.of(house.yearBuilt()), 1.0));
+        return mean(fault, house, fault.oddsByEra().getOrDefault(Era.of(house.yearBuilt()), 1.0));
     }
 
     /** Before the odds of the era. */
-    static double byBarrier(LapFault fault, Barrier barrier) {
-        return mean(fault, barrier, 1);
+    static double byBarrier(LapFault fault, House house) {
+        return mean(fault, house, 1);
     }
 
-    private static double mean(LapFault fault, Barrier barrier, double odds) {
-        List<Barrier> possible = barrier == Barrier.UNKNOWN ? KNOWN : List.of(barrier);
+    private static double mean(LapFault fault, House house, double odds) {
+        List<Barrier> possible = possible(house);
         double sum = 0;
         for (Barrier one : possible) {
             sum += timesOdds(given(fault, fault.priorByBarrier(), one), odds);
         }
         return sum / possible.size();
+    }
+
+    private static List<Barrier> possible(House house) {
+        return switch (house.barrier()) {
+            case UNKNOWN -> KNOWN;
+            case NONE -> house.openings().anyMatch(Opening::showsBarrier) ? EXISTING : List.of(Barrier.NONE);
+            case HOUSEWRAP, BUILDING_PAPER -> List.of(house.barrier());
+        };
     }
 
     static double timesOdds(double probability, double factor) {

@@ -43,7 +43,8 @@ public final class HouseLaps {
     private SharedQuality existing(LapFault fault) {
         return SharedQuality.of(FaultPrior.of(fault, house), tables.scalar(Scalar.HOUSE_CORRELATION))
                 .after(house.openings()
-                        .filter(opening -> fault.canStand(house, opening, tables.assumptions().scenario()))
+                        .filter(opening -> fault.canStand(
+                                house, opening, tables.assumptions().scenario()))
                         .map(opening -> Likelihood.of(fault, opening, reliability))
                         .toList());
     }

@@ -128,7 +128,7 @@ public final class LeakExplanation {
         LapFault fault = path.fault();
         List<Amount> parts = new ArrayList<>();
         if (fault.kind() == FaultKind.EXISTING) {
-            double byBarrier = FaultPrior.byBarrier(fault, laps.house().barrier());
+            double byBarrier = FaultPrior.byBarrier(fault, laps.house());
             parts.add(Amount.given("prior for the barrier", byBarrier, "", fault.origin()));
             Era era = Era.of(laps.house().yearBuilt());
             parts.add(Amount.given(

@@ -73,7 +73,8 @@ public final class LeakModel {
         List<double[]> standing = new ArrayList<>();
         for (int f = 0; f < faults.size(); f++) {
             LapFault fault = faults.get(f);
-            if (!fault.canStand(laps.house(), opening, method, tables.assumptions().scenario())) {
+            if (!fault.canStand(
+                    laps.house(), opening, method, tables.assumptions().scenario())) {
                 continue;
             }
             HouseLaps.Standing stands = laps.standing(f, opening);

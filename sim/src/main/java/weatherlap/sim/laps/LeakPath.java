@@ -1,6 +1,11 @@
 package weatherlap.sim.laps;
 
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import weatherlap.sim.Check;
+import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.LapFault;
 
 /**
@@ -30,6 +35,25 @@ public record LeakPath(
     /** Expected water that reaches the lap, L a year. */
     public double pastFirstLineLitresPerYear() {
         return arrivingLitresPerYear * passesFirstLine;
+    }
+
+    /**
+     * Water expected past the first lines of an opening, L a year: at each joint what passes the weakest of the lines that have a fault
+     * standing behind them. With faults taken one by one as independent, weakest first, that is W Σ_f s_f p_f ∏_{g before f} (1 − p_g).
+     */
+    public static double expectedPastFirstLine(List<LeakPath> paths) {
+        Map<Joint, Double> noneWeaker = new EnumMap<>(Joint.class);
+        double litres = 0;
+        List<LeakPath> weakestFirst = paths.stream()
+                .sorted(Comparator.comparingDouble(LeakPath::passesFirstLine).reversed())
+                .toList();
+        for (LeakPath path : weakestFirst) {
+            Joint joint = path.fault().joint();
+            double none = noneWeaker.getOrDefault(joint, 1.0);
+            litres += none * path.probability() * path.pastFirstLineLitresPerYear();
+            noneWeaker.put(joint, none * (1 - path.probability()));
+        }
+        return litres;
     }
 
     /** Expected water that gets into the wall, L a year: past the first line, admitted where the fault stands. */

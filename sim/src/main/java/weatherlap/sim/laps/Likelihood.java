@@ -1,6 +1,5 @@
 package weatherlap.sim.laps;
 
-import java.util.Optional;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.Joint;
@@ -13,8 +12,9 @@ import weatherlap.sim.house.Sighting;
 /**
  * How likely what was seen at an opening is, if a fault stands there and if it does not. Only their ratio matters.
  *
- * <p>A look at a lap tells right with the reliability r: the reading that shows the fault counts r against 1 − r, any other reading 1 − r
- * against r, an unknown one says nothing. A stain, or a rotten frame, multiplies the odds by the row's {@code stain_odds} once. Two
+ * <p>A look at a lap tells right with the reliability r: the reading that shows the fault counts r against 1 − r, a lap seen in order
+ * 1 − r against r. A reading that shows another fault of the joint says nothing of this one, since both may stand, nor does an unknown
+ * one: so a worse reading never makes any fault less likely. A stain, or a rotten frame, multiplies the odds by the row's {@code stain_odds} once. Two
  * faults that one reading could show are both raised by it: each is judged as if the other could not explain the sight. A clean wall is
  * not counted as evidence: leaks can stay hidden, so the model errs to the cautious side.
  */
@@ -35,11 +35,14 @@ public record Likelihood(double ifStanding, double ifNot) {
         }
         boolean stained = opening.stain() == Sighting.YES || opening.frameCondition() == FrameCondition.ROTTEN;
         Likelihood stain = stained ? new Likelihood(fault.stainOdds(), 1) : NONE;
-        Optional<Lap> seen =
-                fault.seenAs().map(as -> reading(opening, as.joint())).filter(lap -> lap != Lap.UNKNOWN);
-        return seen.map(lap -> look(lap == fault.seenAs().orElseThrow().lap(), reliability))
+        return fault.seenAs()
+                .map(shown -> lap(reading(opening, shown.joint()), shown.lap(), reliability))
                 .map(stain::and)
                 .orElse(stain);
+    }
+
+    private static Likelihood lap(Lap seen, Lap shown, double reliability) {
+        return seen == shown ? look(true, reliability) : seen == Lap.SHINGLED ? look(false, reliability) : NONE;
     }
 
     /** A look that shows the fault, or shows that it is not there. */

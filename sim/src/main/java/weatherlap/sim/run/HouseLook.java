@@ -51,7 +51,8 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
     private static Optional<HouseLook> of(int f, HouseTakeoff insert, HouseResult result, Assumptions assumptions) {
         LapFault fault = assumptions.faults().get(f);
         List<Integer> unseen = IntStream.range(0, insert.openings().size())
-                .filter(o -> lookTells(fault, insert.house(), insert.openings().get(o).opening(), assumptions.scenario()))
+                .filter(o -> lookTells(
+                        fault, insert.house(), insert.openings().get(o).opening(), assumptions.scenario()))
                 .boxed()
                 .toList();
         double chances = insertResults(result).stream()

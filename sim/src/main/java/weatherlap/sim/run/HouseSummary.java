@@ -11,7 +11,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.geometry.CodeRule;
@@ -96,16 +95,9 @@ final class HouseSummary {
                 Summary.of(openingMaterialUsd[o], draws.openingUsd()[o]),
                 priceUsd(o),
                 opening.exposure(),
-                pastFirstLine(opening.leaks().paths()),
+                LeakPath.expectedPastFirstLine(opening.leaks().paths()),
                 Summary.of(draws.leak()[o]).times(100),
                 causes(o));
-    }
-
-    /** Water that passes the first line, L a year: at each joint past the weakest of the lines that stand there. */
-    private static double pastFirstLine(List<LeakPath> paths) {
-        Map<Joint, Double> byJoint = new EnumMap<>(Joint.class);
-        paths.forEach(path -> byJoint.merge(path.fault().joint(), path.pastFirstLineLitresPerYear(), Math::max));
-        return byJoint.values().stream().mapToDouble(litres -> litres).sum();
     }
 
     private List<LeakCause> causes(int o) {

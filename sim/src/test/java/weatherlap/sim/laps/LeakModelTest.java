@@ -127,7 +127,8 @@ class LeakModelTest {
         double sigma = Math.sqrt(Math.log1p(0.25 * 0.25 / 20));
         double weather = Math.exp(sigma * causes.weatherNormal()[draw] - sigma * sigma / 2);
         double litres = LapFixtures.exposure(rain).litresPerYear(fault.joint()) * admitted[f][draw] * weather;
-        return new DamageCurve(TABLES.line(fault.firstLine(), Cladding.VINYL_SIDING), TABLES.fragility(), 20).byYear(litres);
+        return new DamageCurve(TABLES.line(fault.firstLine(), Cladding.VINYL_SIDING), TABLES.fragility(), 20)
+                .byYear(litres);
     }
 
     /** Mean chance of damage to an insert by the end of each year, through the faults of a kind. */
