@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import weatherlap.analysis.breakeven.BreakEven.Crossing;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.tables.ResultTable;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.sim.method.Method;
 
 /** {@code breakeven.csv} and what it says. */
@@ -75,7 +76,7 @@ public final class BreakEvenTable {
         return found.crossings().stream()
                 .map(c -> String.format(
                         Locale.ROOT,
-                        "%s: below %s %s is preferred, above it %s (90 %% interval of the sampling %s to %s; looked from %s to %s).",
+                        "%s: below %s %s is preferred, above it %s (90%% interval of the sampling %s to %s; looked from %s to %s).",
                         found.name(),
                         number(c.value(), unit),
                         c.preferredBelow().inSentence(),
@@ -88,10 +89,12 @@ public final class BreakEvenTable {
     }
 
     private static String number(double value, String unit) {
-        String digits = new BigDecimal(value)
-                .round(new MathContext(DIGITS))
-                .stripTrailingZeros()
-                .toPlainString();
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(DIGITS));
+        String digits = Numbers.trimmed(rounded.doubleValue(), Math.max(0, rounded.scale()));
+        if (unit.startsWith("USD")) {
+            return (value < 0 ? digits.substring(0, 1) + "$" + digits.substring(1) : "$" + digits)
+                    + unit.substring("USD".length());
+        }
         return digits + (unit.isEmpty() ? "" : " " + unit);
     }
 }

@@ -48,7 +48,7 @@ public final class DecisionWords {
         return List.of(text(
                 "Followed, the rule costs $%,.0f a house over the horizon, $%,.0f more than the best choice for each house; always"
                         + " full-flange costs $%,.0f more, always insert $%,.0f, each wherever no limit closes it. It departs from the best"
-                        + " choice in %.0f %% of the houses.",
+                        + " choice in %.0f%% of the houses.",
                 rule.expectedHorizonCostUsd(),
                 rule.regretUsd(),
                 score("always_full_flange").regretUsd(),
@@ -59,7 +59,7 @@ public final class DecisionWords {
     private List<String> sureness() {
         List<String> words = new ArrayList<>();
         words.add(text(
-                "In %.0f %% of the draws neither always full-flange nor always insert would have cost less than the rule.",
+                "In %.0f%% of the draws neither always full-flange nor always insert would have cost less than the rule.",
                 100 * score("rule").staysBestProbability()));
         if (decision.choices().size() < FEW_HOUSES) {
             words.add(text(
@@ -143,8 +143,6 @@ public final class DecisionWords {
     }
 
     private static String typeset(String text) {
-        return text.replaceAll("(?<=\\d),(?=\\d{3})", "\u202f")
-                .replace(" %", "\u202f%")
-                .replace('\'', '\u2019');
+        return text.replace('\'', '\u2019');
     }
 }

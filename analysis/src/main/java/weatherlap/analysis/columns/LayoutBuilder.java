@@ -76,21 +76,21 @@ public final class LayoutBuilder<R> {
                         row -> of.apply(row).mean())
                 .number(
                         name + "_p10",
-                        title + ", 10 %",
+                        title + ", 10%",
                         unit,
                         decimals,
                         meaning + ": one draw in ten is below",
                         row -> of.apply(row).p10())
                 .number(
                         name + "_p50",
-                        title + ", 50 %",
+                        title + ", 50%",
                         unit,
                         decimals,
                         meaning + ": half the draws are below",
                         row -> of.apply(row).p50())
                 .number(
                         name + "_p90",
-                        title + ", 90 %",
+                        title + ", 90%",
                         unit,
                         decimals,
                         meaning + ": nine draws in ten are below",
@@ -142,11 +142,11 @@ public final class LayoutBuilder<R> {
 
     /** Where the score lies over causes that are not known. */
     public LayoutBuilder<R> leakScoreRange(String below, Function<? super R, Summary> of) {
-        return number("leak_score_p10", "leak score, 10 %", "0 to 100", 1, below, row -> of.apply(row)
+        return number("leak_score_p10", "leak score, 10%", "0 to 100", 1, below, row -> of.apply(row)
                         .p10())
                 .number(
                         "leak_score_p90",
-                        "leak score, 90 %",
+                        "leak score, 90%",
                         "0 to 100",
                         1,
                         "nine draws in ten are below",
@@ -160,7 +160,7 @@ public final class LayoutBuilder<R> {
     /** A 90 % interval, in the unit of what it is about. */
     public LayoutBuilder<R> interval(
             String unit, int decimals, ToDoubleFunction<? super R> low, ToDoubleFunction<? super R> high) {
-        return number("low_90", "low", unit, decimals, "lower end of the 90 % interval", low)
+        return number("low_90", "low", unit, decimals, "lower end of the 90% interval", low)
                 .number("high_90", "high", unit, decimals, "upper end of it", high);
     }
 
@@ -170,7 +170,7 @@ public final class LayoutBuilder<R> {
             int decimals,
             Function<? super R, OptionalDouble> low,
             Function<? super R, OptionalDouble> high) {
-        return optionalNumber("low_90", "low", unit, decimals, "lower end of the 90 % interval", low)
+        return optionalNumber("low_90", "low", unit, decimals, "lower end of the 90% interval", low)
                 .optionalNumber("high_90", "high", unit, decimals, "upper end of it", high);
     }
 

@@ -41,9 +41,9 @@ public final class DriverTable {
                     "low",
                     "of the outcome",
                     4,
-                    "outcome with the assumption at its 10 % point, the rest at their medians",
+                    "outcome with the assumption at its 10% point, the rest at their medians",
                     row -> row.swing().low())
-            .number("swing_high", "high", "of the outcome", 4, "likewise at its 90 % point", row -> row.swing()
+            .number("swing_high", "high", "of the outcome", 4, "likewise at its 90% point", row -> row.swing()
                     .high())
             .optionalNumber(
                     "value_of_information_usd",

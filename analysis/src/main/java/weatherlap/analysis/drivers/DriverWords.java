@@ -47,7 +47,7 @@ public final class DriverWords {
             Worth worth = information.worths().get(worthy.get(rank));
             words.add(String.format(
                     Locale.ROOT,
-                    "Measure next, %d: %s (%s). Knowing it is worth $%.0f \u00b1 %.0f a house.",
+                    "Measure next, %d: %s (%s). Knowing it is worth $%,.0f \u00b1 %,.0f a house.",
                     rank + 1,
                     factor.name(),
                     factor.meaning(),
@@ -56,7 +56,7 @@ public final class DriverWords {
         }
         words.add(String.format(
                 Locale.ROOT,
-                "%s Knowing everything is worth $%.0f a house; columns of noise look worth up to $%.1f.",
+                "%s Knowing everything is worth $%,.0f a house; columns of noise look worth up to $%,.1f.",
                 worthy.size() == MEASURE
                         ? "No single value is worth more than these."
                         : worthy.isEmpty()

@@ -90,6 +90,6 @@ public final class HouseLeakTable {
         }
         LeakCause cause = opening.leakCauses().get(place);
         long percent = Math.round(100 * cause.contribution() / opening.leakProbability());
-        return cause.tradeName() + ": " + percent + " % of the risk";
+        return cause.tradeName() + ": " + percent + "% of the risk";
     }
 }

@@ -20,7 +20,7 @@ class BreakEvenTest {
     @Test
     void wageByHand() {
         // The full flange takes 5 h longer and saves 180 USD of damage in one world and 220 in the other: 5 w − 200 = 0
-        // at 40 USD/h.
+        // at $40/h.
         BreakEven found = BreakEven.over("wage", 20, 90, wage -> new double[] {5 * wage - 180, 5 * wage - 220}, EFFORT);
 
         Crossing crossing = found.crossings().get(0);
@@ -104,8 +104,8 @@ class BreakEvenTest {
         assertThat(BreakEvenTable.words(found, "USD/h"))
                 .singleElement()
                 .asString()
-                .startsWith("wage: below 40 USD/h full-flange is preferred, above it the insert")
-                .endsWith("looked from 0 USD/h to 14000 USD/h).");
+                .startsWith("wage: below $40/h full-flange is preferred, above it the insert")
+                .endsWith("looked from $0/h to $14,000/h).");
         BreakEven none = BreakEven.over("v", 0, 1, v -> new double[] {1}, EFFORT);
         assertThat(BreakEvenTable.words(none, ""))
                 .containsExactly("v: no crossing from 0 to 1: the insert is preferred all over.");

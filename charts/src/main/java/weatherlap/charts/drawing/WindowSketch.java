@@ -4,7 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Check;

@@ -9,6 +9,7 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.Range;
+import weatherlap.analysis.words.Numbers;
 
 /** Axes in the theme: round ends, few ticks, a label that ends in the unit. */
 public final class Axes {
@@ -40,7 +41,7 @@ public final class Axes {
         SIGNED_PERCENT {
             @Override
             String text(double value, double step) {
-                return Numbers.signed(value * 100, decimals(step * 100)) + "\u202f%";
+                return Numbers.signed(value * 100, decimals(step * 100)) + "%";
             }
         },
         /** A difference of fractions in percentage points. */

@@ -10,10 +10,10 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Layer;
-import weatherlap.charts.kit.Numbers;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
@@ -91,7 +91,7 @@ public record Residuals(String scope, List<Factor> factors) implements Picture {
         return "Farthest from the fit stands " + Words.clean(farthest.heading()) + " "
                 + Words.clean(farthest.level().label()) + " ("
                 + Numbers.count(farthest.level().residuals().size(), "job", "jobs") + "), with a median of "
-                + Numbers.signed(farthest.level().median() * 100, 0) + "\u202f% of the fitted hours.";
+                + Numbers.signed(farthest.level().median() * 100, 0) + "% of the fitted hours.";
     }
 
     private record Standing(String heading, Level level) {
@@ -164,7 +164,7 @@ public record Residuals(String scope, List<Factor> factors) implements Picture {
                 g.setPaint(Tone.INK.color());
                 g.setStroke(Theme.stroke(2.5f));
                 g.draw(new Line2D.Double(x, s.yPx(row - 0.4), x, s.yPx(row + 0.4)));
-                String text = Numbers.signed(level.median() * 100, 0) + "\u202f%";
+                String text = Numbers.signed(level.median() * 100, 0) + "%";
                 Words.draw(g, text, Theme.SMALL, Tone.INK, s.area().getMaxX() + 12, s.yPx(row) + 4, 0);
             }
         });

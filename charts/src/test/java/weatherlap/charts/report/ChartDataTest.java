@@ -24,14 +24,12 @@ import weatherlap.charts.kit.Spread;
 /** What the charts of a comparison hold and say, before they are drawn. */
 class ChartDataTest {
 
-    private static final String SPACE = "\u202f";
-
     @Test
     void glassLostNamesBothMediansAndTheGroupThatDiffersMost() {
-        assertThat(Samples.glassLost().message().replace(SPACE, " "))
+        assertThat(Samples.glassLost().message())
                 .isEqualTo(
-                        "An insert takes 24.3 % of today\u2019s glass, full-flange 13.9 % (medians of 812 openings, all "
-                                + "openings). The methods differ most for glass under 6 ft²: 34.0 % against 21.0 %.");
+                        "An insert takes 24.3% of today\u2019s glass, full-flange 13.9% (medians of 812 openings, all "
+                                + "openings). The methods differ most for glass under 6 ft²: 34.0% against 21.0%.");
         assertThat(Samples.glassLost().axis().getLabel()).contains("% of the existing glass");
     }
 
@@ -59,13 +57,13 @@ class ChartDataTest {
                 .isEqualTo(stack.total(MethodStyle.INSERT))
                 .isEqualTo(13690);
         assertThat(stack.axis().getLabel()).isEqualTo("USD per house");
-        assertThat(stack.message()).contains("insert comes to $13" + SPACE + "690", "labour $2" + SPACE + "430");
+        assertThat(stack.message()).contains("insert comes to $13,690", "labour $2,430");
     }
 
     @Test
     void leakRoseNamesTheWorstAndTheBestBearing() {
-        assertThat(Samples.leakRose().message().replace(SPACE, " "))
-                .contains("insert from 11.0 % on walls that face south to 24.0 % facing north-east");
+        assertThat(Samples.leakRose().message())
+                .contains("insert from 11.0% on walls that face south to 24.0% facing north-east");
         assertThat(Samples.leakRose().curve(MethodStyle.FULL_FLANGE).rays())
                 .hasSize(8)
                 .contains(new Rose.Ray(45, 0.24 * 0.4));
@@ -80,10 +78,10 @@ class ChartDataTest {
     /** By hand: the rays go from 100 − 80 to 100 + 80, so that the least is a ninth of the most. */
     @Test
     void wallRoseNamesTheWettestAndTheDriestSide() {
-        assertThat(Samples.wallRose().message().replace(SPACE, " "))
+        assertThat(Samples.wallRose().message())
                 .isEqualTo(
                         "Here the wind drives most rain at walls that face south, and least at walls that face north "
-                                + "(11 % of the most).");
+                                + "(11% of the most).");
         assertThat(new WallRose(List.of(), List.of(90.0)).message()).isEqualTo("There is no wind-driven rain to show.");
     }
 
@@ -107,7 +105,7 @@ class ChartDataTest {
                         house("c", "wood", -50, -0.1),
                         house("d", "brick", 10, 0.1)));
 
-        assertThat(chart.message().replace(SPACE, " "))
+        assertThat(chart.message())
                 .startsWith(
                         "Of 4 houses, full-flange costs more and leaks less in 2, costs less and leaks less in 1; the "
                                 + "insert leaks no more and costs less in 1, leaks no more and costs no less in 0.")
@@ -169,7 +167,7 @@ class ChartDataTest {
         assertThat(chart.message()).contains("one chance in ten to exceed $46").doesNotContain("loss");
     }
 
-    /** By hand: of 10, 20, 30, 40, 50 one in five is above 45 and their mean is 30; the 90 % point is 46, the 95 % point 48. */
+    /** By hand: of 10, 20, 30, 40, 50 one in five is above 45 and their mean is 30; the 90% point is 46, the 95% point 48. */
     @Test
     void atItsPriceTheChanceOfMoreIsThatOfALoss() {
         ChanceOfMore chart = new ChanceOfMore(
@@ -177,11 +175,11 @@ class ChartDataTest {
                 "cost",
                 new Pair<>(List.of(30.0, 10.0, 20.0, 50.0, 40.0), List.of(1.0, 2.0, 3.0, 4.0, 5.0)),
                 Optional.of(new Pair<>(45.0, 10.0)));
-        assertThat(chart.message().replace(SPACE, " "))
-                .contains("the chance of a loss is 20.0 % (full-flange, $45) and 0.0 % (insert, $10)")
+        assertThat(chart.message())
+                .contains("the chance of a loss is 20.0% (full-flange, $45) and 0.0% (insert, $10)")
                 .contains("one draw of twenty is $48 and $5")
-                .contains("missed in 40 % and 40 % of the draws")
-                .contains("less than \u22122 % and 54 % of the price");
+                .contains("missed in 40% and 40% of the draws")
+                .contains("less than \u22122% and 54% of the price");
         assertThat(chart.axis().getUpperBound()).isGreaterThanOrEqualTo(50);
     }
 

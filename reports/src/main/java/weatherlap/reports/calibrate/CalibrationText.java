@@ -9,7 +9,7 @@ import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.FittedJob;
 import weatherlap.analysis.calibration.HeldOutError;
 import weatherlap.analysis.calibration.StepFit;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.TableView;
 
 /** A calibration in sentences and tables. */
@@ -28,7 +28,7 @@ final class CalibrationText {
                     + " of hours taken over hours foreseen, less 1, is compared with that of the tables as they were.",
             "Steps that always occur together cannot be told apart from totals: their sum is learnt and shared among them by the width of"
                     + " their ranges, which shows in intervals that stay wide. Timing the steps of a few jobs tells them apart.",
-            "A 90 % interval should hold the true rate nine times in ten for shops like those that the tables describe; a shop far from"
+            "A 90% interval should hold the true rate nine times in ten for shops like those that the tables describe; a shop far from"
                     + " every range is pulled towards it.");
 
     private static final int NAMED = 5;
@@ -64,7 +64,7 @@ final class CalibrationText {
             lines.add("The jobs took " + Numbers.plain(sum(FittedJob::actualHours), 0)
                     + " person-hours where the tables give "
                     + Numbers.plain(sum(FittedJob::tableHours), 0) + " (" + Numbers.signed(100 * (ratio - 1), 0)
-                    + "\u202f%) and the fit " + Numbers.plain(sum(FittedJob::fittedHours), 0)
+                    + "%) and the fit " + Numbers.plain(sum(FittedJob::fittedHours), 0)
                     + ". About its fitted hours a job varies by " + Numbers.percent(calibration.noise(), 0)
                     + " (standard deviation).");
         }
@@ -92,10 +92,10 @@ final class CalibrationText {
                 .toList();
         return apart.isEmpty()
                 ? "Of " + Numbers.count(calibration.steps().size(), "rate", "rates")
-                        + " none has moved so far that its 90\u202f% interval leaves the" + " table\u2019s value out."
+                        + " none has moved so far that its 90% interval leaves the" + " table\u2019s value out."
                 : "Of " + Numbers.count(calibration.steps().size(), "rate", "rates") + " " + apart.size()
                         + (apart.size() == 1 ? " has" : " have")
-                        + " moved so far that the 90\u202f% interval leaves the table\u2019s value out: "
+                        + " moved so far that the 90% interval leaves the table\u2019s value out: "
                         + names(apart.stream()
                                 .map(fit -> fit.step().tradeName() + " " + percent(change(fit)))
                                 .toList())
@@ -160,7 +160,7 @@ final class CalibrationText {
     private static TableView steps(String caption, List<StepFit> fits) {
         TableView.Builder table = TableView.of(caption)
                 .texts("step", "done", "for one")
-                .numbers("before", "fitted", "low 90\u202f%", "high 90\u202f%", "change", "jobs");
+                .numbers("before", "fitted", "low 90%", "high 90%", "change", "jobs");
         fits.forEach(fit -> table.row(
                 fit.step().id(),
                 fit.step().tradeName(),
@@ -179,7 +179,7 @@ final class CalibrationText {
     }
 
     private static String percent(double fraction) {
-        return Numbers.signed(100 * fraction, 0) + "\u202f%";
+        return Numbers.signed(100 * fraction, 0) + "%";
     }
 
     private static double change(StepFit fit) {

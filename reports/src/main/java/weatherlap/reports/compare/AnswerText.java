@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.Answer.PerHouse;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.method.Method;

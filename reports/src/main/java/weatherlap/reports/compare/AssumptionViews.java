@@ -3,7 +3,7 @@ package weatherlap.reports.compare;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.Anchor;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Assumptions;

@@ -5,7 +5,7 @@ import java.util.List;
 import weatherlap.analysis.choice.OtherChoice;
 import weatherlap.analysis.choice.TippingPoints;
 import weatherlap.analysis.leaks.FaultSwing;
-import weatherlap.charts.kit.InWords;
+import weatherlap.analysis.words.InWords;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;

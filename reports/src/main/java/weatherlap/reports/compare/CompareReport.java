@@ -11,7 +11,7 @@ import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.Comparison;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.tables.Segments;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.Html;
@@ -145,7 +145,7 @@ public record CompareReport(
                 scope(),
                 answer.get(0),
                 answer.get(1),
-                "Numbers keep all their digits and are shown rounded. Ranges: one draw in ten lies below the 10 % point, nine in ten"
-                        + " below the 90 % point.");
+                "Numbers keep all their digits and are shown rounded. Ranges: one draw in ten lies below the 10% point, nine in ten"
+                        + " below the 90% point.");
     }
 }

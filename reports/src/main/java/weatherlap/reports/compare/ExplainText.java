@@ -2,7 +2,7 @@ package weatherlap.reports.compare;
 
 import java.util.List;
 import java.util.function.Consumer;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.explain.Origin;
 

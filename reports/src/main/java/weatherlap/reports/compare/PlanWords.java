@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Limit;
-import weatherlap.charts.kit.InWords;
+import weatherlap.analysis.words.InWords;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 

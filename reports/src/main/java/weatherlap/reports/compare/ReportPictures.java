@@ -15,7 +15,7 @@ import weatherlap.analysis.choice.DecisionMaps;
 import weatherlap.analysis.choice.PortfolioMap.Cell;
 import weatherlap.analysis.tables.Segmentation;
 import weatherlap.analysis.tables.Segments;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Spread;

@@ -5,7 +5,7 @@ import java.util.List;
 import weatherlap.analysis.tables.Segmentation;
 import weatherlap.analysis.tables.Segments;
 import weatherlap.analysis.tables.Share;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.method.Method;
 

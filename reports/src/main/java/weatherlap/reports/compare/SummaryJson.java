@@ -8,7 +8,7 @@ import java.util.Map;
 import weatherlap.analysis.columns.Column;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.charts.kit.Decimals;
+import weatherlap.analysis.words.Decimals;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Json;
 import weatherlap.sim.method.Method;

@@ -1,9 +1,9 @@
 package weatherlap.reports.compare;
 
 import java.util.stream.Collectors;
-import weatherlap.charts.kit.InWords;
+import weatherlap.analysis.words.InWords;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.MethodStyle;
-import weatherlap.charts.kit.Numbers;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.run.Summary;

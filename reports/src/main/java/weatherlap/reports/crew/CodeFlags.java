@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.sim.geometry.CodeChange;
 import weatherlap.sim.geometry.CodeCheck;
 import weatherlap.sim.geometry.CodeRule;

@@ -2,9 +2,9 @@ package weatherlap.reports.crew;
 
 import java.util.ArrayList;
 import java.util.List;
-import weatherlap.charts.kit.InWords;
+import weatherlap.analysis.words.InWords;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.MethodStyle;
-import weatherlap.charts.kit.Numbers;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Scalar;

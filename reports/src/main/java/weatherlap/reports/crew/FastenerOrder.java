@@ -1,7 +1,7 @@
 package weatherlap.reports.crew;
 
 import java.util.List;
-import weatherlap.charts.drawing.Inches;
+import weatherlap.analysis.words.Inches;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;

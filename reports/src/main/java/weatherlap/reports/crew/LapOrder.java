@@ -2,7 +2,7 @@ package weatherlap.reports.crew;
 
 import java.util.ArrayList;
 import java.util.List;
-import weatherlap.charts.drawing.Inches;
+import weatherlap.analysis.words.Inches;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;

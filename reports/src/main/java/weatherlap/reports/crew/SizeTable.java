@@ -2,9 +2,9 @@ package weatherlap.reports.crew;
 
 import java.util.ArrayList;
 import java.util.List;
-import weatherlap.charts.drawing.Inches;
-import weatherlap.charts.kit.InWords;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.InWords;
+import weatherlap.analysis.words.Inches;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.geometry.OpeningGeometry;
 import weatherlap.sim.geometry.OrderSize;

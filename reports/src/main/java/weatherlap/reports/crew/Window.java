@@ -2,7 +2,7 @@ package weatherlap.reports.crew;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import weatherlap.charts.kit.InWords;
+import weatherlap.analysis.words.InWords;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;

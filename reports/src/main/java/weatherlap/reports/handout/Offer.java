@@ -3,7 +3,7 @@ package weatherlap.reports.handout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;

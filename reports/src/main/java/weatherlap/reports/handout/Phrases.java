@@ -1,7 +1,7 @@
 package weatherlap.reports.handout;
 
+import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Compass;
-import weatherlap.charts.kit.Numbers;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.run.Summary;

@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import weatherlap.charts.kit.InWords;
+import weatherlap.analysis.words.InWords;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;

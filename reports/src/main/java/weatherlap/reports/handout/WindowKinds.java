@@ -10,7 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collector;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import weatherlap.charts.kit.InWords;
+import weatherlap.analysis.words.InWords;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;

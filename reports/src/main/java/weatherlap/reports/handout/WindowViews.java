@@ -8,9 +8,9 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.drawing.WindowSketch;
 import weatherlap.charts.kit.MethodStyle;
-import weatherlap.charts.kit.Numbers;
 import weatherlap.reports.handout.Handout.WindowGroup;
 import weatherlap.reports.handout.Handout.WindowLine;
 import weatherlap.reports.handout.Handout.WindowSection;
@@ -91,7 +91,7 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
     private String reduced(List<Integer> openings, Method method, double today) {
         double after = sum(openings, replaced(method));
         long less = Math.round(100 * (1 - after / today));
-        return ft2(after) + " (" + (less < 0 ? -less + "\u202f% more)" : less + "\u202f% less)");
+        return ft2(after) + " (" + (less < 0 ? -less + "% more)" : less + "% less)");
     }
 
     private static double sum(List<Integer> openings, GlassOf glassOf) {
@@ -204,12 +204,12 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
         long low = Math.round(100 * openings.stream().mapToDouble(lost).min().orElseThrow());
         long high = Math.round(100 * openings.stream().mapToDouble(lost).max().orElseThrow());
         if (high <= 0 && low < 0) {
-            return (low == high ? "" : -high + " to ") + -low + "\u202f% more";
+            return (low == high ? "" : -high + " to ") + -low + "% more";
         }
         if (low < 0) {
-            return -low + "\u202f% more to " + high + "\u202f% less";
+            return -low + "% more to " + high + "% less";
         }
-        return (low == high ? "" : low + " to ") + high + "\u202f% less";
+        return (low == high ? "" : low + " to ") + high + "% less";
     }
 
     private OpeningTakeoff at(int opening, Method method) {

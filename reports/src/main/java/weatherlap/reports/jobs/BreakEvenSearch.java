@@ -20,7 +20,7 @@ import weatherlap.analysis.drivers.Factor;
 import weatherlap.analysis.drivers.Factors;
 import weatherlap.analysis.drivers.SimulatedPortfolio;
 import weatherlap.analysis.drivers.SimulatedPortfolio.Costs;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Spread;

@@ -3,7 +3,7 @@ package weatherlap.reports.jobs;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.datasets.portfolio.SortedPortfolio;
 import weatherlap.datasets.table.Loaded;

@@ -18,7 +18,7 @@ import weatherlap.analysis.drivers.Outcome;
 import weatherlap.analysis.drivers.SimulatedPortfolio;
 import weatherlap.analysis.sensitivity.SobolIndices.Design;
 import weatherlap.analysis.sensitivity.SobolIndices.Index;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.Swings;

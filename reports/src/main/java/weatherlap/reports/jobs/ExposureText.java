@@ -31,14 +31,14 @@ record ExposureText(ClimateReport report, RainCoverage coverage, List<String> cr
                 report.windMissingHours(),
                 report.calmHours()));
         lines.add(text(
-                "rain: %.1f mm in %d wet hours; %d of them lack a wind and are left out, with %.1f mm, %.1f %% of the rain",
+                "rain: %.1f mm in %d wet hours; %d of them lack a wind and are left out, with %.1f mm, %.1f%% of the rain",
                 coverage.rainMm(),
                 coverage.wetHours(),
                 coverage.wetHoursWithoutWind(),
                 coverage.rainWithoutWindMm(),
                 100 * coverage.rainLeftOut()));
         lines.add(text(
-                "calm wet hours: %d, with %.1f %% of the rain", coverage.calmWetHours(), 100 * coverage.calmRain()));
+                "calm wet hours: %d, with %.1f%% of the rain", coverage.calmWetHours(), 100 * coverage.calmRain()));
         lines.add(text(
                 "faults: %d repeated rows, %d rows out of order, %d readings that cannot be",
                 report.repeatedRows(), report.rowsOutOfOrder(), report.absurdValues()));

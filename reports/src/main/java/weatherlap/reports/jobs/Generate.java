@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.analysis.calibration.CalibrationOptions;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.ClimateCsv;
 import weatherlap.datasets.climate.DemoClimate;

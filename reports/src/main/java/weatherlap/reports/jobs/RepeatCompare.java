@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunFile;
 import weatherlap.reports.output.RunRecord;

@@ -5,7 +5,7 @@ import java.util.List;
 import weatherlap.analysis.columns.Column;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.charts.kit.Decimals;
+import weatherlap.analysis.words.Decimals;
 
 /**
  * Result tables as CSV: UTF-8, a header, comma, quotes doubled, lines end in a line feed, numbers to the decimals of the catalogue.

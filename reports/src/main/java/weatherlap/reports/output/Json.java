@@ -8,7 +8,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.Map;
-import weatherlap.charts.kit.Decimals;
+import weatherlap.analysis.words.Decimals;
 
 /**
  * JSON as UTF-8, two spaces deep, members in the order of the map they come in, so that the same values give the same bytes.

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Where there is one house, one window, one year and one person, nothing says "1 houses". */
 class OneOfEachTest {
     /** Not after a scalar's key: there the unit stands in a column of its own. */
-    private static final Pattern ONE_OF_MANY = Pattern.compile(".{0,60}(?<![\\w.,\u202f$-])(?<!_\\w{1,20} )1 (?:people"
+    private static final Pattern ONE_OF_MANY = Pattern.compile(".{0,60}(?<![\\w.,$-])(?<!_\\w{1,20} )1 (?:people"
             + "|(?:bearing|board|corner|cut-back|day|draw|elevation|fault|file|hour|house|job|opening|panel|point|question|record"
             + "|row|screw|step|storey|unit|wall|warning|week|window|year)s)\\b(?! of)");
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import weatherlap.charts.kit.Numbers;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.portfolio.DemoPortfolio;
@@ -116,7 +116,7 @@ class CrewSheetsTest {
                     .flatMap(half -> half.rows().stream())
                     .toList();
             List<Double> minutes = rows.stream()
-                    .map(row -> Double.parseDouble(row.get(2).replace("\u202f", "")))
+                    .map(row -> Double.parseDouble(row.get(2).replace(",", "")))
                     .toList();
             double total = minutes.get(minutes.size() - 1);
             assertThat(total).isCloseTo(takeoff.work().labour().value(), org.assertj.core.api.Assertions.within(0.5));

@@ -166,8 +166,8 @@ public final class LeakExplanation {
     private static String inWords(LeakPath path, double share) {
         return String.format(
                 Locale.ROOT,
-                "%s (%s, at the %s): %.0f %% of the risk. %s. About %.0f L a year reach the joint, %.1f L pass the first line (%s); the fault"
-                        + " stands with %.0f %%, by judgement.",
+                "%s (%s, at the %s): %.0f%% of the risk. %s. About %.0f L a year reach the joint, %.1f L pass the first line (%s); the fault"
+                        + " stands with %.0f%%, by judgement.",
                 path.fault().tradeName(),
                 path.fault().kind() == FaultKind.EXISTING ? "already in the wall" : "from the new work",
                 word(path.fault().joint()),
@@ -197,13 +197,13 @@ public final class LeakExplanation {
         if (Math.abs(insert - fullFlange) <= negligible) {
             return String.format(
                     Locale.ROOT,
-                    "For leaks the two methods are nearly as good here: %.1f %% with an insert, %.1f %% full-flange (judgement).",
+                    "For leaks the two methods are nearly as good here: %.1f%% with an insert, %.1f%% full-flange (judgement).",
                     100 * insert,
                     100 * fullFlange);
         }
         return String.format(
                 Locale.ROOT,
-                "%s leaks less here: %.1f %% with an insert, %.1f %% full-flange (judgement).",
+                "%s leaks less here: %.1f%% with an insert, %.1f%% full-flange (judgement).",
                 insert < fullFlange ? "An insert" : "Full-flange",
                 100 * insert,
                 100 * fullFlange);

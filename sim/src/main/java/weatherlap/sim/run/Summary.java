@@ -16,9 +16,9 @@ public record Summary(double mean, double p10, double p50, double p90) {
 
     public Summary {
         Check.finite("mean", mean);
-        Check.finite("10 % point", p10);
-        Check.finite("50 % point", p50);
-        Check.finite("90 % point", p90);
+        Check.finite("10% point", p10);
+        Check.finite("50% point", p50);
+        Check.finite("90% point", p90);
     }
 
     /** Of draws, which are left as they are. */

@@ -1,4 +1,4 @@
-package weatherlap.charts.kit;
+package weatherlap.analysis.words;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -1,4 +1,4 @@
-package weatherlap.charts.kit;
+package weatherlap.analysis.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,13 +1,13 @@
-package weatherlap.charts.kit;
+package weatherlap.analysis.words;
 
 /**
- * Numbers as text: a point as decimal mark, narrow no-break spaces between thousands, a true minus sign; the same in every
- * locale. What is not a number becomes a dash.
+ * Numbers as text: a point as decimal mark, commas between thousands, a true minus sign; the same in every locale. What is not a
+ * number becomes a dash.
  */
 public final class Numbers {
 
     private static final int GROUP = 3;
-    private static final char THOUSANDS = '\u202f';
+    private static final char THOUSANDS = ',';
     private static final String MINUS = "\u2212";
     private static final String NONE = "\u2013";
     private static final double MILLION = 1e6;
@@ -15,14 +15,14 @@ public final class Numbers {
 
     private Numbers() {}
 
-    /** 12345.67 with one decimal: 12 345.7. */
+    /** 12345.67 with one decimal: 12,345.7. */
     public static String plain(double value, int decimals) {
         return Double.isFinite(value)
                 ? (value < 0 && !isZero(value, decimals) ? MINUS : "") + size(value, decimals)
                 : NONE;
     }
 
-    /** At most so many decimals, without zeros at the end: 0.001, 12 345. */
+    /** At most so many decimals, without zeros at the end: 0.001, 12,345. */
     public static String trimmed(double value, int decimals) {
         String text = plain(value, decimals);
         return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
@@ -33,7 +33,7 @@ public final class Numbers {
         return (value > 0 && !isZero(value, decimals) ? "+" : "") + plain(value, decimals);
     }
 
-    /** Whole dollars: $12 346; from ten million on in millions: $12.3 M; from ten thousand million on in billions. */
+    /** Whole dollars: $12,346; from ten million on in millions: $12.3M; from ten billion on in billions. */
     public static String usd(double value) {
         return Double.isFinite(value) ? (value < 0 && !isZero(value, 0) ? MINUS : "") + dollars(value) : NONE;
     }
@@ -43,9 +43,9 @@ public final class Numbers {
         return (value > 0 && Double.isFinite(value) && !isZero(value, 0) ? "+" : "") + usd(value);
     }
 
-    /** A fraction as percent: 0.243 with one decimal: 24.3 %. */
+    /** A fraction as percent: 0.243 with one decimal: 24.3%. */
     public static String percent(double fraction, int decimals) {
-        return plain(fraction * 100, decimals) + (Double.isFinite(fraction) ? "\u202f%" : "");
+        return plain(fraction * 100, decimals) + (Double.isFinite(fraction) ? "%" : "");
     }
 
     /** A number of things: 1 house, 2 houses. */
@@ -56,9 +56,9 @@ public final class Numbers {
     private static String dollars(double value) {
         double size = Math.abs(value);
         if (size >= 10 * BILLION) {
-            return "$" + size(value / BILLION, 1) + THOUSANDS + "B";
+            return "$" + size(value / BILLION, 1) + "B";
         }
-        return "$" + (size >= 10 * MILLION ? size(value / MILLION, 1) + THOUSANDS + "M" : size(value, 0));
+        return "$" + (size >= 10 * MILLION ? size(value / MILLION, 1) + "M" : size(value, 0));
     }
 
     private static boolean isZero(double value, int decimals) {

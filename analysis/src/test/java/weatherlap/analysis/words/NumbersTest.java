@@ -1,4 +1,4 @@
-package weatherlap.charts.kit;
+package weatherlap.analysis.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,11 +9,11 @@ class NumbersTest {
 
     @Test
     void thousandsStandApartAndTheMinusIsTrue() {
-        assertThat(Numbers.plain(1234567.891, 1)).isEqualTo("1\u202f234\u202f567.9");
+        assertThat(Numbers.plain(1234567.891, 1)).isEqualTo("1,234,567.9");
         assertThat(Numbers.plain(-12.5, 1)).isEqualTo("\u221212.5");
-        assertThat(Numbers.usd(-1234.4)).isEqualTo("\u2212$1\u202f234");
+        assertThat(Numbers.usd(-1234.4)).isEqualTo("\u2212$1,234");
         assertThat(Numbers.signedUsd(250)).isEqualTo("+$250");
-        assertThat(Numbers.percent(0.2431, 1)).isEqualTo("24.3\u202f%");
+        assertThat(Numbers.percent(0.2431, 1)).isEqualTo("24.3%");
     }
 
     @Test
@@ -25,8 +25,8 @@ class NumbersTest {
 
     @Test
     void greatSumsAreInMillions() {
-        assertThat(Numbers.usd(12_345_678)).isEqualTo("$12.3\u202fM");
-        assertThat(Numbers.usd(9_999_999)).isEqualTo("$9\u202f999\u202f999");
+        assertThat(Numbers.usd(12_345_678)).isEqualTo("$12.3M");
+        assertThat(Numbers.usd(9_999_999)).isEqualTo("$9,999,999");
     }
 
     @Test
@@ -40,7 +40,7 @@ class NumbersTest {
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag("ar-EG"));
-            assertThat(Numbers.plain(1234.5, 1)).isEqualTo("1\u202f234.5");
+            assertThat(Numbers.plain(1234.5, 1)).isEqualTo("1,234.5");
         } finally {
             Locale.setDefault(before);
         }

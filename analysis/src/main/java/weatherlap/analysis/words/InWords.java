@@ -1,4 +1,4 @@
-package weatherlap.charts.kit;
+package weatherlap.analysis.words;
 
 import java.util.List;
 import java.util.Locale;

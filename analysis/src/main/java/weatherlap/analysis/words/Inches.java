@@ -1,4 +1,4 @@
-package weatherlap.charts.drawing;
+package weatherlap.analysis.words;
 
 import java.util.Locale;
 
