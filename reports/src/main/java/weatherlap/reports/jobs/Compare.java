@@ -80,6 +80,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
                     shown(inputs));
             report.write(folder);
             WriteAssumptions.write(inputs.assumptions(), "assumptions/", folder);
+            inputs.refuseEdited(paths);
             folder.commit(new RunRecord(Version.current(), "compare", settings(inputs), inputs.checksums()));
             report.lines().forEach(messages::result);
         }

@@ -78,6 +78,7 @@ public record Inputs(
      * @throws BadInput with every problem of every file
      */
     static Inputs read(InputPaths paths, PortfolioReading reading) {
+        SortedMap<String, String> portfolioSums = portfolioSums(paths);
         Reader reader = new Reader();
         Loaded<AssumptionTables> tables = assumptions(paths.assumptions(), paths.changes());
         Optional<Assumptions> sound = tables.value().map(AssumptionTables::assumptions);
@@ -98,7 +99,40 @@ public record Inputs(
                 assumptions.orElseThrow(),
                 weather.orElseThrow(),
                 reader.warnings,
-                checksums(paths, weather.orElseThrow(), assumptions.orElseThrow()));
+                checksums(paths, portfolioSums, weather.orElseThrow(), assumptions.orElseThrow()));
+    }
+
+    /**
+     * Holds the tables of houses against what they were before they were read.
+     *
+     * @throws BadInput if one was edited since
+     */
+    void refuseEdited(InputPaths paths) {
+        List<String> edited = portfolioSums(paths).entrySet().stream()
+                .filter(sum -> !sum.getValue().equals(checksums.get(sum.getKey())))
+                .map(sum -> sum.getKey() + ": was edited while it was read; run again (nothing was written)")
+                .toList();
+        if (!edited.isEmpty()) {
+            throw new BadInput(edited);
+        }
+    }
+
+    /** SHA-256 of the tables that are there; of one that is not, its reader tells. */
+    private static SortedMap<String, String> portfolioSums(InputPaths paths) {
+        SortedMap<String, String> sums = new TreeMap<>();
+        paths.portfolio().ifPresent(folder -> {
+            for (String file : PortfolioTables.FILES) {
+                Path table = folder.resolve(file);
+                try {
+                    if (Files.isRegularFile(table) && Files.isReadable(table)) {
+                        sums.put("portfolio/" + file, Checksum.of(table));
+                    }
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            }
+        });
+        return sums;
     }
 
     /** What a portfolio is called: its folder; a root has no name of its own. */
@@ -161,19 +195,9 @@ public record Inputs(
     }
 
     private static SortedMap<String, String> checksums(
-            InputPaths paths, Weather weather, AssumptionTables assumptions) {
+            InputPaths paths, Map<String, String> portfolio, Weather weather, AssumptionTables assumptions) {
         SortedMap<String, String> sums = new TreeMap<>(weather.checksums(paths));
-        try {
-            if (paths.portfolio().isPresent()) {
-                for (String file : PortfolioTables.FILES) {
-                    sums.put(
-                            "portfolio/" + file,
-                            Checksum.of(paths.portfolio().get().resolve(file)));
-                }
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        sums.putAll(portfolio);
         assumptions.texts().forEach((file, text) -> sums.put("assumptions/" + file, Checksum.ofText(text)));
         return sums;
     }
