@@ -98,7 +98,10 @@ public final class Fonts {
                 registerBesideOthers();
             }
         } catch (IOException e) {
-            throw new UncheckedIOException("the bundled fonts could not be laid into a temporary folder", e);
+            throw new UncheckedIOException(
+                    "no folder could be made in the temporary folder " + System.getProperty("java.io.tmpdir")
+                            + " for the bundled fonts (name another with java -Djava.io.tmpdir=…)",
+                    e);
         }
         if (!known()) {
             throw new IllegalStateException("Java2D does not know the bundled font " + FAMILY);

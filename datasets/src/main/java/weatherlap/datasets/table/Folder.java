@@ -79,6 +79,9 @@ public sealed interface Folder {
             if (Files.isSymbolicLink(wanted) && !Files.exists(wanted)) {
                 return "is a link that leads nowhere";
             }
+            if (!Files.exists(wanted) && !Files.notExists(wanted)) {
+                return "cannot be reached (see the permissions of the folder " + Quoted.of(folder.toString()) + ")";
+            }
             if (!Files.exists(wanted)) {
                 return "is missing from the folder " + Quoted.of(folder.toString()) + nearest(wanted, folder);
             }

@@ -51,7 +51,10 @@ final class Failures {
                     + " nothing was written";
         }
         if (failure instanceof IOException || failure instanceof UncheckedIOException) {
-            return "cannot read or write: " + io(failure instanceof IOException ? failure : failure.getCause())
+            return "cannot read or write: "
+                    + (saysMore(failure)
+                            ? failure.getMessage()
+                            : io(failure instanceof IOException ? failure : failure.getCause()))
                     + "; nothing was written";
         }
         return "a fault of the program: " + failure + " (run with java -Dweatherlap.debug to see where)";
@@ -65,6 +68,12 @@ final class Failures {
             }
         }
         return false;
+    }
+
+    /** Whether somebody put into words what the cause alone would not tell. */
+    private static boolean saysMore(Throwable failure) {
+        return failure instanceof UncheckedIOException
+                && !String.valueOf(failure.getCause()).equals(failure.getMessage());
     }
 
     private static String io(Throwable failure) {

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import java.io.CharConversionException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -28,6 +30,18 @@ public record RunFile(
         Map<String, String> settings,
         SortedMap<String, String> inputs,
         SortedMap<String, String> outputs) {
+    /** No name, digest or setting of ours is longer. */
+    private static final int LONGEST = 20_000;
+
+    private static final JsonFactory JSON = JsonFactory.builder()
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(20)
+                    .maxStringLength(LONGEST)
+                    .maxNameLength(LONGEST)
+                    .maxDocumentLength(50_000_000)
+                    .build())
+            .build();
+
     public RunFile {
         settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
         inputs = Collections.unmodifiableSortedMap(new TreeMap<>(inputs));
@@ -40,13 +54,13 @@ public record RunFile(
             return Optional.empty();
         }
         Map<String, Map<String, String>> members = new LinkedHashMap<>();
-        try (JsonParser json = new JsonFactory().createParser(file.toFile())) {
+        try (JsonParser json = JSON.createParser(file.toFile())) {
             json.nextToken();
             while (json.nextToken() == JsonToken.FIELD_NAME) {
                 String name = json.currentName();
                 members.put(name, json.nextToken() == JsonToken.START_OBJECT ? texts(json) : Map.of("", text(json)));
             }
-        } catch (JsonProcessingException e) {
+        } catch (JsonProcessingException | CharConversionException e) {
             return Optional.empty();
         }
         boolean ours = RunRecord.PROGRAM.equals(only(members, "program"));

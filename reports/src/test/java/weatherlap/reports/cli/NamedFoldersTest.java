@@ -58,6 +58,23 @@ class NamedFoldersTest {
     }
 
     @Test
+    void aTemporaryFolderThatIsNotThereIsNamed() throws Exception {
+        Path temporary = folder.resolve("no-such-folder");
+        Cli cli = OwnProcess.start(
+                        folder,
+                        List.of("-Djava.io.tmpdir=" + temporary),
+                        "handout",
+                        "--house",
+                        "G0014",
+                        "--out",
+                        "sheet")
+                .ended();
+        assertThat(cli.status()).isEqualTo(1);
+        assertThat(cli.err()).contains("cannot read or write: ", temporary.toString(), "nothing was written");
+        assertThat(folder.resolve("sheet")).doesNotExist();
+    }
+
+    @Test
     void anArgumentThatBeginsLikeAMailAddressIsAnArgument() throws IOException {
         Path secret = Files.writeString(folder.resolve("secret"), "word of the day");
         Cli cli = Cli.run("check", "@" + secret);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -119,6 +120,18 @@ class OutputFolderTest {
         Files.writeString(target.resolve("run.json"), "{\"program\": \"other\"}");
         assertThatThrownBy(() -> open(true)).isInstanceOf(OutputRefused.class);
         assertThat(target.resolve("thesis.txt")).exists();
+    }
+
+    @Test
+    void aMarkInAnotherEncodingOrWithoutEndIsNoMark() throws IOException {
+        String mark = "{\"program\": \"weatherlap\", \"version\": \"%s\"}";
+        Files.createDirectory(target);
+        Files.write(target.resolve("run.json"), "\uFEFF{\"program\": \uD800".getBytes(Charset.forName("UTF-32BE")));
+        assertThat(RunFile.read(target.resolve("run.json"))).isEmpty();
+        Files.writeString(target.resolve("run.json"), mark.formatted("1".repeat(1_000_000)));
+        assertThat(RunFile.read(target.resolve("run.json"))).isEmpty();
+        Files.writeString(target.resolve("run.json"), mark.formatted("1"));
+        assertThat(RunFile.read(target.resolve("run.json"))).isPresent();
     }
 
     @ParameterizedTest
