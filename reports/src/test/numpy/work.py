@@ -81,7 +81,8 @@ class Work:
         )
         wall_factor = np.bincount(p.wall_of, storey_factor) / p.openings_in_wall
         learning = self._learning()[p.house_of]
-        contained = np.where(p.lead_safe, a["lead_safe_factor"], 1)[p.house_of]
+        by_house = np.where(p.lead_safe, a["lead_safe_factor"], 1)
+        contained, wall_contained = by_house[p.house_of], by_house[p.house_of_wall]
         for s, step in enumerate(a.steps):
             if not self._uses(step):
                 continue
@@ -94,6 +95,8 @@ class Work:
                 target[:, s] = pace * holds(condition, p.house_facts, len(p.houses))
             elif driver in WALL:
                 factor = pace * (wall_factor if high else 1)
+                if driver != "elevation" and "lead_safe=yes" not in condition:
+                    factor = factor * wall_contained
                 where = holds(condition, p.wall_facts, len(p.walls))
                 self.wall_steps[:, s] = where * factor * self.at_wall[driver]
             else:

@@ -55,7 +55,8 @@ class ColumnsInReadmeTest {
             String holds = Column.number(scalar.key(), scalar.unit(), scalar.low(), scalar.high(), scalar.meaning())
                     .type()
                     .expected();
-            expected.append("| `%s` | %s | %s |\n".formatted(scalar.key(), holds, scalar.meaning()));
+            expected.append("| `%s` | %s%s | %s |\n"
+                    .formatted(scalar.key(), holds, scalar.whole() ? ", whole" : "", scalar.meaning()));
         }
         return expected.toString();
     }

@@ -15,7 +15,8 @@ import weatherlap.sim.assumptions.ThreePoint;
  * @param range low, likely and high; of one point where the table states none
  * @param lowest value that makes sense
  * @param highest likewise
- * @param change puts a value in
+ * @param known the assumptions with the value and no doubt of it
+ * @param assumed those with the value as the likely one of its row, which keeps its range: what the table or {@code --set} would say
  */
 public record Factor(
         String name,
@@ -25,25 +26,49 @@ public record Factor(
         ThreePoint range,
         double lowest,
         double highest,
-        BiFunction<Assumptions, Double, Assumptions> change) {
+        BiFunction<Assumptions, Double, Assumptions> known,
+        BiFunction<Assumptions, Double, Assumptions> assumed) {
     public Factor {
         Check.text("factor", name);
     }
 
+    /** One of which nothing but its value is used. */
+    Factor(
+            String name,
+            String table,
+            String meaning,
+            String unit,
+            ThreePoint range,
+            double lowest,
+            double highest,
+            BiFunction<Assumptions, Double, Assumptions> change) {
+        this(name, table, meaning, unit, range, lowest, highest, change, change);
+    }
+
     /** The assumptions with this number known to be the value. */
     public Assumptions set(Assumptions assumptions, double value) {
-        return change.apply(assumptions, value);
+        return known.apply(assumptions, value);
+    }
+
+    /** The assumptions with this number thought to be the value; at its likely value they are what they were. */
+    public Assumptions assume(Assumptions assumptions, double value) {
+        return assumed.apply(assumptions, value);
     }
 
     boolean ranged() {
         return range.low() < range.high();
     }
 
-    /** Where to look for a change of preference when nobody says: half to twice the likely value, and the table's range in any case. */
+    /**
+     * Where to look for a change of preference when nobody says: half to twice the likely value; around one at or below zero, as far as
+     * it lies from zero or a tenth of what makes sense, whichever is more; and the table's range in any case.
+     */
     public Span search() {
-        double low = Math.min(range.low(), range.likely() / 2);
-        double high = Math.max(range.high(), range.likely() * 2);
-        return new Span(Math.max(lowest, low), Math.min(highest, high > low ? high : low + 1));
+        double likely = range.likely();
+        double reach = Math.max(-likely, (highest - lowest) / 10);
+        double low = likely > 0 ? likely / 2 : likely - reach;
+        double high = likely > 0 ? likely * 2 : likely + reach;
+        return new Span(Math.max(lowest, Math.min(range.low(), low)), Math.min(highest, Math.max(range.high(), high)));
     }
 
     /** From low to high. */

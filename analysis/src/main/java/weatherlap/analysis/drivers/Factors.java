@@ -70,10 +70,12 @@ public final class Factors {
                 step.minutes(),
                 0,
                 MOST_MINUTES,
-                (all, value) -> all.withSteps(replace(
-                        all.steps(),
-                        row -> row.id().equals(step.id()),
-                        row -> row.withMinutes(ThreePoint.exactly(value)))));
+                (all, value) -> withMinutes(all, step, ThreePoint.exactly(value)),
+                (all, value) -> withMinutes(all, step, step.minutes().withLikely(value)));
+    }
+
+    private static Assumptions withMinutes(Assumptions all, LabourStep step, ThreePoint minutes) {
+        return all.withSteps(replace(all.steps(), row -> row.id().equals(step.id()), row -> row.withMinutes(minutes)));
     }
 
     private static Factor material(Material item) {
@@ -85,10 +87,13 @@ public final class Factors {
                 item.price(),
                 0,
                 MOST_USD,
-                (all, value) -> all.withMaterials(replace(
-                        all.materials(),
-                        row -> row.id().equals(item.id()),
-                        row -> row.withPrice(ThreePoint.exactly(value)))));
+                (all, value) -> withPrice(all, item, ThreePoint.exactly(value)),
+                (all, value) -> withPrice(all, item, item.price().withLikely(value)));
+    }
+
+    private static Assumptions withPrice(Assumptions all, Material item, ThreePoint price) {
+        return all.withMaterials(
+                replace(all.materials(), row -> row.id().equals(item.id()), row -> row.withPrice(price)));
     }
 
     /** The price list as a whole; once it is known, no spread is left. */
@@ -102,10 +107,13 @@ public final class Factors {
                 new ThreePoint(1 - spread, 1, 1 + spread),
                 0,
                 MOST_TIMES,
-                (all, value) -> all.withUnitPrices(all.unitPrices().stream()
-                                .map(row -> row.times(value))
-                                .toList())
-                        .with(all.scenario().with(Scalar.UNIT_PRICE_SPREAD, 0)));
+                (all, value) -> times(all, value).with(all.scenario().with(Scalar.UNIT_PRICE_SPREAD, 0)),
+                Factors::times);
+    }
+
+    private static Assumptions times(Assumptions all, double factor) {
+        return all.withUnitPrices(
+                all.unitPrices().stream().map(row -> row.times(factor)).toList());
     }
 
     private static Factor unitPrice(UnitPrice price) {
@@ -132,10 +140,13 @@ public final class Factors {
                 fault.admitted(),
                 0,
                 1,
-                (all, value) -> all.withFaults(replace(
-                        all.faults(),
-                        row -> row.id().equals(fault.id()),
-                        row -> row.withAdmitted(ThreePoint.exactly(value)))));
+                (all, value) -> withAdmitted(all, fault, ThreePoint.exactly(value)),
+                (all, value) -> withAdmitted(all, fault, fault.admitted().withLikely(value)));
+    }
+
+    private static Assumptions withAdmitted(Assumptions all, LapFault fault, ThreePoint share) {
+        return all.withFaults(
+                replace(all.faults(), row -> row.id().equals(fault.id()), row -> row.withAdmitted(share)));
     }
 
     private static Factor wage(Wage wage) {
@@ -166,32 +177,37 @@ public final class Factors {
                 range,
                 scalar.low(),
                 scalar.high(),
-                (all, value) -> all.with(all.scenario().with(scalar, settled(scalar, value))));
+                (all, value) -> all.with(all.scenario().with(scalar, settled(scalar, value))),
+                (all, value) -> all.with(all.scenario().with(scalar, counted(scalar, value))));
     }
 
     /** The likeness of a house's laps goes in steps, so that the tables that hang on it alone serve many points. */
     private static double settled(Scalar scalar, double value) {
         return scalar == Scalar.HOUSE_CORRELATION
                 ? Math.max(CORRELATION_STEP, Math.round(value / CORRELATION_STEP) * CORRELATION_STEP)
-                : value;
+                : counted(scalar, value);
+    }
+
+    /** Years, people and lites are whole. */
+    private static double counted(Scalar scalar, double value) {
+        return scalar.whole() ? Math.rint(value) : value;
     }
 
     private static Factor repairCost(Scenario scenario) {
+        ThreePoint repair = scenario.repairUsd();
         return new Factor(
                 Scalar.REPAIR_COST_USD.key(),
                 "scenario",
                 "mending one leak-damaged opening",
                 Scalar.REPAIR_COST_USD.unit(),
-                new ThreePoint(
-                        scenario.value(Scalar.REPAIR_COST_LOW_USD),
-                        scenario.value(Scalar.REPAIR_COST_USD),
-                        scenario.value(Scalar.REPAIR_COST_HIGH_USD)),
-                Scalar.REPAIR_COST_USD.low(),
-                Scalar.REPAIR_COST_USD.high(),
+                repair,
+                repair.low(),
+                repair.high(),
                 (all, value) -> all.with(all.scenario()
                         .with(Scalar.REPAIR_COST_LOW_USD, value)
                         .with(Scalar.REPAIR_COST_USD, value)
-                        .with(Scalar.REPAIR_COST_HIGH_USD, value)));
+                        .with(Scalar.REPAIR_COST_HIGH_USD, value)),
+                (all, value) -> all.with(all.scenario().with(Scalar.REPAIR_COST_USD, value)));
     }
 
     private static <T> List<T> replace(List<T> rows, Predicate<T> which, UnaryOperator<T> change) {

@@ -1,8 +1,10 @@
 package weatherlap.analysis.drivers;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.stat.StatUtils;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
@@ -58,7 +60,8 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
      *
      * @param fullFlangeUsd mean over the draws, USD
      * @param insertUsd likewise
-     * @param differenceUsd full flange less insert by draw, USD; the two means have less sampling error than its mean
+     * @param differenceUsd full flange less insert by draw, USD, moved so that its mean is that of the two, which have less sampling
+     *     error
      */
     @SuppressWarnings("ArrayRecordComponent") // draws
     public record Costs(double fullFlangeUsd, double insertUsd, double[] differenceUsd) {}
@@ -75,7 +78,13 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
                 difference[d] += own[d] / results.size();
             }
         }
-        return new Costs(mean(results, Method.FULL_FLANGE), mean(results, Method.INSERT), difference);
+        double fullFlange = mean(results, Method.FULL_FLANGE);
+        double insert = mean(results, Method.INSERT);
+        double off = fullFlange - insert - StatUtils.mean(difference);
+        return new Costs(
+                fullFlange,
+                insert,
+                Arrays.stream(difference).map(usd -> usd + off).toArray());
     }
 
     private static double mean(List<HouseResult> results, Method method) {

@@ -43,7 +43,7 @@ final class Changes {
         WageChanges wages = new WageChanges(assumptions.wages());
         String fault = equals < 0
                 ? Quoted.of(change) + " is not of the form NAME=VALUE"
-                : scalar.map(s -> SettingNode.type(s).fault(value))
+                : scalar.map(s -> SettingNode.fault(s, value))
                         .or(() -> choice.map(c -> fault(c, value)))
                         .orElseGet(() -> wages.knows(name)
                                 ? wages.fault(name, value)

@@ -38,12 +38,20 @@ record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
         return sound ? Optional.of(new Setting(scalar, value.getAsDouble(), range, origin.get())) : Optional.empty();
     }
 
-    static CellType.Number type(Scalar scalar) {
+    private static CellType.Number type(Scalar scalar) {
         return new CellType.Number(scalar.unit(), scalar.low(), false, scalar.high(), false);
     }
 
     static String expected(Scalar scalar) {
         return type(scalar).expected();
+    }
+
+    /** What is wrong with a number for a scalar; empty: nothing. */
+    static String fault(Scalar scalar, String number) {
+        String fault = type(scalar).fault(number);
+        return fault.isEmpty() && scalar.whole() && Double.parseDouble(number) % 1 != 0
+                ? Quoted.of(number) + " is not a whole number (" + type(scalar).expected() + ")"
+                : fault;
     }
 
     private void checkNames() {
@@ -61,7 +69,7 @@ record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
             error(key + (number.isMissingNode() ? " is missing (" : " is not a number (") + expected(scalar) + ")");
             return OptionalDouble.empty();
         }
-        String fault = type(scalar).fault(number.asText());
+        String fault = fault(scalar, number.asText());
         if (!fault.isEmpty()) {
             error(key + " " + fault);
             return OptionalDouble.empty();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -18,6 +19,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import weatherlap.datasets.portfolio.StandardJob;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
@@ -215,6 +218,25 @@ class BundledWorkTest {
                         .map(line -> line.step().id())
                         .filter(asked::contains))
                 .containsOnly(expected.split(" "));
+    }
+
+    @Test
+    void aFixedUnitHasNoSashesToTakeOutAndAMulledOneHasScrewsForEachUnit() {
+        LabourStep sashes = step("ff_sashes");
+        for (Operation operation : Operation.values()) {
+            String word = operation.name().toLowerCase(Locale.ROOT);
+            assertThat(sashes.appliesWhen().holds(Map.of(Fact.OPERATION, word)))
+                    .as(word)
+                    .isEqualTo(operation != Operation.PICTURE);
+        }
+        assertThat(step("in_screws").driver()).isEqualTo(Driver.UNIT);
+    }
+
+    private static LabourStep step(String id) {
+        return TABLES.steps().stream()
+                .filter(row -> row.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

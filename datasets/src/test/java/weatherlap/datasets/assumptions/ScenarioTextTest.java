@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import weatherlap.datasets.table.Problem;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Source;
@@ -69,6 +72,33 @@ class ScenarioTextTest {
         assertThat(error("crew_size", "value = 2", "value = \"2\""))
                 .matches("scenario.toml:\\d+:crew_size: value is not a number \\(people, 1 to 8\\)");
         assertThat(error("crew_size", "value = 2", "valu = 2")).contains("the nearest is \"value\"");
+    }
+
+    @Test
+    void aFractionOfWhatIsCountedIsRefused() {
+        assertThat(error("crew_size", "value = 2", "value = 2.5"))
+                .matches("scenario.toml:\\d+:crew_size: value \"2.5\" is not a whole number \\(people, 1 to 8\\)");
+        assertThat(error("horizon_years", "low = 10", "low = 10.5")).contains("low \"10.5\" is not a whole number");
+        assertThat(errors("[crew_size]\n# people in a crew\nvalue = 2", "[crew_size]\nvalue = 2.0"))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "seed=1.5",
+                "draws=20.5",
+                "horizon_years=19.5",
+                "warranty_years=0.5",
+                "crew_size=1.5",
+                "panes=1.5",
+                "reseal_years=2.5",
+                "spell_dry_hours=95.5"
+            })
+    void aFractionOfWhatIsCountedIsRefusedOnTheCommandLineToo(String change) {
+        Problems found = new Problems();
+        Changes.apply(AssumptionTables.bundled().assumptions(), List.of(change), found);
+        assertThat(found.errors()).singleElement().asString().contains("is not a whole number");
     }
 
     @Test

@@ -19,9 +19,6 @@ import weatherlap.sim.method.Method;
 
 /** What can hurt at this house, and where to defer: rules named, never replaced. */
 final class Cautions {
-    /** Below it tape is warmed: one membrane's maker, 45 °F. */
-    private static final double WARM_TAPE_F = 45;
-
     private Cautions() {}
 
     static List<String> of(House house, Method method, List<Window> windows, Scenario scenario) {
@@ -46,9 +43,10 @@ final class Cautions {
                     "Saw: no deeper than the depth in the table. Wires, pipes and studs stand behind; find them first. One cuts, one"
                             + " vacuums; eyes, ears and lungs covered.");
         }
-        if (method.hasFlange() && scenario.value(Scalar.TEMPERATURE_F) < WARM_TAPE_F) {
+        if (method.hasFlange() && scenario.value(Scalar.TEMPERATURE_F) < scenario.value(Scalar.TAPE_WARM_F)) {
             cautions.add("Cold: planned for " + Numbers.plain(scenario.value(Scalar.TEMPERATURE_F), 0)
-                    + " °F. Warm tape and wall until the tape sticks; cold vinyl breaks.");
+                    + " °F; below " + Numbers.plain(scenario.value(Scalar.TAPE_WARM_F), 0)
+                    + " °F warm tape and wall until the tape sticks; cold vinyl breaks.");
         }
         named(
                         windows,

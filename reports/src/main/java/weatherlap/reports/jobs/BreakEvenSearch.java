@@ -145,7 +145,7 @@ public record BreakEvenSearch(
                 factor.name(),
                 span.low(),
                 span.high(),
-                value -> seen.computeIfAbsent(value, v -> costs.apply(factor.set(base, v)))
+                value -> seen.computeIfAbsent(value, v -> costs.apply(factor.assume(base, v)))
                         .differenceUsd(),
                 new BreakEven.Effort(STEPS, RESAMPLES, new Streams(seed)));
         Optional<Spread> crossing = found.crossings().stream().findFirst().map(BreakEvenSearch::spread);
@@ -182,7 +182,7 @@ public record BreakEvenSearch(
         Factor up = factors.get(1);
         PreferenceMap map = PreferenceMap.over(
                 across.name(), values(span(across)), up.name(), values(span(up)), (x, y) -> costs.apply(
-                                up.set(across.set(base, x), y))
+                                up.assume(across.assume(base, x), y))
                         .differenceUsd());
         return new BreakEvenMap(
                 scope,

@@ -1,8 +1,10 @@
 package weatherlap.sim.assumptions;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The single numbers of a scenario: what each means, its unit and the range in which it makes sense. Values live in {@code
@@ -41,7 +43,8 @@ public enum Scalar {
     HEIGHT_FACTOR_THIRD("", 1, 5, "likewise on the third storey and above"),
     CREW_SPREAD("fraction", 0, 1, "coefficient of variation of a crew's pace from house to house"),
     OPENING_SPREAD("fraction", 0, 1, "coefficient of variation of the time of one opening about its house"),
-    LEAD_SAFE_FACTOR("", 1, 5, "times the minutes inside a contained work area"),
+    LEAD_SAFE_FACTOR(
+            "", 1, 5, "times the minutes in a contained work area: at an opening, and on panels or boards around it"),
     BREAKAGE_FRACTION("fraction", 0, 1, "share of handled siding panels that break when warm and sound"),
     SASH_WEIGHTS_UNTIL_YEAR(
             "year", 1700, 2100, "wood hung windows of houses built before it hang on weights in pockets"),
@@ -114,6 +117,9 @@ public enum Scalar {
     INSPECTION_RELIABILITY("fraction", 0.5, 1, "chance that a look at a lap tells right"),
     LOOK_COST_USD("USD", 0, 1e5, "opening up one window before deciding");
 
+    private static final Set<Scalar> WHOLE =
+            EnumSet.of(SEED, DRAWS, HORIZON_YEARS, WARRANTY_YEARS, CREW_SIZE, PANES, SPELL_DRY_HOURS, RESEAL_YEARS);
+
     private final String unit;
     private final double low;
     private final double high;
@@ -138,6 +144,11 @@ public enum Scalar {
     /** Largest value that makes sense. */
     public double high() {
         return high;
+    }
+
+    /** Whether a fraction makes no sense. */
+    public boolean whole() {
+        return WHOLE.contains(this);
     }
 
     public String meaning() {

@@ -29,8 +29,9 @@ public record Scenario(Map<Scalar, Setting> settings, Map<Choice, String> choice
         return settings.get(scalar).value();
     }
 
+    /** Of a scalar that is {@link Scalar#whole()}. */
     public int whole(Scalar scalar) {
-        return Math.toIntExact(Math.round(value(scalar)));
+        return Math.toIntExact((long) value(scalar));
     }
 
     /** What mending one leak-damaged opening costs, USD. */

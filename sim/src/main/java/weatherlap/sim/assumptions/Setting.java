@@ -12,6 +12,9 @@ import weatherlap.sim.explain.Origin;
 public record Setting(Scalar scalar, double value, Optional<ThreePoint> range, Origin origin) {
     public Setting {
         Check.within(scalar.key(), value, scalar.low(), scalar.high());
+        if (scalar.whole() && value != Math.rint(value)) {
+            throw new IllegalArgumentException("The " + scalar.key() + " (" + value + ") must be a whole number.");
+        }
     }
 
     /** The same with another value; its range is dropped where the value leaves it. */

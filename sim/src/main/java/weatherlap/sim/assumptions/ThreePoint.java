@@ -30,6 +30,11 @@ public record ThreePoint(double low, double likely, double high) {
         return (mean() - low) * (high - mean()) / 7;
     }
 
+    /** The same range with another likely value, widened as far as that needs. */
+    public ThreePoint withLikely(double value) {
+        return new ThreePoint(Math.min(low, value), value, Math.max(high, value));
+    }
+
     public ThreePoint times(double factor) {
         Check.notNegative("factor", factor);
         return new ThreePoint(low * factor, likely * factor, high * factor);

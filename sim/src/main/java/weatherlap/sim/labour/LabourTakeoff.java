@@ -48,7 +48,7 @@ public record LabourTakeoff(Assumptions assumptions, House house, Method method,
         return lines(
                 Driver.Level.ELEVATION,
                 Facts.of(house, elevation),
-                step -> step.driver() == Driver.ELEVATION ? 1 : quantities.panelsDown(),
+                step -> quantities.shared(step.driver(), elevation.sidingCondition(), assumptions.scenario()),
                 step -> pace.atElevation(step, storeys));
     }
 

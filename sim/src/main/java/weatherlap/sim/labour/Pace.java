@@ -3,6 +3,7 @@ package weatherlap.sim.labour;
 import java.util.ArrayList;
 import java.util.List;
 import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scalar;
@@ -49,10 +50,15 @@ public final class Pace {
         if (openings > 1 && scenario.value(Scalar.LEARNING_SLOPE) < 1) {
             factors.add(learning);
         }
+        contained(step, factors);
+        return factors;
+    }
+
+    /** Work in the containment is slower: at an opening, and on the panels or boards around it; not what lead-safe work adds itself. */
+    private void contained(LabourStep step, List<Amount> factors) {
         if (leadSafe && !step.appliesWhen().facts().contains(Fact.LEAD_SAFE)) {
             factors.add(scenario.amount(Scalar.LEAD_SAFE_FACTOR));
         }
-        return factors;
     }
 
     /** Factors of a step that the openings of a wall share. */
@@ -62,6 +68,9 @@ public final class Pace {
             List<Amount> heights = storeys.stream().map(this::height).toList();
             double mean = heights.stream().mapToDouble(Amount::value).sum() / heights.size();
             factors.add(Amount.formula("mean height factor of the wall's openings", mean, "", heights));
+        }
+        if (step.driver() != Driver.ELEVATION) {
+            contained(step, factors);
         }
         return factors;
     }

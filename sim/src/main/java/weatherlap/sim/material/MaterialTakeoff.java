@@ -8,8 +8,6 @@ import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.Material;
-import weatherlap.sim.assumptions.Scalar;
-import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.method.Method;
@@ -60,22 +58,7 @@ public record MaterialTakeoff(Assumptions assumptions, House house, Method metho
         boolean applies = item.driver().level() == Driver.Level.ELEVATION
                 && !elevation.openings().isEmpty()
                 && item.appliesWhen().holds(Facts.of(house, elevation));
-        if (!applies) {
-            return 0;
-        }
-        return switch (item.driver()) {
-            case PANEL -> counted.panelsDown();
-            case BROKEN_PANEL -> broken(elevation, counted).value();
-            default -> 1;
-        };
-    }
-
-    private Amount broken(Elevation elevation, ElevationQuantities counted) {
-        return Breakage.panels(
-                counted.panelsDown(),
-                assumptions.scenario().amount(Scalar.BREAKAGE_FRACTION),
-                assumptions.scenario().amount(Scalar.TEMPERATURE_F),
-                elevation.sidingCondition());
+        return applies ? counted.shared(item.driver(), elevation.sidingCondition(), assumptions.scenario()) : 0;
     }
 
     private double atHouse(Material item, int days) {

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.house.SidingCondition;
 
 /**
  * Quantities of one wall.
@@ -27,6 +30,25 @@ public record ElevationQuantities(double panelsDown, List<Map<Driver, Double>> o
             }
         });
         return Collections.unmodifiableMap(new EnumMap<>(quantities));
+    }
+
+    /**
+     * Quantity of a driver that the openings of the wall share.
+     *
+     * @throws IllegalArgumentException for a driver of another level
+     */
+    public double shared(Driver driver, SidingCondition condition, Scenario scenario) {
+        return switch (driver) {
+            case ELEVATION -> 1;
+            case PANEL -> panelsDown;
+            case BROKEN_PANEL ->
+                Breakage.panels(
+                        panelsDown,
+                        scenario.value(Scalar.BREAKAGE_FRACTION),
+                        scenario.value(Scalar.TEMPERATURE_F),
+                        condition);
+            default -> throw new IllegalArgumentException("The driver " + driver + " is not counted at a wall.");
+        };
     }
 
     /**

@@ -36,7 +36,7 @@ public enum Sampling {
             PermutationSampler.shuffle(stream, order);
             double[] uniforms = new double[draws];
             for (int d = 0; d < draws; d++) {
-                uniforms[d] = (order[d] + open(stream)) / draws;
+                uniforms[d] = within(order[d] + open(stream), draws);
             }
             return uniforms;
         }
@@ -68,10 +68,9 @@ public enum Sampling {
         for (int word = 0; word < swaps.length; word++) {
             swaps[word] = stream.nextLong();
         }
-        double width = 1.0 / (1 << bits);
         double[] uniforms = new double[cells.length];
         for (int d = 0; d < uniforms.length; d++) {
-            uniforms[d] = (scrambled(cells[d], bits, swaps) + open(stream)) * width;
+            uniforms[d] = within(scrambled(cells[d], bits, swaps) + open(stream), 1 << bits);
         }
         return uniforms;
     }
@@ -87,6 +86,11 @@ public enum Sampling {
             node = node << 1 | half;
         }
         return scrambled;
+    }
+
+    /** A place on (0, cells) as a share of them; one that its last digits round up to the end stays below 1. */
+    private static double within(double place, int cells) {
+        return Math.min(place / cells, Math.nextDown(1.0));
     }
 
     /** From the middle of one of 2^52 equal cells, so never 0 or 1. */

@@ -205,7 +205,7 @@ final class HouseSummary {
 
     private double glassWorthUsdPerFt2() {
         return scenario.value(Scalar.GLASS_VALUE_USD_PER_FT2_YEAR)
-                * annuity(scenario.value(Scalar.DISCOUNT_RATE), scenario.value(Scalar.HORIZON_YEARS));
+                * annuity(scenario.value(Scalar.DISCOUNT_RATE), scenario.whole(Scalar.HORIZON_YEARS));
     }
 
     private double glassValueUsd() {

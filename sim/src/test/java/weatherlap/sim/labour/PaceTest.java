@@ -59,6 +59,20 @@ class PaceTest {
         assertThat(pace.atOpening(contain, 1)).isEmpty();
     }
 
+    /** Panels and boards around an opening come down within the containment; ladders and staging stand outside it. */
+    @Test
+    void leadSafeWorkIsSlowerOnPanelsAndNotOnStaging() {
+        Pace pace = new Pace(scenario(), 1, true);
+        LabourStep boards = step("boards", Driver.PANEL, 4);
+        LabourStep broken = step("broken", Driver.BROKEN_PANEL, 4);
+        LabourStep staging = step("staging", Driver.ELEVATION, 60);
+        assertThat(product(pace.atElevation(boards, List.of(1)))).isEqualTo(1.25);
+        assertThat(product(pace.atElevation(broken, List.of(1)))).isEqualTo(1.25);
+        assertThat(pace.atElevation(staging, List.of(1))).isEmpty();
+        assertThat(new Pace(scenario(), 1, false).atElevation(boards, List.of(1)))
+                .isEmpty();
+    }
+
     @Test
     void oneAloneNeedsHelpWithAStepOfTwo() {
         assertThat(product(new Pace(scenario().with(Scalar.CREW_SIZE, 1), 1, false).atOpening(SET, 1)))

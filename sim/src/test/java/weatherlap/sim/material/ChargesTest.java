@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import weatherlap.sim.house.SidingCondition;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.work.WorkFixtures;
 
@@ -42,16 +39,4 @@ class ChargesTest {
     }
 
     /** The shares that crews report, as judged: 1.5 % when warm, 5 % at freezing, 12.5 % at 20 °F. */
-    @ParameterizedTest
-    @CsvSource({"80, 0.015", "50, 0.015", "41, 0.0325", "32, 0.05", "26, 0.0875", "20, 0.125", "0, 0.125"})
-    void panelsBreakInTheCold(double temperatureF, double share) {
-        assertThat(Breakage.fraction(0.015, temperatureF, SidingCondition.SOUND))
-                .isCloseTo(share, within(1e-12));
-    }
-
-    @Test
-    void brittlePanelsBreakTwiceAsOftenAndNoMoreThanAll() {
-        assertThat(Breakage.fraction(0.015, 60, SidingCondition.BRITTLE)).isEqualTo(0.03);
-        assertThat(Breakage.fraction(0.3, 0, SidingCondition.BRITTLE)).isEqualTo(1);
-    }
 }

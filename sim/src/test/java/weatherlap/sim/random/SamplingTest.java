@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import org.apache.commons.math3.stat.inference.TestUtils;
+import org.apache.commons.rng.UniformRandomProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -17,6 +18,32 @@ class SamplingTest {
         assertThat(sampling.uniforms(100, new Streams(8).house("pace", "H1"))).isNotEqualTo(first);
         assertThat(sampling.uniforms(100, new Streams(7).house("pace", "H2"))).isNotEqualTo(first);
         assertThat(sampling.uniforms(100, new Streams(7).house("laps", "H1"))).isNotEqualTo(first);
+    }
+
+    /** The last cell's last place rounds up to its end where nothing holds it back. */
+    @ParameterizedTest
+    @EnumSource(Sampling.class)
+    void aDrawStaysBelowOneHoweverTheStreamFalls(Sampling sampling) {
+        for (int draws : new int[] {1, 3, 256, 100_000}) {
+            for (long word : new long[] {-1L, 0L}) {
+                assertThat(Arrays.stream(sampling.uniforms(draws, constant(word), 0)))
+                        .allMatch(u -> u > 0 && u < 1);
+            }
+        }
+    }
+
+    private static UniformRandomProvider constant(long word) {
+        return new UniformRandomProvider() {
+            @Override
+            public long nextLong() {
+                return word;
+            }
+
+            @Override
+            public int nextInt(int below) {
+                return below - 1;
+            }
+        };
     }
 
     @Test

@@ -90,6 +90,16 @@ class WorkTakeoffTest {
         assertThat(sum).isCloseTo(work.material().value(), within(1e-9));
     }
 
+    /** Ten panels down on each of two walls, 1.5 % of them break: 0.3 panels, 20 minutes each. */
+    @Test
+    void aStepForABrokenPanelTakesThoseThatBreakAlone() {
+        Assumptions patching = WorkFixtures.assumptions(List.of(step("patch", Driver.BROKEN_PANEL, 20)), List.of());
+        assertThat(takeoff(patching).lines().stream()
+                        .mapToDouble(line -> line.meanMinutes())
+                        .sum())
+                .isCloseTo(0.3 * 20, within(1e-9));
+    }
+
     /** A person-hour of one carpenter and one helper: (30 + 20) · 1.5 / 2 = 37.50 USD. */
     @Test
     void moneyByHand() {

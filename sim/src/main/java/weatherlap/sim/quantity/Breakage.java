@@ -1,8 +1,6 @@
-package weatherlap.sim.material;
+package weatherlap.sim.quantity;
 
-import java.util.List;
 import weatherlap.sim.Check;
-import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.SidingCondition;
 
 /**
@@ -24,17 +22,10 @@ final class Breakage {
     /**
      * Expected panels, from those that are handled.
      *
-     * @param warmAndSound share that breaks at 50 °F and above, as a scalar's leaf
-     * @param temperatureF outside, °F, likewise
+     * @param warmAndSound share that breaks at 50 °F and above
      */
-    public static Amount panels(double handled, Amount warmAndSound, Amount temperatureF, SidingCondition condition) {
-        double share = fraction(warmAndSound.value(), temperatureF.value(), condition);
-        return Amount.product(
-                "panels that break",
-                "panel",
-                List.of(
-                        Amount.given("panels handled", handled, "panel"),
-                        Amount.formula("share that breaks", share, "", List.of(warmAndSound, temperatureF))));
+    static double panels(double handled, double warmAndSound, double temperatureF, SidingCondition condition) {
+        return handled * fraction(warmAndSound, temperatureF, condition);
     }
 
     static double fraction(double warmAndSound, double temperatureF, SidingCondition condition) {

@@ -1,0 +1,95 @@
+package weatherlap.analysis.drivers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.climate.DemoClimate;
+import weatherlap.datasets.portfolio.DemoPortfolio;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Portfolio;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.random.Sampling;
+import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.Simulator;
+
+/** What a break-even varies is what a table, or the command line, would say. */
+class FactorsTest {
+    private static final AssumptionTables TABLES = AssumptionTables.bundled();
+    private static final Assumptions BUNDLED = TABLES.assumptions();
+    private static final RainClimate CLIMATE = RainClimate.of(DemoClimate.hourly(), BUNDLED.scenario());
+    private static final List<House> HOUSES =
+            SimulatedPortfolio.sample(DemoPortfolio.load().houses(), 3);
+    private static final SimulatedPortfolio PORTFOLIO = new SimulatedPortfolio(HOUSES, scenario -> CLIMATE, 64, 1);
+
+    @Test
+    void atItsLikelyValueAFactorChangesNothing() {
+        for (Factor factor : Factors.all(BUNDLED)) {
+            assertThat(factor.assume(BUNDLED, factor.range().likely()))
+                    .as(factor.name())
+                    .isEqualTo(BUNDLED);
+        }
+    }
+
+    /** A search and a comparison with the number set tell the same difference, also for a number that is drawn from a range. */
+    @ParameterizedTest
+    @CsvSource({"repair_cost_usd,9000", "gross_margin,0.45", "horizon_years,12", "house_correlation,0.123"})
+    void aSearchFindsWhatACompareWithTheValueSetFinds(String name, double value) {
+        Factor factor = Factors.named(BUNDLED, name).orElseThrow();
+        Assumptions set =
+                TABLES.with(List.of(name + "=" + value)).value().orElseThrow().assumptions();
+        assertThat(searched(factor.assume(BUNDLED, value))).isCloseTo(compared(set), within(1e-6));
+    }
+
+    @Test
+    void aRowOfThreePointsIsSearchedByItsLikelyValueWithItsRange() {
+        String id = BUNDLED.steps().get(0).id();
+        Factor factor = Factors.named(BUNDLED, "labour-steps/" + id).orElseThrow();
+        double likely = BUNDLED.steps().get(0).minutes().high();
+        UnaryOperator<Assumptions> edited = all -> all.withSteps(all.steps().stream()
+                .map(row -> row.id().equals(id) ? row.withMinutes(row.minutes().withLikely(likely)) : row)
+                .toList());
+        assertThat(searched(factor.assume(BUNDLED, likely))).isCloseTo(compared(edited.apply(BUNDLED)), within(1e-6));
+    }
+
+    private static double searched(Assumptions assumptions) {
+        return Arrays.stream(PORTFOLIO.costs(assumptions).differenceUsd())
+                .average()
+                .orElseThrow();
+    }
+
+    /** Mean of a house, full-flange less insert, as a comparison reports it. */
+    private static double compared(Assumptions assumptions) {
+        List<HouseResult> houses = new Simulator(assumptions, CLIMATE, Sampling.SOBOL, 64, 1)
+                .run(new Portfolio(HOUSES), 2)
+                .houses();
+        return houses.stream()
+                .mapToDouble(house ->
+                        house.method(Method.FULL_FLANGE).horizonCostUsd().mean()
+                                - house.method(Method.INSERT).horizonCostUsd().mean())
+                .average()
+                .orElseThrow();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-10,-26,6", "0,-16,16", "-40,-40,0", "50,25,100"})
+    void aTemperatureIsSearchedAroundItsValue(double likely, double low, double high) {
+        Assumptions cold = BUNDLED.with(BUNDLED.scenario().with(Scalar.TEMPERATURE_F, likely));
+        Factor factor = Factors.named(cold, "temperature_f").orElseThrow();
+        assertThat(factor.range().low())
+                .as("the range is dropped where the value leaves it")
+                .isLessThanOrEqualTo(likely);
+        assertThat(factor.search().low()).isLessThanOrEqualTo(low);
+        assertThat(factor.search().high()).isGreaterThanOrEqualTo(high);
+        assertThat(factor.search().low()).isGreaterThanOrEqualTo(Scalar.TEMPERATURE_F.low());
+    }
+}
