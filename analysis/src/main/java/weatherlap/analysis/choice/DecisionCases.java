@@ -11,9 +11,8 @@ final class DecisionCases {
     private DecisionCases() {}
 
     /**
-     * One case a house: the plan of the insert wherever a limit lets it against that of the full flange. Where limits make a plan mixed,
-     * the draws of the whole house are moved to the mean difference of the plans; where they leave one plan, the difference is 0 in
-     * every draw.
+     * One case a house: the plan of the insert wherever a limit lets it against that of the full flange, draw by draw, moved to the
+     * difference of their means, which has less sampling error. Where limits leave one plan the difference is 0 in every draw.
      */
     static Cases of(List<HouseChoice> choices) {
         double[] insertUsd = choices.stream()
@@ -26,7 +25,7 @@ final class DecisionCases {
     }
 
     private static double[] differenceUsd(HouseChoice choice) {
-        double[] draws = choice.result().horizonDifferenceUsd();
+        double[] draws = choice.horizonDifferenceUsd();
         if (choice.onePlan()) {
             return new double[draws.length];
         }

@@ -81,14 +81,15 @@ public final class DecisionWords {
             }
             if (!counts.isEmpty()) {
                 words.add(text(
-                        "Limits close the %s at a wall or more, by number of houses: %s. The rule holds elsewhere.",
+                        "Limits close the %s at a window or more, by number of houses: %s. The rule holds elsewhere.",
                         method.label(), String.join(", ", counts)));
             }
         }
         long atRisk = count(HouseChoice::atRisk);
         if (atRisk > 0) {
             words.add(text(
-                    "Houses where neither method keeps the chance of leak damage under the family's limit: %d of %d.",
+                    "Houses where no plan keeps the chance of leak damage under the family's limit: %d of %d. The least risky plan stands"
+                            + " there.",
                     atRisk, decision.choices().size()));
         }
         return words;
@@ -115,7 +116,7 @@ public final class DecisionWords {
         return mixed == 0
                 ? List.of()
                 : List.of(text(
-                        "Houses where it pays to mix the methods wall by wall, second set-up paid: %d of %d, by $%,.0f each on average.",
+                        "Houses where it pays to choose window by window, every set-up paid: %d of %d, by $%,.0f each on average.",
                         mixed, decision.choices().size(), mean(pays, HouseChoice::mixingSavesUsd)));
     }
 

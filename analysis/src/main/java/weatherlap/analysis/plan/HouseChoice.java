@@ -1,32 +1,46 @@
 package weatherlap.analysis.plan;
 
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import weatherlap.analysis.plan.Plan.WallPlan;
+import weatherlap.sim.house.Elevation;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.PlanParts;
+import weatherlap.sim.run.SimulatedHouse;
 
 /**
  * The choice for one house.
  *
- * @param closed by elevation id in table order, then by method: what closes the method at that wall; nothing where it is open
- * @param wherever by method: this method wherever a limit lets it, the other elsewhere
- * @param family the cheapest plan for the family
- * @param shop the method that earns the shop more for each day of a crew, among those no limit closes all over the house
- * @param atRisk the chance of leak damage is over the family's limit with both methods
+ * @param closed by opening in table order over the walls, then by closed method: the limits that close it there
+ * @param wherever by method: this method at every opening open to it, elsewhere what is cheapest there; where that would break the
+ *     family's limit of leak damage, the cheapest other method so done that keeps it, and the family's plan where none does
+ * @param overLimit methods whose plan would break that limit while another keeps it
+ * @param family the cheapest plan for the family within the limit; the least risky where no plan keeps it
+ * @param shop the method that earns the shop more for each day of a crew, among those that {@code wherever} can use
+ * @param atRisk no plan keeps the family's limit of leak damage
+ * @param horizonDifferenceUsd {@code wherever} by the first of the house's contrast less by the second, horizon cost by draw, USD; not to be changed
  */
+@SuppressWarnings("ArrayRecordComponent") // draws, summed over houses by whoever needs the portfolio's
 public record HouseChoice(
         HouseResult result,
-        Map<String, Map<Method, Set<Limit>>> closed,
+        List<Map<Method, Set<Limit>>> closed,
         Map<Method, Plan> wherever,
+        Set<Method> overLimit,
         Plan family,
         Method shop,
-        boolean atRisk) {
+        boolean atRisk,
+        double[] horizonDifferenceUsd) {
     public HouseChoice {
-        wherever = Map.copyOf(wherever);
+        closed = List.copyOf(closed);
+        wherever = Collections.unmodifiableMap(new EnumMap<>(wherever));
+        overLimit = Set.copyOf(overLimit);
     }
 
     /**
@@ -34,54 +48,113 @@ public record HouseChoice(
      *
      * @param riskLimit largest acceptable chance of leak damage in the house, 0 to 1
      */
-    public static HouseChoice of(HouseResult result, double riskLimit) {
-        Walls walls = Walls.of(result, riskLimit);
+    public static HouseChoice of(SimulatedHouse house, double riskLimit) {
+        PlanParts parts = house.parts();
+        List<OpenMethods> open = parts.openings().stream().map(OpenMethods::of).toList();
+        PlanSearch search = new PlanSearch(parts, open);
+        Plan family = search.best(riskLimit);
+        boolean atRisk = family.leakProbability() > riskLimit;
         Map<Method, Plan> wherever = new EnumMap<>(Method.class);
-        for (Method method : Method.values()) {
-            wherever.put(method, PlanCost.plan(result, walls.wherever(method)));
-        }
-        Plan family = wherever.get(Method.INSERT);
-        for (Plan rival : List.of(wherever.get(Method.FULL_FLANGE), PlanCost.plan(result, walls.cheapest(result)))) {
-            family = rival.horizonCostUsd() < family.horizonCostUsd() ? rival : family;
-        }
-        return new HouseChoice(result, walls.closed(), wherever, family, shop(result, walls), walls.atRisk());
+        house.result().methods().keySet().forEach(method -> wherever.put(method, search.wherever(method)));
+        Set<Method> over = EnumSet.noneOf(Method.class);
+        wherever.forEach((method, plan) -> {
+            if (plan.leakProbability() > riskLimit) {
+                over.add(method);
+            }
+        });
+        Plan instead = wherever.entrySet().stream()
+                .filter(plan -> !over.contains(plan.getKey()))
+                .map(Map.Entry::getValue)
+                .min(Comparator.comparingDouble(Plan::horizonCostUsd))
+                .orElse(family);
+        over.forEach(method -> wherever.put(method, instead));
+        return new HouseChoice(
+                house.result(),
+                open.stream().map(OpenMethods::closed).toList(),
+                wherever,
+                atRisk ? Set.of() : over,
+                family,
+                shop(house.result(), wherever),
+                atRisk,
+                difference(
+                        parts,
+                        wherever.get(house.result().contrast().first()),
+                        wherever.get(house.result().contrast().second())));
     }
 
-    private static Method shop(HouseResult result, Walls walls) {
-        EnumSet<Method> open = EnumSet.allOf(Method.class);
-        open.removeIf(walls::closedAllOver);
-        return open.stream()
+    private static Method shop(HouseResult result, Map<Method, Plan> wherever) {
+        return wherever.entrySet().stream()
+                .filter(plan -> plan.getValue().methods().contains(plan.getKey()))
+                .map(Map.Entry::getKey)
                 .max((a, b) -> Double.compare(perDay(result, a), perDay(result, b)))
-                .orElseThrow();
+                .orElse(result.preferred());
+    }
+
+    private static double[] difference(PlanParts parts, Plan a, Plan b) {
+        double[] difference = PlanCost.horizonUsd(parts, a);
+        double[] other = PlanCost.horizonUsd(parts, b);
+        for (int d = 0; d < difference.length; d++) {
+            difference[d] -= other[d];
+        }
+        return difference;
     }
 
     private static double perDay(HouseResult result, Method method) {
         return result.method(method).grossProfitPerCrewDayUsd();
     }
 
-    /** What closes a method at a wall or more. */
+    /** What closes a method at an opening or more, or all over. */
     public Set<Limit> closed(Method method) {
         EnumSet<Limit> all = EnumSet.noneOf(Limit.class);
-        closed.values().forEach(wall -> all.addAll(wall.get(method)));
+        closed.forEach(opening -> all.addAll(opening.getOrDefault(method, Set.of())));
+        if (overLimit.contains(method)) {
+            all.add(Limit.RISK_LIMIT);
+        }
         return Collections.unmodifiableSet(all);
+    }
+
+    /** What closes a method at an opening of a wall or more, or all over. */
+    public Set<Limit> closed(Elevation wall, Method method) {
+        EnumSet<Limit> all = EnumSet.noneOf(Limit.class);
+        int first = 0;
+        for (WallPlan plan : family.walls()) {
+            int after = first + plan.methods().size();
+            if (plan.elevation().id().equals(wall.id())) {
+                closed.subList(first, after).forEach(opening -> all.addAll(opening.getOrDefault(method, Set.of())));
+            }
+            first = after;
+        }
+        if (overLimit.contains(method)) {
+            all.add(Limit.RISK_LIMIT);
+        }
+        return Collections.unmodifiableSet(all);
+    }
+
+    /** Openings at which the limit closes the method, by their positions in table order over the walls. */
+    public List<Integer> closedAt(Method method, Limit limit) {
+        List<Integer> at = new ArrayList<>();
+        for (int o = 0; o < closed.size(); o++) {
+            if (closed.get(o).getOrDefault(method, Set.of()).contains(limit)) {
+                at.add(o);
+            }
+        }
+        return at;
     }
 
     /** The better of the two plans of one method wherever possible: the family's answer to a question of flange or insert. */
     public Method familyMethod() {
-        return differenceUsd() < 0 ? Method.FULL_FLANGE : Method.INSERT;
+        return result.contrast().cheaper(differenceUsd());
     }
 
-    /** Plan of the full flange less plan of the insert, mean horizon cost, USD; 0 where limits make them the same plan. */
+    /** Plan of the first method of the contrast less plan of the second, mean horizon cost, USD; 0 where limits make them the same plan. */
     public double differenceUsd() {
-        return wherever.get(Method.FULL_FLANGE).horizonCostUsd()
-                - wherever.get(Method.INSERT).horizonCostUsd();
+        return wherever.get(result.contrast().first()).horizonCostUsd()
+                - wherever.get(result.contrast().second()).horizonCostUsd();
     }
 
     /** Limits leave the house one plan, whichever method it starts from. */
     public boolean onePlan() {
-        return wherever.get(Method.INSERT)
-                .byElevation()
-                .equals(wherever.get(Method.FULL_FLANGE).byElevation());
+        return wherever.values().stream().map(Plan::byOpening).distinct().count() == 1;
     }
 
     /** Family and shop want different methods. */
@@ -96,11 +169,11 @@ public record HouseChoice(
 
     /** What the shop would lose of its gross profit for each day of a crew by the family's method, USD; 0 where they agree. */
     public double shopLosesPerDayUsd() {
-        return interestsPart() ? perDay(result, shop) - perDay(result, shop.other()) : 0;
+        return interestsPart() ? perDay(result, shop) - perDay(result, familyMethod()) : 0;
     }
 
-    /** What mixing methods saves the family over the better of the two plans, USD; 0 where it does not pay. */
+    /** What choosing window by window saves the family over the better of the two plans, USD; 0 where it does not pay. */
     public double mixingSavesUsd() {
-        return wherever.get(familyMethod()).horizonCostUsd() - family.horizonCostUsd();
+        return Math.max(0, wherever.get(familyMethod()).horizonCostUsd() - family.horizonCostUsd());
     }
 }

@@ -1,20 +1,43 @@
 package weatherlap.analysis.plan;
 
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import weatherlap.sim.house.FrameCondition;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.run.PlanParts.Way;
 
-/** Why a method is closed at a wall. */
+/** Why a method is closed; what cannot be built stands before what may not be, what concerns one opening before what concerns all. */
 public enum Limit {
-    ESCAPE_LOST("an escape opening would be lost"),
-    ROTTEN_FRAME("a rotten frame cannot keep an insert"),
     NO_UNIT_FITS("no unit fits the opening"),
+    ROTTEN_FRAME("a rotten frame cannot keep an insert"),
+    ESCAPE_LOST("an escape opening would be lost"),
+    /** Of the whole plan, never of an opening. */
     RISK_LIMIT("the chance of leak damage is over the limit");
 
     private final String words;
 
     Limit(String words) {
         this.words = words;
+    }
+
+    /** The limits that one way of doing an opening breaks by itself. */
+    static Set<Limit> brokenBy(Opening opening, Way way) {
+        EnumSet<Limit> broken = EnumSet.noneOf(Limit.class);
+        for (Limit limit : values()) {
+            boolean breaks =
+                    switch (limit) {
+                        case NO_UNIT_FITS, ESCAPE_LOST -> way.codeFlags().contains(limit.word());
+                        case ROTTEN_FRAME ->
+                            way.method().keepsOldFrame() && opening.frameCondition() == FrameCondition.ROTTEN;
+                        case RISK_LIMIT -> false;
+                    };
+            if (breaks) {
+                broken.add(limit);
+            }
+        }
+        return broken;
     }
 
     /** As tables have it. */

@@ -1,39 +1,98 @@
 package weatherlap.analysis.plan;
 
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import weatherlap.analysis.plan.Plan.WallPlan;
 import weatherlap.sim.method.Method;
-import weatherlap.sim.run.ElevationResult;
-import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.PlanParts;
+import weatherlap.sim.run.PlanParts.Part;
+import weatherlap.sim.run.PlanParts.Wall;
+import weatherlap.sim.run.PlanParts.Way;
 
-/**
- * What a plan costs the family.
- *
- * <pre>
- *   cost = Σ_wall share(wall, method) + Σ_method used (1 − f) set-up,   f = Σ share over its walls / Σ share over all walls
- * </pre>
- *
- * A share of a wall carries the fraction f of the method's set-up; one method alone carries all of it.
- */
+/** What a plan costs the family and what chance of leak damage it leaves, from a method for each opening. */
 final class PlanCost {
     private PlanCost() {}
 
-    /** @param byElevation a method for every wall with openings */
-    static Plan plan(HouseResult result, Map<String, Method> byElevation) {
-        double cost = 0;
-        for (Method method : Method.values()) {
-            double own = 0;
-            double all = 0;
-            for (ElevationResult wall : result.elevations()) {
-                if (wall.method() == method) {
-                    all += wall.horizonCostUsdMean();
-                    own += byElevation.get(wall.elevation().id()) == method ? wall.horizonCostUsdMean() : 0;
+    /** @param methods in table order over the walls */
+    static Plan plan(PlanParts parts, List<Method> methods, double lossBoundUsd) {
+        List<WallPlan> walls = new ArrayList<>();
+        double price = 0;
+        int used = 0;
+        int first = 0;
+        for (Wall wall : parts.walls()) {
+            List<Method> own = methods.subList(first, first + wall.openings().size());
+            first += own.size();
+            walls.add(new WallPlan(wall.elevation(), own));
+            int mask = 0;
+            BitSet panels = new BitSet();
+            for (int o = 0; o < own.size(); o++) {
+                Part part = wall.openings().get(o);
+                price += way(part, own.get(o)).priceUsd();
+                mask |= 1 << own.get(o).ordinal();
+                if (own.get(o).takesSidingDown()) {
+                    panels.or(part.panels());
                 }
             }
-            if (byElevation.containsValue(method)) {
-                cost += own
-                        + (all == 0 ? 0 : 1 - own / all) * result.method(method).setupUsd();
+            price += sharedUsd(wall, mask, panels);
+            used |= mask;
+        }
+        price += methods.isEmpty() ? 0 : parts.setupUsd()[used];
+        List<Way> ways = ways(parts.openings(), methods);
+        double rest = ways.stream()
+                .mapToDouble(way -> way.damageUsd() + way.glassUsd())
+                .sum();
+        return new Plan(walls, price, price + rest, chance(ways), lossBoundUsd);
+    }
+
+    /** Part of the price that the openings of a wall share. */
+    static double sharedUsd(Wall wall, int methods, BitSet panels) {
+        return wall.fixedUsd()[methods] + panels.cardinality() * wall.perPanelUsd()[methods];
+    }
+
+    /** 1 − mean over the draws of the product of what stays dry: openings share causes. */
+    private static double chance(List<Way> ways) {
+        if (ways.isEmpty()) {
+            return 0;
+        }
+        return 1 - PlanSearch.mean(LeastRisk.product(ways));
+    }
+
+    static void times(double[] product, double[] factor) {
+        for (int d = 0; d < product.length; d++) {
+            product[d] *= factor[d];
+        }
+    }
+
+    /** Horizon cost by draw, USD: price, glass, and damage as each draw has it. */
+    static double[] horizonUsd(PlanParts parts, Plan plan) {
+        double[] usd = new double[parts.repair().length];
+        for (Way way : ways(parts.openings(), plan.byOpening())) {
+            double wet = usd.length - Arrays.stream(way.dry()).sum();
+            double perChance = wet == 0 ? 0 : way.damageUsd() * usd.length / wet;
+            for (int d = 0; d < usd.length; d++) {
+                usd[d] += way.glassUsd() + (1 - way.dry()[d]) * perChance * parts.repair()[d];
             }
         }
-        return new Plan(byElevation, cost);
+        for (int d = 0; d < usd.length; d++) {
+            usd[d] += plan.priceUsd();
+        }
+        return usd;
+    }
+
+    static List<Way> ways(List<Part> openings, List<Method> methods) {
+        List<Way> ways = new ArrayList<>();
+        for (int o = 0; o < openings.size(); o++) {
+            ways.add(way(openings.get(o), methods.get(o)));
+        }
+        return ways;
+    }
+
+    private static Way way(Part part, Method method) {
+        return part.ways().stream()
+                .filter(way -> way.method() == method)
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -1,24 +1,19 @@
 /**
- * Which method for this house, for this wall, and in whose interest?
+ * Which method for this house, for this window, and in whose interest?
  *
- * <p>The family's cost of a house over its horizon is price + expected leak damage + worth of the glass lost ({@link
- * weatherlap.sim.run}). The family's choice is the cheapest of three plans: one method or the other wherever a limit lets it, and the
- * cheaper method at every wall. A limit closes a method at a wall only where the other method keeps it:
+ * <p>A plan gives every opening of a house a method. The family's cost of a house over its horizon is price + expected leak damage +
+ * worth of the glass lost ({@link weatherlap.sim.run.PlanParts}), its chance of leak damage 1 − mean over the draws of ∏ (1 − P_o), since
+ * openings share causes. The family's choice is the cheapest plan whose chance keeps its limit; where none does, the least risky.
  *
- * <ul>
- *   <li>an escape opening is lost by this method and not by the other;
- *   <li>a rotten frame cannot keep an insert;
- *   <li>no unit of this method fits;
- *   <li>the chance of leak damage in the house is over the family's limit, and under it with the other method.
- * </ul>
+ * <p>A limit of an opening closes a method there, where another method keeps it: no unit of it fits; a rotten frame cannot keep an insert;
+ * an escape opening is lost. What cannot be built is asked before what may not be.
  *
- * <p>Where each method breaks a limit that the other keeps, neither is closed.
+ * <p>The search tries every plan of a wall with up to 12 openings, because siding to take down is a union over the openings and its cost
+ * no sum over them ({@link WallOptions}), and combines the walls under what each method brings to the house. It is exact but for houses
+ * with a wall of more openings, and for a search that is cut off; then {@link Plan#lossBoundUsd} says what a better plan could save at
+ * most.
  *
- * <p>The shares of a house's cost that its walls carry are those of a house done by one method. A second method on the same house
- * brings its own set-up; the part of each method's set-up that the shares do not carry is added ({@link
- * weatherlap.sim.run.MethodResult#setupUsd}). Savings of scale that two half-jobs lose (learning, packing of days) are not.
- *
- * <p>The shop's interest is gross profit for each day of a crew. Where it points to the other method, the choice says what each side
- * would give up.
+ * <p>The shop's interest is gross profit for each day of a crew. Where it points to another method, the choice says what each side would
+ * give up.
  */
 package weatherlap.analysis.plan;

@@ -4,13 +4,15 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.analysis.plan.Plan;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.Summary;
 
 /**
- * Which method costs less over a whole portfolio, by how much, and how sure that is.
+ * Which method costs less over a whole portfolio, by how much, and how sure that is: each wherever no limit closes it, so that what is
+ * compared can be built.
  *
  * <p>One draw is the same world for every house, so the difference of the portfolio in a draw is the sum over its houses.
  *
@@ -22,6 +24,7 @@ import weatherlap.sim.run.Summary;
  * @param savedByDepartingUsd what the other plan saves at those houses, expected, USD over the portfolio
  * @param heldBack houses that the other method would be expected to cost less all over, and that limits keep from departing
  * @param methods means per house
+ * @param plans the cheapest plan of each house, window by window
  */
 public record Answer(
         Method cheaper,
@@ -32,7 +35,8 @@ public record Answer(
         int heldBack,
         int houses,
         int openings,
-        Map<Method, PerHouse> methods) {
+        Map<Method, PerHouse> methods,
+        FamilyPlans plans) {
     public Answer {
         methods = Map.copyOf(methods);
     }
@@ -41,6 +45,8 @@ public record Answer(
      * Means over the houses of a portfolio, each wholly done by one method.
      *
      * @param anyLeak chance of leak damage at any opening of a house, mean over the houses, 0 to 1
+     * @param grossProfitPerCrewDayUsd all gross profit over all crew days: the ratio of the means
+     * @param planHorizonCostUsd horizon cost of the method wherever no limit closes it, other methods elsewhere
      */
     public record PerHouse(
             double priceUsd,
@@ -51,7 +57,20 @@ public record Answer(
             double anyLeak,
             double expectedDamageUsd,
             double horizonCostUsd,
-            double grossProfitPerCrewDayUsd) {}
+            double grossProfitUsd,
+            double grossProfitPerCrewDayUsd,
+            double planHorizonCostUsd) {}
+
+    /**
+     * The families' plans, means over the houses.
+     *
+     * @param anyLeak chance of leak damage at any opening of a house, 0 to 1
+     * @param mixed houses that get more than one method
+     * @param single houses that limits leave one plan, whatever the default
+     * @param atRisk houses that no plan brings under the family's limit of leak damage
+     */
+    public record FamilyPlans(
+            double priceUsd, double anyLeak, double horizonCostUsd, int mixed, int single, int atRisk) {}
 
     public PerHouse of(Method method) {
         return methods.get(method);
@@ -63,6 +82,7 @@ public record Answer(
         private final Map<Method, MethodSum> methods = new EnumMap<>(Method.class);
         private int houses;
         private int openings;
+        private FamilyPlans plans = new FamilyPlans(0, 0, 0, 0, 0, 0);
 
         /** @param draws of every house to come */
         Sum(int draws) {
@@ -77,11 +97,22 @@ public record Answer(
             HouseResult house = choice.result();
             houses++;
             openings += house.house().openingCount();
-            double[] own = house.horizonDifferenceUsd();
             for (int d = 0; d < differenceUsd.length; d++) {
-                differenceUsd[d] += own[d];
+                differenceUsd[d] += choice.horizonDifferenceUsd()[d];
             }
             methods.forEach((method, sum) -> sum.add(choice, method));
+            plans = plus(plans, choice);
+        }
+
+        private static FamilyPlans plus(FamilyPlans plans, HouseChoice choice) {
+            Plan family = choice.family();
+            return new FamilyPlans(
+                    plans.priceUsd + family.priceUsd(),
+                    plans.anyLeak + family.leakProbability(),
+                    plans.horizonCostUsd + family.horizonCostUsd(),
+                    plans.mixed + (family.methods().size() > 1 ? 1 : 0),
+                    plans.single + (choice.onePlan() ? 1 : 0),
+                    plans.atRisk + (choice.atRisk() ? 1 : 0));
         }
 
         /** @throws IllegalArgumentException if no house was taken in */
@@ -91,8 +122,8 @@ public record Answer(
             }
             Map<Method, PerHouse> perHouse = new EnumMap<>(Method.class);
             methods.forEach((method, sum) -> perHouse.put(method, sum.perHouse(houses)));
-            double fullFlangeUsd = perHouse.get(Method.FULL_FLANGE).horizonCostUsd();
-            double insertUsd = perHouse.get(Method.INSERT).horizonCostUsd();
+            double fullFlangeUsd = perHouse.get(Method.FULL_FLANGE).planHorizonCostUsd();
+            double insertUsd = perHouse.get(Method.INSERT).planHorizonCostUsd();
             Method cheaper = fullFlangeUsd < insertUsd ? Method.FULL_FLANGE : Method.INSERT;
             double sign = cheaper == Method.FULL_FLANGE ? -1 : 1;
             double[] saved =
@@ -107,13 +138,20 @@ public record Answer(
                     other.heldBack,
                     houses,
                     openings,
-                    perHouse);
+                    perHouse,
+                    new FamilyPlans(
+                            plans.priceUsd / houses,
+                            plans.anyLeak / houses,
+                            plans.horizonCostUsd / houses,
+                            plans.mixed,
+                            plans.single,
+                            plans.atRisk));
         }
     }
 
     /** Sums of one method over houses. */
     private static final class MethodSum {
-        private final double[] sums = new double[8];
+        private final double[] sums = new double[9];
         private double glass;
         private double glassToday;
         private int chosen;
@@ -132,7 +170,8 @@ public record Answer(
                 result.leakProbability(),
                 result.expectedDamageUsd(),
                 result.horizonCostUsd().mean(),
-                result.grossProfitUsd()
+                result.grossProfitUsd(),
+                choice.wherever().get(method).horizonCostUsd()
             };
             for (int i = 0; i < values.length; i++) {
                 sums[i] += values[i];
@@ -155,7 +194,9 @@ public record Answer(
                     sums[4] / n,
                     sums[5] / n,
                     sums[6] / n,
-                    sums[3] == 0 ? 0 : sums[7] / sums[3]);
+                    sums[7] / n,
+                    sums[3] == 0 ? 0 : sums[7] / sums[3],
+                    sums[8] / n);
         }
     }
 }

@@ -32,15 +32,17 @@ public final class ElevationTable {
                     "labour at the wall's openings and on what they share: mean of the draws",
                     row -> row.part().labourMinutesMean())
             .closed(
-                    "limits that close this method at the wall, ; between them",
-                    row -> Limit.joined(
-                            row.choice().closed().get(id(row)).get(row.part().method())))
-            .yesNo(
+                    "limits that close this method at an opening of the wall or more, ; between them",
+                    row -> Limit.joined(row.choice()
+                            .closed(row.part().elevation(), row.part().method())))
+            .text(
                     "chosen",
                     "chosen",
-                    "yes where the family's cheapest plan does the wall by this method",
-                    row -> row.choice().family().byElevation().get(id(row))
-                            == row.part().method())
+                    "yes where the family's plan does the wall by this method, part where it mixes methods",
+                    row -> row.choice()
+                            .family()
+                            .wall(row.part().elevation())
+                            .uses(row.part().method()))
             .build();
 
     private ElevationTable() {}

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Limit;
+import weatherlap.analysis.plan.Plan;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.MethodResult;
 
@@ -88,21 +89,55 @@ public final class HouseTable {
                     "horizon cost of the plan, mean",
                     "USD",
                     2,
-                    "horizon cost of this method wherever no limit closes it, the other elsewhere: mean of the draws",
+                    "horizon cost of this method wherever no limit closes it, other methods elsewhere; where that is over the risk limit, of"
+                            + " another method so done, else of the family's plan: mean of the draws",
                     row -> row.choice().wherever().get(row.part()).horizonCostUsd())
             .closed(
-                    "limits that close this method at a wall or more, ; between them",
+                    "limits that close this method at an opening or more, or all over, ; between them",
                     row -> Limit.joined(row.choice().closed(row.part())))
             .text(
                     "chosen",
                     "chosen",
-                    "yes where the family's cheapest plan does the whole house by this method, part where it mixes both",
-                    HouseTable::chosen)
+                    "yes where the family's plan does the whole house by this method, part where it mixes methods",
+                    row -> Plan.uses(row.choice().family().methods(), row.part()))
             .yesNo(
                     "shop_prefers",
                     "shop prefers",
-                    "yes where this method earns the shop more for each crew day, if not closed at every wall",
+                    "yes where this method earns the shop more for each crew day, if not closed at every opening",
                     row -> row.choice().shop() == row.part())
+            .number(
+                    "family_plan_price_usd",
+                    "price of the family's plan",
+                    "USD",
+                    2,
+                    "what the shop asks for it",
+                    row -> plan(row).priceUsd())
+            .number(
+                    "family_plan_leak_probability",
+                    "leak probability of the family's plan",
+                    "fraction",
+                    4,
+                    "chance of leak damage at any opening within the horizon",
+                    row -> plan(row).leakProbability())
+            .number(
+                    "family_plan_horizon_cost_usd",
+                    "horizon cost of the family's plan",
+                    "USD",
+                    2,
+                    "price, leak damage and glass lost by it: mean of the draws",
+                    row -> plan(row).horizonCostUsd())
+            .yesNo(
+                    "keeps_risk_limit",
+                    "keeps the limit",
+                    "no where no plan keeps the family's limit of leak damage",
+                    row -> !row.choice().atRisk())
+            .number(
+                    "family_plan_loss_bound_usd",
+                    "loss at most",
+                    "USD",
+                    2,
+                    "most that a better plan could save; 0 where the family's plan is known to be the best",
+                    row -> plan(row).lossBoundUsd())
             .build();
 
     private HouseTable() {}
@@ -115,11 +150,7 @@ public final class HouseTable {
         return row.choice().result().method(row.part());
     }
 
-    private static String chosen(InHouse<Method> row) {
-        return row.choice()
-                .family()
-                .single()
-                .map(one -> one == row.part() ? "yes" : "no")
-                .orElse("part");
+    private static Plan plan(InHouse<Method> row) {
+        return row.choice().family();
     }
 }

@@ -81,6 +81,10 @@ public final class OpeningTable {
                     "leak causes",
                     "lap faults with what each adds to the leak probability, largest first, ; between them",
                     row -> causes(row.part().leakCauses()))
+            .text("planned_method", "planned", "method of this opening in the family's plan", row -> row.choice()
+                    .family()
+                    .method(row.part().elevation(), row.part().opening())
+                    .word())
             .build();
 
     private OpeningTable() {}

@@ -57,7 +57,7 @@ class CatalogueTest {
         assertThat(HouseTable.LAYOUT.names())
                 .containsSubsequence(
                         "cost_usd_mean", "cost_usd_p10", "cost_usd_p50", "cost_usd_p90", "leak_probability")
-                .hasSize(35);
-        assertThat(OpeningTable.LAYOUT.names()).hasSize(30);
+                .hasSize(40);
+        assertThat(OpeningTable.LAYOUT.names()).hasSize(31);
     }
 }

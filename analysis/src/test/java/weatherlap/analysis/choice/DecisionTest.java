@@ -63,7 +63,7 @@ class DecisionTest {
         assertThat(cases.differenceUsd()[0]).containsExactly(-410, -390);
         assertThat(cases.differenceUsd()[1]).containsExactly(0, 0);
         assertThat(cases.differenceUsd()[2])
-                .containsExactly(new double[] {half.differenceUsd() - 10, half.differenceUsd() + 10}, within(1e-9));
+                .containsExactly(new double[] {half.differenceUsd(), half.differenceUsd()}, within(1e-9));
         assertThat(cases.insertUsd())
                 .containsExactly(
                         new double[] {

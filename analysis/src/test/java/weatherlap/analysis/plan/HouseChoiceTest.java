@@ -9,7 +9,7 @@ import weatherlap.analysis.plan.MadeHouses.Terms;
 import weatherlap.analysis.plan.MadeHouses.Wall;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.method.Method;
-import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.SimulatedHouse;
 
 /** Choices worked out by hand; the set-up of the full flange is 60 USD, that of the insert 40. */
 class HouseChoiceTest {
@@ -26,9 +26,7 @@ class HouseChoiceTest {
         assertThat(choice.familyMethod()).isEqualTo(Method.FULL_FLANGE);
         assertThat(choice.differenceUsd()).isCloseTo(-100, within(1e-9));
         assertThat(choice.family().single()).isEmpty();
-        assertThat(choice.family().byElevation())
-                .containsEntry("w0", Method.FULL_FLANGE)
-                .containsEntry("w1", Method.INSERT);
+        assertThat(choice.family().byOpening()).containsExactly(Method.FULL_FLANGE, Method.INSERT);
         double mixed = 1900 + 60 * 1200 / 2200.0 + 40 * 1400 / 2300.0;
         assertThat(choice.family().horizonCostUsd()).isCloseTo(mixed, within(1e-9));
         assertThat(choice.mixingSavesUsd()).isCloseTo(2200 - mixed, within(1e-9));
@@ -42,13 +40,11 @@ class HouseChoiceTest {
     }
 
     @Test
-    void rottenFrameTakesTheFullFlangeAtItsWallOnly() {
+    void rottenFrameTakesTheFullFlangeAtItsWindowOnly() {
         HouseChoice choice =
                 choose(new Wall(0, 1300, 900, FrameCondition.ROTTEN, List.of()), Wall.sound(24, 1200, 900));
         assertThat(choice.closed(Method.INSERT)).containsExactly(Limit.ROTTEN_FRAME);
-        assertThat(choice.wherever().get(Method.INSERT).byElevation())
-                .containsEntry("w0", Method.FULL_FLANGE)
-                .containsEntry("w1", Method.INSERT);
+        assertThat(choice.wherever().get(Method.INSERT).byOpening()).containsExactly(Method.FULL_FLANGE, Method.INSERT);
         assertThat(choice.wherever().get(Method.FULL_FLANGE).single()).contains(Method.FULL_FLANGE);
         assertThat(choice.familyMethod()).isEqualTo(Method.INSERT);
     }
@@ -65,8 +61,8 @@ class HouseChoiceTest {
     }
 
     @Test
-    void riskLimitClosesAMethodOnlyWhereTheOtherKeepsIt() {
-        HouseResult house = MadeHouses.house("h", FLANGE, INSERT, Wall.sound(0, 1300, 900));
+    void theCheapestPlanWithinTheRiskLimitStandsAndElseTheLeastRisky() {
+        SimulatedHouse house = MadeHouses.house("h", FLANGE, INSERT, Wall.sound(0, 1300, 900));
         HouseChoice between = HouseChoice.of(house, 0.2);
         assertThat(between.closed(Method.INSERT)).containsExactly(Limit.RISK_LIMIT);
         assertThat(between.family().single()).contains(Method.FULL_FLANGE);
@@ -74,7 +70,8 @@ class HouseChoiceTest {
 
         HouseChoice belowBoth = HouseChoice.of(house, 0.05);
         assertThat(belowBoth.atRisk()).isTrue();
-        assertThat(belowBoth.family().single()).contains(Method.INSERT);
+        assertThat(belowBoth.family().single()).contains(Method.FULL_FLANGE);
+        assertThat(belowBoth.wherever().values()).containsOnly(belowBoth.family());
     }
 
     @Test
@@ -88,30 +85,19 @@ class HouseChoiceTest {
     }
 
     @Test
-    void whereEachMethodBreaksALimitOfItsOwnNeitherIsClosed() {
-        HouseResult house = MadeHouses.house(
+    void whatCannotBeBuiltIsAskedBeforeWhatMayNotBe() {
+        SimulatedHouse house = MadeHouses.house(
                 "h",
                 FLANGE,
                 INSERT,
-                new Wall(0, 1300, 900, FrameCondition.ROTTEN, List.of()),
-                Wall.sound(24, 1200, 900));
-        HouseChoice choice = HouseChoice.of(withoutAUnit(house, "w0", Method.FULL_FLANGE), 0.5);
-        assertThat(choice.closed().get("w0").get(Method.INSERT)).isEmpty();
-        assertThat(choice.closed().get("w0").get(Method.FULL_FLANGE)).isEmpty();
-        assertThat(choice.family().single()).contains(Method.INSERT);
-    }
-
-    private static HouseResult withoutAUnit(HouseResult house, String wall, Method method) {
-        return new HouseResult(
-                house.house(),
-                house.methods(),
-                house.horizonDifferenceUsd(),
-                house.elevations(),
-                house.openings().stream()
-                        .map(o -> o.elevation().id().equals(wall) && o.method() == method
-                                ? MadeHouses.opening(o.elevation(), method, List.of("no_unit_fits"))
-                                : o)
-                        .toList());
+                new Wall(0, 1300, 900, FrameCondition.ROTTEN, List.of("no_unit_fits")),
+                new Wall(24, 1200, 900, FrameCondition.SOUND, List.of("no_unit_fits", "escape_lost")));
+        HouseChoice choice = HouseChoice.of(house, 0.5);
+        assertThat(choice.closedAt(Method.INSERT, Limit.NO_UNIT_FITS)).containsExactly(0, 1);
+        assertThat(choice.closed(Method.INSERT))
+                .containsExactly(Limit.NO_UNIT_FITS, Limit.ROTTEN_FRAME, Limit.ESCAPE_LOST);
+        assertThat(choice.family().single()).contains(Method.FULL_FLANGE);
+        assertThat(choice.onePlan()).isTrue();
     }
 
     private static HouseChoice choose(Wall... walls) {

@@ -2,6 +2,7 @@ package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,10 @@ import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.OpeningResult;
+import weatherlap.sim.run.PlanParts;
+import weatherlap.sim.run.PlanParts.Part;
+import weatherlap.sim.run.PlanParts.Way;
+import weatherlap.sim.run.SimulatedHouse;
 import weatherlap.sim.run.Summary;
 
 /**
@@ -36,6 +41,8 @@ import weatherlap.sim.run.Summary;
  * All invented.
  */
 public final class MadeHouses {
+    private static final Terms DRY = new Terms(0, 0);
+
     private MadeHouses() {}
 
     /**
@@ -55,8 +62,8 @@ public final class MadeHouses {
     /** What a method does to a house beside its cost. */
     public record Terms(double leakPercent, double grossProfitUsd) {}
 
-    /** A house of one storey whose draws are the mean difference − 10 and + 10. */
-    public static HouseResult house(String id, Terms flange, Terms insert, Wall... walls) {
+    /** A house of one storey; with the full flange at the first wall it costs 10 less and 10 more than its mean in its two draws. */
+    public static SimulatedHouse house(String id, Terms flange, Terms insert, Wall... walls) {
         List<Elevation> elevations = new ArrayList<>();
         List<ElevationResult> wallResults = new ArrayList<>();
         List<OpeningResult> openings = new ArrayList<>();
@@ -87,7 +94,36 @@ public final class MadeHouses {
                 Optional.empty(),
                 LeadTest.NEGATIVE,
                 elevations);
-        return new HouseResult(house, methods, new double[] {difference - 10, difference + 10}, wallResults, openings);
+        return new SimulatedHouse(
+                new HouseResult(house, methods, new double[] {difference - 10, difference + 10}, wallResults, openings),
+                parts(house, flange, insert, cost, walls));
+    }
+
+    /** Every wall bears the part of a method's set-up that its cost is of the house's; the first wall has all of the risk. */
+    private static PlanParts parts(House house, Terms flange, Terms insert, Map<Method, Double> cost, Wall... walls) {
+        List<PlanParts.Wall> parts = new ArrayList<>();
+        for (int w = 0; w < walls.length; w++) {
+            Elevation elevation = house.elevations().get(w);
+            double full = walls[w].flangeUsd * (1 - 60 / cost.get(Method.FULL_FLANGE));
+            double small = walls[w].insertUsd * (1 - 40 / cost.get(Method.INSERT));
+            double damage = w == 0 ? 10 : 0;
+            parts.add(new PlanParts.Wall(
+                    elevation,
+                    new double[4],
+                    new double[4],
+                    List.of(new Part(
+                            elevation.openings().get(0),
+                            new BitSet(),
+                            List.of(
+                                    way(Method.FULL_FLANGE, full - damage, damage, w == 0 ? flange : DRY, List.of()),
+                                    way(Method.INSERT, small, 0, w == 0 ? insert : DRY, walls[w].flags))))));
+        }
+        return new PlanParts(house, parts, new double[] {0, 60, 40, 100}, new double[] {0, 2});
+    }
+
+    private static Way way(Method method, double priceUsd, double damageUsd, Terms terms, List<String> flags) {
+        double dry = 1 - terms.leakPercent / 100;
+        return new Way(method, priceUsd, damageUsd, 0, new double[] {dry, dry}, flags);
     }
 
     private static Elevation elevation(String id, double bearingDeg, Wall wall) {
@@ -126,7 +162,7 @@ public final class MadeHouses {
                 List.of(opening));
     }
 
-    static OpeningResult opening(Elevation wall, Method method, List<String> flags) {
+    private static OpeningResult opening(Elevation wall, Method method, List<String> flags) {
         Summary none = new Summary(0, 0, 0, 0);
         OpeningExposure dry = new OpeningExposure(0, 0, 0, Map.of(Joint.HEAD, 0.0), 0, 0);
         return new OpeningResult(

@@ -29,7 +29,7 @@ class HouseLeaksTest {
     @Test
     void theTableGoesByBearingThenByStorey() {
         HouseResult result = SIMULATOR.simulate(HOUSE);
-        ResultTable table = HouseLeakTable.of(List.of(HouseChoice.of(result, 1)));
+        ResultTable table = HouseLeakTable.of(List.of(HouseChoice.of(SIMULATOR.simulateForPlans(HOUSE), 1)));
         assertThat(table.rows()).isEqualTo(2 * HOUSE.openingCount());
         assertThat(table.table().doubleColumn("bearing_deg").asList())
                 .isSorted()

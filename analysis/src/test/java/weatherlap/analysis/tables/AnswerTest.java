@@ -14,7 +14,7 @@ import weatherlap.analysis.plan.MadeHouses.Wall;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.method.Method;
-import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.SimulatedHouse;
 
 class AnswerTest {
     /** By draw, the portfolio's difference is -100, 300, -400, -200: full-flange is cheaper in three of four draws. */
@@ -43,7 +43,7 @@ class AnswerTest {
         Terms terms = new Terms(10, 300);
         Comparison.Sum sum = new Comparison.Sum(2, 3);
         Wall rotten = new Wall(0, 1300, 900, FrameCondition.ROTTEN, List.of());
-        for (HouseResult house : List.of(
+        for (SimulatedHouse house : List.of(
                 MadeHouses.house("default", terms, terms, Wall.sound(0, 1000, 5000)),
                 MadeHouses.house("held back", terms, terms, rotten),
                 MadeHouses.house("departs", terms, terms, rotten, Wall.sound(24, 1300, 900)))) {

@@ -2,6 +2,7 @@ package weatherlap.analysis.tables;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,10 @@ import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.OpeningResult;
+import weatherlap.sim.run.PlanParts;
+import weatherlap.sim.run.PlanParts.Part;
+import weatherlap.sim.run.PlanParts.Way;
+import weatherlap.sim.run.SimulatedHouse;
 import weatherlap.sim.run.Summary;
 
 /** Results made by hand, with numbers small enough to add up in the head. */
@@ -38,8 +43,8 @@ final class HandmadeResults {
     private HandmadeResults() {}
 
     /** Houses of one wall each and as many draws as the first, for a family that minds no risk. */
-    static Comparison compared(HouseResult... houses) {
-        Comparison.Sum sum = new Comparison.Sum(houses[0].horizonDifferenceUsd().length, houses.length);
+    static Comparison compared(SimulatedHouse... houses) {
+        Comparison.Sum sum = new Comparison.Sum(houses[0].parts().repair().length, houses.length);
         Stream.of(houses).map(house -> HouseChoice.of(house, 1)).forEach(sum::add);
         return sum.comparison();
     }
@@ -49,7 +54,7 @@ final class HandmadeResults {
      *
      * @param difference horizon cost, full-flange less insert, by draw; an insert costs 10 000 in each
      */
-    static HouseResult house(String id, Cladding cladding, double bearingDeg, double... difference) {
+    static SimulatedHouse house(String id, Cladding cladding, double bearingDeg, double... difference) {
         double mean = Arrays.stream(difference).average().orElseThrow();
         Map<Method, MethodResult> methods = new EnumMap<>(Method.class);
         House house = madeHouse(id, cladding, bearingDeg);
@@ -63,7 +68,33 @@ final class HandmadeResults {
             walls.add(new ElevationResult(wall, method, full ? 6 : 0, 50, full ? 4 : 12, full ? 300 : 150, horizon));
             openings.add(opening(wall, method));
         }
-        return new HouseResult(house, methods, difference, walls, openings);
+        return new SimulatedHouse(
+                new HouseResult(house, methods, difference, walls, openings), parts(house, difference));
+    }
+
+    /** What full-flange costs more than in its cheapest draw is damage. */
+    private static PlanParts parts(House house, double... difference) {
+        double least = Arrays.stream(difference).min().orElseThrow();
+        double damage = Arrays.stream(difference).average().orElseThrow() - least;
+        double[] dry =
+                Arrays.stream(difference).map(usd -> 1 - (usd - least) / 1e6).toArray();
+        double[] ones = new double[difference.length];
+        Arrays.fill(ones, 1);
+        Elevation wall = house.elevations().get(0);
+        return new PlanParts(
+                house,
+                List.of(new PlanParts.Wall(
+                        wall,
+                        new double[4],
+                        new double[4],
+                        List.of(new Part(
+                                wall.openings().get(0),
+                                new BitSet(),
+                                List.of(
+                                        new Way(Method.FULL_FLANGE, 10_000 + least, damage, 0, dry, List.of()),
+                                        new Way(Method.INSERT, 10_000, 0, 0, ones, List.of())))))),
+                new double[4],
+                ones);
     }
 
     private static House madeHouse(String id, Cladding cladding, double bearingDeg) {

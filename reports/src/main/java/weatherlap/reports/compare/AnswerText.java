@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import weatherlap.analysis.tables.Answer;
+import weatherlap.analysis.tables.Answer.FamilyPlans;
 import weatherlap.analysis.tables.Answer.PerHouse;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
@@ -30,10 +31,12 @@ final class AnswerText {
         List<String> lines = new ArrayList<>();
         lines.add(verdict(answer) + " over " + Numbers.count(horizonYears, "year", "years") + " it costs a family "
                 + Words.usd(answer.savedPerHouseUsd().mean()) + " less a house than "
-                + cheaper.other().inSentence() + ", price, expected leak damage and lost glass together.");
+                + cheaper.other().inSentence()
+                + ", price, expected leak damage and lost glass together, each wherever limits let it be built.");
         lines.add("How sure: it is the cheaper one for the portfolio in " + Words.percent(answer.probability(), 0)
                 + " of the draws. In eight draws of ten it " + saved(answer.savedPerHouseUsd()) + " a house.");
         lines.add(departures(answer));
+        lines.add(plans(answer));
         lines.add("What is given up and gained: " + cheaper.inSentence() + " is priced at " + Words.usd(best.priceUsd())
                 + " against " + Words.usd(other.priceUsd()) + " a house, takes "
                 + Words.percent(best.glassLostFraction(), 1)
@@ -59,10 +62,16 @@ final class AnswerText {
                 table,
                 answer,
                 Measure.PRICE,
-                "gross profit a crew day",
+                "gross profit: price less labor, material and service; overhead is paid out of it",
+                house -> Words.usd(house.grossProfitUsd()));
+        row(table, answer, Measure.LABOUR, "crew days", house -> Words.number(house.crewDays(), 2));
+        row(
+                table,
+                answer,
+                Measure.PRICE,
+                "gross profit a crew day: the one divided by the other",
                 house -> Words.usd(house.grossProfitPerCrewDayUsd()));
         row(table, answer, Measure.LABOUR, "labour, person-hours", house -> Words.number(house.labourHours(), 1));
-        row(table, answer, Measure.LABOUR, "crew days", house -> Words.number(house.crewDays(), 1));
         row(
                 table,
                 answer,
@@ -87,6 +96,12 @@ final class AnswerText {
                 Measure.HORIZON,
                 "cost over " + Numbers.count(horizonYears, "year", "years") + ": price, damage, lost glass",
                 house -> Words.usd(house.horizonCostUsd()));
+        row(
+                table,
+                answer,
+                Measure.HORIZON,
+                "the same, each wherever limits let it be built",
+                house -> Words.usd(house.planHorizonCostUsd()));
         return table.build();
     }
 
@@ -114,6 +129,24 @@ final class AnswerText {
                 : "saves between " + Words.usd(usd.p10()) + " and " + Words.usd(usd.p90());
     }
 
+    private static String plans(Answer answer) {
+        FamilyPlans plans = answer.plans();
+        double saves = answer.of(answer.cheaper()).planHorizonCostUsd() - plans.horizonCostUsd();
+        String none = plans.atRisk() == 0
+                ? ""
+                : ", in " + plans.atRisk()
+                        + " of them because no plan keeps the limit of leak damage: the least risky stands there";
+        String limits = plans.single() == 0
+                ? ""
+                : " Limits leave " + Numbers.count(plans.single(), "house", "houses") + " one plan whatever the default"
+                        + none + ".";
+        return "Window by window: the plan that is cheapest within the limits, house by house, "
+                + (saves < 0 ? "costs " + Words.usd(-saves) + " more" : "saves another " + Words.usd(saves))
+                + " a house, is priced at " + Words.usd(plans.priceUsd()) + " and leaves a chance of leak damage of "
+                + Words.percent(plans.anyLeak(), 0) + "; it mixes methods in "
+                + Numbers.count(plans.mixed(), "house", "houses") + "." + limits;
+    }
+
     private static String departures(Answer answer) {
         String other = answer.cheaper().other().inSentence();
         String houses = Numbers.count(answer.houses(), "house", "houses");
@@ -125,7 +158,7 @@ final class AnswerText {
             return "No house does better with " + other + " under the limits." + heldBack;
         }
         return "Depart from it for " + answer.departures() + " of " + houses + ": there " + other
-                + ", at every wall that no limit closes to it, saves another "
+                + ", at every window that no limit closes to it, saves another "
                 + Words.usd(answer.savedByDepartingUsd() / answer.departures())
                 + " each." + heldBack + " The list of houses has the plan of each.";
     }

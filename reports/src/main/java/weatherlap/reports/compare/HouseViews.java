@@ -44,8 +44,8 @@ final class HouseViews {
     /** One row a house. */
     TableView summary(List<HouseChoice> choices) {
         TableView.Builder table = TableView.of("Each house wholly done by either method; costs over " + years
-                        + " with the range of eight draws in ten. Plan: the family\u2019s cheapest under the limits, its walls in elevations.csv;"
-                        + " every opening is in openings.csv. All stand in report.html")
+                        + " with the range of eight draws in ten. Plan: the family\u2019s cheapest under the limits, window by window in"
+                        + " openings.csv. All stand in report.html")
                 .texts("house", "label")
                 .numbers("openings", "price, full-flange", "price, insert", "glass lost, full-flange", "insert")
                 .numbers("leak chance, full-flange", "insert", "cost, full-flange", "cost, insert")
@@ -143,8 +143,18 @@ final class HouseViews {
                 .leadsTo(Measure.PRICE.id())
                 .row("labour, person-hours", Words.number(full.labourHours(), 1), Words.number(insert.labourHours(), 1))
                 .leadsTo(Measure.LABOUR.id())
+                .row(
+                        "gross profit: price less labor, material and service",
+                        Words.usd(full.grossProfitUsd()),
+                        Words.usd(insert.grossProfitUsd()))
+                .leadsTo(Measure.PRICE.id())
                 .row("crew days", Words.number(full.crewDays(), 0), Words.number(insert.crewDays(), 0))
                 .leadsTo(Measure.LABOUR.id())
+                .row(
+                        "gross profit a crew day: the one divided by the other",
+                        Words.usd(full.grossProfitPerCrewDayUsd()),
+                        Words.usd(insert.grossProfitPerCrewDayUsd()))
+                .leadsTo(Measure.PRICE.id())
                 .row("material", Words.usd(full.materialUsd()), Words.usd(insert.materialUsd()))
                 .leadsTo(Measure.PRICE.id())
                 .row("glass lost of today\u2019s", glass(full), glass(insert))

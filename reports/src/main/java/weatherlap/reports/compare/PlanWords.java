@@ -1,17 +1,20 @@
 package weatherlap.reports.compare;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Limit;
+import weatherlap.analysis.plan.Plan;
+import weatherlap.analysis.plan.Plan.WallPlan;
 import weatherlap.analysis.words.InWords;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 
-/** What to do at one house, wall by wall, and what closes a method there. */
+/** What to do at one house, window by window, and what closes a method there. */
 final class PlanWords {
     private PlanWords() {}
 
@@ -29,23 +32,44 @@ final class PlanWords {
                 .single()
                 .map(one -> one == cheaper
                         ? Words.of(one) + ", " + sure
-                        : Words.of(one) + "; " + cheaper.inSentence() + ", " + sure + ", is closed")
-                .orElseGet(() -> "both: " + walls(choice));
+                        : Words.of(one) + "; " + cheaper.inSentence() + " alone, " + sure + ", is closed"
+                                + " or would not be cheapest within the limits")
+                .orElseGet(() -> "both: " + windows(choice.family()));
     }
 
-    /** Sentences: the walls of a mixed plan, and what is closed where. Empty where one method does it all and nothing is closed. */
+    /**
+     * Sentences: the windows of a mixed plan, what is closed where, and whether any plan keeps the risk limit. Empty where one method
+     * does it all and nothing is closed.
+     */
     static Stream<String> sentences(HouseChoice choice) {
-        Stream<String> mixed = choice.family().single().isPresent()
+        Plan plan = choice.family();
+        Stream<String> mixed = plan.single().isPresent()
                 ? Stream.empty()
-                : Stream.of("Cheapest for the family: " + walls(choice) + ".");
-        return Stream.concat(mixed, closed(choice));
+                : Stream.of("Plan: " + windows(plan) + ", for " + Words.usd(plan.priceUsd()) + ", "
+                        + Words.usd(plan.horizonCostUsd()) + " over the years, chance of leak damage "
+                        + Words.percent(plan.leakProbability(), 0) + ".");
+        Stream<String> risk = choice.atRisk()
+                ? Stream.of("No plan keeps the chance of leak damage under the limit; this is the least risky, at "
+                        + Words.percent(plan.leakProbability(), 0) + ".")
+                : Stream.empty();
+        return Stream.of(mixed, closed(choice), risk).flatMap(s -> s);
     }
 
-    private static String walls(HouseChoice choice) {
-        Map<Method, List<String>> walls = choice.family().byElevation().entrySet().stream()
-                .collect(Collectors.groupingBy(
-                        Map.Entry::getValue, TreeMap::new, Collectors.mapping(Map.Entry::getKey, Collectors.toList())));
-        return walls.entrySet().stream()
+    /** The windows of each method: a wall that is all of one by its name, else wall/opening. */
+    private static String windows(Plan plan) {
+        Map<Method, List<String>> places = new EnumMap<>(Method.class);
+        for (WallPlan wall : plan.walls()) {
+            for (int o = 0; o < wall.methods().size(); o++) {
+                List<String> own = places.computeIfAbsent(wall.methods().get(o), method -> new ArrayList<>());
+                if (wall.single().isEmpty()) {
+                    own.add(wall.elevation().id() + "/"
+                            + wall.elevation().openings().get(o).id());
+                } else if (o == 0) {
+                    own.add(wall.elevation().id());
+                }
+            }
+        }
+        return places.entrySet().stream()
                 .map(entry -> Words.of(entry.getKey()) + " at " + InWords.list(entry.getValue()))
                 .collect(Collectors.joining("; "));
     }
@@ -62,10 +86,16 @@ final class PlanWords {
     }
 
     private static String at(HouseChoice choice, Method method, Limit limit) {
-        List<String> walls = choice.closed().entrySet().stream()
-                .filter(wall -> wall.getValue().get(method).contains(limit))
-                .map(Map.Entry::getKey)
+        if (limit == Limit.RISK_LIMIT) {
+            return "for the whole house";
+        }
+        List<Integer> closed = choice.closedAt(method, limit);
+        List<String> openings = choice.result().byOpening().stream()
+                .map(ways -> ways.get(method))
+                .map(way -> way.elevation().id() + "/" + way.opening().id())
                 .toList();
-        return walls.size() == choice.closed().size() ? "at every wall" : "at " + InWords.list(walls);
+        return closed.size() == openings.size()
+                ? "at every window"
+                : "at " + InWords.list(closed.stream().map(openings::get).toList());
     }
 }

@@ -38,8 +38,20 @@ final class SummaryJson {
             methods.put(method.word(), perHouse(answer.of(method)));
         }
         json.put("mean_of_a_house", methods);
+        json.put("family_plans", plans(answer.plans()));
         json.put("segments", rows(segments));
         return Json.of(json);
+    }
+
+    private static Map<String, Object> plans(Answer.FamilyPlans plans) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("price_usd", usd(plans.priceUsd()));
+        json.put("leak_probability", Decimals.rounded(plans.anyLeak(), 4));
+        json.put("horizon_cost_usd_mean", usd(plans.horizonCostUsd()));
+        json.put("houses_mixed", plans.mixed());
+        json.put("houses_with_one_plan", plans.single());
+        json.put("houses_over_risk_limit", plans.atRisk());
+        return json;
     }
 
     private static Map<String, Object> perHouse(Answer.PerHouse house) {
@@ -53,6 +65,8 @@ final class SummaryJson {
         json.put("leak_probability", Decimals.rounded(house.anyLeak(), 4));
         json.put("expected_damage_usd", usd(house.expectedDamageUsd()));
         json.put("horizon_cost_usd_mean", usd(house.horizonCostUsd()));
+        json.put("gross_profit_usd", usd(house.grossProfitUsd()));
+        json.put("plan_horizon_cost_usd_mean", usd(house.planHorizonCostUsd()));
         return json;
     }
 

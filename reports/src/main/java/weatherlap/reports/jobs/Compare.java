@@ -25,7 +25,7 @@ import weatherlap.reports.output.Version;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
-import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.SimulatedHouse;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -117,7 +117,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
         double riskLimit = simulator.assumptions().scenario().value(Scalar.RISK_LIMIT);
         try (ResultFiles files = new ResultFiles(folder);
                 Messages.Progress progress = messages.progress("houses", count)) {
-            simulator.run(houses, threads, results -> Rows.of(choices(results, riskLimit)), rows -> {
+            simulator.run(houses, threads, simulated -> Rows.of(choices(simulated, riskLimit)), rows -> {
                 files.add(rows);
                 rows.choices().forEach(choice -> {
                     sum.add(choice);
@@ -128,8 +128,8 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
         return sum;
     }
 
-    private static List<HouseChoice> choices(List<HouseResult> results, double riskLimit) {
-        return results.stream().map(result -> HouseChoice.of(result, riskLimit)).toList();
+    private static List<HouseChoice> choices(List<SimulatedHouse> houses, double riskLimit) {
+        return houses.stream().map(house -> HouseChoice.of(house, riskLimit)).toList();
     }
 
     /** What decides the result beside the input files; threads do not. */

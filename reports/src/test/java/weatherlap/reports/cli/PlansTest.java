@@ -1,6 +1,7 @@
 package weatherlap.reports.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,7 +10,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,13 +37,31 @@ class PlansTest {
     /** By house and wall, likewise. */
     private static final Map<String, List<Row>> WALLS = new LinkedHashMap<>();
 
+    /** By house, wall and opening, likewise. */
+    private static final Map<String, List<Row>> OPENINGS = new LinkedHashMap<>();
+
     @BeforeAll
     static void compareTheDemo() {
-        assertThat(Cli.run("compare", "--out", folder.resolve("report"), "--draws", 32, "--quiet")
+        assertThat(Cli.run(
+                                "compare",
+                                "--out",
+                                folder.resolve("report"),
+                                "--draws",
+                                32,
+                                "--quiet",
+                                "--set",
+                                "risk_limit=0.5")
                         .status())
                 .isZero();
         for (Row row : rows("houses.csv")) {
             HOUSES.computeIfAbsent(row.getString("house_id"), id -> new ArrayList<>())
+                    .add(row);
+        }
+        for (Row row : rows("openings.csv")) {
+            OPENINGS.computeIfAbsent(
+                            row.getString("house_id") + "/" + row.getString("elevation_id") + "/"
+                                    + row.getString("opening_id"),
+                            id -> new ArrayList<>())
                     .add(row);
         }
         for (Row row : rows("elevations.csv")) {
@@ -61,40 +84,88 @@ class PlansTest {
     }
 
     @Test
-    void aHouseIsDoneAsItsWallsAre() {
-        HOUSES.forEach((house, methods) -> {
-            boolean full = walls(house).stream().anyMatch(wall -> yes(wall.get(0), "chosen"));
-            boolean insert = walls(house).stream().anyMatch(wall -> yes(wall.get(1), "chosen"));
-            String both = full && insert ? "part" : "";
-            assertThat(methods.get(0).getString("chosen")).isEqualTo(both.isEmpty() ? full ? "yes" : "no" : both);
-            assertThat(methods.get(1).getString("chosen")).isEqualTo(both.isEmpty() ? insert ? "yes" : "no" : both);
-        });
-        assertThat(WALLS.values())
-                .allSatisfy(wall -> assertThat(yes(wall.get(0), "chosen")).isNotEqualTo(yes(wall.get(1), "chosen")));
-    }
-
-    @Test
-    void noMethodIsChosenWhereItIsClosed() {
-        assertThat(WALLS.values()).allSatisfy(wall -> assertThat(wall).allSatisfy(row -> {
-            if (yes(row, "chosen")) {
-                assertThat(row.getString("closed")).isEmpty();
+    void aHouseIsDoneAsItsWallsAreAndAWallAsItsWindows() {
+        HOUSES.forEach((house, methods) -> assertThat(chosen(methods)).isEqualTo(together(walls(house))));
+        WALLS.forEach((wall, methods) -> {
+            List<List<Row>> windows = OPENINGS.entrySet().stream()
+                    .filter(opening -> opening.getKey().startsWith(wall + "/"))
+                    .map(Map.Entry::getValue)
+                    .toList();
+            Set<String> planned = windows.stream()
+                    .map(rows -> rows.get(0).getString("planned_method"))
+                    .collect(Collectors.toSet());
+            for (Row row : methods) {
+                String method = row.getString("method");
+                assertThat(row.getString("chosen"))
+                        .isEqualTo(planned.contains(method) ? planned.size() > 1 ? "part" : "yes" : "no");
             }
-        }));
+        });
+        assertThat(WALLS.values()).anyMatch(wall -> chosen(wall).equals(List.of("part", "part")));
     }
 
+    private static List<String> chosen(List<Row> methods) {
+        return methods.stream().map(row -> row.getString("chosen")).toList();
+    }
+
+    private static List<String> together(List<List<Row>> walls) {
+        Set<List<String>> each = walls.stream().map(PlansTest::chosen).collect(Collectors.toSet());
+        return each.size() == 1 ? each.iterator().next() : List.of("part", "part");
+    }
+
+    /** One rotten frame closes the insert at its window and leaves the rest of the wall open. */
     @Test
-    void aRottenFrameClosesTheInsertAtItsWall() {
+    void aRottenFrameClosesTheInsertAtItsWindow() {
         int rotten = 0;
         for (House house : DemoPortfolio.load().houses()) {
             for (var wall : house.elevations()) {
-                if (wall.openings().stream().anyMatch(o -> o.frameCondition() == FrameCondition.ROTTEN)) {
-                    Row insert = WALLS.get(house.id() + "/" + wall.id()).get(1);
-                    assertThat(insert.getString("closed")).contains("rotten_frame");
-                    rotten++;
+                for (var opening : wall.openings()) {
+                    if (opening.frameCondition() == FrameCondition.ROTTEN) {
+                        String key = house.id() + "/" + wall.id();
+                        assertThat(WALLS.get(key).get(1).getString("closed")).contains("rotten_frame");
+                        assertThat(OPENINGS.get(key + "/" + opening.id()).get(1).getString("planned_method"))
+                                .isEqualTo("full_flange");
+                        rotten++;
+                    }
                 }
             }
         }
         assertThat(rotten).isPositive();
+    }
+
+    /** What no plan keeps is said; where one does, the family's plan keeps it. */
+    @Test
+    void theFamilysPlanKeepsTheRiskLimitWhereAnyDoes() {
+        double limit = 0.5;
+        assertThat(HOUSES.values()).allSatisfy(methods -> {
+            double risk = number(methods.get(0), "family_plan_leak_probability");
+            assertThat(yes(methods.get(0), "keeps_risk_limit")).isEqualTo(risk <= limit);
+        });
+        assertThat(HOUSES.values()).anyMatch(methods -> yes(methods.get(0), "keeps_risk_limit"));
+        assertThat(HOUSES.values()).anyMatch(methods -> !yes(methods.get(0), "keeps_risk_limit"));
+    }
+
+    /** Gross profit, crew days and the one divided by the other, in one table. */
+    @Test
+    void profitAndDaysReconcileOnThePage() throws IOException {
+        String page = Files.readString(folder.resolve("report").resolve("report.html"));
+        List<Double> profit = figures(page, "gross profit: price less labor");
+        List<Double> days = figures(page, "crew days");
+        List<Double> perDay = figures(page, "gross profit a crew day");
+        for (int method = 0; method < 2; method++) {
+            double rounding = 0.51 * days.get(method) + 0.0051 * perDay.get(method) + 0.51;
+            assertThat(perDay.get(method) * days.get(method)).isCloseTo(profit.get(method), within(rounding));
+        }
+    }
+
+    /** The two numbers of the first row of the page whose name begins so. */
+    private static List<Double> figures(String page, String name) {
+        Matcher row = Pattern.compile(
+                        ">" + name + "[^<]*<(?:[^>]*>){1,6}?\\$?([0-9][^<]*)</td>\\s*<td[^>]*>\\$?([0-9][^<]*)</td>")
+                .matcher(page);
+        assertThat(row.find()).as(name).isTrue();
+        return Stream.of(row.group(1), row.group(2))
+                .map(text -> Double.parseDouble(text.replaceAll("[^0-9.]", "")))
+                .toList();
     }
 
     @Test

@@ -16,7 +16,7 @@ import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;
-import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.SimulatedHouse;
 import weatherlap.sim.run.Simulator;
 
 /** Houses as the report has them. */
@@ -34,15 +34,15 @@ class HouseViewsTest {
                         with(wall, "north / left", with(opening, "1")),
                         with(wall, "north", with(opening, "left / 1"))));
         TableView openings = new HouseViews(20, result -> Optional.empty())
-                .entries(List.of(HouseChoice.of(simulate(house), 1)))
+                .entries(List.of(HouseChoice.of(simulated(house), 1)))
                 .get(0)
                 .openings();
         assertThat(openings.rows()).hasSize(2);
     }
 
-    private static HouseResult simulate(House house) {
+    private static SimulatedHouse simulated(House house) {
         RainClimate climate = RainClimate.of(DemoClimate.hourly(), BUNDLED.scenario());
-        return new Simulator(BUNDLED, climate, Sampling.SOBOL, 16, 1).simulate(house);
+        return new Simulator(BUNDLED, climate, Sampling.SOBOL, 16, 1).simulateForPlans(house);
     }
 
     private static House with(House house, List<Elevation> walls) {

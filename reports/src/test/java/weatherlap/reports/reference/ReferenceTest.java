@@ -29,6 +29,7 @@ import weatherlap.reports.jobs.InputPaths;
 import weatherlap.reports.jobs.Inputs;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Portfolio;
+import weatherlap.sim.run.Simulator;
 
 /**
  * Validation: what {@code compare} writes against the reference in numpy, which shares no code with it. Numbers without draws to 1e-6,
@@ -146,8 +147,9 @@ class ReferenceTest {
         List<String> one = Stream.concat(changes.stream(), Stream.of("draws=1")).toList();
         Inputs inputs =
                 Inputs.read(new InputPaths(Optional.of(portfolio), Optional.empty(), Optional.of(climate), one));
-        ResultTable table = OpeningTable.of(inputs.simulator().run(inputs.portfolio(), 1).houses().stream()
-                .map(house -> HouseChoice.of(house, 1))
+        Simulator simulator = inputs.simulator();
+        ResultTable table = OpeningTable.of(inputs.portfolio().houses().stream()
+                .map(house -> HouseChoice.of(simulator.simulateForPlans(house), 1))
                 .toList());
         List<? extends Column<?>> columns = table.layout().columns().stream()
                 .filter(column -> !column.name().equals("leak_causes"))

@@ -1,6 +1,7 @@
 package weatherlap.sim.geometry;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -61,6 +62,23 @@ public record SidingPlan(
         return SidingLayout.of(wall)
                 .map(layout -> count(down(layout, openings)))
                 .orElse(0);
+    }
+
+    /** Panels to take down for one opening, each a bit that stands for the same panel at every opening of the wall. */
+    public static BitSet panels(House house, Elevation wall, Opening opening) {
+        BitSet panels = new BitSet();
+        if (house.cladding().inCourses()) {
+            SidingLayout.of(wall).ifPresent(layout -> {
+                boolean[][] down = down(layout, List.of(opening));
+                int bit = 0;
+                for (boolean[] course : down) {
+                    for (boolean panel : course) {
+                        panels.set(bit++, panel);
+                    }
+                }
+            });
+        }
+        return panels;
     }
 
     /** Panels that come down, from the top course down, left to right: the order they are unlocked in. */

@@ -10,16 +10,24 @@ import weatherlap.sim.explain.Amount;
  * One item for one house.
  *
  * @param openings quantity of the item's driver at each opening, in the order of the house's openings; all 0 for a shared item
- * @param shared quantity of the driver counted for a wall or the house; 0 for an item of the openings
+ * @param walls quantity of the driver that each wall shares, in the order of the house's walls; all 0 for an item of the openings
+ * @param house quantity of the driver counted once for the house; 0 for any other item
  */
-public record MaterialLine(Material item, List<Double> openings, double shared) {
+public record MaterialLine(Material item, List<Double> openings, List<Double> walls, double house) {
     /** A sum of rounded numbers this near above a whole package does not open another. */
     private static final double SLACK_PACKAGES = 1e-9;
 
     public MaterialLine {
         openings.forEach(quantity -> Check.notNegative("quantity of " + item.id(), quantity));
-        Check.notNegative("shared quantity of " + item.id(), shared);
+        walls.forEach(quantity -> Check.notNegative("quantity of " + item.id() + " at a wall", quantity));
+        Check.notNegative("quantity of " + item.id() + " of the house", house);
         openings = List.copyOf(openings);
+        walls = List.copyOf(walls);
+    }
+
+    /** Quantity of the driver counted for a wall or the house. */
+    public double shared() {
+        return walls.stream().mapToDouble(q -> q).sum() + house;
     }
 
     /** Units of stock that end up in the wall, before waste. */
@@ -28,7 +36,7 @@ public record MaterialLine(Material item, List<Double> openings, double shared) 
     }
 
     private double driverQuantity() {
-        return openings.stream().mapToDouble(q -> q).sum() + shared;
+        return openings.stream().mapToDouble(q -> q).sum() + shared();
     }
 
     /** Whole packages bought for the house. */
@@ -57,6 +65,16 @@ public record MaterialLine(Material item, List<Double> openings, double shared) 
         return inPackages(openings.get(opening)) * item.price().mean();
     }
 
+    /** Expected price of what a wall uses of it, USD. */
+    public double wallUsd(int wall) {
+        return inPackages(walls.get(wall)) * item.price().mean();
+    }
+
+    /** Expected price of what the house uses of it once, USD. */
+    public double houseUsd() {
+        return inPackages(house) * item.price().mean();
+    }
+
     /** What one opening uses of it, without the rest of a package. */
     public Amount openingAmount(int opening) {
         return shareOf(openings.get(opening));
@@ -64,7 +82,7 @@ public record MaterialLine(Material item, List<Double> openings, double shared) 
 
     /** What walls or the house use of it, without the rest of a package. */
     public Amount sharedAmount() {
-        return shareOf(shared);
+        return shareOf(shared());
     }
 
     /** The rest of the last package. */

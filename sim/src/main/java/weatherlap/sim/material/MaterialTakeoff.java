@@ -36,16 +36,16 @@ public record MaterialTakeoff(Assumptions assumptions, House house, Method metho
 
     private MaterialLine line(Material item, int days, List<List<Map<Fact, String>>> facts) {
         List<Double> openings = new ArrayList<>();
-        double shared = 0;
+        List<Double> walls = new ArrayList<>();
         for (int e = 0; e < house.elevations().size(); e++) {
             Elevation elevation = house.elevations().get(e);
             ElevationQuantities counted = quantities.elevations().get(e);
             for (int o = 0; o < elevation.openings().size(); o++) {
                 openings.add(atOpening(item, facts.get(e).get(o), counted, o));
             }
-            shared += atElevation(item, elevation, counted);
+            walls.add(atElevation(item, elevation, counted));
         }
-        return new MaterialLine(item, openings, shared + atHouse(item, days));
+        return new MaterialLine(item, openings, walls, atHouse(item, days));
     }
 
     private static double atOpening(Material item, Map<Fact, String> facts, ElevationQuantities counted, int opening) {

@@ -204,6 +204,11 @@ final class HouseSummary {
     }
 
     private double glassWorthUsdPerFt2() {
+        return glassWorthUsdPerFt2(scenario);
+    }
+
+    /** Present worth of a square foot of glass over the horizon, USD. */
+    static double glassWorthUsdPerFt2(Scenario scenario) {
         return scenario.value(Scalar.GLASS_VALUE_USD_PER_FT2_YEAR)
                 * annuity(scenario.value(Scalar.DISCOUNT_RATE), scenario.whole(Scalar.HORIZON_YEARS));
     }

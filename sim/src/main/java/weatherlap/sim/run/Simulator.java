@@ -116,9 +116,17 @@ public final class Simulator {
         return HouseTakeoff.of(house, assumptions, climate, leakTables);
     }
 
-    /** One house under both methods. */
+    /** One house under every method. */
     public HouseResult simulate(House house) {
         return HouseSummary.of(house, contrast, draw(house), assumptions);
+    }
+
+    /** The same, with what any plan of the house is put together from. */
+    public SimulatedHouse simulateForPlans(House house) {
+        Map<Method, MethodDraws> drawn = draw(house);
+        return new SimulatedHouse(
+                HouseSummary.of(house, contrast, drawn, assumptions),
+                PlanPricing.of(drawn, assumptions.scenario(), world));
     }
 
     /** What the job at one house costs the shop, USD, a draw an element: the draws behind the summary of {@link #simulate}. */
@@ -159,7 +167,7 @@ public final class Simulator {
      */
     public Results run(Portfolio portfolio, int threads) {
         List<HouseResult> houses = new ArrayList<>(portfolio.houses().size());
-        run(portfolio.houses().iterator(), threads, Function.identity(), houses::addAll);
+        InChunks.of(portfolio.houses().iterator(), threads, this::simulate, Function.identity(), houses::addAll);
         return new Results(houses, draws());
     }
 
@@ -171,7 +179,7 @@ public final class Simulator {
      * @param taker of the summaries in the order of the houses, called on this thread
      */
     public <T> void run(
-            Iterator<House> houses, int threads, Function<List<HouseResult>, T> summary, Consumer<T> taker) {
-        InChunks.of(houses, threads, this::simulate, summary, taker);
+            Iterator<House> houses, int threads, Function<List<SimulatedHouse>, T> summary, Consumer<T> taker) {
+        InChunks.of(houses, threads, this::simulateForPlans, summary, taker);
     }
 }

@@ -1,0 +1,145 @@
+package weatherlap.analysis.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import weatherlap.sim.run.PlanParts.Way;
+
+/**
+ * The plan with the least chance of leak damage. With the openings' chances of staying dry N_o(d), by draw, it is the one with the
+ * largest mean of ∏ N_o. A method a beats a method b at an opening, whatever is done at the others, where
+ *
+ * <pre>
+ *   Σ_d ( low_d max(0, a_d − b_d) − high_d max(0, b_d − a_d) ) ≥ 0
+ * </pre>
+ *
+ * low and high: the least and the largest product of the others in the draw. What is left open after that is tried, up to {@link #MOST}
+ * plans; beyond them, opening by opening until no change helps.
+ */
+final class LeastRisk {
+    private static final int MOST = 4096;
+
+    private final List<List<Way>> ways;
+    private final int draws;
+
+    private LeastRisk(List<List<Way>> ways) {
+        this.ways = new ArrayList<>(ways);
+        draws = ways.get(0).get(0).dry().length;
+    }
+
+    /** @param ways open at each opening, of one opening or more */
+    static List<Way> of(List<List<Way>> ways) {
+        LeastRisk risk = new LeastRisk(ways);
+        while (risk.prune()) {
+            continue;
+        }
+        long plans = risk.ways.stream().mapToLong(List::size).reduce(1, (a, b) -> Math.min(MOST + 1L, a * b));
+        return plans <= MOST ? risk.best() : risk.ascend();
+    }
+
+    private boolean prune() {
+        boolean pruned = false;
+        for (int o = 0; o < ways.size(); o++) {
+            if (ways.get(o).size() > 1) {
+                double[] low = others(o, true);
+                double[] high = others(o, false);
+                List<Way> kept = new ArrayList<>();
+                for (Way way : ways.get(o)) {
+                    if (kept.stream().noneMatch(rival -> beats(rival, way, low, high))) {
+                        kept.removeIf(rival -> beats(way, rival, low, high));
+                        kept.add(way);
+                    }
+                }
+                pruned |= kept.size() < ways.get(o).size();
+                ways.set(o, kept);
+            }
+        }
+        return pruned;
+    }
+
+    private static boolean beats(Way a, Way b, double[] low, double[] high) {
+        double sum = 0;
+        for (int d = 0; d < low.length; d++) {
+            double gain = a.dry()[d] - b.dry()[d];
+            sum += gain * (gain > 0 ? low[d] : high[d]);
+        }
+        return sum >= 0;
+    }
+
+    private double[] others(int opening, boolean low) {
+        double[] product = new double[draws];
+        Arrays.fill(product, 1);
+        for (int o = 0; o < ways.size(); o++) {
+            if (o != opening) {
+                for (int d = 0; d < draws; d++) {
+                    double bound = ways.get(o).get(0).dry()[d];
+                    for (Way way : ways.get(o)) {
+                        bound = low ? Math.min(bound, way.dry()[d]) : Math.max(bound, way.dry()[d]);
+                    }
+                    product[d] *= bound;
+                }
+            }
+        }
+        return product;
+    }
+
+    private List<Way> best() {
+        List<List<Way>> plans = List.of(List.of());
+        for (List<Way> open : ways) {
+            List<List<Way>> longer = new ArrayList<>();
+            plans.forEach(plan -> open.forEach(way -> longer.add(with(plan, way))));
+            plans = longer;
+        }
+        List<Way> best = plans.get(0);
+        double driest = mean(best);
+        for (List<Way> plan : plans.subList(1, plans.size())) {
+            double mean = mean(plan);
+            if (mean > driest) {
+                best = plan;
+                driest = mean;
+            }
+        }
+        return best;
+    }
+
+    private static List<Way> with(List<Way> plan, Way way) {
+        List<Way> longer = new ArrayList<>(plan);
+        longer.add(way);
+        return longer;
+    }
+
+    private List<Way> ascend() {
+        List<Way> plan = new ArrayList<>();
+        ways.forEach(open -> plan.add(open.get(0)));
+        double driest = mean(plan);
+        boolean better = true;
+        while (better) {
+            better = false;
+            for (int o = 0; o < plan.size(); o++) {
+                for (Way way : ways.get(o)) {
+                    Way before = plan.set(o, way);
+                    double mean = mean(plan);
+                    if (mean > driest) {
+                        driest = mean;
+                        better = true;
+                    } else {
+                        plan.set(o, before);
+                    }
+                }
+            }
+        }
+        return plan;
+    }
+
+    private double mean(List<Way> plan) {
+        return Arrays.stream(product(plan)).average().orElseThrow();
+    }
+
+    /** By draw: chance that all stay dry. */
+    static double[] product(List<Way> plan) {
+        double[] dry = new double[plan.get(0).dry().length];
+        Arrays.fill(dry, 1);
+        plan.forEach(way -> PlanCost.times(dry, way.dry()));
+        return dry;
+    }
+}

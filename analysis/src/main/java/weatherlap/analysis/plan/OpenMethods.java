@@ -1,0 +1,46 @@
+package weatherlap.analysis.plan;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.run.PlanParts.Part;
+import weatherlap.sim.run.PlanParts.Way;
+
+/**
+ * Which methods an opening is open to. The limits are asked in their order; each closes the methods that break it, unless no method
+ * that is still open keeps it.
+ *
+ * @param open methods open here, one or more
+ * @param closed for each other method, the limits that it breaks and those open keep
+ */
+record OpenMethods(Set<Method> open, Map<Method, Set<Limit>> closed) {
+    static OpenMethods of(Part part) {
+        Map<Method, Set<Limit>> broken = new EnumMap<>(Method.class);
+        for (Way way : part.ways()) {
+            broken.put(way.method(), Limit.brokenBy(part.opening(), way));
+        }
+        EnumSet<Method> open = EnumSet.copyOf(broken.keySet());
+        for (Limit limit : Limit.values()) {
+            if (!open.stream().allMatch(method -> broken.get(method).contains(limit))) {
+                open.removeIf(method -> broken.get(method).contains(limit));
+            }
+        }
+        Map<Method, Set<Limit>> closed = new EnumMap<>(Method.class);
+        broken.forEach((method, limits) -> {
+            if (!open.contains(method)) {
+                open.forEach(kept -> limits.removeAll(broken.get(kept)));
+                closed.put(method, Collections.unmodifiableSet(limits));
+            }
+        });
+        return new OpenMethods(Collections.unmodifiableSet(open), Collections.unmodifiableMap(closed));
+    }
+
+    /** The ways of doing the opening that are open. */
+    List<Way> ways(Part part) {
+        return part.ways().stream().filter(way -> open.contains(way.method())).toList();
+    }
+}
