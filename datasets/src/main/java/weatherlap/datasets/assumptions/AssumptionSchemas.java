@@ -74,7 +74,9 @@ public final class AssumptionSchemas {
             word("method", Method.class, "which method the unit is made for"),
             word("operation", Operation.class, "how it opens"),
             number("base_usd", "USD", 0, 1e6, "of a unit, whatever its size"),
-            number("usd_per_united_inch", "USD/in.", 0, 10_000, "for each inch of width + height"));
+            number("usd_per_united_inch", "USD/in.", 0, 10_000, "for each inch of width + height"),
+            number("rating_psf", "psf", 10, 500, "performance grade (DP) that the maker states")
+                    .optional());
 
     public static final Schema SIGHTLINES = schema(
             "sightlines.csv",

@@ -66,6 +66,7 @@ record WorkRows(RowParts parts) {
                         row.word("operation", Operation.class),
                         row.number("base_usd"),
                         row.number("usd_per_united_inch"),
+                        row.optionalNumber("rating_psf"),
                         origin));
     }
 

@@ -1,6 +1,7 @@
 package weatherlap.reports.crew;
 
 import java.util.List;
+import java.util.Optional;
 import weatherlap.reports.page.Paper;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.method.Method;
@@ -15,6 +16,7 @@ import weatherlap.sim.method.Method;
  * @param cautions work that can hurt here
  * @param codes flags of the model code, in sentences
  * @param sizes to order
+ * @param wind ratings to order by; empty where the wind of the site is not known
  * @param edges to cut back and to tape, or to cap
  * @param walls those that have windows
  * @param blankWalls a sentence on the walls that have none, or empty
@@ -35,6 +37,7 @@ public record CrewSheet(
         List<String> cautions,
         List<String> codes,
         TableView sizes,
+        Optional<TableView> wind,
         TableView edges,
         List<WallSheet> walls,
         String blankWalls,

@@ -2,6 +2,7 @@ package weatherlap.reports.crew;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.MethodStyle;
@@ -12,6 +13,7 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.run.HouseTakeoff;
+import weatherlap.sim.wind.DesignWind;
 import weatherlap.sim.work.WorkTakeoff;
 
 /** Makes the crew's sheet from a takeoff. */
@@ -22,10 +24,12 @@ public final class CrewSheets {
     private CrewSheets() {}
 
     /**
+     * @param wind of the site; empty: not known, and nothing is said of it
      * @param origin what was read, for the foot of the sheet
      * @param notPrinted what the printing font lacks; empty: nothing
      */
-    public static CrewSheet of(HouseTakeoff takeoff, Paper paper, String origin, String notPrinted) {
+    public static CrewSheet of(
+            HouseTakeoff takeoff, Optional<DesignWind> wind, Paper paper, String origin, String notPrinted) {
         House house = takeoff.house();
         WorkTakeoff work = takeoff.work();
         Scenario scenario = work.assumptions().scenario();
@@ -40,6 +44,7 @@ public final class CrewSheets {
                 Cautions.of(house, takeoff.method(), windows, scenario),
                 CodeFlags.of(windows, takeoff.rooms()),
                 SizeTable.of(windows, takeoff.method()),
+                WindTable.of(takeoff, windows, wind),
                 switch (takeoff.method()) {
                     case FULL_FLANGE ->
                         EdgeTable.flanged(windows, house.cladding().inCourses());

@@ -3,7 +3,9 @@ package weatherlap.reports.jobs;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
+import weatherlap.datasets.site.Site;
 import weatherlap.reports.crew.CrewSheet;
 import weatherlap.reports.crew.CrewSheets;
 import weatherlap.reports.output.Content;
@@ -21,6 +23,7 @@ import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.HouseTakeoff;
+import weatherlap.sim.wind.DesignWind;
 
 /**
  * Writes the crew's sheet of one house by one method.
@@ -36,9 +39,10 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
         messages.warn(inputs.warnings());
         String program = "weatherlap " + Version.current() + ", portfolio " + inputs.name() + ".";
         HouseTakeoff takeoff = takeoff(inputs, found);
-        CrewSheet screen = CrewSheets.of(takeoff, paper, program, "");
+        Optional<DesignWind> wind = inputs.weather().site().flatMap(Site::wind);
+        CrewSheet screen = CrewSheets.of(takeoff, wind, paper, program, "");
         String notPrinted = Unprintable.note(Stream.of(found), "crewsheet.html");
-        CrewSheet print = notPrinted.isEmpty() ? screen : CrewSheets.of(takeoff, paper, program, notPrinted);
+        CrewSheet print = notPrinted.isEmpty() ? screen : CrewSheets.of(takeoff, wind, paper, program, notPrinted);
         try (OutputFolder folder = output.open(paths.named())) {
             folder.write("crewsheet.html", Content.of("<!DOCTYPE html>\n" + Html.render("crewsheet.jte", screen)));
             folder.write("crewsheet.pdf", Pdf.of(CrewSheets.title(print), Html.render("crewsheet.jte", print)));

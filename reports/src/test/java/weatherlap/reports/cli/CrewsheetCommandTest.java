@@ -65,6 +65,50 @@ class CrewsheetCommandTest {
         everythingStandsOnThePage(out, PDRectangle.A4);
     }
 
+    /** The gable of the demo, two stories, in open country at 130 mph; all its units stated at DP 20. */
+    @Test
+    void aSiteWithAWindBringsTheRatingToOrder() throws IOException {
+        Path shop = folder.resolve("shop");
+        assertThat(Cli.run("assumptions", "--out", shop).status()).isZero();
+        Path units = shop.resolve("units.csv");
+        Files.writeString(
+                units,
+                Files.readString(units)
+                        .replace(",basis,", ",rating_psf,basis,")
+                        .replaceAll("(?m)^((?:[^,]*,){4})(?!rating_psf)", "$1" + "20,"));
+        Path site = Files.writeString(
+                folder.resolve("gable.toml"), "place = \"Squall\"\ndesign_wind_mph = 130\nexposure = \"C\"\n");
+        Path out = folder.resolve("sheet");
+        Cli cli = Cli.run(
+                "crewsheet",
+                "--house",
+                "gable",
+                "--method",
+                "insert",
+                "--assumptions",
+                shop,
+                "--site",
+                site,
+                "--out",
+                out);
+        assertThat(cli.status()).as(cli.err()).isZero();
+        assertThat(text(out))
+                .contains(
+                        "Wind rating to order: 130 mph, exposure C",
+                        "TOO LOW: DP 20",
+                        "not ruled on",
+                        "zone 4",
+                        "Water test");
+        everythingStandsOnThePage(out, PDRectangle.LETTER);
+    }
+
+    @Test
+    void withoutASiteNothingIsSaidOfWind() throws IOException {
+        Path out = folder.resolve("sheet");
+        Cli.run("crewsheet", "--house", "gable", "--method", "insert", "--out", out);
+        assertThat(text(out)).doesNotContain("Wind rating").doesNotContain("mph");
+    }
+
     @Test
     void theScenarioDecidesTheSillFlange() throws IOException {
         Path out = folder.resolve("sheet");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.words.Numbers;
@@ -37,7 +38,7 @@ class CrewSheetsTest {
     }
 
     private static CrewSheet sheet(HouseTakeoff takeoff) {
-        return CrewSheets.of(takeoff, Paper.LETTER, "", "");
+        return CrewSheets.of(takeoff, Optional.empty(), Paper.LETTER, "", "");
     }
 
     @Test

@@ -64,6 +64,7 @@ public enum Scalar {
             "in.", 0, 12, "clear opening that stops, lifts and balances keep from a sliding sash along its travel"),
     HINGE_LOSS_IN("in.", 0, 12, "clear opening that an open casement sash and its hinge take in width"),
     AWNING_OPEN_DEG("°", 5, 90, "how far an awning sash swings out"),
+    MEAN_ROOF_RISE_FT("ft", 0, 40, "mean height of a roof over its eave, for the wind on the house"),
     GLASS_BITE_IN("in.", 0, 2, "edge of a lite that its sash hides"),
     FASTENER_SPACING_IN("in.", 2, 24, "between screws along the flange"),
     FASTENER_EDGE_IN("in.", 0, 12, "from a corner to its first screw"),
