@@ -69,7 +69,7 @@ public final class Corpus {
     public static final Corpus JOBS = new Corpus(Map.of("jobs.csv", "jobs/jobs.csv"));
 
     /** Mixes: {@code corpus/mix.txt}. */
-    public static final Corpus MIX = new Corpus(Map.of("mix.csv", "generator/mix.csv"));
+    public static final Corpus MIX = new Corpus(Map.of("mix.csv", "generator/new-york.csv"));
 
     private final Map<String, String> goodFiles;
 

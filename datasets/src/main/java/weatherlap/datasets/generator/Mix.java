@@ -71,16 +71,20 @@ public final class Mix {
         this.groups = groups;
     }
 
-    /** The mix that comes with the program. */
-    public static Mix bundled() {
+    /** A mix that comes with the program. */
+    public static Mix bundled(BundledMix which) {
         Problems problems = new Problems();
         Optional<Mix> mix =
-                Folder.beside(Mix.class).find(SCHEMA.file(), problems).flatMap(source -> read(source, problems));
+                Folder.beside(Mix.class).find(which.file(), problems).flatMap(source -> read(source, problems));
         return Loaded.of(mix, problems).orElseThrow();
     }
 
-    /** The mix of a file, or every problem in it. */
+    /** The mix of a file, or every problem in it; or a bundled one by its word. */
     public static Loaded<Mix> read(Path file) {
+        Optional<BundledMix> known = BundledMix.of(file);
+        if (known.isPresent()) {
+            return Loaded.of(bundled(known.get()));
+        }
         Problems problems = new Problems();
         Optional<Mix> mix = Folder.file(file, problems).flatMap(source -> read(source, problems));
         return Loaded.of(mix, problems);

@@ -23,7 +23,7 @@ import weatherlap.sim.house.Portfolio;
 import weatherlap.sim.house.Room;
 
 class HouseGeneratorTest {
-    private static final Mix MIX = Mix.bundled();
+    private static final Mix MIX = Mix.bundled(BundledMix.NEW_YORK);
     private static final List<House> HOUSES =
             new HouseGenerator(MIX, 7).houses(600).toList();
 

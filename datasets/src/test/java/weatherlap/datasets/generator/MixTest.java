@@ -17,7 +17,7 @@ class MixTest {
 
     @BeforeEach
     void load() throws IOException {
-        try (var in = Mix.class.getResourceAsStream("mix.csv")) {
+        try (var in = Mix.class.getResourceAsStream("new-york.csv")) {
             bundled = new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
@@ -52,7 +52,7 @@ class MixTest {
 
     @Test
     void theFirstGroupThatHoldsIsDrawnFrom() {
-        Mix mix = Mix.bundled();
+        Mix mix = Mix.bundled(BundledMix.NEW_YORK);
         assertThat(mix.draw(Property.UNITS, Map.of(Property.ROOM, "bath"), 0.999))
                 .isEqualTo("1");
         assertThat(mix.draw(Property.UNITS, Map.of(Property.ROOM, "living"), 0.999))

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import weatherlap.datasets.Corpus;
 import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.generator.BundledMix;
 import weatherlap.datasets.generator.HouseGenerator;
 import weatherlap.datasets.generator.Mix;
 import weatherlap.datasets.table.CountedScratch;
@@ -41,7 +42,7 @@ class SortedPortfolioTest {
     private static final int THIS_YEAR = 2026;
     private static final Assumptions BUNDLED = AssumptionTables.bundled().assumptions();
     private static final List<House> HOUSES =
-            new HouseGenerator(Mix.bundled(), 7).houses(120).toList();
+            new HouseGenerator(Mix.bundled(BundledMix.NEW_YORK), 7).houses(120).toList();
 
     @TempDir
     private static Path temporary;

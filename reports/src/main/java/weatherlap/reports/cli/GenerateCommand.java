@@ -48,7 +48,9 @@ final class GenerateCommand implements Callable<Integer> {
     @Option(
             names = "--mix",
             paramLabel = "FILE",
-            description = "Table of the shares of storeys, claddings, windows and the like; else the bundled mix.csv.")
+            description =
+                    "Table of the shares of storeys, claddings, windows and the like; or new-york or national, which come with the"
+                            + " program. Else: new-york.")
     private Path mix;
 
     @Option(names = "--climate", description = "Write the weather of the invented town too, as climate.csv.")

@@ -60,6 +60,7 @@ public record Exposure(List<Path> climate, List<String> changes, Optional<Output
         text.facts().forEach(messages::note);
         ExposureText.table(rose).forEach(messages::result);
         messages.result(RankWords.of(rose));
+        messages.result(ExposureText.rainDays(rain.rainDays(scenario), scenario));
         output.ifPresent(out -> messages.note("exposure.csv and exposure.svg are in " + out.folder()));
     }
 

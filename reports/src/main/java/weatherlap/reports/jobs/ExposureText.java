@@ -1,11 +1,16 @@
 package weatherlap.reports.jobs;
 
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import weatherlap.datasets.climate.ClimateReport;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.rain.DrivingRainRose;
 import weatherlap.sim.rain.RainCoverage;
+import weatherlap.sim.rain.RainDays;
 
 /** What a file of weather holds, lacks and shows, as lines for people. */
 record ExposureText(ClimateReport report, RainCoverage coverage, List<String> credits) {
@@ -44,6 +49,20 @@ record ExposureText(ClimateReport report, RainCoverage coverage, List<String> cr
                 report.repeatedRows(), report.rowsOutOfOrder(), report.absurdValues()));
         lines.addAll(report.treatment());
         return lines;
+    }
+
+    /** Working days that rain takes, month by month. */
+    static String rainDays(RainDays days, Scenario scenario) {
+        return text(
+                "working days lost to rain (%.1f mm or more from %.0f h on, for %.0f h): %s; %.0f a year",
+                scenario.value(Scalar.RAIN_DAY_MM),
+                scenario.value(Scalar.WORK_START_HOUR),
+                scenario.value(Scalar.HOURS_PER_DAY),
+                days.lostShare().keySet().stream()
+                        .map(month -> text(
+                                "%s %.1f", month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH), days.lostDays(month)))
+                        .collect(Collectors.joining(", ")),
+                days.lostDaysPerYear());
     }
 
     /** Eight bearings, with a heading. */

@@ -19,6 +19,7 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.ClimateCsv;
 import weatherlap.datasets.climate.DemoClimate;
+import weatherlap.datasets.generator.BundledMix;
 import weatherlap.datasets.generator.HouseGenerator;
 import weatherlap.datasets.generator.Mix;
 import weatherlap.datasets.jobs.JobMaker;
@@ -41,7 +42,7 @@ import weatherlap.sim.house.House;
  *
  * @param houses how many, 1 or more
  * @param seed the same seed gives the same bytes
- * @param mix file of shares; empty: the bundled one
+ * @param mix file of shares or the word of a bundled one; empty: that of New York
  * @param climate whether to write the weather of the invented town too
  * @param jobs how many job records to write beside, 0 for none
  */
@@ -68,7 +69,9 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
             settings.put("climate", climate);
             settings.put("jobs", jobs);
             SortedMap<String, String> inputs = new TreeMap<>();
-            if (mix.isPresent()) {
+            Optional<BundledMix> bundled = mix.flatMap(BundledMix::of);
+            bundled.ifPresent(known -> settings.put("mix", known.word()));
+            if (mix.isPresent() && bundled.isEmpty()) {
                 inputs.put("mix/" + mix.get().getFileName(), Checksum.of(mix.get()));
             }
             folder.commit(new RunRecord(Version.current(), "generate", settings, inputs));
@@ -83,7 +86,7 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
     }
 
     private Mix shares() {
-        return mix.map(file -> BadInput.unlessSound(Mix.read(file))).orElseGet(Mix::bundled);
+        return mix.map(file -> BadInput.unlessSound(Mix.read(file))).orElseGet(() -> Mix.bundled(BundledMix.NEW_YORK));
     }
 
     private long writeHouses(OutputFolder folder, HouseGenerator generator) throws IOException {

@@ -37,6 +37,8 @@ public enum Scalar {
     TIPPING_LEAST_USD("USD", 0, 10_000, "least that a load to the tip is charged"),
     UNIT_PRICE_SPREAD("fraction", 0, 1, "half-width of the range of a unit's price about the table"),
     // the work
+    WORK_START_HOUR("h", 0, 23, "when the working day begins, local standard time"),
+    RAIN_DAY_MM("mm", 0, 100, "rain within the working hours that loses the day"),
     TEMPERATURE_F("°F", -40, 120, "outside, on the day of the work"),
     LEARNING_SLOPE("fraction", 0.5, 1, "time of a crew's next opening when its count in a house doubles"),
     HEIGHT_FACTOR_SECOND("", 1, 5, "times the minutes of a height-sensitive step on the second storey"),

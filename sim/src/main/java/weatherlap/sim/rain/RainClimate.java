@@ -17,6 +17,7 @@ public final class RainClimate {
     private final WetHours wet;
     private final RainYears years;
     private final RainCoverage coverage;
+    private final HourlyWeather weather;
     private final double dryHoursEndSpell;
     private final double spellQuantile;
     private final double assumedYearSpread;
@@ -28,6 +29,7 @@ public final class RainClimate {
         wet = new WetHours(weather, groundLimitMm);
         years = RainYears.of(weather);
         coverage = RainCoverage.of(weather, groundLimitMm, years.years());
+        this.weather = weather;
         dryHoursEndSpell = scenario.value(Scalar.SPELL_DRY_HOURS);
         spellQuantile = scenario.value(Scalar.SPELL_QUANTILE);
         assumedYearSpread = scenario.value(Scalar.YEAR_SPREAD);
@@ -43,6 +45,11 @@ public final class RainClimate {
     /** What the weather holds and lacks. */
     public RainCoverage coverage() {
         return coverage;
+    }
+
+    /** Working days that rain takes, by the working hours and the limit of a scenario; worked out anew each time. */
+    public RainDays rainDays(Scenario scenario) {
+        return RainDays.of(weather, scenario);
     }
 
     /**
