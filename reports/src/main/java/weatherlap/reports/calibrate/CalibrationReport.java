@@ -6,13 +6,12 @@ import java.util.List;
 import java.util.Map;
 import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.CalibrationTables;
-import weatherlap.analysis.tables.ResultTable;
 import weatherlap.reports.compare.PlainTable;
 import weatherlap.reports.output.Content;
-import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.Html;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.Pdf;
+import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.page.CalibrationPage;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.TableView;
@@ -27,9 +26,8 @@ import weatherlap.reports.page.TableView;
 public record CalibrationReport(String name, Calibration calibration, List<String> warnings, Map<String, String> run) {
     /** Writes the tables, the page, the sheet and the pictures. */
     public void write(OutputFolder folder) throws IOException {
-        for (ResultTable table : List.of(CalibrationTables.steps(calibration), CalibrationTables.jobs(calibration))) {
-            folder.write(table.layout().file(), Csv.of(table));
-        }
+        TableWriter.CSV.write(
+                folder, List.of(CalibrationTables.steps(calibration), CalibrationTables.jobs(calibration)));
         CalibrationPage page = page();
         for (Figure figure : page.figures()) {
             folder.write("charts/" + figure.name() + ".svg", Content.svg(figure.svg()));

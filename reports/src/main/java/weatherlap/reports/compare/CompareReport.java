@@ -5,27 +5,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import weatherlap.analysis.choice.Decision;
-import weatherlap.analysis.choice.DecisionWords;
 import weatherlap.analysis.rule.RuleTable;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.Comparison;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.analysis.tables.Segments;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.output.Content;
-import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.Html;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.Pdf;
-import weatherlap.reports.output.WorkbookFile;
+import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.ReportPage;
-import weatherlap.reports.page.TableView;
 import weatherlap.reports.page.Unprintable;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.run.HouseResult;
-import weatherlap.sim.run.Results;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -59,15 +54,15 @@ public record CompareReport(
     private void writeTables(OutputFolder folder, List<String> about) throws IOException {
         ResultTable segments = comparison.segments().table();
         ResultTable rule = RuleTable.of(decision.study());
-        folder.write(rule.layout().file(), Csv.of(rule));
+        TableWriter.CSV.write(folder, List.of(rule));
         folder.write("summary.json", SummaryJson.of(comparison.answer(), segments, comparison.draws()));
         List<ResultTable> sheets = new ArrayList<>(List.of(rule, segments));
         sheets.addAll(ResultFiles.tables(comparison.shown()));
-        folder.write("workbook.xlsx", WorkbookFile.of(about, sheets));
+        TableWriter.workbook(about).write(folder, sheets);
     }
 
     private static void writePages(OutputFolder folder, ReportPage page) throws IOException {
-        for (Figure figure : page.figures()) {
+        for (Figure figure : page.figures().toList()) {
             folder.write("charts/" + figure.name() + ".svg", Content.svg(figure.svg()));
         }
         folder.write("report.html", Content.of(Html.render("report.jte", page)));
@@ -76,46 +71,30 @@ public record CompareReport(
 
     /** The result in a few lines. */
     public List<String> lines() {
-        int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
         Answer answer = comparison.answer();
         List<String> lines = new ArrayList<>();
-        lines.add(AnswerText.sentences(answer, years).get(0));
-        lines.addAll(PlainTable.lines(AnswerText.keyFigures(answer, years)));
+        lines.add(AnswerText.sentences(answer, years()).get(0));
+        lines.addAll(PlainTable.lines(AnswerText.keyFigures(answer, years())));
         return lines;
     }
 
     private ReportPage page() {
-        Answer answer = comparison.answer();
-        Results results = comparison.results();
-        Segments segments = comparison.segments();
-        int years = assumptions.scenario().whole(Scalar.HORIZON_YEARS);
-        HouseViews houses = new HouseViews(years, simulator::look);
-        List<Figure> figures =
-                new ReportPictures(results, decision, segments, assumptions.steps(), years, simulator::costUsd).all();
-        TableView.Builder runTable = TableView.of("What the results depend on").texts("name", "value");
-        run.forEach(runTable::row);
-        ChangeText changes = new ChangeText(results, simulator);
         return new ReportPage(
                 title(),
                 scope(),
-                AnswerText.sentences(answer, years),
-                DecisionWords.rule(decision),
-                RuleViews.regrets(decision.study()),
-                DecisionWords.of(decision),
-                changes.sentences(),
-                changes.otherChoices(),
-                AnswerText.keyFigures(answer, years),
-                figures,
-                SegmentViews.of(segments),
-                houses.entries(comparison.shown()),
-                houses.summary(comparison.shown()),
-                new Traces(simulator, ReportPictures.middleByPrice(results).house()).all(),
-                MethodText.METHOD,
-                MethodText.CAUTIONS,
-                new AssumptionViews(assumptions).all(),
-                warnings,
-                runTable.build(),
-                Unprintable.note(results.houses().stream().map(HouseResult::house), "report.html"));
+                Unprintable.note(comparison.results().houses().stream().map(HouseResult::house), "report.html"),
+                List.of(
+                        AnswerSection.of(this),
+                        EvidenceSection.of(this),
+                        SegmentsSection.of(this),
+                        HousesSection.of(this),
+                        MethodSection.of(this),
+                        AssumptionsSection.of(this)));
+    }
+
+    /** The horizon. */
+    int years() {
+        return assumptions.scenario().whole(Scalar.HORIZON_YEARS);
     }
 
     private String title() {
@@ -138,8 +117,7 @@ public record CompareReport(
     }
 
     private List<String> workbookLines() {
-        List<String> answer =
-                AnswerText.sentences(comparison.answer(), assumptions.scenario().whole(Scalar.HORIZON_YEARS));
+        List<String> answer = AnswerText.sentences(comparison.answer(), years());
         return List.of(
                 title(),
                 scope(),

@@ -26,11 +26,11 @@ import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Spread;
 import weatherlap.charts.study.BreakEvenMap;
 import weatherlap.datasets.table.Nearest;
-import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.SafeName;
+import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.output.Version;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
@@ -78,7 +78,7 @@ public record BreakEvenSearch(
             for (Factor factor : factors) {
                 found.add(search(factor, base, costs, scope, folder, inputs.seed()));
             }
-            folder.write("breakeven.csv", Csv.of(BreakEvenTable.of(found)));
+            TableWriter.CSV.write(folder, List.of(BreakEvenTable.of(found)));
             if (factors.size() == 2) {
                 Drivers.write(folder, "map", map(factors, base, costs, scope));
             }

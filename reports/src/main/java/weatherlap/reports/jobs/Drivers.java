@@ -23,10 +23,10 @@ import weatherlap.charts.kit.Picture;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.Swings;
 import weatherlap.reports.output.Content;
-import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
+import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.output.Version;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
@@ -60,7 +60,7 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
         List<House> houses = SimulatedPortfolio.sample(inputs.portfolio().houses(), effort.houses);
         try (OutputFolder folder = output.open(paths.named())) {
             DriverStudy study = study(base, houses, inputs, messages);
-            folder.write("drivers.csv", Csv.of(DriverTable.of(study)));
+            TableWriter.CSV.write(folder, List.of(DriverTable.of(study)));
             String scope = houses.size() + " of "
                     + Numbers.count(inputs.portfolio().houses().size(), "house", "houses");
             for (Outcome outcome : Outcome.values()) {

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import weatherlap.analysis.exposure.ExposureTable;
 import weatherlap.analysis.exposure.RankWords;
-import weatherlap.analysis.tables.ResultTable;
 import weatherlap.charts.study.ExposureRose;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.BundledRecord;
@@ -19,10 +18,10 @@ import weatherlap.datasets.climate.ClimateReport;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.reports.output.Content;
-import weatherlap.reports.output.Csv;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
+import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.output.Version;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -67,8 +66,7 @@ public record Exposure(List<Path> climate, List<String> changes, Optional<Output
     private void write(OutputRequest request, DrivingRainRose rose, ClimateReport report, Scenario scenario)
             throws IOException {
         try (OutputFolder folder = request.open(climate)) {
-            ResultTable table = ExposureTable.of(rose);
-            folder.write(table.layout().file(), Csv.of(table));
+            TableWriter.CSV.write(folder, List.of(ExposureTable.of(rose)));
             folder.write("exposure.svg", Content.svg(picture(rose, report).svg()));
             Map<String, Object> settings = new LinkedHashMap<>();
             settings.put("ground_limit_mm", scenario.value(Scalar.GROUND_LIMIT_MM));

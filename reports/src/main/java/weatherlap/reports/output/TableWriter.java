@@ -1,0 +1,26 @@
+package weatherlap.reports.output;
+
+import java.io.IOException;
+import java.util.List;
+import weatherlap.analysis.tables.ResultTable;
+
+/** A form that result tables are written in: whichever it is, from the same columns. */
+public interface TableWriter {
+    /** A file a table. */
+    TableWriter CSV = (folder, tables) -> {
+        for (ResultTable table : tables) {
+            folder.write(table.layout().file(), Csv.of(table));
+        }
+    };
+
+    /**
+     * One workbook with a sheet a table.
+     *
+     * @param about lines of its first sheet
+     */
+    static TableWriter workbook(List<String> about) {
+        return (folder, tables) -> folder.write("workbook.xlsx", WorkbookFile.of(about, tables));
+    }
+
+    void write(OutputFolder folder, List<ResultTable> tables) throws IOException;
+}
