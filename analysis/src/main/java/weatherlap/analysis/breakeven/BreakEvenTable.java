@@ -62,8 +62,19 @@ public final class BreakEvenTable {
                                 Optional.of(crossing)));
     }
 
-    /** @param unit of the value; may be empty */
-    public static List<String> words(BreakEven found, String unit) {
+    /**
+     * What was found, a line a crossing.
+     *
+     * @param unit of the value; may be empty
+     * @param present value that the assumptions hold
+     */
+    public static List<String> words(BreakEven found, String unit, double present) {
+        return found(found, unit).stream()
+                .map(line -> line + " The value now is " + number(present, unit) + ".")
+                .toList();
+    }
+
+    private static List<String> found(BreakEven found, String unit) {
         if (found.crossings().isEmpty()) {
             return List.of(String.format(
                     Locale.ROOT,

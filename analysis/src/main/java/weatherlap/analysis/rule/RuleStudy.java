@@ -86,7 +86,7 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
         Length least = lengths.stream()
                 .min(Comparator.comparingDouble(Length::heldOutRegretUsd))
                 .orElseThrow();
-        if (chosen.equals(least)) {
+        if (chosen.rule.equals(least.rule)) {
             return String.format(
                     Locale.ROOT,
                     "On houses held out, no longer rule does better: %s costs $%,.0f a house more than the best choice.",

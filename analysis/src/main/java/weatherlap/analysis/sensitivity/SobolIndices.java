@@ -69,6 +69,11 @@ public record SobolIndices(double mean, double variance, List<Index> indices) {
         return outcomes;
     }
 
+    /** An estimate that sampling pushed out of 0 to 1, where every share lies. */
+    private static double share(double estimate) {
+        return Math.max(0, Math.min(1, estimate));
+    }
+
     private static SobolIndices combine(List<FactorGroup> groups, List<Replicate> replicates, int outcome) {
         List<Index> indices = new ArrayList<>();
         double[] variances =
@@ -87,7 +92,8 @@ public record SobolIndices(double mean, double variance, List<Index> indices) {
                             .mapToDouble(r -> r.halfSquare()[outcome][group])
                             .toArray(),
                     variances);
-            indices.add(new Index(groups.get(g).name(), first.value(), first.error(), total.value(), total.error()));
+            indices.add(new Index(
+                    groups.get(g).name(), share(first.value()), first.error(), share(total.value()), total.error()));
         }
         double mean = replicates.stream()
                 .mapToDouble(r -> r.mean()[outcome])

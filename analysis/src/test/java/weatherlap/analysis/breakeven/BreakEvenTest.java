@@ -101,14 +101,14 @@ class BreakEvenTest {
     void wordsGiveTheCrossingWithItsUnitAndTheRange() {
         BreakEven found =
                 BreakEven.over("wage", 0, 14_000, wage -> new double[] {5 * wage - 180, 5 * wage - 220}, EFFORT);
-        assertThat(BreakEvenTable.words(found, "USD/h"))
+        assertThat(BreakEvenTable.words(found, "USD/h", 27))
                 .singleElement()
                 .asString()
                 .startsWith("wage: below $40/h full-flange is preferred, above it the insert")
-                .endsWith("looked from $0/h to $14,000/h).");
+                .endsWith("looked from $0/h to $14,000/h). The value now is $27/h.");
         BreakEven none = BreakEven.over("v", 0, 1, v -> new double[] {1}, EFFORT);
-        assertThat(BreakEvenTable.words(none, ""))
-                .containsExactly("v: no crossing from 0 to 1: the insert is preferred all over.");
+        assertThat(BreakEvenTable.words(none, "", 3))
+                .containsExactly("v: no crossing from 0 to 1: the insert is preferred all over. The value now is 3.");
         assertThat(BreakEvenTable.of(List.of(found, none)).rows()).isEqualTo(2);
     }
 

@@ -260,4 +260,16 @@ class RuleStudyTest {
                 .boxed()
                 .toList();
     }
+
+    /** Where a longer rule may be had but turns out the same, nothing is gained over it. */
+    @Test
+    void aRuleIsNotSetAgainstItself() {
+        Rule insert = new Rule.Always(Method.INSERT);
+        RuleStudy study = new RuleStudy(
+                insert,
+                List.of(new RuleStudy.Length(0, insert, 40, 52, 2, 3), new RuleStudy.Length(1, insert, 40, 50, 0, 0)),
+                List.of(),
+                5);
+        assertThat(study.choiceInWords()).startsWith("On houses held out, no longer rule does better: asking nothing");
+    }
 }

@@ -49,6 +49,22 @@ class SobolIndicesTest {
         assertThat(partial(0) / (product - 1)).isCloseTo(0.716192, within(1e-6));
     }
 
+    /** Five factors in seven bear almost nothing: so few points put their estimates on either side of zero. */
+    @Test
+    void noShareIsNegativeOrMoreThanAll() {
+        double[] a = {0, 1, 99, 99, 99, 99, 99};
+        Design few = new Design(16, 2, new Streams(5));
+        List<FactorGroup> groups = FactorGroup.singly(List.of("a", "b", "c", "d", "e", "f", "g"));
+        CubeModel model = points -> new double[][] {
+            Arrays.stream(points).mapToDouble(x -> gFunction(a, x)).toArray()
+        };
+        for (SobolIndices.Index index :
+                SobolIndices.estimate(model, a.length, groups, few).get(0).indices()) {
+            assertThat(index.firstOrder()).isBetween(0.0, 1.0);
+            assertThat(index.total()).isBetween(0.0, 1.0);
+        }
+    }
+
     @Test
     void additiveFunctionByHand() {
         // Y = 3 X1 + 4 X2: variances 9/12 and 16/12, so 0.36 and 0.64, first order and total alike.

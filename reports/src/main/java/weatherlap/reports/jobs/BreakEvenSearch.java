@@ -86,7 +86,9 @@ public record BreakEvenSearch(
                     new RunRecord(Version.current(), "breakeven", settings(inputs, simulated), inputs.checksums()));
             messages.result("Where the preferred method changes, over " + scope + ":");
             for (int i = 0; i < found.size(); i++) {
-                BreakEvenTable.words(found.get(i), factors.get(i).unit()).forEach(messages::result);
+                Factor factor = factors.get(i);
+                BreakEvenTable.words(found.get(i), factor.unit(), factor.range().likely())
+                        .forEach(messages::result);
             }
         }
         messages.note("breakeven.csv and charts are in " + output.folder() + "; a browser shows "
