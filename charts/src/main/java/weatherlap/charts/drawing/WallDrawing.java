@@ -3,6 +3,8 @@ package weatherlap.charts.drawing;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import weatherlap.analysis.words.Inches;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Pen;
@@ -57,8 +59,16 @@ public record WallDrawing(
     private static final int MARK_PX = 11;
     private static final int TALLEST_PX = 568;
 
-    /** Lowest panel whose mark can be read on paper, px at the size of the drawing. */
-    private static final double SMALLEST_PX = 4.2;
+    /** What capitals keep from the edges of a course, both together, px. */
+    private static final double CLEAR_PX = 2;
+
+    /** Smallest type of letters, and of a number alone, that can be read on paper, px at the size of the drawing. */
+    private static final double LEGIBLE_PX = 7;
+
+    private static final double SMALLEST_PX = 4.5;
+
+    /** Type of letters beside the wall, px. */
+    private static final double LETTERS_PX = 8;
 
     /** Height of capitals and figures, which are all that a mark is of, as a share of the type's size. */
     private static final double CAPITAL = 0.73;
@@ -133,6 +143,7 @@ public record WallDrawing(
         panels.stream().filter(panel -> !panel.down()).forEach(panel -> panel(sketch, panel));
         panels.stream().filter(Panel::down).forEach(panel -> panel(sketch, panel));
         openings.forEach(opening -> opening(sketch, opening));
+        courseLetters(sketch);
         outline(sketch);
         scaleBar(sketch);
     }
@@ -143,18 +154,29 @@ public record WallDrawing(
             sketch.fill(box, Tone.LINE);
         }
         sketch.outline(box, panel.down() ? Tone.MUTED : Tone.LINE, 0.75f);
-        if (panel.down() && box.getHeight() >= SMALLEST_PX) {
+        if (panel.down()) {
             mark(sketch, panel, box);
         }
     }
 
+    /** Size of type whose capitals stand clear of the edges of a course, px. */
+    private static double sizePx(Rectangle2D box) {
+        return Math.min((box.getHeight() - CLEAR_PX) / CAPITAL, MARK_PX);
+    }
+
     /**
      * The mark of a panel where no opening hides it: at the first of seven places from its left end; in every other course one mark
-     * further in, so that those of neighbours do not touch.
+     * further in. Where a course is too low for letters that can be read, they stand beside the wall, once for the course, and the panel
+     * has its number alone.
      */
     private void mark(Sketch sketch, Panel panel, Rectangle2D box) {
-        double sizePx = Math.min((box.getHeight() - 0.5) / CAPITAL, MARK_PX);
-        double half = 0.35 * sizePx * panel.mark().length() + 4;
+        boolean whole = sizePx(box) >= LEGIBLE_PX;
+        String mark = whole ? panel.mark() : panel.mark().replaceAll("[^0-9]", "");
+        double size = Math.max(sizePx(box), 0);
+        if (size < SMALLEST_PX) {
+            return;
+        }
+        double half = 0.35 * size * mark.length() + 4;
         boolean further = Math.round(panel.bottomIn() / panel.heightIn()) % 2 == 1 && box.getWidth() > 4 * half;
         double inPx = further ? 2 * half : 0;
         for (int i = 0; i < 7; i++) {
@@ -162,9 +184,32 @@ public record WallDrawing(
             Rectangle2D place = new Rectangle2D.Double(x - half, box.getMinY(), 2 * half, box.getHeight());
             if (openings.stream()
                     .noneMatch(o -> place.intersects(box(o.leftIn(), o.bottomIn(), o.widthIn(), o.heightIn())))) {
-                new Pen(sketch.graphics()).fitted(panel.mark(), Tone.INK, x, box.getCenterY(), sizePx, box.getWidth());
+                new Pen(sketch.graphics()).fitted(mark, Tone.INK, x, box.getCenterY(), size, box.getWidth());
                 return;
             }
+        }
+    }
+
+    /** Letters of low courses that come down, right of the wall, in as many columns as keep them apart. */
+    private void courseLetters(Sketch sketch) {
+        Map<Double, Panel> courses = new TreeMap<>();
+        panels.stream()
+                .filter(Panel::down)
+                .filter(panel -> sizePx(box(0, 0, 1, panel.heightIn())) < LEGIBLE_PX)
+                .forEach(panel -> courses.putIfAbsent(panel.bottomIn(), panel));
+        int course = 0;
+        for (Panel panel : courses.values()) {
+            Rectangle2D box = box(widthIn, panel.bottomIn(), 0, panel.heightIn());
+            int columns = (int) Math.ceil(LETTERS_PX / Math.max(box.getHeight(), 1));
+            double x = box.getMaxX() + 5 + LETTERS_PX / 2 + course++ % columns * 2 * LETTERS_PX;
+            new Pen(sketch.graphics())
+                    .fitted(
+                            panel.mark().replaceAll("[0-9]", ""),
+                            Tone.INK,
+                            x,
+                            box.getCenterY(),
+                            LETTERS_PX,
+                            2 * LETTERS_PX);
         }
     }
 
@@ -189,8 +234,8 @@ public record WallDrawing(
         double right = wall.getMaxX();
         sketch.line(wall.getMinX() - 14, wall.getMinY(), right + 14, wall.getMinY(), Tone.INK, 3f);
         sketch.line(wall.getMinX() - 30, grade(), right + 30, grade(), Tone.INK, 2f);
-        sketch.small("eave", Tone.MUTED, right + 18, wall.getMinY() + 4, 0);
-        sketch.small("grade", Tone.MUTED, right + 18, grade() - 6, 0);
+        sketch.small("eave", Tone.MUTED, wall.getMinX() - 18, wall.getMinY() + 4, 1);
+        sketch.small("grade", Tone.MUTED, wall.getMinX() - 18, grade() - 6, 1);
         sketch.upright(wall.getMinX() - 12, wall.getMinY(), grade(), Inches.feet(eaveIn));
         sketch.across(wall.getMinX(), right, grade() + 16, Inches.feet(widthIn));
     }

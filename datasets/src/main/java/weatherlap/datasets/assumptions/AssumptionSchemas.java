@@ -61,6 +61,8 @@ public final class AssumptionSchemas {
             number("quantity_per_driver", "", 0, 1e6, "stock for one unit of the driver, before waste"),
             text("unit", "of stock"),
             number("waste_fraction", "fraction", 0, 5, "bought above what is used"),
+            text("sold_as", "what one package is called, such as roll; empty: package")
+                    .optional(),
             positive("package_size", "", 1e6, "units of stock in one package"),
             number("price_low", "USD", 0, 1e6, "of one package"),
             number("price_likely", "USD", 0, 1e6, "likewise"),

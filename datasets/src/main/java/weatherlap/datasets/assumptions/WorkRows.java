@@ -53,6 +53,7 @@ record WorkRows(RowParts parts) {
                 row.number("quantity_per_driver"),
                 row.text("unit"),
                 row.number("waste_fraction"),
+                row.has("sold_as") ? row.text("sold_as") : "package",
                 row.number("package_size"),
                 price.get(),
                 condition.get(),

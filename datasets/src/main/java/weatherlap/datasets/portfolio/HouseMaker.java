@@ -158,6 +158,7 @@ final class HouseMaker {
                 row.whole("storeys"),
                 Optional.of(row.text("region")).filter(region -> !region.isEmpty()),
                 row.word("lead_test", LeadTest.class, LeadTest.UNKNOWN),
-                elevations);
+                elevations,
+                PortfolioTables.jobOf(PortfolioTables.HOUSES, row));
     }
 }

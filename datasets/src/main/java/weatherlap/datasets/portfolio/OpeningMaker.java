@@ -55,7 +55,8 @@ final class OpeningMaker {
                 row.word("sill_lap", Lap.class, Lap.UNKNOWN),
                 row.word("stain", Sighting.class, Sighting.UNKNOWN),
                 readings(row, problems),
-                Optional.of(row.text("room_id")).filter(id -> !id.isEmpty()));
+                Optional.of(row.text("room_id")).filter(id -> !id.isEmpty()),
+                PortfolioTables.jobOf(PortfolioTables.OPENINGS, row));
     }
 
     private static Optional<Readings> readings(Row row, Problems problems) {

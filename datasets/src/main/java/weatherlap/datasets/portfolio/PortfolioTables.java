@@ -8,9 +8,12 @@ import static weatherlap.datasets.table.Column.text;
 import static weatherlap.datasets.table.Column.whole;
 import static weatherlap.datasets.table.Column.word;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import weatherlap.datasets.table.Column;
+import weatherlap.datasets.table.Row;
 import weatherlap.datasets.table.Schema;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.Cladding;
@@ -44,8 +47,16 @@ public final class PortfolioTables {
                     whole("storeys", 1, 4, "storeys over grade"),
                     text("region", "looks up wages; empty: the scenario's").optional(),
                     word("lead_test", LeadTest.class, "result of a test of the old paint for lead; empty: unknown")
-                            .optional()),
+                            .optional(),
+                    text("job_address", "for the crew sheet: where to go").optional(),
+                    text("job_phone", "likewise: whom to call").optional(),
+                    text("job_parking", "likewise: where the truck and the trailer stand")
+                            .optional(),
+                    text("job_pets", "likewise: pets, gates, people at home").optional()),
             List.of("house_id"));
+
+    /** Prefix of the columns that the crew sheet prints as they are. */
+    private static final String JOB = "job_";
 
     /** One row a wall. */
     public static final Schema ELEVATIONS = new Schema(
@@ -103,7 +114,7 @@ public final class PortfolioTables {
     public static final Schema OPENINGS = new Schema(
             "openings.csv",
             "one row a window opening",
-            Stream.of(place(), sizes(), frame(), laps(), readings())
+            Stream.of(place(), sizes(), frame(), laps(), readings(), job())
                     .flatMap(List::stream)
                     .toList(),
             List.of("house_id", "elevation_id", "opening_id"));
@@ -171,6 +182,30 @@ public final class PortfolioTables {
                 word("sill_lap", Lap.class, "likewise at the sill").optional(),
                 word("stain", Sighting.class, "water stain or soft wood seen; empty: unknown")
                         .optional());
+    }
+
+    private static List<Column> job() {
+        return List.of(
+                text("job_color", "for the crew sheet: color inside and outside, as ordered")
+                        .optional(),
+                text("job_grids", "likewise: grids between or on the panes").optional(),
+                text("job_hinge", "likewise: side of the hinge, seen from outside")
+                        .optional(),
+                text("job_tempered", "likewise: which panes are tempered").optional());
+    }
+
+    /** What a row tells the crew, by column; nothing where its cell is empty. */
+    static Map<String, String> jobOf(Schema schema, Row row) {
+        Map<String, String> job = new LinkedHashMap<>();
+        schema.names().stream()
+                .filter(name -> name.startsWith(JOB) && row.has(name))
+                .forEach(name -> job.put(name, row.text(name)));
+        return job;
+    }
+
+    /** The cells of a row that tell the crew, in the order of the columns. */
+    static Stream<String> jobCells(Schema schema, Map<String, String> job) {
+        return schema.names().stream().filter(name -> name.startsWith(JOB)).map(name -> job.getOrDefault(name, ""));
     }
 
     private static List<Column> readings() {

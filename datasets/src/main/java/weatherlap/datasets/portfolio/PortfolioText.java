@@ -47,7 +47,7 @@ public final class PortfolioText {
     }
 
     private static String line(House house) {
-        return CsvText.line(
+        Stream<String> cells = Stream.of(
                 house.id(),
                 house.label(),
                 Integer.toString(house.yearBuilt()),
@@ -57,6 +57,8 @@ public final class PortfolioText {
                 Integer.toString(house.storeys()),
                 house.region().orElse(""),
                 CsvText.cell(house.leadTest()));
+        return CsvText.line(Stream.concat(cells, PortfolioTables.jobCells(PortfolioTables.HOUSES, house.job()))
+                .toList());
     }
 
     private static String line(House house, Elevation elevation) {
@@ -98,7 +100,10 @@ public final class PortfolioText {
                 CsvText.cell(opening.jambLap()),
                 CsvText.cell(opening.sillLap()),
                 CsvText.cell(opening.stain()));
-        return CsvText.line(Stream.concat(measured, readings(opening)).toList());
+        return CsvText.line(Stream.of(
+                        measured, readings(opening), PortfolioTables.jobCells(PortfolioTables.OPENINGS, opening.job()))
+                .flatMap(cells -> cells)
+                .toList());
     }
 
     private static Stream<String> readings(Opening opening) {

@@ -37,19 +37,14 @@ public final class CrewSheets {
         return new CrewSheet(
                 house.label(),
                 facts(house),
+                JobFacts.of(house),
                 takeoff.method(),
                 paper,
                 figures(takeoff, windows),
                 WorkTables.days(work, windows),
                 Cautions.of(house, takeoff.method(), windows, scenario),
                 CodeFlags.of(windows, takeoff.rooms()),
-                SizeTable.of(windows, takeoff.method()),
                 WindTable.of(takeoff, windows, wind),
-                switch (takeoff.method()) {
-                    case FULL_FLANGE ->
-                        EdgeTable.flanged(windows, house.cladding().inCourses());
-                    case INSERT -> EdgeTable.capped(windows, scenario);
-                },
                 walls(takeoff, windows, paper),
                 blankWalls(house),
                 LapOrder.of(house, takeoff.method(), scenario),

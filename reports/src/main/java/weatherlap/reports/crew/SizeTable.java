@@ -40,14 +40,21 @@ final class SizeTable {
         return new String[] {
             window.mark(),
             window.name(),
-            (order.units() > 1 ? order.units() + " × " : "")
-                    + InWords.of(window.takeoff().opening().newOperation()),
+            unit(window, order),
             fits ? size(order.widthIn(), order.heightIn()) + overall(order) : "none fits",
             size(order.openingWidthIn(), order.openingHeightIn()),
             readings(window, order.squareness()),
             fits ? weight(geometry.weight()) : "",
             fits ? lift(geometry.weight().lift()) : ""
         };
+    }
+
+    /** 2 × double hung; color white. */
+    private static String unit(Window window, OrderSize order) {
+        String job = JobFacts.of(window);
+        return (order.units() > 1 ? order.units() + " × " : "")
+                + InWords.of(window.takeoff().opening().newOperation())
+                + (job.isEmpty() ? "" : "; " + job);
     }
 
     static String size(double widthIn, double heightIn) {

@@ -3,6 +3,7 @@ package weatherlap.reports.crew;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import weatherlap.analysis.words.InWords;
@@ -13,6 +14,7 @@ import weatherlap.charts.kit.Picture;
 import weatherlap.reports.crew.CrewSheet.WallSheet;
 import weatherlap.reports.page.Fitted;
 import weatherlap.reports.page.Paper;
+import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.geometry.SidingPanel;
 import weatherlap.sim.geometry.SidingPlan;
 import weatherlap.sim.house.Elevation;
@@ -22,26 +24,36 @@ import weatherlap.sim.run.HouseTakeoff;
 /** A wall drawn, with what comes down and what is ordered for it. */
 final class WallPart {
 
-    /** Share of the paper's height that a drawing may take, so that its heading and its words stand on the same page. */
-    private static final double WITH_PANELS = 0.78;
+    /** Share of the paper's height that a drawing may take, so that the words and the tables of a wall stand on the same page. */
+    private static final double MOST = 0.7;
 
-    /** Where nothing comes down, two walls stand on a page. */
-    private static final double WITHOUT_PANELS = 0.4;
+    /** What the two rows of a window take of it. */
+    private static final double A_WINDOW = 0.047;
+
+    private static final double LEAST = 0.35;
 
     private WallPart() {}
 
     static WallSheet of(HouseTakeoff takeoff, Elevation wall, List<Window> windows, Paper paper) {
         House house = takeoff.house();
+        Scenario scenario = takeoff.work().assumptions().scenario();
         boolean takenDown = takeoff.method().takesSidingDown();
         SidingPlan plan = SidingPlan.of(house, wall, takenDown ? wall.openings() : List.of());
         return new WallSheet(
-                "Wall " + wall.id() + ", faces " + Numbers.plain(wall.bearingDeg(), 0) + "° clockwise from north",
-                fitted(drawing(wall, windows, plan, paper), paper),
-                siding(house, plan, takenDown));
+                "Wall " + wall.id() + ", faces " + Numbers.plain(wall.bearingDeg(), 0) + "° clockwise from north: "
+                        + Window.list(windows).toLowerCase(Locale.ROOT),
+                plan.panelsDown() > 0 ? fitted(drawing(wall, windows, plan, paper), paper) : "",
+                siding(house, plan, takenDown),
+                SizeTable.of(windows, takeoff.method()),
+                switch (takeoff.method()) {
+                    case FULL_FLANGE ->
+                        EdgeTable.flanged(windows, house.cladding().inCourses());
+                    case INSERT -> EdgeTable.capped(windows, scenario);
+                });
     }
 
     private static WallDrawing drawing(Elevation wall, List<Window> windows, SidingPlan plan, Paper paper) {
-        double share = plan.panelsDown() > 0 ? WITH_PANELS : WITHOUT_PANELS;
+        double share = Math.max(LEAST, MOST - A_WINDOW * windows.size());
         double scale = paper.acrossWidthPx() / WallDrawing.WIDTH_PX;
         return new WallDrawing(
                 Window.list(windows) + ", seen from outside",

@@ -5,12 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.material.MaterialLine;
 import weatherlap.sim.run.HouseTakeoff;
@@ -25,7 +27,7 @@ final class WorkTables {
 
     static TableView days(WorkTakeoff work, List<Window> windows) {
         TableView.Builder table = TableView.of(
-                        "Windows by day, none left open overnight; siding, staging and clearing fill the time left")
+                        "Windows by day and wall, none left open overnight; siding, staging and clearing fill the time left")
                 .texts("Day", "Start on")
                 .numbers("Person-hours");
         List<Integer> dayOf = work.crewDays().dayOfOpening();
@@ -40,59 +42,63 @@ final class WorkTables {
                     .sum();
             table.row(
                     Integer.toString(day),
-                    started.isEmpty() ? "no other: siding, clearing, what goes on" : Window.list(started),
+                    started.isEmpty() ? "no other: siding, clearing, what goes on" : byWall(started),
                     started.isEmpty() ? "" : Numbers.plain(Units.minutesToHours(minutes), 1));
         }
         return table.build();
     }
 
+    /** front: 1, 2; back: 7. */
+    private static String byWall(List<Window> windows) {
+        Map<String, List<String>> walls = new LinkedHashMap<>();
+        windows.forEach(
+                window -> walls.computeIfAbsent(window.takeoff().elevation().id(), wall -> new ArrayList<>())
+                        .add(window.mark()));
+        return walls.entrySet().stream()
+                .map(wall -> wall.getKey() + ": " + String.join(", ", wall.getValue()))
+                .collect(Collectors.joining("; "));
+    }
+
     static TableView pickList(HouseTakeoff house) {
-        TableView.Builder table = TableView.of("Pick list, in whole packages; waste included")
-                .texts("Item")
-                .numbers("Needed", "In a package", "Take");
+        TableView.Builder table =
+                TableView.of("Pick list, in whole packages; waste included").texts("Item", "Take");
         Map<String, Integer> units = new LinkedHashMap<>();
         house.openings()
                 .forEach(o -> units.merge(
                         "New unit, " + InWords.of(o.opening().newOperation()),
                         o.geometry().order().units(),
                         Integer::sum));
-        units.forEach((name, count) ->
-                table.row(name, Integer.toString(count), "by the size tables", Integer.toString(count)));
-        house.work().materials().forEach(line -> table.row(pick(line)));
+        units.forEach((name, count) -> table.row(name, Integer.toString(count)));
+        house.work().materials().stream()
+                .filter(line -> line.packages() > 0)
+                .forEach(line -> table.row(line.item().tradeName(), take(line)));
         return table.build();
     }
 
-    private static String[] pick(MaterialLine line) {
-        double needed = line.usedStock() * (1 + line.item().wasteFraction());
-        String unit = unit(line.item().unit());
-        return new String[] {
-            line.item().tradeName(),
-            Numbers.plain(needed, needed < 10 ? 1 : 0) + " " + unit,
-            Numbers.plain(line.item().packageSize(), line.item().packageSize() % 1 == 0 ? 0 : 1) + " " + unit,
-            Numbers.plain(line.packages(), 0)
-        };
+    /** As a yard sells it: 9 cartridges; 4 rolls of 75 ft; of what goes by volume the name says how much a package holds. */
+    private static String take(MaterialLine line) {
+        Material item = line.item();
+        String packages = Numbers.count(line.packages(), item.soldAs(), plural(item.soldAs()));
+        double size = item.packageSize();
+        String each =
+                switch (item.unit()) {
+                    case "in3" -> "";
+                    case "ft2" -> Numbers.plain(size, 0) + " ft²";
+                    case "each" -> size == 1 ? "" : Numbers.plain(size, 0);
+                    default -> size == 1 ? "" : Numbers.trimmed(size, 1) + " " + item.unit();
+                };
+        return packages + (each.isEmpty() ? "" : " of " + each);
     }
 
-    private static String unit(String unit) {
-        return switch (unit) {
-            case "in3" -> "in³";
-            case "ft2" -> "ft²";
-            default -> unit;
-        };
+    private static String plural(String word) {
+        return word + (word.endsWith("x") || word.endsWith("s") ? "es" : "s");
     }
 
-    /** Every step, its minutes added up over the house, in two halves. */
-    static List<TableView> labour(WorkTakeoff work) {
-        List<String[]> rows = steps(work);
-        int half = (rows.size() + 1) / 2;
-        return List.of(
-                table("Expected person-minutes", rows.subList(0, half)),
-                table("Expected person-minutes, the rest", rows.subList(half, rows.size())));
-    }
-
-    private static TableView table(String caption, List<String[]> rows) {
-        TableView.Builder table = TableView.of(caption).texts("Step").numbers("How much", "Minutes");
-        rows.forEach(table::row);
+    /** Every step, its minutes added up over the house. */
+    static TableView labour(WorkTakeoff work) {
+        TableView.Builder table =
+                TableView.of("Expected person-minutes").texts("Step").numbers("How much", "Minutes");
+        steps(work).forEach(table::row);
         return table.build();
     }
 

@@ -33,16 +33,18 @@ class CrewsheetCommandTest {
         assertThat(text)
                 .containsSubsequence(
                         "Crew sheet, full-flange: Windy gable on Squall Road",
+                        "Address",
+                        "Days",
                         "Look out",
+                        "come down",
                         "Sizes to order",
                         "Sill board",
-                        "come down",
                         "Head flap: cut",
                         "Jamb strips",
                         "Head strip",
                         "Head flap: last",
                         "Pick list",
-                        "Labour",
+                        "Labor",
                         "In all")
                 .contains("29 CFR 1926.501", "NONE behind the sill flange", "confirm with the local building official");
         everythingStandsOnThePage(out, PDRectangle.LETTER);
@@ -57,8 +59,8 @@ class CrewsheetCommandTest {
         assertThat(text(out))
                 .containsSubsequence(
                         "Silica",
-                        "Capping over the old frame",
                         "No siding comes down",
+                        "Capping over the old frame",
                         "Old frame: sashes",
                         "sill piece first")
                 .doesNotContain("Jamb strips", "Cut back");
@@ -107,6 +109,24 @@ class CrewsheetCommandTest {
         Path out = folder.resolve("sheet");
         Cli.run("crewsheet", "--house", "gable", "--method", "insert", "--out", out);
         assertThat(text(out)).doesNotContain("Wind rating").doesNotContain("mph");
+    }
+
+    @Test
+    void whatTheOfficeWroteOfTheJobStandsFirst() throws IOException {
+        Path portfolio = SmallPortfolio.write(folder.resolve("houses"));
+        append(portfolio.resolve("houses.csv"), "job_phone", "555 0100, <b>after five</b>");
+        append(portfolio.resolve("openings.csv"), "job_color", "white");
+        Path out = folder.resolve("job");
+        assertThat(Cli.run("crewsheet", portfolio, "--house", "h2", "--method", "insert", "--out", out)
+                        .status())
+                .isZero();
+        assertThat(text(out)).containsSubsequence("Phone 555 0100, <b>after five</b>", "Days", "color white");
+    }
+
+    /** A column more, with the same words in every row. */
+    private static void append(Path table, String column, String words) throws IOException {
+        String text = Files.readString(table).replaceAll("(?m)(?<=.)$", ",\"" + words + "\"");
+        Files.writeString(table, text.replaceFirst(",\"" + words + "\"", "," + column));
     }
 
     @Test

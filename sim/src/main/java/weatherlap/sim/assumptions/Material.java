@@ -10,6 +10,7 @@ import weatherlap.sim.method.MethodScope;
  * @param quantityPerDriver units of stock for one unit of the driver, before waste
  * @param unit of stock, such as ft or each
  * @param wasteFraction bought above what is used, as a fraction of it
+ * @param soldAs what one package is called, such as roll
  * @param packageSize units of stock in one package; whole packages are bought for a house
  * @param price USD for one package
  */
@@ -21,16 +22,46 @@ public record Material(
         double quantityPerDriver,
         String unit,
         double wasteFraction,
+        String soldAs,
         double packageSize,
         ThreePoint price,
         Condition appliesWhen,
         Origin origin) {
     public Material {
         Check.text("item id", id);
+        Check.text("sold as", soldAs);
         Check.notNegative("quantity per driver", quantityPerDriver);
         Check.within("waste fraction", wasteFraction, 0, 5);
         Check.positive("package size", packageSize);
         Check.notNegative("low price", price.low());
+    }
+
+    /** Sold by the package, whatever that is called. */
+    public Material(
+            String id,
+            MethodScope method,
+            String tradeName,
+            Driver driver,
+            double quantityPerDriver,
+            String unit,
+            double wasteFraction,
+            double packageSize,
+            ThreePoint price,
+            Condition appliesWhen,
+            Origin origin) {
+        this(
+                id,
+                method,
+                tradeName,
+                driver,
+                quantityPerDriver,
+                unit,
+                wasteFraction,
+                "package",
+                packageSize,
+                price,
+                appliesWhen,
+                origin);
     }
 
     /** The same at another price. */
@@ -43,6 +74,7 @@ public record Material(
                 quantityPerDriver,
                 unit,
                 wasteFraction,
+                soldAs,
                 packageSize,
                 changed,
                 appliesWhen,

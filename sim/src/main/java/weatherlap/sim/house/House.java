@@ -1,6 +1,9 @@
 package weatherlap.sim.house;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import weatherlap.sim.Check;
@@ -18,6 +21,7 @@ import weatherlap.sim.Check;
  * @param region looks up wages and climate; empty: the scenario's
  * @param leadTest of the old paint
  * @param elevations its walls, in table order
+ * @param job what the crew is told of the house, by column, as somebody wrote it; untrusted text
  */
 public record House(
         String id,
@@ -29,12 +33,29 @@ public record House(
         int storeys,
         Optional<String> region,
         LeadTest leadTest,
-        List<Elevation> elevations) {
+        List<Elevation> elevations,
+        Map<String, String> job) {
     public House {
         Check.text("house id", id);
         Check.within("year built", yearBuilt, 1700, 2200);
         Check.within("storeys", storeys, 1, 4);
         elevations = List.copyOf(elevations);
+        job = Collections.unmodifiableMap(new LinkedHashMap<>(job));
+    }
+
+    /** A house of which the crew is told nothing besides. */
+    public House(
+            String id,
+            String label,
+            int yearBuilt,
+            Terrain terrain,
+            Cladding cladding,
+            Barrier barrier,
+            int storeys,
+            Optional<String> region,
+            LeadTest leadTest,
+            List<Elevation> elevations) {
+        this(id, label, yearBuilt, terrain, cladding, barrier, storeys, region, leadTest, elevations, Map.of());
     }
 
     /** All openings, in table order of their elevations. */

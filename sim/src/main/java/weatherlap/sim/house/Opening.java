@@ -1,5 +1,8 @@
 package weatherlap.sim.house;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -22,6 +25,7 @@ import weatherlap.sim.Check;
  * @param setbackIn how far the new frame stands deeper into the room than the old, in., 0 to 6; empty: the scenario's
  * @param readings the tape readings an order is made from; empty: the frame size stands for them
  * @param roomId key, within the house, of the room that openings share; empty: unknown
+ * @param job what the crew is told of the window, by column, as somebody wrote it; untrusted text
  */
 public record Opening(
         String id,
@@ -45,7 +49,8 @@ public record Opening(
         Lap sillLap,
         Sighting stain,
         Optional<Readings> readings,
-        Optional<String> roomId) {
+        Optional<String> roomId,
+        Map<String, String> job) {
     public Opening {
         Check.text("opening id", id);
         Check.within("units", units, 1, 4);
@@ -54,6 +59,7 @@ public record Opening(
         Check.notNegative("left edge", leftIn);
         Check.notNegative("sill height", sillHeightIn);
         Check.within("return layers", returnLayers, 1, 3);
+        job = Collections.unmodifiableMap(new LinkedHashMap<>(job));
     }
 
     /** An opening of which nobody says with which others it shares a room. */
@@ -101,7 +107,8 @@ public record Opening(
                 sillLap,
                 stain,
                 readings,
-                Optional.empty());
+                Optional.empty(),
+                Map.of());
     }
 
     /** The same in a room of this key and floor area, ft². */
@@ -128,7 +135,8 @@ public record Opening(
                 sillLap,
                 stain,
                 readings,
-                Optional.of(key));
+                Optional.of(key),
+                job);
     }
 
     /** Whether somebody saw a lap that only a barrier can have, right or wrong. */
