@@ -162,20 +162,33 @@ class Geometry:
         }
 
 
-def panels_down(portfolio):
-    """Siding panels that come down at each wall when all its openings are done at once by a full-flange job."""
+def siding_runs(portfolio):
+    """Of each wall: runs of openings that a full-flange job opens at once, from the left, each with the panels that come down."""
     cladding = portfolio.wall_facts["cladding"]
-    down = np.zeros(len(portfolio.walls))
     first = np.concatenate(([0], np.cumsum(portfolio.openings_in_wall)))
     left = numbers(portfolio.openings, "left_in")
+    runs = []
     for w, wall in enumerate(portfolio.walls):
         exposure, length = wall.get("course_exposure_in"), wall.get("panel_length_in")
-        if cladding[w] in ("brick_veneer", "stucco") or not exposure or not length:
-            continue
         span = slice(first[w], first[w + 1])
-        edges = (portfolio.bottom[span], portfolio.height[span], left[span], portfolio.width[span])
-        down[w] = wall_panels(wall, float(exposure), float(length), np.array(edges).T.tolist())
-    return down
+        edges = np.array((portfolio.bottom[span], portfolio.height[span], left[span], portfolio.width[span])).T.tolist()
+        if cladding[w] in ("brick_veneer", "stucco") or not exposure or not length:
+            runs.append(apart(len(edges)))
+            continue
+        panels = [wall_panels(wall, float(exposure), float(length), [edge]) for edge in edges]
+        parts = []
+        for o, taken in enumerate(panels):
+            tied = [part for part in parts if part[1] & taken]
+            parts = [part for part in parts if part not in tied]
+            parts.append(([o] + [p for part in tied for p in part[0]], taken.union(*(part[1] for part in tied))))
+        parts = [(sorted(members, key=lambda o: edges[o][2]), len(taken)) for members, taken in parts]
+        runs.append(sorted(parts, key=lambda part: (edges[part[0][0]][2], part[0][0])))
+    return runs
+
+
+def apart(openings):
+    """Openings that no siding ties together."""
+    return [([o], 0) for o in range(openings)]
 
 
 def wall_panels(wall, exposure, length, openings):
@@ -194,4 +207,4 @@ def wall_panels(wall, exposure, length, openings):
                 begin, end = max(0, k * pitch - cut), min(width, k * pitch - cut + length)
                 if begin < left + across - noise and end > left + noise:
                     taken.add((course, k))
-    return len(taken)
+    return taken

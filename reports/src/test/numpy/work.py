@@ -6,7 +6,7 @@ steps, and of its material a weighted sum of the prices of the items.
 
 import numpy as np
 
-from geometry import Geometry, panels_down
+from geometry import Geometry, apart, siding_runs
 from tables import holds, numbers
 
 HOUSE, WALL = ("job", "day"), ("elevation", "panel", "broken_panel")
@@ -47,12 +47,14 @@ def old_units(portfolio, assumptions):
 class Work:
     """What the houses of a portfolio take under one method."""
 
-    def __init__(self, portfolio, assumptions, method, panels=None):
+    def __init__(self, portfolio, assumptions, method, runs=None):
         self.portfolio, self.assumptions, self.method = portfolio, assumptions, method
         self.geometry = Geometry(portfolio, assumptions, method)
         flanged = method == "full_flange"
-        panels = panels_down(portfolio) if panels is None else panels
-        self.panels = panels if flanged else np.zeros(len(portfolio.walls))
+        if not flanged:
+            runs = [apart(count) for count in portfolio.openings_in_wall]
+        self.runs = siding_runs(portfolio) if runs is None else runs
+        self.panels = np.array([float(sum(panels for _, panels in wall)) for wall in self.runs])
         self.opening_facts = portfolio.opening_facts | old_units(portfolio, assumptions)
         self.at_opening = self.geometry.quantities()
         self.at_wall = {
@@ -112,24 +114,29 @@ class Work:
         return mean[np.maximum(self.portfolio.openings_in_house, 1) - 1]
 
     def _days(self):
-        """Openings packed whole, longest first, into days; what is shared is poured into the rest."""
+        """Days by the rules of the page of weatherlap.sim.labour.DayPlan."""
         p, a = self.portfolio, self.assumptions
-        crew = a["crew_size"]
-        opening = self.opening_steps @ self.step_mean / crew
-        wall = self.wall_steps @ self.step_mean / crew
-        shared = np.bincount(p.house_of_wall, wall, len(p.houses)) + self.job_steps @ self.step_mean / crew
+        crew = int(a["crew_size"])
+        opening = self.opening_steps @ self.step_mean
+        siding = np.array([step["driver"] != "elevation" for step in a.steps])
+        wall = self.wall_steps @ self.step_mean
+        wall_siding = self.wall_steps[:, siding] @ self.step_mean[siding]
+        job = self.job_steps @ self.step_mean
         day = 60 * a["hours_per_day"] - a["travel_minutes_per_day"] - self.day_steps @ self.step_mean / crew
-        first = np.concatenate(([0], np.cumsum(p.openings_in_house)))
-        self.days = np.array(
-            [pack(day[h], shared[h], opening[first[h] : first[h + 1]].tolist()) for h in range(len(p.houses))]
-        )
+        first = np.concatenate(([0], np.cumsum(p.openings_in_wall)))
+        walls = [[] for _ in p.houses]
+        for w, runs in enumerate(self.runs):
+            panel = wall_siding[w] / self.panels[w] if self.panels[w] else 0
+            work = [(panels * panel, [opening[first[w] + o] for o in members]) for members, panels in runs]
+            walls[p.house_of_wall[w]].append((wall[w] - wall_siding[w], work))
+        self.days = np.array([plan_days(day[h], crew, job[h], walls[h]) for h in range(len(p.houses))])
         self.house_steps = self.job_steps + self.days[:, None] * self.day_steps
         self.travel = self.days * a["travel_minutes_per_day"] * crew
-        self.opening_minutes_mean = opening * crew
-        self.wall_minutes_mean = wall * crew
+        self.opening_minutes_mean = opening
+        self.wall_minutes_mean = wall
         self.minutes_mean = (
-            np.bincount(p.house_of, opening * crew, len(p.houses))
-            + np.bincount(p.house_of_wall, wall * crew, len(p.houses))
+            np.bincount(p.house_of, opening, len(p.houses))
+            + np.bincount(p.house_of_wall, wall, len(p.houses))
             + self.house_steps @ self.step_mean
             + self.travel
         )
@@ -190,20 +197,55 @@ class Work:
         return (direct + overhead) / (1 - a["net_profit"] - a["service_reserve"]), direct
 
 
-def pack(day, shared, openings):
-    """Working days, first fit: each opening whole in the first day with room, the shared minutes in what is left."""
-    left, slack = [], 1e-6
-    for minutes in sorted(openings, reverse=True):
-        fits = next((d for d, room in enumerate(left) if room + slack >= minutes), None)
-        if fits is not None:
-            left[fits] -= minutes
+def plan_days(day, crew, job, walls):
+    """Working days of a house: walls of (set-up, runs), runs of (siding, openings), all in person-minutes."""
+    slack = 1e-6
+    count = 2 if crew >= 3 else 1
+    people = crew / count
+    used, left = [1] * count, [day] * count
+
+    def total(wall):
+        return wall[0] + sum(siding + sum(openings) for siding, openings in wall[1])
+
+    def fits(t, minutes):
+        return minutes / people <= left[t] + slack
+
+    def next_day(t):
+        used[t], left[t] = used[t] + 1, day
+
+    def pour(t, minutes):
+        minutes /= people
+        while minutes > left[t] + slack:
+            minutes -= left[t]
+            next_day(t)
+        left[t] -= minutes
+
+    waiting = sorted((wall for wall in walls if wall[1]), key=lambda wall: -total(wall))
+    last = 1 if waiting else 0
+    while waiting:
+        t = min(range(count), key=lambda t: (used[t], -left[t]))
+        whole = [wall for wall in waiting if fits(t, total(wall))]
+        begun = [wall for wall in waiting if len(wall[1]) > 1 and fits(t, wall[0] + wall[1][0][0] + sum(wall[1][0][1]))]
+        wall = waiting[0] if left[t] == day else (whole + begun + [None])[0]
+        if wall is None:
+            next_day(t)
             continue
-        while minutes > day + slack:
-            left.append(0.0)
-            minutes -= day
-        left.append(day - minutes)
-    rest = shared - sum(room for room in left if room > 0)
-    while rest > slack:
-        left.append(day)
-        rest -= day
-    return max(len(left), 1)
+        waiting.remove(wall)
+        before = wall[0]
+        for siding, openings in wall[1]:
+            minutes = before + siding + sum(openings)
+            if not fits(t, minutes) and left[t] < day:
+                next_day(t)
+            if fits(t, minutes):
+                pour(t, minutes)
+            else:
+                pour(t, before + siding / 2)
+                for opening in openings:
+                    if not fits(t, opening) and left[t] < day:
+                        next_day(t)
+                    pour(t, opening)
+                pour(t, siding / 2)
+            before = 0
+            last = max(last, used[t])
+    over = sum(map(total, filter(lambda wall: wall[1], walls))) + job - last * crew * day
+    return max(1, last + max(0, int(np.ceil((over - slack) / (crew * day)))))

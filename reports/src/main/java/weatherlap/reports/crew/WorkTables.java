@@ -27,7 +27,7 @@ final class WorkTables {
 
     static TableView days(WorkTakeoff work, List<Window> windows) {
         TableView.Builder table = TableView.of(
-                        "Windows by day and wall, none left open overnight; siding, staging and clearing fill the time left")
+                        "Windows by day and wall, none left open overnight; walking round and clearing fill the time left")
                 .texts("Day", "Start on")
                 .numbers("Person-hours");
         List<Integer> dayOf = work.crewDays().dayOfOpening();
@@ -42,7 +42,7 @@ final class WorkTables {
                     .sum();
             table.row(
                     Integer.toString(day),
-                    started.isEmpty() ? "no other: siding, clearing, what goes on" : byWall(started),
+                    started.isEmpty() ? "no other: clearing, what goes on" : byWall(started),
                     started.isEmpty() ? "" : Numbers.plain(Units.minutesToHours(minutes), 1));
         }
         return table.build();

@@ -31,6 +31,7 @@ import weatherlap.sim.house.Room;
 import weatherlap.sim.house.SidingCondition;
 import weatherlap.sim.house.Sighting;
 import weatherlap.sim.house.Terrain;
+import weatherlap.sim.quantity.SidingRun;
 
 /** Time to count the panels that come down on one wall of 40 × 18 ft, against drawing the whole plan. Invented wall. */
 @State(Scope.Benchmark)
@@ -105,8 +106,8 @@ public class SidingPlanBenchmark {
     }
 
     @Benchmark
-    public int panelsDown() {
-        return SidingPlan.panelsDown(house, wall, wall.openings());
+    public List<SidingRun> runs() {
+        return SidingRuns.of(house, wall);
     }
 
     @Benchmark

@@ -54,16 +54,6 @@ public record SidingPlan(
         return new SidingPlan(Optional.of(layout), panels, count(down), apart);
     }
 
-    /** Panels to take down for a set of openings, without drawing them. */
-    public static int panelsDown(House house, Elevation wall, Collection<Opening> openings) {
-        if (!house.cladding().inCourses()) {
-            return 0;
-        }
-        return SidingLayout.of(wall)
-                .map(layout -> count(down(layout, openings)))
-                .orElse(0);
-    }
-
     /** Panels to take down for one opening, each a bit that stands for the same panel at every opening of the wall. */
     public static BitSet panels(House house, Elevation wall, Opening opening) {
         BitSet panels = new BitSet();

@@ -1,5 +1,5 @@
 /**
- * How long does it take? Steps on drivers, slowed or sped by the conditions of the house, and packed into working days.
+ * How long does it take? Steps on drivers, slowed or sped by the conditions of the house, and laid out over working days.
  *
  * <pre>
  * m_l  = q_l · μ_s · ∏ f                     mean of a line, person-minutes

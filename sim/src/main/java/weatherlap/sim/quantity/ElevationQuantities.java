@@ -13,12 +13,12 @@ import weatherlap.sim.house.SidingCondition;
 /**
  * Quantities of one wall.
  *
- * @param panelsDown siding panels or boards that come down and go back, a count; 0 where there are none
+ * @param runs openings that siding ties together, each opening in one of them
  * @param openings quantity of every opening-level driver, in the order of the wall's openings
  */
-public record ElevationQuantities(double panelsDown, List<Map<Driver, Double>> openings) {
+public record ElevationQuantities(List<SidingRun> runs, List<Map<Driver, Double>> openings) {
     public ElevationQuantities {
-        Check.notNegative("panels down", panelsDown);
+        runs = List.copyOf(runs);
         openings = openings.stream().map(ElevationQuantities::checked).toList();
     }
 
@@ -32,6 +32,11 @@ public record ElevationQuantities(double panelsDown, List<Map<Driver, Double>> o
         return Collections.unmodifiableMap(new EnumMap<>(quantities));
     }
 
+    /** Siding panels or boards that come down and go back, a count; 0 where there are none. */
+    public double panelsDown() {
+        return runs.stream().mapToDouble(SidingRun::panels).sum();
+    }
+
     /**
      * Quantity of a driver that the openings of the wall share.
      *
@@ -40,10 +45,10 @@ public record ElevationQuantities(double panelsDown, List<Map<Driver, Double>> o
     public double shared(Driver driver, SidingCondition condition, Scenario scenario) {
         return switch (driver) {
             case ELEVATION -> 1;
-            case PANEL -> panelsDown;
+            case PANEL -> panelsDown();
             case BROKEN_PANEL ->
                 Breakage.panels(
-                        panelsDown,
+                        panelsDown(),
                         scenario.value(Scalar.BREAKAGE_FRACTION),
                         scenario.value(Scalar.TEMPERATURE_F),
                         condition);

@@ -14,7 +14,7 @@ import weatherlap.sim.geometry.CodeChange;
 import weatherlap.sim.geometry.CodeReview;
 import weatherlap.sim.geometry.OpeningGeometry;
 import weatherlap.sim.geometry.RoomChange;
-import weatherlap.sim.geometry.SidingPlan;
+import weatherlap.sim.geometry.SidingRuns;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
@@ -24,6 +24,7 @@ import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.HouseQuantities;
+import weatherlap.sim.quantity.SidingRun;
 import weatherlap.sim.rain.OpeningExposure;
 import weatherlap.sim.rain.OpeningRain;
 import weatherlap.sim.rain.RainClimate;
@@ -122,7 +123,6 @@ public record HouseTakeoff(
         List<OpeningTakeoff> openings = new ArrayList<>();
         List<ElevationQuantities> quantities = new ArrayList<>();
         for (Elevation elevation : house.elevations()) {
-            int panels = panelsDown(house, elevation, method);
             List<Map<Driver, Double>> counted = new ArrayList<>();
             for (Opening opening : elevation.openings()) {
                 int o = openings.size();
@@ -138,8 +138,8 @@ public record HouseTakeoff(
                         LeakModel.of(opening, method, exposure, laps),
                         codes.byOpening().get(o)));
             }
-            panelsDown.add(panels);
-            quantities.add(new ElevationQuantities(panels, counted));
+            quantities.add(new ElevationQuantities(runs(house, elevation, method), counted));
+            panelsDown.add((int) quantities.get(quantities.size() - 1).panelsDown());
         }
         WorkTakeoff work = WorkTakeoff.of(assumptions, house, method, new HouseQuantities(quantities));
         return new HouseTakeoff(house, method, panelsDown, openings, work, laps, codes.rooms());
@@ -149,7 +149,7 @@ public record HouseTakeoff(
     public static WorkTakeoff work(House house, Method method, Assumptions assumptions) {
         List<ElevationQuantities> quantities = house.elevations().stream()
                 .map(elevation -> new ElevationQuantities(
-                        panelsDown(house, elevation, method),
+                        runs(house, elevation, method),
                         elevation.openings().stream()
                                 .map(opening -> OpeningGeometry.of(house, elevation, opening, method, assumptions)
                                         .quantities())
@@ -158,8 +158,10 @@ public record HouseTakeoff(
         return WorkTakeoff.of(assumptions, house, method, new HouseQuantities(quantities));
     }
 
-    private static int panelsDown(House house, Elevation elevation, Method method) {
-        return method.takesSidingDown() ? SidingPlan.panelsDown(house, elevation, elevation.openings()) : 0;
+    private static List<SidingRun> runs(House house, Elevation elevation, Method method) {
+        return method.takesSidingDown()
+                ? SidingRuns.of(house, elevation)
+                : SidingRun.apart(elevation.openings().size());
     }
 
     /**

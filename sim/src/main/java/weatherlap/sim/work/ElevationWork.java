@@ -2,9 +2,12 @@ package weatherlap.sim.work;
 
 import java.util.List;
 import java.util.stream.Stream;
+import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
+import weatherlap.sim.labour.DayPlan;
 import weatherlap.sim.labour.LabourLine;
+import weatherlap.sim.quantity.ElevationQuantities;
 
 /**
  * What one wall takes.
@@ -32,6 +35,29 @@ public record ElevationWork(Elevation elevation, List<LabourLine> lines, List<Op
         Stream<Amount> parts = Stream.of(Stream.of(shared()), openings.stream().map(OpeningWork::labour))
                 .flatMap(s -> s);
         return Amount.sum("elevation " + elevation.id(), "min", parts.toList());
+    }
+
+    /** As a plan of days sees it: siding comes down and goes back run by run, all else that its openings share is done once before. */
+    DayPlan.Wall toPlan(ElevationQuantities quantities) {
+        double siding = 0;
+        double setup = 0;
+        for (LabourLine line : lines) {
+            if (line.step().driver() == Driver.ELEVATION) {
+                setup += line.meanMinutes();
+            } else {
+                siding += line.meanMinutes();
+            }
+        }
+        double perPanel = siding == 0 ? 0 : siding / quantities.panelsDown();
+        List<DayPlan.Run> runs = quantities.runs().stream()
+                .map(run -> new DayPlan.Run(
+                        run.openings(),
+                        run.panels() * perPanel,
+                        run.openings().stream()
+                                .map(opening -> openings.get(opening).meanMinutes())
+                                .toList()))
+                .toList();
+        return new DayPlan.Wall(setup, runs);
     }
 
     /** Mean person-minutes that its openings share. */

@@ -12,7 +12,7 @@ import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
-import weatherlap.sim.labour.CrewDays;
+import weatherlap.sim.labour.DayPlan;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.labour.LabourTakeoff;
 import weatherlap.sim.material.Disposal;
@@ -32,7 +32,7 @@ import weatherlap.sim.quantity.HouseQuantities;
  * @param elevations in table order
  * @param jobLines labour once a house
  * @param dayLines labour of all working days
- * @param crewDays the openings packed into days, on mean minutes
+ * @param crewDays what is done on which day, on mean minutes
  * @param materials items bought, openings counted in table order over all walls
  */
 public record WorkTakeoff(
@@ -42,7 +42,7 @@ public record WorkTakeoff(
         List<ElevationWork> elevations,
         List<LabourLine> jobLines,
         List<LabourLine> dayLines,
-        CrewDays crewDays,
+        DayPlan crewDays,
         List<MaterialLine> materials) {
     public WorkTakeoff {
         elevations = List.copyOf(elevations);
@@ -66,7 +66,7 @@ public record WorkTakeoff(
                         house.elevations().get(e),
                         quantities.elevations().get(e)))
                 .toList();
-        CrewDays days = days(labour, elevations);
+        DayPlan days = days(labour, elevations, quantities);
         return new WorkTakeoff(
                 assumptions,
                 house,
@@ -92,21 +92,16 @@ public record WorkTakeoff(
         return new ElevationWork(elevation, labour.ofElevation(elevation, counted), openings);
     }
 
-    private static CrewDays days(LabourTakeoff labour, List<ElevationWork> elevations) {
+    private static DayPlan days(LabourTakeoff labour, List<ElevationWork> elevations, HouseQuantities quantities) {
         Scenario scenario = labour.assumptions().scenario();
         int crew = scenario.whole(Scalar.CREW_SIZE);
         double lostMinutes =
                 scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY) + LabourLine.meanMinutes(labour.ofDays(1)) / crew;
         double dayMinutes = scenario.value(Scalar.HOURS_PER_DAY) * Units.MINUTES_PER_HOUR - lostMinutes;
-        double shared = LabourLine.meanMinutes(labour.ofJob())
-                + elevations.stream()
-                        .mapToDouble(e -> LabourLine.meanMinutes(e.lines()))
-                        .sum();
-        List<Double> openings = elevations.stream()
-                .flatMap(e -> e.openings().stream())
-                .map(opening -> opening.meanMinutes() / crew)
+        List<DayPlan.Wall> walls = IntStream.range(0, elevations.size())
+                .mapToObj(e -> elevations.get(e).toPlan(quantities.elevations().get(e)))
                 .toList();
-        return CrewDays.pack(dayMinutes, shared / crew, openings);
+        return DayPlan.of(dayMinutes, crew, LabourLine.meanMinutes(labour.ofJob()), walls);
     }
 
     /** All openings, in table order over the walls. */

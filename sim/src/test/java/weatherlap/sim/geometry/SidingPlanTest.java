@@ -64,10 +64,9 @@ class SidingPlanTest {
             assertThat(SidingPlan.of(Measured.house(cladding, NARROW), NARROW, List.of(opening))
                             .panelsDown())
                     .isZero();
-            assertThat(SidingPlan.panelsDown(Measured.house(cladding, NARROW), NARROW, List.of(opening)))
-                    .isZero();
         }
-        assertThat(SidingPlan.panelsDown(Measured.house(Cladding.FIBER_CEMENT, NARROW), NARROW, List.of(opening)))
+        assertThat(SidingPlan.of(Measured.house(Cladding.FIBER_CEMENT, NARROW), NARROW, List.of(opening))
+                        .panelsDown())
                 .isPositive();
     }
 

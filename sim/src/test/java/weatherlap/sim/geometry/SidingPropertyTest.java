@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -15,8 +16,10 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.index.strtree.STRtree;
+import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.quantity.SidingRun;
 
 class SidingPropertyTest {
 
@@ -88,6 +91,28 @@ class SidingPropertyTest {
         assertThat(plan.takenDown()).containsExactlyInAnyOrderElementsOf(expected);
         assertThat(plan.panelsDown()).isEqualTo(expected.size());
         assertThat(plan.panelsOneAtATime()).isEqualTo(apart);
+    }
+
+    /** Each opening stands in one run; runs share no panel, and a run could not be split in two that share none. */
+    @Property(tries = 300)
+    void runsShareNoPanelAndCannotBeSplit(@ForAll("walls") Elevation wall) {
+        List<SidingRun> runs = SidingRuns.of(Measured.house(Cladding.VINYL_SIDING, wall), wall);
+        assertThat(runs.stream().flatMap(run -> run.openings().stream()))
+                .containsExactlyInAnyOrderElementsOf(
+                        IntStream.range(0, wall.openings().size()).boxed().toList());
+        assertThat(runs.stream().mapToDouble(SidingRun::panels).sum())
+                .isEqualTo(SidingPlan.of(wall, wall.openings()).panelsDown());
+        for (SidingRun run : runs) {
+            List<Opening> own =
+                    run.openings().stream().map(wall.openings()::get).toList();
+            assertThat(run.panels()).isEqualTo(SidingPlan.of(wall, own).panelsDown());
+            for (int one = 0; one < own.size() && own.size() > 1; one++) {
+                List<Opening> others = new ArrayList<>(own);
+                SidingPlan alone = SidingPlan.of(wall, List.of(others.remove(one)));
+                assertThat(alone.panelsDown() + SidingPlan.of(wall, others).panelsDown())
+                        .isGreaterThan((int) run.panels());
+            }
+        }
     }
 
     @Property(tries = 300)

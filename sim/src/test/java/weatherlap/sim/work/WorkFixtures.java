@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Condition;
@@ -39,6 +40,7 @@ import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.HouseQuantities;
+import weatherlap.sim.quantity.SidingRun;
 
 /** Small round numbers that can be followed by hand. */
 public final class WorkFixtures {
@@ -195,13 +197,17 @@ public final class WorkFixtures {
                 List.of(elevations));
     }
 
+    private static List<Integer> positions(Elevation wall) {
+        return IntStream.range(0, wall.openings().size()).boxed().toList();
+    }
+
     /** Every opening alike: 16 ft of perimeter, 48 fasteners, one opening. */
     public static HouseQuantities quantities(House house, double panelsDown) {
         Map<Driver, Double> opening =
                 Map.of(Driver.OPENING, 1.0, Driver.UNIT, 1.0, Driver.PERIMETER_FT, 16.0, Driver.FASTENER, 48.0);
         return new HouseQuantities(house.elevations().stream()
                 .map(e -> new ElevationQuantities(
-                        e.openings().isEmpty() ? 0 : panelsDown,
+                        e.openings().isEmpty() ? List.of() : List.of(new SidingRun(positions(e), panelsDown)),
                         e.openings().stream().map(o -> opening).toList()))
                 .toList());
     }

@@ -1,0 +1,89 @@
+package weatherlap.sim.geometry;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.quantity.SidingRun;
+
+/** Into which runs the openings of a wall fall: two are in one run where a panel that comes down spans both, or a chain of such. */
+public final class SidingRuns {
+    private final List<Opening> openings;
+    /** The opening that each is joined to; itself where it stands for its run. */
+    private final int[] joined;
+
+    private final int[] panels;
+
+    private SidingRuns(List<Opening> openings) {
+        this.openings = openings;
+        joined = IntStream.range(0, openings.size()).toArray();
+        panels = new int[openings.size()];
+    }
+
+    /** Runs of a wall from the leftmost on; on brick, on stucco and where there are no courses each opening is one, without a panel. */
+    public static List<SidingRun> of(House house, Elevation wall) {
+        List<Opening> openings = wall.openings();
+        return SidingLayout.of(wall)
+                .filter(layout -> house.cladding().inCourses())
+                .map(layout -> new SidingRuns(openings).of(layout))
+                .orElse(SidingRun.apart(openings.size()));
+    }
+
+    private List<SidingRun> of(SidingLayout layout) {
+        int[][] owners = new int[layout.courses()][];
+        for (int course = 0; course < owners.length; course++) {
+            owners[course] = new int[layout.panels(course)];
+            Arrays.fill(owners[course], -1);
+        }
+        for (int opening = 0; opening < joined.length; opening++) {
+            take(layout, opening, owners);
+        }
+        return IntStream.range(0, joined.length)
+                .filter(opening -> head(opening) == opening)
+                .mapToObj(this::run)
+                .sorted(Comparator.comparingDouble(
+                        run -> openings.get(run.openings().get(0)).leftIn()))
+                .toList();
+    }
+
+    private void take(SidingLayout layout, int opening, int[][] owners) {
+        Opening window = openings.get(opening);
+        for (int course = layout.firstCourse(window); course <= layout.lastCourse(window); course++) {
+            int last = layout.lastPanel(course, window);
+            for (int place = layout.firstPanel(course, window); place <= last; place++) {
+                int owner = owners[course][place];
+                if (owner < 0) {
+                    owners[course][place] = opening;
+                    panels[opening]++;
+                } else {
+                    joined[head(opening)] = head(owner);
+                }
+            }
+        }
+    }
+
+    private int head(int opening) {
+        int head = opening;
+        while (joined[head] != head) {
+            head = joined[head];
+        }
+        return head;
+    }
+
+    private SidingRun run(int head) {
+        List<Integer> members = new ArrayList<>();
+        int count = 0;
+        for (int opening = 0; opening < joined.length; opening++) {
+            if (head(opening) == head) {
+                members.add(opening);
+                count += panels[opening];
+            }
+        }
+        members.sort(Comparator.comparingDouble(opening -> openings.get(opening).leftIn()));
+        return new SidingRun(members, count);
+    }
+}

@@ -1,0 +1,158 @@
+package weatherlap.sim.labour;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import weatherlap.sim.labour.DayPlan.Run;
+import weatherlap.sim.labour.DayPlan.Stint;
+import weatherlap.sim.labour.DayPlan.Wall;
+
+/** Makes a {@link DayPlan}, whose page says by which rules. */
+final class DayPlanner {
+    /** Minutes that a sum of rounded numbers may exceed a day by. */
+    private static final double SLACK_MINUTES = 1e-6;
+
+    private static final int TWO_TEAMS_FROM = 3;
+
+    private final double dayMinutes;
+    private final int crew;
+    private final List<Wall> walls;
+    private final List<Team> teams;
+    private final List<Integer> remaining;
+    private final List<Stint> stints = new ArrayList<>();
+    private final Integer[][] begun;
+
+    DayPlanner(double dayMinutes, int crew, List<Wall> walls) {
+        this.dayMinutes = dayMinutes;
+        this.crew = crew;
+        this.walls = walls;
+        int count = crew < TWO_TEAMS_FROM ? 1 : 2;
+        teams = IntStream.rangeClosed(1, count)
+                .mapToObj(number -> new Team(number, (double) crew / count))
+                .toList();
+        remaining = new ArrayList<>(IntStream.range(0, walls.size())
+                .boxed()
+                .filter(wall -> !walls.get(wall).runs().isEmpty())
+                .sorted(Comparator.comparing(wall -> -walls.get(wall).minutes()))
+                .toList());
+        begun = walls.stream()
+                .map(wall -> new Integer
+                        [wall.runs().stream().mapToInt(r -> r.openings().size()).sum()])
+                .toArray(Integer[][]::new);
+    }
+
+    DayPlan plan(double houseMinutes) {
+        while (!remaining.isEmpty()) {
+            Team team = teams.stream()
+                    .min(Comparator.comparingInt((Team t) -> t.day).thenComparingDouble(t -> -t.left))
+                    .orElseThrow();
+            team.next().ifPresentOrElse(team::work, team::nextDay);
+        }
+        stints.sort(Comparator.comparingInt(Stint::day).thenComparingInt(Stint::team));
+        List<Integer> days = IntStream.range(0, begun.length)
+                .boxed()
+                .flatMap(w -> List.of(begun[w]).stream())
+                .toList();
+        return new DayPlan(days(houseMinutes), days, stints);
+    }
+
+    /** Days of the walls, and those that the house's own work needs beyond the time left in them. */
+    private int days(double houseMinutes) {
+        int days = stints.stream().mapToInt(Stint::day).max().orElse(0);
+        double wallMinutes = walls.stream()
+                .filter(wall -> !wall.runs().isEmpty())
+                .mapToDouble(Wall::minutes)
+                .sum();
+        double over = wallMinutes + houseMinutes - days * crew * dayMinutes;
+        return Math.max(1, days + (int) Math.max(0, Math.ceil((over - SLACK_MINUTES) / (crew * dayMinutes))));
+    }
+
+    private final class Team {
+        private final int number;
+        private final double people;
+        private int day = 1;
+        private double left = dayMinutes;
+
+        Team(int number, double people) {
+            this.number = number;
+            this.people = people;
+        }
+
+        private boolean fits(double personMinutes) {
+            return personMinutes / people <= left + SLACK_MINUTES;
+        }
+
+        void nextDay() {
+            day++;
+            left = dayMinutes;
+        }
+
+        Optional<Integer> next() {
+            if (left == dayMinutes) {
+                return remaining.stream().findFirst();
+            }
+            return remaining.stream()
+                    .filter(wall -> fits(walls.get(wall).minutes()))
+                    .findFirst()
+                    .or(() -> remaining.stream()
+                            .filter(wall -> walls.get(wall).runs().size() > 1)
+                            .filter(wall -> fits(walls.get(wall).setup()
+                                    + walls.get(wall).runs().get(0).minutes()))
+                            .findFirst());
+        }
+
+        void work(Integer wall) {
+            remaining.remove(wall);
+            double setup = walls.get(wall).setup();
+            for (Run run : walls.get(wall).runs()) {
+                if (!fits(setup + run.minutes()) && left < dayMinutes) {
+                    nextDay();
+                }
+                if (fits(setup + run.minutes())) {
+                    pour(setup + run.minutes());
+                    run.openings().forEach(opening -> begun[wall][opening] = day);
+                    stints.add(new Stint(day, number, wall, run.openings(), true, true));
+                } else {
+                    overnight(wall, run, setup);
+                }
+                setup = 0;
+            }
+        }
+
+        /** A run longer than a day: half of the siding's minutes before its openings, half after them. */
+        private void overnight(int wall, Run run, double setup) {
+            TreeMap<Integer, List<Integer>> days = new TreeMap<>();
+            days.put(day, new ArrayList<>());
+            pour(setup + run.siding() / 2);
+            for (int i = 0; i < run.openings().size(); i++) {
+                double minutes = run.openingMinutes().get(i);
+                if (!fits(minutes) && left < dayMinutes) {
+                    nextDay();
+                }
+                begun[wall][run.openings().get(i)] = day;
+                days.computeIfAbsent(day, none -> new ArrayList<>())
+                        .add(run.openings().get(i));
+                pour(minutes);
+            }
+            pour(run.siding() / 2);
+            int first = days.firstKey();
+            for (int today = first; today <= day; today++) {
+                stints.add(new Stint(
+                        today, number, wall, days.getOrDefault(today, List.of()), today == first, today == day));
+            }
+        }
+
+        /** Takes the minutes from today and, where they are more, from as many days as they need. */
+        private void pour(double personMinutes) {
+            double rest = personMinutes / people;
+            while (rest > left + SLACK_MINUTES) {
+                rest -= left;
+                nextDay();
+            }
+            left -= rest;
+        }
+    }
+}
