@@ -1,5 +1,6 @@
 package weatherlap.datasets.portfolio;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.TreeSet;
@@ -42,18 +43,18 @@ final class FitCheck {
             row.error(problems, "frame_width_in", "an existing unit of " + size(opening) + " shows no glass");
             return;
         }
-        for (Method method : Method.values()) {
-            String word = method.word();
-            OrderSize order = OrderSize.of(opening, method, assumptions);
-            if (!order.fits()) {
-                row.error(problems, "frame_width_in", "no unit of the method " + word + " fits into " + size(opening));
-            } else if (Glass.replaced(opening, order, assumptions).glassIn2() <= 0) {
-                row.error(
-                        problems,
-                        "frame_width_in",
-                        "a unit of the method " + word + " shows no glass in " + size(opening));
-            }
+        if (Arrays.stream(Method.values()).noneMatch(method -> hasUnit(opening, method))) {
+            row.error(
+                    problems,
+                    "frame_width_in",
+                    "no unit of any method fits into " + size(opening) + " and shows glass");
         }
+    }
+
+    /** One method without a unit is closed at the opening; it stops nothing. */
+    private boolean hasUnit(Opening opening, Method method) {
+        OrderSize order = OrderSize.of(opening, method, assumptions);
+        return order.fits() && Glass.replaced(opening, order, assumptions).glassIn2() > 0;
     }
 
     private static String size(Opening opening) {

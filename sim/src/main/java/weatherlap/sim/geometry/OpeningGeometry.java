@@ -106,6 +106,11 @@ public record OpeningGeometry(
                 scenario.value(Scalar.COIL_TAIL_IN));
     }
 
+    /** Whether there is a unit that goes in and shows glass. */
+    public boolean hasUnit() {
+        return order.fits() && replaced.glassIn2() > 0;
+    }
+
     /** Glass that the new unit shows less than the old one, ft²; below 0 where it shows more. */
     public double glassLostFt2() {
         return existing.glassFt2() - replaced.glassFt2();

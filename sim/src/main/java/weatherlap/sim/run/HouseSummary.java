@@ -249,10 +249,10 @@ final class HouseSummary {
                         && house.openings().anyMatch(o -> o.frameCondition() == FrameCondition.ROTTEN)
                 ? Stream.of("rotten_frame")
                 : Stream.empty();
-        Stream<String> noFit = draws.takeoff().openings().stream()
-                        .anyMatch(o -> !o.geometry().order().fits())
-                ? Stream.of("no_unit_fits")
-                : Stream.empty();
+        Stream<String> noFit =
+                draws.takeoff().openings().stream().anyMatch(o -> !o.geometry().hasUnit())
+                        ? Stream.of("no_unit_fits")
+                        : Stream.empty();
         Stream<String> lead = house.leadSafe() ? Stream.of("lead_safe_work") : Stream.empty();
         return new ArrayList<>(
                 Stream.of(escape, rotten, noFit, lead).flatMap(s -> s).toList());

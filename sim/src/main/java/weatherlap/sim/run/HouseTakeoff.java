@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
@@ -74,11 +75,10 @@ public record HouseTakeoff(
             codes = List.copyOf(codes);
         }
 
-        /** Flags for tables, in the order of the rules. */
+        /** Flags for tables, in the order of the rules; where no unit can be had, that last. */
         public List<String> codeFlags() {
-            return codes.stream()
-                    .map(CodeChange::flag)
-                    .flatMap(Optional::stream)
+            Stream<String> fit = geometry.hasUnit() ? Stream.empty() : Stream.of("no_unit_fits");
+            return Stream.concat(codes.stream().map(CodeChange::flag).flatMap(Optional::stream), fit)
                     .toList();
         }
     }
