@@ -298,7 +298,7 @@ def main():
     settings = json.loads((given.report / "run.json").read_text(encoding="utf-8"))["settings"]
     assumptions = Assumptions(given.report / "assumptions")
     portfolio = Portfolio(given.portfolio)
-    model = Model(portfolio, assumptions, Weather(given.climate), given.exact_posterior)
+    model = Model(portfolio, assumptions, Weather(given.climate), given.exact_posterior, settings["any_bearing"])
     comparison = Comparison(given.report, model, settings["draws"])
     for method in METHODS:
         comparison.without_draws(method, comparison.openings)

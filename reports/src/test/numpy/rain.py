@@ -39,9 +39,13 @@ def years_of(weather):
 
 
 class Climate:
-    """Hours in which rain is driven, and the walls they were asked for."""
+    """Hours in which rain is driven, and the walls they were asked for.
 
-    def __init__(self, weather, assumptions):
+    Where the winds are not those of the houses, every wall is the mean of 24 that face all ways.
+    """
+
+    def __init__(self, weather, assumptions, any_bearing=False):
+        self.any_bearing = any_bearing
         self.year, self.whole, self.length = years_of(weather)
         with np.errstate(invalid="ignore"):
             wet = (weather.rain > 0) & (weather.rain >= assumptions["ground_limit_mm"])
@@ -57,24 +61,28 @@ class Climate:
 
     def wall(self, bearing):
         degree = int(np.floor(bearing + 0.5)) % 360
+        if self.any_bearing:
+            degree = 0
         if degree not in self.walls:
-            self.walls[degree] = Wall(self, degree)
+            self.walls[degree] = Wall(self, range(0, 360, 15) if self.any_bearing else [degree])
         return self.walls[degree]
 
 
 class Wall:
-    """The hours driven on a wall of one bearing, sorted by how far below an eave of 1 m they keep it dry."""
+    """The hours driven on a wall, the mean of some bearings, sorted by how far below an eave of 1 m they keep it dry."""
 
-    def __init__(self, climate, bearing):
-        cosine = np.cos(np.radians(climate.wind_from - bearing))
-        towards = cosine > 1e-9
-        litres = climate.index[towards] * cosine[towards]
+    def __init__(self, climate, bearings):
+        litres, dry, spreads = [], [], []
+        for bearing in bearings:
+            cosine = np.cos(np.radians(climate.wind_from - bearing))
+            towards = cosine > 1e-9
+            litres.append(climate.index[towards] * cosine[towards] / len(bearings))
+            dry.append(1 / (climate.slant[towards] * cosine[towards]))
+            annual = np.bincount(climate.year[climate.hour[towards]], litres[-1], climate.whole)[: climate.whole]
+            known = climate.whole >= 3 and annual.sum() > 0
+            spreads.append(annual.std(ddof=1) / annual.mean() if known else climate.default_spread)
+        litres, dry, self.spread = np.concatenate(litres), np.concatenate(dry), np.mean(spreads)
         self.litres_per_year = litres.sum() / climate.length
-        annual = np.bincount(climate.year[climate.hour[towards]], litres, climate.whole)[: climate.whole]
-        self.spread = climate.default_spread
-        if climate.whole >= 3 and annual.sum() > 0:
-            self.spread = annual.std(ddof=1) / annual.mean()
-        dry = 1 / (climate.slant[towards] * cosine[towards])
         order = np.argsort(dry)
         self.dry = dry[order]
         self.sums = np.concatenate(([0], np.cumsum(litres[order])))

@@ -45,11 +45,11 @@ class World:
 class Model:
     """All that does not depend on a draw."""
 
-    def __init__(self, portfolio, assumptions, weather, exact=False):
+    def __init__(self, portfolio, assumptions, weather, exact=False, any_bearing=False):
         self.portfolio, self.assumptions = portfolio, assumptions
         full_flange = Work(portfolio, assumptions, "full_flange")
         self.work = {"full_flange": full_flange, "insert": Work(portfolio, assumptions, "insert")}
-        self.rain = OpeningRain(portfolio, assumptions, Climate(weather, assumptions))
+        self.rain = OpeningRain(portfolio, assumptions, Climate(weather, assumptions, any_bearing))
         self.beliefs = Beliefs(portfolio, assumptions, exact)
         self.lines = Lines(portfolio, assumptions)
 

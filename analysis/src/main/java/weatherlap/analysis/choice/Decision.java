@@ -27,9 +27,10 @@ public record Decision(List<HouseChoice> choices, Cases cases, RuleStudy study) 
      *
      * @param choices of one house or more
      * @param scenario gives the seed of the folds
+     * @param bearings whether a rule may ask which way windows face: not where rain is the same on every side
      */
-    public static Decision of(List<HouseChoice> choices, Scenario scenario) {
-        Cases cases = DecisionCases.of(choices);
+    public static Decision of(List<HouseChoice> choices, Scenario scenario, boolean bearings) {
+        Cases cases = DecisionCases.of(choices, bearings);
         long seed = (long) scenario.value(Scalar.SEED);
         return new Decision(choices, cases, RuleStudy.of(cases, FOLDS, new Streams(seed)));
     }

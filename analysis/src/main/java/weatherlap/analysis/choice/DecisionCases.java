@@ -13,15 +13,19 @@ final class DecisionCases {
     /**
      * One case a house: the plan of the insert wherever a limit lets it against that of the full flange, draw by draw, moved to the
      * difference of their means, which has less sampling error. Where limits leave one plan the difference is 0 in every draw.
+     *
+     * @param bearings whether a rule may ask which way windows face
      */
-    static Cases of(List<HouseChoice> choices) {
+    static Cases of(List<HouseChoice> choices, boolean bearings) {
         double[] insertUsd = choices.stream()
                 .mapToDouble(c -> c.wherever().get(Method.INSERT).horizonCostUsd())
                 .toArray();
         double[][] differences =
                 choices.stream().map(DecisionCases::differenceUsd).toArray(double[][]::new);
         return Cases.apart(
-                HouseFacts.of(choices.stream().map(c -> c.result().house()).toList()), insertUsd, differences);
+                HouseFacts.of(choices.stream().map(c -> c.result().house()).toList(), bearings),
+                insertUsd,
+                differences);
     }
 
     private static double[] differenceUsd(HouseChoice choice) {

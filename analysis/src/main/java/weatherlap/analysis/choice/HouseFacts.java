@@ -1,5 +1,6 @@
 package weatherlap.analysis.choice;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -18,8 +19,26 @@ final class HouseFacts {
 
     private HouseFacts() {}
 
-    /** One column a fact, one row a house. */
-    static List<Fact> of(List<House> houses) {
+    /**
+     * One column a fact, one row a house.
+     *
+     * @param bearings whether the way windows face is a fact: not where rain is the same on every side
+     */
+    static List<Fact> of(List<House> houses, boolean bearings) {
+        List<Fact> facts = new ArrayList<>(wherever(houses));
+        if (bearings) {
+            facts.add(new Fact.Word(
+                    "window_side",
+                    "Do most windows face %s?",
+                    words(
+                            houses,
+                            h -> most(
+                                    walls(h).flatMap(e -> e.openings().stream().map(o -> side(e.bearingDeg())))))));
+        }
+        return facts;
+    }
+
+    private static List<Fact> wherever(List<House> houses) {
         return List.of(
                 Fact.Number.byStep(
                         "storeys",
@@ -42,14 +61,7 @@ final class HouseFacts {
                 new Fact.Word(
                         "frame_material",
                         "Are most frames %s?",
-                        words(houses, h -> most(h.openings().map(o -> word(o.existingMaterial()))))),
-                new Fact.Word(
-                        "window_side",
-                        "Do most windows face %s?",
-                        words(
-                                houses,
-                                h -> most(walls(h).flatMap(
-                                                e -> e.openings().stream().map(o -> side(e.bearingDeg())))))));
+                        words(houses, h -> most(h.openings().map(o -> word(o.existingMaterial()))))));
     }
 
     /** Over the walls with openings, in.; 0 where there are none. */

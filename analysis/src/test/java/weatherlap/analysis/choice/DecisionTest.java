@@ -46,7 +46,7 @@ class DecisionTest {
     void theMapShowsWhatAHousePrefersAlsoWhereALimitLeavesItOnePlan() {
         List<HouseChoice> choices = List.of(
                 choose(new Wall(0, 900, 1300, FrameCondition.ROTTEN, List.of())), choose(Wall.sound(24, 1200, 900)));
-        Cases cases = DecisionCases.of(choices);
+        Cases cases = DecisionCases.of(choices, true);
         Decision decision = new Decision(choices, cases, RuleStudy.of(cases, 2, new Streams(1)));
         PortfolioMap map = DecisionMaps.storeysAndOverhang(decision);
         assertThat(map.up()).containsExactly("0 to under 6", "24 to under 30");
@@ -59,7 +59,7 @@ class DecisionTest {
         HouseChoice free = choose(Wall.sound(0, 1000, 1400));
         HouseChoice forced = choose(new Wall(0, 1300, 900, FrameCondition.ROTTEN, List.of()));
         HouseChoice half = choose(new Wall(0, 1300, 900, FrameCondition.ROTTEN, List.of()), Wall.sound(24, 1200, 900));
-        var cases = DecisionCases.of(List.of(free, forced, half));
+        var cases = DecisionCases.of(List.of(free, forced, half), true);
         assertThat(cases.differenceUsd()[0]).containsExactly(-410, -390);
         assertThat(cases.differenceUsd()[1]).containsExactly(0, 0);
         assertThat(cases.differenceUsd()[2])

@@ -151,6 +151,11 @@ public final class SiteText {
         problems.error(toml.file(), toml.line(name), Quoted.bare(name), message);
     }
 
+    /** The site of an invented town and its weather. */
+    public static String write(String place, String weather) {
+        return "place = " + Toml.quote(place) + "\nweather = [" + Toml.quote(weather) + "]\n";
+    }
+
     /**
      * A site file to fill in further.
      *

@@ -53,7 +53,10 @@ final class GenerateCommand implements Callable<Integer> {
                             + " program. Else: new-york.")
     private Path mix;
 
-    @Option(names = "--climate", description = "Write the weather of the invented town too, as climate.csv.")
+    @Option(
+            names = "--climate",
+            description =
+                    "Write the weather of the invented town too, as climate.csv, and a site.toml that says it is theirs.")
     private boolean climate;
 
     @Option(

@@ -18,8 +18,10 @@ import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.ReportPage;
 import weatherlap.reports.page.Unprintable;
+import weatherlap.reports.page.WeatherWords;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.Simulator;
 
@@ -30,7 +32,7 @@ import weatherlap.sim.run.Simulator;
  * @param comparison of both methods
  * @param simulator that made the results
  * @param decision the default rule and the choice for each house shown
- * @param climate name of the weather
+ * @param climate the weather
  * @param assumed which tables of assumptions are not as bundled, in words
  * @param warnings doubtful but usable input
  * @param run what is needed to repeat the run: name and value, to show
@@ -41,7 +43,7 @@ public record CompareReport(
         Simulator simulator,
         Decision decision,
         Assumptions assumptions,
-        String climate,
+        RainClimate climate,
         String assumed,
         List<String> warnings,
         Map<String, String> run) {
@@ -104,9 +106,10 @@ public record CompareReport(
     private String scope() {
         Answer answer = comparison.answer();
         return Numbers.count(answer.houses(), "house", "houses") + ", "
-                + Numbers.count(answer.openings(), "opening", "openings") + "; weather of " + climate + "; " + assumed
+                + Numbers.count(answer.openings(), "opening", "openings") + "; weather of " + climate.name() + "; "
+                + assumed
                 + "; "
-                + Numbers.count(comparison.draws(), "draw", "draws") + " a house."
+                + Numbers.count(comparison.draws(), "draw", "draws") + " a house. " + WeatherWords.report(climate)
                 + (comparison.isSample() ? " " + sample() : "");
     }
 

@@ -17,7 +17,7 @@ final class EvidenceSection {
                         report.assumptions().steps(),
                         report.years(),
                         report.simulator()::costUsd)
-                .all();
+                .all(!report.climate().anyBearing());
         return new Section(
                 "evidence",
                 "The evidence",

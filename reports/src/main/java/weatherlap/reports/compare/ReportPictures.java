@@ -44,6 +44,9 @@ final class ReportPictures {
     /** Kinds of opening shown beside the whole. */
     private static final int KINDS = 6;
 
+    /** Where the picture of leaks by bearing stands. */
+    private static final int AFTER_LOSSES = 3;
+
     private final Results results;
     private final Decision decision;
     private final Segments segments;
@@ -70,21 +73,26 @@ final class ReportPictures {
         this.costUsd = costUsd;
     }
 
-    List<Figure> all() {
+    /** @param bearings whether the rain knows which way a wall faces; else no picture shows it by bearing */
+    List<Figure> all(boolean bearings) {
         String horizon = "houses.csv: horizon_cost_usd_mean, _p10 and _p90";
-        return List.of(
+        List<Figure> figures = new ArrayList<>(List.of(
                 Figure.of(glass(), "openings.csv: glass_lost_pct"),
                 Figure.of(cost(), "houses.csv: cost_usd_mean, split by what it is spent on"),
                 Figure.of(
                         losses(),
                         "houses.csv: price_usd, cost_usd_p10 to cost_usd_p90 of the house named; draw by draw"),
-                Figure.of(leaks(), "openings.csv: leak_probability; elevations.csv: bearing_deg"),
                 Figure.of(costAndRisk(), "houses.csv: price_usd, leak_probability, insert less full_flange"),
                 Figure.of(map(), "houses.csv: preferred; elevations.csv: overhang_in"),
                 Figure.of(totals(), horizon),
                 Figure.of(
                         labour(),
-                        "openings.csv: labour_minutes_mean, step by step; the rows of labour-steps.csv below"));
+                        "openings.csv: labour_minutes_mean, step by step; the rows of labour-steps.csv below")));
+        if (bearings) {
+            figures.add(
+                    AFTER_LOSSES, Figure.of(leaks(), "openings.csv: leak_probability; elevations.csv: bearing_deg"));
+        }
+        return figures;
     }
 
     private Picture glass() {

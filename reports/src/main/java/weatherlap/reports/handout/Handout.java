@@ -1,6 +1,7 @@
 package weatherlap.reports.handout;
 
 import java.util.List;
+import java.util.Optional;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.house.Cladding;
@@ -18,8 +19,9 @@ import weatherlap.sim.house.Cladding;
  * @param rest what is neither drawn nor listed; empty: nothing
  * @param footPx length of a foot in the drawings, CSS px
  * @param widestPx width of the widest drawing, CSS px
- * @param rose wind-driven rain and the walls
- * @param walls rain on each wall
+ * @param weather whose it is
+ * @param rose wind-driven rain and the walls; empty where the weather is not the family's
+ * @param walls rain on each wall; empty likewise
  * @param behind what was seen or is likely behind the siding
  * @param code what a building official may ask about
  * @param cautions that bear on this house
@@ -38,8 +40,9 @@ public record Handout(
         String rest,
         double footPx,
         int widestPx,
-        Figure rose,
-        TableView walls,
+        String weather,
+        Optional<Figure> rose,
+        Optional<TableView> walls,
         List<String> behind,
         List<Named> code,
         List<Named> cautions,

@@ -3,6 +3,7 @@ package weatherlap.reports.handout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
@@ -12,6 +13,7 @@ import weatherlap.reports.handout.Handout.WindowSection;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.Paper;
 import weatherlap.reports.page.Unprintable;
+import weatherlap.reports.page.WeatherWords;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.FrameCondition;
@@ -31,7 +33,8 @@ public final class HandoutMaker {
     private final Map<Method, HouseTakeoff> takeoffs;
     private final Assumptions assumptions;
     private final RainOnHouse rain;
-    private final Figure rose;
+    private final String weather;
+    private final Optional<Figure> rose;
     private final WindowKinds kinds;
 
     private HandoutMaker(
@@ -40,7 +43,8 @@ public final class HandoutMaker {
         this.takeoffs = takeoffs;
         this.assumptions = assumptions;
         this.rain = new RainOnHouse(takeoffs.get(Method.FULL_FLANGE), climate);
-        this.rose = rain.rose();
+        this.weather = WeatherWords.sheet(climate);
+        this.rose = climate.anyBearing() ? Optional.empty() : Optional.of(rain.rose());
         this.kinds = WindowKinds.of(takeoffs);
     }
 
@@ -84,8 +88,9 @@ public final class HandoutMaker {
                 windows.rest(),
                 windows.footPx(),
                 WindowViews.widestPx(sections),
+                weather,
                 rose,
-                rain.walls(density),
+                rose.map(known -> rain.walls(density)),
                 BehindSiding.lines(takeoffs.get(Method.INSERT), density),
                 new CodeWords(kinds, takeoffs, density).lines(),
                 cautions(house),

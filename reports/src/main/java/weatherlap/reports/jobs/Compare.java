@@ -71,9 +71,12 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
                     inputs.name(),
                     comparison,
                     simulator,
-                    Decision.of(comparison.shown(), assumptions.scenario()),
+                    Decision.of(
+                            comparison.shown(),
+                            assumptions.scenario(),
+                            !inputs.climate().anyBearing()),
                     assumptions,
-                    inputs.climate().name(),
+                    inputs.rain(),
                     inputs.assumed(),
                     Stream.concat(inputs.warnings().stream(), simulated.warnings().stream())
                             .toList(),
@@ -137,6 +140,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
         Map<String, Object> settings = new LinkedHashMap<>();
         settings.put("portfolio", inputs.name());
         settings.put("climate", inputs.climate().name());
+        settings.put("any_bearing", inputs.climate().anyBearing());
         settings.put("seed", inputs.seed());
         settings.put("draws", inputs.scenario().whole(Scalar.DRAWS));
         return settings;

@@ -27,6 +27,7 @@ import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobText;
 import weatherlap.datasets.jobs.Shop;
 import weatherlap.datasets.portfolio.PortfolioText;
+import weatherlap.datasets.site.SiteText;
 import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.OutputFolder;
@@ -59,6 +60,9 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
             long openings = writeHouses(folder, new HouseGenerator(shares, seed));
             if (climate) {
                 folder.write("climate.csv", Generate::writeClimate);
+                folder.write(
+                        SiteText.FILE,
+                        Content.of(SiteText.write(DemoClimate.hourly().name(), "climate.csv")));
             }
             if (jobs > 0) {
                 writeJobs(folder);

@@ -162,6 +162,11 @@ public record Inputs(
         return weather.hours();
     }
 
+    /** Rain on walls of this weather. */
+    RainClimate rain() {
+        return RainClimate.of(climate(), scenario());
+    }
+
     Scenario scenario() {
         return assumptions.assumptions().scenario();
     }
@@ -175,7 +180,7 @@ public record Inputs(
     public Simulator simulator() {
         return new Simulator(
                 assumptions.assumptions(),
-                RainClimate.of(climate(), scenario()),
+                rain(),
                 scenario().choice(Choice.SAMPLING, Sampling.class),
                 scenario().whole(Scalar.DRAWS),
                 seed());

@@ -14,7 +14,6 @@ import weatherlap.reports.output.Version;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
-import weatherlap.sim.rain.RainClimate;
 
 /**
  * Writes the homeowner's handout of one house, as a page and as a printed sheet.
@@ -28,11 +27,8 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, OutputReq
         Inputs inputs = one.inputs();
         House found = one.house();
         messages.warn(inputs.warnings());
-        HandoutMaker handout = HandoutMaker.of(
-                found,
-                inputs.simulator(),
-                inputs.assumptions().assumptions(),
-                RainClimate.of(inputs.climate(), inputs.scenario()));
+        HandoutMaker handout =
+                HandoutMaker.of(found, inputs.simulator(), inputs.assumptions().assumptions(), inputs.rain());
         try (OutputFolder folder = output.open(paths.named())) {
             folder.write("handout.html", Content.of(Html.render("handout.jte", handout.page())));
             folder.write("handout.pdf", TwoPages.of(handout, paper));

@@ -23,12 +23,16 @@ import weatherlap.sim.rain.HourlyWeather;
  * The weather of a run and the site of its houses. It is that of the houses where their site names it, and in the bundled demo, whose town
  * and weather are both invented; files and records that the command line names are tried out, wherever they come from.
  *
- * @param hours named by place and years
+ * @param hours named by place and years; where they are not those of the houses, of any bearing
  * @param own whether it is the weather of the houses
  * @param read what was read of files; empty: the invented weather
  * @param site empty: not known
  */
 public record Weather(HourlyWeather hours, boolean own, Optional<Climate> read, Optional<Site> site) {
+    public Weather {
+        hours = own ? hours : hours.ofAnyBearing();
+    }
+
     /** Reads the site, if there is one, and the weather that is asked for. */
     static Loaded<Weather> read(InputPaths paths) {
         Optional<Path> file = siteFile(paths);

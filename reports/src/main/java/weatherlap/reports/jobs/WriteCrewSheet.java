@@ -17,11 +17,11 @@ import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 import weatherlap.reports.page.Paper;
 import weatherlap.reports.page.Unprintable;
+import weatherlap.reports.page.WeatherWords;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.House;
 import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.method.Method;
-import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.wind.DesignWind;
 
@@ -37,7 +37,8 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
         Inputs inputs = one.inputs();
         House found = one.house();
         messages.warn(inputs.warnings());
-        String program = "weatherlap " + Version.current() + ", portfolio " + inputs.name() + ".";
+        String program = "weatherlap " + Version.current() + ", portfolio " + inputs.name() + ". "
+                + WeatherWords.sheet(inputs.rain());
         HouseTakeoff takeoff = takeoff(inputs, found);
         Optional<DesignWind> wind = inputs.weather().site().flatMap(Site::wind);
         CrewSheet screen = CrewSheets.of(takeoff, wind, paper, program, "");
@@ -59,11 +60,7 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
 
     private HouseTakeoff takeoff(Inputs inputs, House found) {
         Assumptions assumptions = inputs.assumptions().assumptions();
-        return HouseTakeoff.of(
-                        found,
-                        assumptions,
-                        RainClimate.of(inputs.climate(), assumptions.scenario()),
-                        LeakTables.of(assumptions))
+        return HouseTakeoff.of(found, assumptions, inputs.rain(), LeakTables.of(assumptions))
                 .get(method);
     }
 }

@@ -70,6 +70,8 @@ public final class HandoutFiles {
         try {
             Files.createDirectories(in);
             Files.writeString(
+                    in.resolve("site.toml"), "place = \"<script>alert(1)</script> =1+1\"\nweather = [\"newark\"]\n");
+            Files.writeString(
                     in.resolve("houses.csv"),
                     "house_id,label,year_built,terrain,cladding,barrier,storeys\nh1,\"" + label
                             + "\",1962,suburban,vinyl_siding,building_paper,1\n");
@@ -124,6 +126,8 @@ public final class HandoutFiles {
                     in.resolve("houses.csv"),
                     "house_id,label,year_built,terrain,cladding,barrier,storeys\nh1," + "Long name ".repeat(20)
                             + ",1962,farmland,vinyl_siding,building_paper,2\n");
+            Files.writeString(
+                    in.resolve("site.toml"), "place = \"" + "Long place ".repeat(18) + "\"\nweather = [\"newark\"]\n");
             Files.writeString(in.resolve("elevations.csv"), walls);
             Files.writeString(in.resolve("openings.csv"), openings);
         } catch (IOException e) {

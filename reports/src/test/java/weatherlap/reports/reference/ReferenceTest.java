@@ -44,6 +44,7 @@ class ReferenceTest {
     private static Numpy numpy;
     private static Path portfolio;
     private static Path climate;
+    private static Path site;
 
     @BeforeAll
     static void inputs() throws IOException, InterruptedException {
@@ -52,13 +53,23 @@ class ReferenceTest {
         run("generate", "--houses", 1, "--climate", "--out", climate.getParent());
         portfolio = Files.createDirectory(folder.resolve("portfolio"));
         write(some(DemoPortfolio.load()), portfolio);
+        site = Files.writeString(
+                folder.resolve("made").resolve("elder-cove.toml"),
+                "place = \"Elder Cove\"\nweather = [\"climate.csv\"]\n");
     }
 
     @Test
     void theBundledScenario() throws IOException, InterruptedException {
-        Path report = compared("bundled", 2048);
+        Path report = compared("bundled", true, 2048);
         Numpy.Ended ended = numpy.run(
-                "compare.py", report, portfolio, climate, "--draws", 8192, "--full", fullDigits("bundled", List.of()));
+                "compare.py",
+                report,
+                portfolio,
+                climate,
+                "--draws",
+                8192,
+                "--full",
+                fullDigits("bundled", true, List.of()));
         assertThat(ended.status()).as(ended.text()).isZero();
         aYearMoreIsNoticed(report);
     }
@@ -74,7 +85,7 @@ class ReferenceTest {
         assertThat(ended.text()).contains("THEY DISAGREE").doesNotContain("Traceback");
     }
 
-    /** Every choice of the scenario but the wages' region, another way round. */
+    /** Every choice of the scenario but the wages' region, another way round; rain of winds that are not those of the houses. */
     @Test
     void winterWorkOfOneHurriedPerson() throws IOException, InterruptedException {
         String[] changes = {
@@ -90,7 +101,7 @@ class ReferenceTest {
             "reseal_years=6",
             "hours_per_day=6",
         };
-        Path report = compared("winter", 1024, changes);
+        Path report = compared("winter", false, 1024, changes);
         Numpy.Ended ended = numpy.run(
                 "compare.py",
                 report,
@@ -99,14 +110,15 @@ class ReferenceTest {
                 "--draws",
                 4096,
                 "--full",
-                fullDigits("winter", List.of(changes)));
+                fullDigits("winter", false, List.of(changes)));
         assertThat(ended.status()).as(ended.text()).isZero();
     }
 
-    private static Path compared(String name, int draws, String... changes) {
+    private static Path compared(String name, boolean atSite, int draws, String... changes) {
         Path report = folder.resolve(name);
-        List<Object> command = new ArrayList<>(
-                List.of("compare", portfolio, "--climate", climate, "--draws", draws, "--quiet", "--out", report));
+        List<Object> command =
+                new ArrayList<>(List.of("compare", portfolio, "--draws", draws, "--quiet", "--out", report));
+        command.addAll(atSite ? List.of("--site", site) : List.of("--climate", climate));
         for (String change : changes) {
             command.addAll(List.of("--set", change));
         }
@@ -143,10 +155,14 @@ class ReferenceTest {
     }
 
     /** The numbers of the openings as they are before they are rounded; those that rest on draws, of one draw. */
-    private static Path fullDigits(String name, List<String> changes) throws IOException {
+    private static Path fullDigits(String name, boolean atSite, List<String> changes) throws IOException {
         List<String> one = Stream.concat(changes.stream(), Stream.of("draws=1")).toList();
-        Inputs inputs =
-                Inputs.read(new InputPaths(Optional.of(portfolio), Optional.empty(), Optional.of(climate), one));
+        Inputs inputs = Inputs.read(new InputPaths(
+                Optional.of(portfolio),
+                Optional.empty(),
+                atSite ? List.of() : List.of(climate),
+                Optional.of(site).filter(path -> atSite),
+                one));
         Simulator simulator = inputs.simulator();
         ResultTable table = OpeningTable.of(inputs.portfolio().houses().stream()
                 .map(house -> HouseChoice.of(simulator.simulateForPlans(house), 1))

@@ -58,15 +58,15 @@ public record DrivingRainRose(List<Row> rows, double spearman) {
         double[] isoRanks = ranks(walls, WallRain::isoLitresPerM2Year);
         double[] ashraeRanks = ranks(walls, WallRain::ashraeLitresPerM2Year);
         List<Row> rows = IntStream.range(0, walls.size())
-                .mapToObj(i -> row(walls.get(i), isoRanks[i], ashraeRanks[i]))
+                .mapToObj(i -> row((double) i * stepDeg, walls.get(i), isoRanks[i], ashraeRanks[i]))
                 .toList();
         double spearman = new SpearmansCorrelation().correlation(isoRanks, ashraeRanks);
         return new DrivingRainRose(rows, Double.isNaN(spearman) ? 1 : Math.max(-1, Math.min(1, spearman)));
     }
 
-    private static Row row(WallRain wall, double isoRank, double ashraeRank) {
+    private static Row row(double bearingDeg, WallRain wall, double isoRank, double ashraeRank) {
         return new Row(
-                wall.bearingDeg(),
+                bearingDeg,
                 wall.isoLitresPerM2Year(),
                 wall.ashraeLitresPerM2Year(),
                 wall.straubeLitresPerM2Year(),

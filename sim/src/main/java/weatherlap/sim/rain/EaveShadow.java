@@ -1,6 +1,7 @@
 package weatherlap.sim.rain;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.IntStream;
 import weatherlap.sim.Check;
 
@@ -36,18 +37,22 @@ final class EaveShadow {
         this.litresOverTangentFrom = litresOverTangentFrom;
     }
 
-    static EaveShadow of(WallHours hours) {
-        int n = hours.count();
-        int[] order = IntStream.range(0, n)
-                .boxed()
-                .sorted(Comparator.comparingDouble(hours::tangent))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        double[] tangent = IntStream.of(order).mapToDouble(hours::tangent).toArray();
+    /** One hour on one wall. */
+    private record Slant(double tangent, double litres) {}
+
+    /** Of the hours of one or more walls, taken together. */
+    static EaveShadow of(List<WallHours> walls) {
+        List<Slant> slants = walls.stream()
+                .flatMap(hours ->
+                        IntStream.range(0, hours.count()).mapToObj(i -> new Slant(hours.tangent(i), hours.litres(i))))
+                .sorted(Comparator.comparingDouble(Slant::tangent))
+                .toList();
+        int n = slants.size();
+        double[] tangent = slants.stream().mapToDouble(Slant::tangent).toArray();
         double[] litres = new double[n + 1];
         double[] litresOverTangent = new double[n + 1];
         for (int i = n - 1; i >= 0; i--) {
-            double a = hours.litres(order[i]);
+            double a = slants.get(i).litres();
             litres[i] = litres[i + 1] + a;
             litresOverTangent[i] = litresOverTangent[i + 1] + a / tangent[i];
         }

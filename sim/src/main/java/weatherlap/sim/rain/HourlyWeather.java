@@ -13,6 +13,7 @@ import weatherlap.sim.Check;
  * @param windMetresPerSecond hourly mean at 10 m in open country
  * @param rainMm in that hour
  * @param temperatureC air, may be NaN throughout
+ * @param anyBearing whether its winds are not those of the houses: rain is then spread evenly over all bearings
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of a hundred thousand hours; compared by nobody
 public record HourlyWeather(
@@ -21,7 +22,8 @@ public record HourlyWeather(
         double[] windFromDeg,
         double[] windMetresPerSecond,
         double[] rainMm,
-        double[] temperatureC) {
+        double[] temperatureC,
+        boolean anyBearing) {
     public HourlyWeather {
         Check.text("climate name", name);
         int hours = rainMm.length;
@@ -30,14 +32,31 @@ public record HourlyWeather(
         }
     }
 
+    /** Weather whose winds are those of the houses. */
+    public HourlyWeather(
+            String name,
+            LocalDateTime start,
+            double[] windFromDeg,
+            double[] windMetresPerSecond,
+            double[] rainMm,
+            double[] temperatureC) {
+        this(name, start, windFromDeg, windMetresPerSecond, rainMm, temperatureC, false);
+    }
+
     /** The same under another name. */
     public HourlyWeather named(String other) {
-        return new HourlyWeather(other, start, windFromDeg, windMetresPerSecond, rainMm, temperatureC);
+        return new HourlyWeather(other, start, windFromDeg, windMetresPerSecond, rainMm, temperatureC, anyBearing);
+    }
+
+    /** The same with rain spread evenly over all bearings, for houses whose winds it does not know. */
+    public HourlyWeather ofAnyBearing() {
+        return new HourlyWeather(name, start, windFromDeg, windMetresPerSecond, rainMm, temperatureC, true);
     }
 
     /** The same with all times later by so many hours. */
     public HourlyWeather shifted(int hours) {
-        return new HourlyWeather(name, start.plusHours(hours), windFromDeg, windMetresPerSecond, rainMm, temperatureC);
+        return new HourlyWeather(
+                name, start.plusHours(hours), windFromDeg, windMetresPerSecond, rainMm, temperatureC, anyBearing);
     }
 
     public int hours() {

@@ -161,10 +161,7 @@ public final class OpeningRain {
                 "driving rain on the wall without its eave",
                 "L/m² year",
                 List.of(
-                        Amount.given(
-                                "airfield index facing " + wall.bearingDeg() + "°",
-                                wall.isoLitresPerM2Year(),
-                                "L/m² year"),
+                        Amount.given("airfield index, " + wall.facing(), wall.isoLitresPerM2Year(), "L/m² year"),
                         wallOverAirfield));
     }
 

@@ -1,6 +1,8 @@
 package weatherlap.sim.rain;
 
+import java.util.List;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.IntStream;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -8,11 +10,16 @@ import weatherlap.sim.assumptions.Scenario;
 /**
  * Driving rain on walls of every bearing, from hours of weather.
  *
+ * <p>Where the winds of the weather are not those of the houses, every wall gets the mean of walls that face all ways, so that the way a
+ * house faces decides nothing.
+ *
  * <p>Walls are kept by whole degrees, each worked out when it is first asked for. Safe to share between threads: a wall depends on the
  * weather and the scenario alone, so it does not matter who asks first.
  */
 public final class RainClimate {
     private static final int BEARINGS = 360;
+    /** Apart by so many degrees, the walls whose mean is a wall that may face any way. */
+    private static final int SPREAD_STEP_DEG = 15;
 
     private final WetHours wet;
     private final RainYears years;
@@ -42,6 +49,11 @@ public final class RainClimate {
         return new RainClimate(weather, scenario);
     }
 
+    /** Name of the weather, as sheets show it. */
+    public String name() {
+        return weather.name();
+    }
+
     /** What the weather holds and lacks. */
     public RainCoverage coverage() {
         return coverage;
@@ -59,29 +71,45 @@ public final class RainClimate {
      *     which moves the index by about 0.5 % of that of the wettest wall at most
      */
     public WallRain wall(double bearingDeg) {
-        int degree = Math.floorMod(Math.round(Check.finite("bearing", bearingDeg)), BEARINGS);
+        int asked = Math.floorMod(Math.round(Check.finite("bearing", bearingDeg)), BEARINGS);
+        int degree = weather.anyBearing() ? 0 : asked;
         WallRain wall = walls.get(degree);
         if (wall == null) {
-            walls.compareAndSet(degree, null, build(degree));
+            walls.compareAndSet(degree, null, weather.anyBearing() ? buildAny() : build(degree));
             wall = walls.get(degree);
         }
         return wall;
     }
 
+    /** Whether all walls get the same rain, since the winds are not those of the houses. */
+    public boolean anyBearing() {
+        return weather.anyBearing();
+    }
+
     private WallRain build(int bearingDeg) {
+        return WallRain.of("facing " + bearingDeg + "°", List.of(part(bearingDeg)));
+    }
+
+    private WallRain buildAny() {
+        return WallRain.of(
+                "mean of all bearings",
+                IntStream.range(0, BEARINGS / SPREAD_STEP_DEG)
+                        .mapToObj(i -> part(i * SPREAD_STEP_DEG))
+                        .toList());
+    }
+
+    private WallRain.Part part(int bearingDeg) {
         double east = Math.sin(Math.toRadians(bearingDeg));
         double north = Math.cos(Math.toRadians(bearingDeg));
         WallHours hours = new WallHours(wet, east, north);
         Spells spells = Spells.of(hours, years, dryHoursEndSpell);
-        return new WallRain(
-                bearingDeg,
+        return new WallRain.Part(
+                hours,
                 hours.isoLitres() / years.years(),
                 hours.ashraeLitres() / years.years(),
                 hours.straubeLitres() / years.years(),
-                hours.count(),
                 spells.worst(),
                 spells.quantile(spellQuantile),
-                hours.yearSpread(years).orElse(assumedYearSpread),
-                EaveShadow.of(hours));
+                hours.yearSpread(years).orElse(assumedYearSpread));
     }
 }

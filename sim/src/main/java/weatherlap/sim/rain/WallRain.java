@@ -1,8 +1,25 @@
 package weatherlap.sim.rain;
 
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
 /** Driving rain on a wall of one bearing, free of terrain and eave unless asked for a share. Units: L/m², a year or a spell. */
 public final class WallRain {
-    private final int bearingDeg;
+    /**
+     * One wall of a bearing, worked out.
+     *
+     * @param hours driven on it
+     */
+    record Part(
+            WallHours hours,
+            double isoLitresPerM2Year,
+            double ashraeLitresPerM2Year,
+            double straubeLitresPerM2Year,
+            double worstSpellLitresPerM2,
+            double designSpellLitresPerM2,
+            double yearSpread) {}
+
+    private final String facing;
     private final double isoLitresPerM2Year;
     private final double ashraeLitresPerM2Year;
     private final double straubeLitresPerM2Year;
@@ -12,30 +29,36 @@ public final class WallRain {
     private final double yearSpread;
     private final EaveShadow shadow;
 
-    WallRain(
-            int bearingDeg,
-            double isoLitresPerM2Year,
-            double ashraeLitresPerM2Year,
-            double straubeLitresPerM2Year,
-            int wetHours,
-            double worstSpellLitresPerM2,
-            double designSpellLitresPerM2,
-            double yearSpread,
-            EaveShadow shadow) {
-        this.bearingDeg = bearingDeg;
-        this.isoLitresPerM2Year = isoLitresPerM2Year;
-        this.ashraeLitresPerM2Year = ashraeLitresPerM2Year;
-        this.straubeLitresPerM2Year = straubeLitresPerM2Year;
-        this.wetHours = wetHours;
-        this.worstSpellLitresPerM2 = worstSpellLitresPerM2;
-        this.designSpellLitresPerM2 = designSpellLitresPerM2;
-        this.yearSpread = yearSpread;
-        this.shadow = shadow;
+    private WallRain(String facing, List<Part> parts) {
+        this.facing = facing;
+        isoLitresPerM2Year = mean(parts, Part::isoLitresPerM2Year);
+        ashraeLitresPerM2Year = mean(parts, Part::ashraeLitresPerM2Year);
+        straubeLitresPerM2Year = mean(parts, Part::straubeLitresPerM2Year);
+        wetHours = (int) Math.round(mean(parts, part -> part.hours().count()));
+        worstSpellLitresPerM2 = mean(parts, Part::worstSpellLitresPerM2);
+        designSpellLitresPerM2 = mean(parts, Part::designSpellLitresPerM2);
+        yearSpread = mean(parts, Part::yearSpread);
+        shadow = EaveShadow.of(parts.stream().map(Part::hours).toList());
     }
 
-    /** Outward normal, whole degrees clockwise from north. */
-    public int bearingDeg() {
-        return bearingDeg;
+    /**
+     * The mean of some walls: of one, that wall.
+     *
+     * @param facing which way, in words
+     */
+    static WallRain of(String facing, List<Part> parts) {
+        return new WallRain(facing, parts);
+    }
+
+    private static double mean(List<Part> parts, ToDoubleFunction<Part> value) {
+        return parts.size() == 1
+                ? value.applyAsDouble(parts.get(0))
+                : parts.stream().mapToDouble(value).average().orElseThrow();
+    }
+
+    /** Which way the wall faces, in words. */
+    String facing() {
+        return facing;
     }
 
     /** Airfield annual index I_A, mean of the years. */

@@ -3,6 +3,7 @@ package weatherlap.sim.rain;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Arrays;
 import java.util.List;
@@ -124,7 +125,31 @@ class RainClimateTest {
             double exact = new BruteForce(weather).litres(bearing, tangent -> 1);
             assertThat(climate.wall(bearing).isoLitresPerM2Year()).isCloseTo(exact, within(wettest * 0.01));
         }
-        assertThat(climate.wall(359.7).bearingDeg()).isZero();
+        assertThat(climate.wall(359.7).facing()).isEqualTo("facing 0°");
+    }
+
+    /** Against sums over the hours, apart from the code: the mean of 24 walls, near the integral over all, index of one square on over π. */
+    @Test
+    void rainOfUnknownWindsIsTheMeanOfAllBearingsOnEveryWall() {
+        HourlyWeather weather = RainFixtures.random(6, 1);
+        RainClimate any = RainClimate.of(weather.ofAnyBearing(), SCENARIO);
+        BruteForce sums = new BruteForce(weather);
+        double mean = IntStream.range(0, 24)
+                .mapToDouble(i -> sums.litres(15 * i, tangent -> 1))
+                .average()
+                .orElseThrow();
+        assertThat(any.wall(77).isoLitresPerM2Year()).isCloseTo(mean, within(mean * 1e-9));
+        assertThat(any.wall(254).isoLitresPerM2Year()).isEqualTo(any.wall(77).isoLitresPerM2Year());
+        double squareOn = IntStream.range(0, weather.hours())
+                .mapToDouble(t -> Iso15927.hourlyLitresPerM2(weather.windMetresPerSecond()[t], weather.rainMm()[t], 1))
+                .sum();
+        assertThat(mean).isCloseTo(squareOn / Math.PI, withinPercentage(0.6));
+        double share = IntStream.range(0, 24)
+                        .mapToDouble(i -> sums.litres(15 * i, tangent -> 0.4 / (tangent * 0.7) < 1.5 ? 1 : 0))
+                        .sum()
+                / 24
+                / mean;
+        assertThat(any.wall(0).share(1.5, 0.4, 0.7)).isCloseTo(share, within(1e-9));
     }
 
     @Test
