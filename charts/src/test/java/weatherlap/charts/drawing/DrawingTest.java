@@ -2,7 +2,11 @@ package weatherlap.charts.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.words.Inches;
 
@@ -48,6 +52,47 @@ class DrawingTest {
         double x = Double.parseDouble(tag.replaceAll("(?s).* x=\"([0-9.]+)\".*", "$1"));
 
         assertThat(x).isGreaterThan(64 + 60 * wall.pxPerIn());
+    }
+
+    /** Courses of 4 in. on a wall of two stories, drawn small: letters beside the wall, numbers at most in the panels, none on another. */
+    @Test
+    void marksOfLowCoursesDoNotOverlap() {
+        List<WallDrawing.Panel> panels = IntStream.range(0, 40)
+                .mapToObj(c -> new WallDrawing.Panel(
+                        (c < 26 ? "" : "A") + (char) ('A' + c % 26) + "1", 0, 4.0 * c, 144, 4, true))
+                .toList();
+        for (int tallestPx : new int[] {260, 320, 420, 560, 900}) {
+            List<Rectangle2D> capitals = capitals(new WallDrawing("w", 396, 228, panels, List.of(), tallestPx).svg());
+            assertThat(capitals).hasSizeGreaterThanOrEqualTo(40);
+            for (int i = 0; i < capitals.size(); i++) {
+                for (int j = 0; j < i; j++) {
+                    assertThat(capitals.get(i).intersects(capitals.get(j)))
+                            .as("marks %d and %d at %d px", i, j, tallestPx)
+                            .isFalse();
+                }
+            }
+        }
+    }
+
+    /** Where the capitals of each mark stand: 0.73 of the type's size over the baseline, at least half of it wide a letter. */
+    private static List<Rectangle2D> capitals(String svg) {
+        Matcher texts = Pattern.compile("<text([^>]*)>([A-Z]*[0-9]*)</text").matcher(svg);
+        return texts.results()
+                .map(text -> {
+                    double size = number(text.group(1), "font-size");
+                    return (Rectangle2D) new Rectangle2D.Double(
+                            number(text.group(1), " x"),
+                            number(text.group(1), " y") - 0.73 * size,
+                            0.5 * size * text.group(2).length(),
+                            0.73 * size);
+                })
+                .toList();
+    }
+
+    /** A text that names no size has that of the picture, 12 px or less. */
+    private static double number(String attributes, String name) {
+        Matcher found = Pattern.compile(name + "=\"([0-9.]+)").matcher(attributes);
+        return found.find() ? Double.parseDouble(found.group(1)) : 12;
     }
 
     @Test
