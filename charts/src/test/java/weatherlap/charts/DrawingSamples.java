@@ -3,8 +3,8 @@ package weatherlap.charts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import weatherlap.charts.drawing.Piece;
 import weatherlap.charts.drawing.WallDrawing;
+import weatherlap.charts.drawing.WallPiece;
 import weatherlap.charts.drawing.WindowSketch;
 import weatherlap.charts.kit.Picture;
 
@@ -23,16 +23,18 @@ public final class DrawingSamples {
         double wide = width - 2 * (frame + sash);
         return new WindowSketch.View(
                 List.of(
-                        new Piece(Piece.Kind.FRAME, in, in, width, height),
-                        new Piece(Piece.Kind.SASH, in + frame, in + frame, width - 2 * frame, height - 2 * frame),
-                        new Piece(Piece.Kind.GLASS, in + frame + sash, in + frame + sash, wide, lite),
-                        new Piece(Piece.Kind.GLASS, in + frame + sash, in + frame + 2 * sash + lite, wide, lite)),
+                        new WallPiece(WallPiece.Kind.FRAME, in, in, width, height),
+                        new WallPiece(
+                                WallPiece.Kind.SASH, in + frame, in + frame, width - 2 * frame, height - 2 * frame),
+                        new WallPiece(WallPiece.Kind.GLASS, in + frame + sash, in + frame + sash, wide, lite),
+                        new WallPiece(
+                                WallPiece.Kind.GLASS, in + frame + sash, in + frame + 2 * sash + lite, wide, lite)),
                 glassFt2);
     }
 
     public static WindowSketch sketch() {
         WindowSketch.View unit = view(1.25, 29.5, 51.5, 1.2, 2.3, 7.44);
-        Piece oldFrame = new Piece(Piece.Kind.OLD_FRAME, 0, 0, 32, 54);
+        WallPiece oldFrame = new WallPiece(WallPiece.Kind.OLD_FRAME, 0, 0, 32, 54);
         WindowSketch.View insert = new WindowSketch.View(
                 Stream.concat(Stream.of(oldFrame), unit.pieces().stream()).toList(), unit.glassFt2());
         return new WindowSketch("Window A, insert", insert, 2);

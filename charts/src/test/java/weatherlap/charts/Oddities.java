@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import weatherlap.charts.drawing.Piece;
 import weatherlap.charts.drawing.WallDrawing;
+import weatherlap.charts.drawing.WallPiece;
 import weatherlap.charts.drawing.WallRose;
 import weatherlap.charts.drawing.WindowSketch;
 import weatherlap.charts.kit.MethodStyle;
@@ -19,8 +19,8 @@ import weatherlap.charts.report.GlassLost;
 import weatherlap.charts.report.HouseTotals;
 import weatherlap.charts.report.LabourBySteps;
 import weatherlap.charts.report.LeakRose;
-import weatherlap.charts.report.PortfolioMap;
-import weatherlap.charts.study.BreakEven;
+import weatherlap.charts.report.PortfolioHeatMap;
+import weatherlap.charts.study.BreakEvenCurve;
 import weatherlap.charts.study.BreakEvenMap;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.ExposureRose;
@@ -136,34 +136,36 @@ public final class Oddities {
 
     private static List<Picture> breakEven() {
         return List.of(
-                new BreakEven("none", "x", "", "cost", List.of(), Optional.empty()),
-                new BreakEven(
+                new BreakEvenCurve("none", "x", "", "cost", List.of(), Optional.empty()),
+                new BreakEvenCurve(
                         "one point",
                         "x",
                         "",
                         "cost",
-                        List.of(new BreakEven.Point(3, new Pair<>(5.0, 5.0))),
+                        List.of(new BreakEvenCurve.Point(3, new Pair<>(5.0, 5.0))),
                         Optional.empty()),
-                new BreakEven(
+                new BreakEvenCurve(
                         ENDLESS,
                         UNBROKEN,
                         "miles",
                         HOSTILE,
                         List.of(
-                                new BreakEven.Point(-1e7, new Pair<>(0.0, 9e9)),
-                                new BreakEven.Point(1e7, new Pair<>(1e9, -9e9))),
+                                new BreakEvenCurve.Point(-1e7, new Pair<>(0.0, 9e9)),
+                                new BreakEvenCurve.Point(1e7, new Pair<>(1e9, -9e9))),
                         Optional.of(new Spread(-2e7, -1e7, 3e7))),
                 new BreakEvenMap("none", "x", "y", List.of(), List.of(), List.of()),
                 new BreakEvenMap(
                         ENDLESS, HOSTILE, UNBROKEN, LABELS, List.of(UNBROKEN), List.of(List.of(0.0, 0.5, 1.0))),
-                new PortfolioMap("none", "x", "y", List.of(), List.of(), List.of()),
-                new PortfolioMap(
+                new PortfolioHeatMap("none", "x", "y", List.of(), List.of(), List.of()),
+                new PortfolioHeatMap(
                         ENDLESS,
                         ENDLESS,
                         HOSTILE,
                         IntStream.range(0, 30).mapToObj(i -> LABELS.get(i % 3)).toList(),
                         LABELS,
-                        List.of(new PortfolioMap.Cell(7, 2, 1_000_000, 0.5), new PortfolioMap.Cell(29, 0, 1, 1))));
+                        List.of(
+                                new PortfolioHeatMap.Cell(7, 2, 1_000_000, 0.5),
+                                new PortfolioHeatMap.Cell(29, 0, 1, 1))));
     }
 
     private static List<Picture> calibration() {
@@ -187,7 +189,8 @@ public final class Oddities {
                 new WindowSketch(HOSTILE, new WindowSketch.View(List.of(), 0), 1),
                 new WindowSketch(
                         UNBROKEN,
-                        new WindowSketch.View(List.of(new Piece(Piece.Kind.GLASS, -500, -500, 1000, 0.01)), 0.07),
+                        new WindowSketch.View(
+                                List.of(new WallPiece(WallPiece.Kind.GLASS, -500, -500, 1000, 0.01)), 0.07),
                         0.001),
                 new WindowSketch(ENDLESS, window(144, 8), 1),
                 new WindowSketch(HOSTILE, window(0, 0), 1),
@@ -207,7 +210,7 @@ public final class Oddities {
 
     private static WindowSketch.View window(double widthIn, double heightIn) {
         return new WindowSketch.View(
-                List.of(new Piece(Piece.Kind.GLASS, -3, 2, widthIn, heightIn)), widthIn * heightIn / 144);
+                List.of(new WallPiece(WallPiece.Kind.GLASS, -3, 2, widthIn, heightIn)), widthIn * heightIn / 144);
     }
 
     private static HouseTotals.House house(String label, double fullFlange, double insert) {

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import weatherlap.charts.kit.Fonts;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.Picture;
-import weatherlap.charts.kit.Words;
 
 /** What holds for every picture, with data as a report has them and with data that nobody hopes for. */
 class PictureTest {
@@ -50,7 +50,7 @@ class PictureTest {
         Svg read = Svg.parse(picture.svg());
 
         assertThat(read.root().getElementsByTagNameNS("*", "desc").item(0).getTextContent())
-                .isEqualTo(Words.clean(picture.message()));
+                .isEqualTo(Lettering.clean(picture.message()));
         assertThat(picture.message()).endsWith(".").doesNotContain("NaN", "null");
         assertThat(picture.name()).matches("[a-z]+(-[a-z]+)*");
     }

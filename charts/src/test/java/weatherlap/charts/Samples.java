@@ -18,8 +18,8 @@ import weatherlap.charts.report.GlassLost;
 import weatherlap.charts.report.HouseTotals;
 import weatherlap.charts.report.LabourBySteps;
 import weatherlap.charts.report.LeakRose;
-import weatherlap.charts.report.PortfolioMap;
-import weatherlap.charts.study.BreakEven;
+import weatherlap.charts.report.PortfolioHeatMap;
+import weatherlap.charts.study.BreakEvenCurve;
 import weatherlap.charts.study.BreakEvenMap;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.ExposureRose;
@@ -208,14 +208,14 @@ public final class Samples {
                         new Swings.Swing("price of a flanged unit", "$310", "$540", 400, 2700)));
     }
 
-    public static BreakEven breakEven() {
-        return new BreakEven(
+    public static BreakEvenCurve breakEven() {
+        return new BreakEvenCurve(
                 "60 houses",
                 "repair cost",
                 "USD",
                 "cost over 15 years",
                 IntStream.rangeClosed(0, 20)
-                        .mapToObj(i -> new BreakEven.Point(
+                        .mapToObj(i -> new BreakEvenCurve.Point(
                                 i * 1000, new Pair<>(14000 + i * 110.0, 10500 + i * 420.0 + i * i * 3)))
                         .toList(),
                 java.util.Optional.of(new Spread(8200, 9700, 12400)));
@@ -238,17 +238,17 @@ public final class Samples {
                 chances);
     }
 
-    public static PortfolioMap portfolioMap() {
-        List<PortfolioMap.Cell> cells = new ArrayList<>();
+    public static PortfolioHeatMap portfolioMap() {
+        List<PortfolioHeatMap.Cell> cells = new ArrayList<>();
         for (int row = 0; row < 4; row++) {
             for (int column = 0; column < 3; column++) {
                 if (row != 3 || column != 2) {
-                    cells.add(new PortfolioMap.Cell(
+                    cells.add(new PortfolioHeatMap.Cell(
                             column, row, 12 - 3 * column + row, Math.min(1, 0.95 - 0.28 * row + 0.1 * column)));
                 }
             }
         }
-        return new PortfolioMap(
+        return new PortfolioHeatMap(
                 "60 houses",
                 "storeys",
                 "overhang, in.",

@@ -11,7 +11,7 @@ import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import weatherlap.charts.kit.Fonts;
-import weatherlap.charts.kit.Words;
+import weatherlap.charts.kit.Lettering;
 
 /** Reads a picture back: its root and the boxes of its texts. */
 public record Svg(Element root) {
@@ -53,7 +53,7 @@ public record Svg(Element root) {
         Font font = new Font(Fonts.FAMILY, style, size);
         double x = Double.parseDouble(text.getAttribute("x"));
         double y = Double.parseDouble(text.getAttribute("y"));
-        return Words.box(text.getTextContent(), font, x, y);
+        return Lettering.box(text.getTextContent(), font, x, y);
     }
 
     private static String inherited(Element element, String attribute) {

@@ -29,7 +29,7 @@ import weatherlap.datasets.generator.Mix;
 import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.datasets.portfolio.PortfolioText;
 import weatherlap.datasets.portfolio.SortedPortfolio;
-import weatherlap.datasets.table.Scratch;
+import weatherlap.datasets.sorting.Scratch;
 import weatherlap.reports.compare.ResultFiles;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.House;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import weatherlap.analysis.rule.Fact;
+import weatherlap.analysis.rule.AskedFact;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
@@ -24,10 +24,10 @@ final class HouseFacts {
      *
      * @param bearings whether the way windows face is a fact: not where rain is the same on every side
      */
-    static List<Fact> of(List<House> houses, boolean bearings) {
-        List<Fact> facts = new ArrayList<>(wherever(houses));
+    static List<AskedFact> of(List<House> houses, boolean bearings) {
+        List<AskedFact> facts = new ArrayList<>(wherever(houses));
         if (bearings) {
-            facts.add(new Fact.Word(
+            facts.add(new AskedFact.Word(
                     "window_side",
                     "Do most windows face %s?",
                     words(
@@ -38,27 +38,28 @@ final class HouseFacts {
         return facts;
     }
 
-    private static List<Fact> wherever(List<House> houses) {
+    private static List<AskedFact> wherever(List<House> houses) {
         return List.of(
-                Fact.Number.byStep(
+                AskedFact.Number.byStep(
                         "storeys",
                         "Has the house fewer than %s storeys?",
                         numbers(houses, h -> (double) h.storeys()),
                         1),
-                Fact.Number.byStep(
+                AskedFact.Number.byStep(
                         "overhang_in",
                         "Is the shortest overhang over a window under %s in.?",
                         numbers(houses, HouseFacts::shortestOverhangIn),
                         OVERHANG_STEP_IN),
-                Fact.Number.byStep(
+                AskedFact.Number.byStep(
                         "year_built",
                         "Was the house built before %s?",
                         numbers(houses, h -> (double) h.yearBuilt()),
                         DECADE_YEARS),
-                new Fact.Word("barrier", "Is the weather barrier %s?", words(houses, h -> word(h.barrier()))),
-                new Fact.Word("cladding", "Is the cladding %s?", words(houses, h -> word(h.cladding()))),
-                new Fact.Word("frame_condition", "Is the worst frame %s?", words(houses, h -> word(worstFrame(h)))),
-                new Fact.Word(
+                new AskedFact.Word("barrier", "Is the weather barrier %s?", words(houses, h -> word(h.barrier()))),
+                new AskedFact.Word("cladding", "Is the cladding %s?", words(houses, h -> word(h.cladding()))),
+                new AskedFact.Word(
+                        "frame_condition", "Is the worst frame %s?", words(houses, h -> word(worstFrame(h)))),
+                new AskedFact.Word(
                         "frame_material",
                         "Are most frames %s?",
                         words(houses, h -> most(h.openings().map(o -> word(o.existingMaterial()))))));

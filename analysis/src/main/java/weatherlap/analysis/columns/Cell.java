@@ -8,7 +8,7 @@ import java.util.function.ToIntFunction;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
-import weatherlap.analysis.columns.Column.Kind;
+import weatherlap.analysis.columns.ResultColumn.Kind;
 
 /**
  * What a column takes from a row.
@@ -19,7 +19,7 @@ public sealed interface Cell<R> {
     Kind kind();
 
     /** @throws IllegalArgumentException for a cell that is empty, or no finite number, where the column wants one */
-    tech.tablesaw.columns.Column<?> fill(Column<R> column, List<? extends R> rows);
+    tech.tablesaw.columns.Column<?> fill(ResultColumn<R> column, List<? extends R> rows);
 
     record Text<R>(Function<? super R, String> of) implements Cell<R> {
         @Override
@@ -28,7 +28,7 @@ public sealed interface Cell<R> {
         }
 
         @Override
-        public StringColumn fill(Column<R> column, List<? extends R> rows) {
+        public StringColumn fill(ResultColumn<R> column, List<? extends R> rows) {
             StringColumn filled = StringColumn.create(column.name());
             for (R row : rows) {
                 String text = of.apply(row);
@@ -48,7 +48,7 @@ public sealed interface Cell<R> {
         }
 
         @Override
-        public IntColumn fill(Column<R> column, List<? extends R> rows) {
+        public IntColumn fill(ResultColumn<R> column, List<? extends R> rows) {
             IntColumn filled = IntColumn.create(column.name());
             rows.forEach(row -> filled.append(of.applyAsInt(row)));
             return filled;
@@ -62,7 +62,7 @@ public sealed interface Cell<R> {
         }
 
         @Override
-        public DoubleColumn fill(Column<R> column, List<? extends R> rows) {
+        public DoubleColumn fill(ResultColumn<R> column, List<? extends R> rows) {
             DoubleColumn filled = DoubleColumn.create(column.name());
             rows.forEach(row -> filled.append(column.finite(of.applyAsDouble(row), filled.size())));
             return filled;
@@ -76,7 +76,7 @@ public sealed interface Cell<R> {
         }
 
         @Override
-        public DoubleColumn fill(Column<R> column, List<? extends R> rows) {
+        public DoubleColumn fill(ResultColumn<R> column, List<? extends R> rows) {
             DoubleColumn filled = DoubleColumn.create(column.name());
             for (R row : rows) {
                 OptionalDouble number = of.apply(row);

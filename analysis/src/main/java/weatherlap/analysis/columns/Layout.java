@@ -13,13 +13,13 @@ import weatherlap.sim.Check;
  * @param title of its sheet in the workbook, at most 31 characters
  * @param meaning what one row is
  */
-public record Layout<R>(String file, String title, String meaning, List<Column<R>> columns) {
+public record Layout<R>(String file, String title, String meaning, List<ResultColumn<R>> columns) {
     public Layout {
         Check.text("file", file);
         Check.within("length of the sheet title", title.length(), 1, 31);
         columns = List.copyOf(columns);
         Set<String> names = new HashSet<>();
-        for (Column<R> column : columns) {
+        for (ResultColumn<R> column : columns) {
             if (!names.add(column.name())) {
                 throw new IllegalArgumentException("The column " + column.name() + " stands twice in " + file + ".");
             }
@@ -32,7 +32,7 @@ public record Layout<R>(String file, String title, String meaning, List<Column<R
     }
 
     /** @throws IllegalArgumentException when there is no such column */
-    public Column<R> column(String name) {
+    public ResultColumn<R> column(String name) {
         return columns.stream()
                 .filter(column -> column.name().equals(name))
                 .findFirst()
@@ -40,6 +40,6 @@ public record Layout<R>(String file, String title, String meaning, List<Column<R
     }
 
     public List<String> names() {
-        return columns.stream().map(Column::name).toList();
+        return columns.stream().map(ResultColumn::name).toList();
     }
 }

@@ -19,7 +19,7 @@ public final class LayoutBuilder<R> {
     private final String file;
     private final String title;
     private final String meaning;
-    private final List<Column<R>> columns = new ArrayList<>();
+    private final List<ResultColumn<R>> columns = new ArrayList<>();
 
     LayoutBuilder(String file, String title, String meaning) {
         this.file = file;
@@ -32,12 +32,12 @@ public final class LayoutBuilder<R> {
     }
 
     public LayoutBuilder<R> text(String name, String title, String meaning, Function<? super R, String> of) {
-        return add(new Column<>(name, title, "", 0, false, meaning, new Cell.Text<>(of)));
+        return add(new ResultColumn<>(name, title, "", 0, false, meaning, new Cell.Text<>(of)));
     }
 
     /** Text or nothing. */
     public LayoutBuilder<R> optionalText(String name, String title, String meaning, Function<? super R, String> of) {
-        return add(new Column<>(name, title, "", 0, true, meaning, new Cell.Text<>(of)));
+        return add(new ResultColumn<>(name, title, "", 0, true, meaning, new Cell.Text<>(of)));
     }
 
     /** The words yes and no. */
@@ -46,12 +46,12 @@ public final class LayoutBuilder<R> {
     }
 
     public LayoutBuilder<R> whole(String name, String title, String meaning, ToIntFunction<? super R> of) {
-        return add(new Column<>(name, title, "", 0, false, meaning, new Cell.Whole<>(of)));
+        return add(new ResultColumn<>(name, title, "", 0, false, meaning, new Cell.Whole<>(of)));
     }
 
     public LayoutBuilder<R> number(
             String name, String title, String unit, int decimals, String meaning, ToDoubleFunction<? super R> of) {
-        return add(new Column<>(name, title, unit, decimals, false, meaning, new Cell.Number<>(of)));
+        return add(new ResultColumn<>(name, title, unit, decimals, false, meaning, new Cell.Number<>(of)));
     }
 
     public LayoutBuilder<R> optionalNumber(
@@ -61,7 +61,7 @@ public final class LayoutBuilder<R> {
             int decimals,
             String meaning,
             Function<? super R, OptionalDouble> of) {
-        return add(new Column<>(name, title, unit, decimals, true, meaning, new Cell.OptionalNumber<>(of)));
+        return add(new ResultColumn<>(name, title, unit, decimals, true, meaning, new Cell.OptionalNumber<>(of)));
     }
 
     /** Mean and 10, 50 and 90 % points of one quantity over the draws. */
@@ -174,7 +174,7 @@ public final class LayoutBuilder<R> {
                 .optionalNumber("high_90", "high", unit, decimals, "upper end of it", high);
     }
 
-    private LayoutBuilder<R> add(Column<R> column) {
+    private LayoutBuilder<R> add(ResultColumn<R> column) {
         columns.add(column);
         return this;
     }

@@ -13,7 +13,7 @@ import java.util.List;
  * @param blocks cases with the same number (walls of one house) are held out together
  */
 @SuppressWarnings("ArrayRecordComponent") // draws
-public record Cases(List<? extends Fact> facts, double[] insertUsd, double[][] differenceUsd, int[] blocks) {
+public record Cases(List<? extends AskedFact> facts, double[] insertUsd, double[][] differenceUsd, int[] blocks) {
     public Cases {
         facts = List.copyOf(facts);
         int size = insertUsd.length;
@@ -21,7 +21,7 @@ public record Cases(List<? extends Fact> facts, double[] insertUsd, double[][] d
             throw new IllegalArgumentException(
                     "There must be cases, and costs, differences and blocks for each of them.");
         }
-        for (Fact fact : facts) {
+        for (AskedFact fact : facts) {
             if (fact.size() != size) {
                 throw new IllegalArgumentException("The fact " + fact.name() + " (" + fact.size()
                         + ") must be known for every case (" + size + ").");
@@ -30,7 +30,7 @@ public record Cases(List<? extends Fact> facts, double[] insertUsd, double[][] d
     }
 
     /** Each case a block of its own. */
-    public static Cases apart(List<? extends Fact> facts, double[] insertUsd, double[][] differenceUsd) {
+    public static Cases apart(List<? extends AskedFact> facts, double[] insertUsd, double[][] differenceUsd) {
         int[] blocks = new int[insertUsd.length];
         Arrays.setAll(blocks, i -> i);
         return new Cases(facts, insertUsd, differenceUsd, blocks);

@@ -18,10 +18,10 @@ public record Question(String words, BitSet yes) {
     }
 
     /** Every question on the facts that parts the cases, without those that part them as an earlier one does. */
-    static List<Question> on(List<? extends Fact> facts) {
+    static List<Question> on(List<? extends AskedFact> facts) {
         List<Question> kept = new ArrayList<>();
         Set<BitSet> seen = new HashSet<>();
-        for (Fact fact : facts) {
+        for (AskedFact fact : facts) {
             for (Question question : fact.questions()) {
                 BitSet no = (BitSet) question.yes.clone();
                 no.flip(0, fact.size());

@@ -5,8 +5,8 @@ import java.util.OptionalDouble;
 import tech.tablesaw.api.NumericColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
-import weatherlap.analysis.columns.Column;
 import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.columns.ResultColumn;
 
 /** A table with the catalogue of its columns. */
 public record ResultTable(Layout<?> layout, Table table) {
@@ -25,7 +25,7 @@ public record ResultTable(Layout<?> layout, Table table) {
      */
     public static <R> ResultTable of(Layout<R> layout, List<? extends R> rows) {
         Table table = Table.create(layout.title());
-        for (Column<R> column : layout.columns()) {
+        for (ResultColumn<R> column : layout.columns()) {
             try {
                 table.addColumns(column.fill(rows));
             } catch (IllegalArgumentException e) {
@@ -50,7 +50,7 @@ public record ResultTable(Layout<?> layout, Table table) {
     }
 
     /** A number; empty where there is none. */
-    public OptionalDouble number(int row, Column<?> column) {
+    public OptionalDouble number(int row, ResultColumn<?> column) {
         return number(row, layout.columns().indexOf(column));
     }
 

@@ -7,9 +7,9 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import weatherlap.analysis.columns.Column;
-import weatherlap.analysis.columns.Column.Kind;
 import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.columns.ResultColumn;
+import weatherlap.analysis.columns.ResultColumn.Kind;
 import weatherlap.analysis.tables.HouseTable;
 import weatherlap.analysis.tables.OpeningTable;
 
@@ -25,7 +25,7 @@ class CatalogueTest {
     @ParameterizedTest
     @MethodSource("layouts")
     void theUnitOfANameIsTheUnitOfItsColumn(Layout<?> layout) {
-        for (Column<?> column : layout.columns()) {
+        for (ResultColumn<?> column : layout.columns()) {
             UNITS.forEach((ending, unit) -> {
                 if (column.name().endsWith(ending) && !column.name().contains("_per_crew_day")) {
                     assertThat(column.unit()).as(column.name()).isEqualTo(unit);

@@ -10,9 +10,9 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import weatherlap.analysis.columns.Column;
-import weatherlap.analysis.columns.Column.Kind;
 import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.columns.ResultColumn;
+import weatherlap.analysis.columns.ResultColumn.Kind;
 
 /** README.md shows every result table as the catalogue has it. Where they differ, the failure shows the lines to paste. */
 class ColumnsInReadmeTest {
@@ -27,7 +27,7 @@ class ColumnsInReadmeTest {
 
     private static String table(Layout<?> layout) {
         StringBuilder table = new StringBuilder(HEAD);
-        for (Column<?> column : layout.columns()) {
+        for (ResultColumn<?> column : layout.columns()) {
             boolean number = column.kind() == Kind.NUMBER;
             table.append("| `%s` | %s | %s | %s | %s | %s |\n"
                     .formatted(

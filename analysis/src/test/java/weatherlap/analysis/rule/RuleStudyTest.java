@@ -28,10 +28,10 @@ class RuleStudyTest {
     private final List<String> barriers = numbers("barrier", 0, 3.999).stream()
             .map(v -> BARRIERS.get((int) (double) v))
             .toList();
-    private final List<Fact> facts = List.of(
-            Fact.Number.byStep("storeys", "Has the house under %s storeys?", storeys, 1),
-            Fact.Number.byStep("overhang", "Is the overhang under %s in.?", overhangs, 4),
-            new Fact.Word("barrier", "Is the barrier %s?", barriers));
+    private final List<AskedFact> facts = List.of(
+            AskedFact.Number.byStep("storeys", "Has the house under %s storeys?", storeys, 1),
+            AskedFact.Number.byStep("overhang", "Is the overhang under %s in.?", overhangs, 4),
+            new AskedFact.Word("barrier", "Is the barrier %s?", barriers));
 
     @Test
     void findsTheRuleThatMadeTheCosts() {
@@ -104,7 +104,7 @@ class RuleStudyTest {
     void scoresByHand() {
         // Three houses, two draws. d = −20, 50, 10 on average; insert 100, 200, 300.
         double[][] differences = {{-30, -10}, {100, 0}, {-80, 100}};
-        Fact one = new Fact.Word("mark", "Is it %s?", List.of("a", "b", "b"));
+        AskedFact one = new AskedFact.Word("mark", "Is it %s?", List.of("a", "b", "b"));
         Cases cases = Cases.apart(List.of(one), new double[] {100, 200, 300}, differences);
         RuleStudy.Length length = new RuleStudy.Length(
                 1,
@@ -139,7 +139,7 @@ class RuleStudyTest {
     /** A house to which limits leave one plan does not speak against the rule. */
     @Test
     void theBestChoiceDepartsFromTheRuleOnlyWhereThatPays() {
-        Fact one = new Fact.Word("mark", "Is it %s?", List.of("a", "b", "b"));
+        AskedFact one = new AskedFact.Word("mark", "Is it %s?", List.of("a", "b", "b"));
         Cases cases =
                 Cases.apart(List.of(one), new double[] {100, 200, 300}, new double[][] {{0, 0}, {-5, -7}, {4, 6}});
         RuleStudy.Length always = new RuleStudy.Length(0, new Rule.Always(Method.FULL_FLANGE), 0, 0, 0, 0);

@@ -24,22 +24,22 @@ record Sketch(Graphics2D graphics, double pxPerIn) {
     }
 
     /** A piece of a window whose origin lies at (x, y) px. */
-    void piece(Piece piece, double x, double y) {
+    void piece(WallPiece piece, double x, double y) {
         Rectangle2D box = new Rectangle2D.Double(
                 x + piece.leftIn() * pxPerIn,
                 y - piece.topIn() * pxPerIn,
                 piece.widthIn() * pxPerIn,
                 piece.heightIn() * pxPerIn);
         fill(box, tone(piece.kind()));
-        if (piece.kind() == Piece.Kind.OLD_FRAME) {
+        if (piece.kind() == WallPiece.Kind.OLD_FRAME) {
             new Pen(graphics).hatch(box, Tone.RULE);
         }
-        if (piece.kind() == Piece.Kind.GLASS) {
+        if (piece.kind() == WallPiece.Kind.GLASS) {
             outline(box, Tone.RULE, 0.75f);
         }
     }
 
-    private static Tone tone(Piece.Kind kind) {
+    private static Tone tone(WallPiece.Kind kind) {
         return switch (kind) {
             case GAP -> Tone.LINE;
             case OLD_FRAME -> Tone.INSERT_TINT;

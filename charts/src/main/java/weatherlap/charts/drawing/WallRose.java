@@ -10,10 +10,10 @@ import java.util.Comparator;
 import java.util.List;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Compass;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -109,7 +109,7 @@ public record WallRose(List<Ray> rays, List<Double> walls) implements Picture {
         Font font = Theme.TEXT.deriveFont(TYPE_PX);
         for (int i = 0; i < 4; i++) {
             double bearing = Math.toRadians(90.0 * i);
-            Words.draw(
+            Lettering.draw(
                     g,
                     Compass.letters(90.0 * i),
                     font,

@@ -23,26 +23,26 @@ public record WindowSketch(String label, View view, double pxPerIn) implements P
      * @param pieces cover the window; none where it cannot be built
      * @param glassFt2 visible glass, ft²
      */
-    public record View(List<Piece> pieces, double glassFt2) {
+    public record View(List<WallPiece> pieces, double glassFt2) {
         public View {
             pieces = List.copyOf(pieces);
             Check.notNegative("glass", glassFt2);
         }
 
         double widthIn() {
-            return pieces.stream().mapToDouble(Piece::rightIn).max().orElse(0) - leftIn();
+            return pieces.stream().mapToDouble(WallPiece::rightIn).max().orElse(0) - leftIn();
         }
 
         double heightIn() {
-            return pieces.stream().mapToDouble(Piece::topIn).max().orElse(0) - bottomIn();
+            return pieces.stream().mapToDouble(WallPiece::topIn).max().orElse(0) - bottomIn();
         }
 
         private double leftIn() {
-            return pieces.stream().mapToDouble(Piece::leftIn).min().orElse(0);
+            return pieces.stream().mapToDouble(WallPiece::leftIn).min().orElse(0);
         }
 
         private double bottomIn() {
-            return pieces.stream().mapToDouble(Piece::bottomIn).min().orElse(0);
+            return pieces.stream().mapToDouble(WallPiece::bottomIn).min().orElse(0);
         }
     }
 
@@ -92,9 +92,11 @@ public record WindowSketch(String label, View view, double pxPerIn) implements P
         Sketch sketch = new Sketch(graphics, pxPerIn);
         double x = EDGE_PX - view.leftIn() * pxPerIn;
         double y = heightPx() - EDGE_PX + view.bottomIn() * pxPerIn;
-        view.pieces().stream().sorted(Comparator.comparing(Piece::kind)).forEach(piece -> sketch.piece(piece, x, y));
         view.pieces().stream()
-                .filter(piece -> piece.kind() == Piece.Kind.SASH)
+                .sorted(Comparator.comparing(WallPiece::kind))
+                .forEach(piece -> sketch.piece(piece, x, y));
+        view.pieces().stream()
+                .filter(piece -> piece.kind() == WallPiece.Kind.SASH)
                 .forEach(piece -> sketch.outline(
                         new Rectangle2D.Double(
                                 x + piece.leftIn() * pxPerIn,

@@ -20,15 +20,22 @@ public final class Frame {
     private Frame() {}
 
     public static void head(Graphics2D g, Picture picture, String scope) {
-        Words.draw(
+        Lettering.draw(
                 g,
-                Words.fit(picture.title(), Theme.TITLE, picture.widthPx()),
+                Lettering.fit(picture.title(), Theme.TITLE, picture.widthPx()),
                 Theme.TITLE,
                 Tone.INK,
                 0,
                 TITLE_BASELINE_PX,
                 0);
-        Words.draw(g, Words.fit(scope, Theme.TEXT, picture.widthPx()), Theme.TEXT, Tone.MUTED, 0, SCOPE_BASELINE_PX, 0);
+        Lettering.draw(
+                g,
+                Lettering.fit(scope, Theme.TEXT, picture.widthPx()),
+                Theme.TEXT,
+                Tone.MUTED,
+                0,
+                SCOPE_BASELINE_PX,
+                0);
     }
 
     /** Draws the plot under the head, over the whole width. */
@@ -44,9 +51,9 @@ public final class Frame {
 
     /** The same with nothing to show: a sentence in place of the plot. */
     public static void empty(Graphics2D g, Picture picture) {
-        List<String> lines = Words.wrap(picture.message(), Theme.TEXT, picture.widthPx(), 3);
+        List<String> lines = Lettering.wrap(picture.message(), Theme.TEXT, picture.widthPx(), 3);
         for (int i = 0; i < lines.size(); i++) {
-            Words.draw(g, lines.get(i), Theme.TEXT, Tone.MUTED, 0, HEAD_PX + 24.0 + i * 18, 0);
+            Lettering.draw(g, lines.get(i), Theme.TEXT, Tone.MUTED, 0, HEAD_PX + 24.0 + i * 18, 0);
         }
     }
 }

@@ -46,13 +46,13 @@ public final class HeatMap {
         across.setRange(0, columns.size());
         across.setVisible(false);
         NumberAxis down = Axes.rows(rows.size());
-        XYPlot plot = Rows.themed(new XYPlot(data, across, down, renderer));
+        XYPlot plot = RowAxis.themed(new XYPlot(data, across, down, renderer));
         plot.setDomainGridlinesVisible(false);
         plot.setRangeGridlinesVisible(false);
         plot.setRangeZeroBaselineVisible(false);
         plot.setRangeAxisLocation(AxisLocation.TOP_OR_LEFT);
         double widest = rows.stream()
-                .mapToDouble(r -> Words.width(Words.clean(r), Theme.TEXT))
+                .mapToDouble(r -> Lettering.width(Lettering.clean(r), Theme.TEXT))
                 .max()
                 .orElse(0);
         double room = Math.min(widthPx * LABEL_SHARE, widest) + 2 * Theme.SPACE_PX;
@@ -74,9 +74,9 @@ public final class HeatMap {
         double high = s.yPx(1) - s.yPx(0);
         int every = (int) Math.ceil(15 / high);
         for (int i = 0; i < rows.size(); i += every) {
-            String text = Words.fit(rows.get(i), Theme.TEXT, room - 2 * Theme.SPACE_PX);
+            String text = Lettering.fit(rows.get(i), Theme.TEXT, room - 2 * Theme.SPACE_PX);
             double y = s.yPx(i + 0.5) + 4;
-            Words.draw(g, text, Theme.TEXT, Tone.INK, s.area().getMinX() - Theme.SPACE_PX, y, 1);
+            Lettering.draw(g, text, Theme.TEXT, Tone.INK, s.area().getMinX() - Theme.SPACE_PX, y, 1);
         }
     }
 
@@ -85,10 +85,10 @@ public final class HeatMap {
         double wide = s.xPx(1) - s.xPx(0);
         int every = (int) Math.ceil(44 / wide);
         for (int i = 0; i < columns.size(); i += every) {
-            List<String> lines = Words.wrap(columns.get(i), Theme.SMALL, wide * every - 6, 2);
+            List<String> lines = Lettering.wrap(columns.get(i), Theme.SMALL, wide * every - 6, 2);
             for (int k = 0; k < lines.size(); k++) {
                 double y = s.area().getMinY() - 8 - (lines.size() - 1 - k) * 13.0;
-                Words.draw(g, lines.get(k), Theme.SMALL, Tone.INK, s.xPx(i + 0.5), y, 0.5);
+                Lettering.draw(g, lines.get(k), Theme.SMALL, Tone.INK, s.xPx(i + 0.5), y, 0.5);
             }
         }
     }
@@ -101,8 +101,8 @@ public final class HeatMap {
             g.setPaint(color((i + 0.5) / steps));
             g.fill(new Rectangle2D.Double(x + 130 + i * width / steps, y - 9, width / steps + 0.5, 10));
         }
-        Words.draw(g, "insert preferred", Theme.SMALL_STRONG, Tone.INSERT_TEXT, x + 122, y, 1);
-        Words.draw(g, "full-flange preferred", Theme.SMALL_STRONG, Tone.FULL_FLANGE_TEXT, x + 138 + width, y, 0);
+        Lettering.draw(g, "insert preferred", Theme.SMALL_STRONG, Tone.INSERT_TEXT, x + 122, y, 1);
+        Lettering.draw(g, "full-flange preferred", Theme.SMALL_STRONG, Tone.FULL_FLANGE_TEXT, x + 138 + width, y, 0);
     }
 
     private static final class Scale implements PaintScale {

@@ -13,18 +13,19 @@ public record Pen(Graphics2D graphics) {
 
     /** The heading at the top left, cut to a width. */
     public void title(String text, double widthPx) {
-        Words.draw(graphics, Words.fit(text, Theme.TITLE, widthPx), Theme.TITLE, Tone.INK, 0, Theme.TITLE_PX + 1.0, 0);
+        Lettering.draw(
+                graphics, Lettering.fit(text, Theme.TITLE, widthPx), Theme.TITLE, Tone.INK, 0, Theme.TITLE_PX + 1.0, 0);
     }
 
     public void small(String text, Tone tone, double x, double y, double align) {
-        Words.draw(graphics, Words.clean(text), Theme.SMALL, tone, x, y, align);
+        Lettering.draw(graphics, Lettering.clean(text), Theme.SMALL, tone, x, y, align);
     }
 
     /** A label no higher than so many px, bold; left out where it is wider than so many. */
     public void fitted(String text, Tone tone, double x, double y, double heightPx, double widthPx) {
         Font font = Theme.SMALL_STRONG.deriveFont((float) Math.min(Theme.SMALL_PX, Math.floor(heightPx)));
-        if (Words.width(Words.clean(text), font) <= widthPx) {
-            Words.draw(graphics, Words.clean(text), font, tone, x, y + font.getSize() * 0.36, 0.5);
+        if (Lettering.width(Lettering.clean(text), font) <= widthPx) {
+            Lettering.draw(graphics, Lettering.clean(text), font, tone, x, y + font.getSize() * 0.36, 0.5);
         }
     }
 
@@ -42,11 +43,11 @@ public record Pen(Graphics2D graphics) {
 
     /** Text without what a line cannot hold. */
     public static String clean(String text) {
-        return Words.clean(text);
+        return Lettering.clean(text);
     }
 
     /** Text, cut with an ellipsis to a width in the type of {@link Theme#TEXT}. */
     public static String fit(String text, double widthPx) {
-        return Words.fit(text, Theme.TEXT, widthPx);
+        return Lettering.fit(text, Theme.TEXT, widthPx);
     }
 }

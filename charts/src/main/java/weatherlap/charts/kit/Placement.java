@@ -37,7 +37,7 @@ public final class Placement {
 
     /** A free box for the text beside the point: right, left, above or below, and the corners between. */
     public Optional<Rectangle2D> place(String text, Font font, Point2D at) {
-        Rectangle2D size = Words.box(text, font, 0, 0);
+        Rectangle2D size = Lettering.box(text, font, 0, 0);
         Optional<Rectangle2D> free =
                 candidates(size, at).filter(area::contains).filter(this::isFree).findFirst();
         free.ifPresent(taken::add);
@@ -61,6 +61,6 @@ public final class Placement {
     }
 
     public static void draw(Graphics2D g, String text, Font font, Tone tone, Rectangle2D box) {
-        Words.draw(g, text, font, tone, box.getX(), box.getY() + font.getSize() * 0.8, 0);
+        Lettering.draw(g, text, font, tone, box.getX(), box.getY() + font.getSize() * 0.8, 0);
     }
 }

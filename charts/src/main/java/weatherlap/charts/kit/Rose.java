@@ -85,7 +85,8 @@ public final class Rose {
         for (double value = first; value <= axis.getUpperBound() * (1 + 1e-9); value += step) {
             Point at = plot.translateToJava2D(TICK_BEARING_DEG, value, axis, area);
             String text = axis.getTickUnit().valueToString(value);
-            Rectangle2D box = Words.box(text, Theme.SMALL, at.x - Words.width(text, Theme.SMALL) / 2, at.y + 4.0);
+            Rectangle2D box =
+                    Lettering.box(text, Theme.SMALL, at.x - Lettering.width(text, Theme.SMALL) / 2, at.y + 4.0);
             Placement.draw(g, text, Theme.SMALL, Tone.MUTED, box);
         }
     }
@@ -136,7 +137,8 @@ public final class Rose {
             g.fill(mark);
         }
         double room = Theme.WIDTH_PX - NOTES_PX - 44.0;
-        Words.draw(g, Words.fit(curve.label(), Theme.STRONG, room), Theme.STRONG, curve.text(), NOTES_PX + 44.0, y, 0);
+        Lettering.draw(
+                g, Lettering.fit(curve.label(), Theme.STRONG, room), Theme.STRONG, curve.text(), NOTES_PX + 44.0, y, 0);
         line(g, "highest " + text.apply(curve.highest().value()) + unit, curve.highest(), y + 20);
         line(g, "lowest " + text.apply(curve.lowest().value()) + unit, curve.lowest(), y + 38);
     }
@@ -144,9 +146,9 @@ public final class Rose {
     private static void line(Graphics2D g, String value, Ray ray, double y) {
         String words =
                 value + " (" + Compass.word(ray.bearingDeg()) + ", " + Numbers.plain(ray.bearingDeg(), 0) + "\u00b0)";
-        Words.draw(
+        Lettering.draw(
                 g,
-                Words.fit(words, Theme.TEXT, Theme.WIDTH_PX - NOTES_PX - 44.0),
+                Lettering.fit(words, Theme.TEXT, Theme.WIDTH_PX - NOTES_PX - 44.0),
                 Theme.TEXT,
                 Tone.MUTED,
                 NOTES_PX + 44.0,

@@ -58,7 +58,7 @@ final class SvgCanvas extends SVGGraphics2D {
         root.setAttribute("viewBox", "0 0 " + picture.widthPx() + " " + picture.heightPx());
         root.setAttribute("font-family", Theme.FONT_STACK);
         root.setAttribute("role", "img");
-        root.setAttribute("aria-label", Words.clean(picture.message()));
+        root.setAttribute("aria-label", Lettering.clean(picture.message()));
         Node first = root.getFirstChild();
         root.insertBefore(element(root, "title", picture.title()), first);
         root.insertBefore(element(root, "desc", picture.message()), first);
@@ -66,7 +66,7 @@ final class SvgCanvas extends SVGGraphics2D {
 
     private static Element element(Element root, String name, String text) {
         Element element = root.getOwnerDocument().createElementNS(SVG, name);
-        element.appendChild(root.getOwnerDocument().createTextNode(Words.clean(text)));
+        element.appendChild(root.getOwnerDocument().createTextNode(Lettering.clean(text)));
         return element;
     }
 

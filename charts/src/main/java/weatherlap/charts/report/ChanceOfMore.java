@@ -19,14 +19,14 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Layer;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
-import weatherlap.charts.kit.Rows;
+import weatherlap.charts.kit.RowAxis;
 import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -81,7 +81,7 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, O
     public String message() {
         return isEmpty()
                 ? "There are no simulated totals to show."
-                : InWords.capital(Words.clean(total)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
+                : InWords.capital(Lettering.clean(total)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
                         + sentence(MethodStyle.INSERT) + "."
                         + priceUsd.map(this::losses).orElse("");
     }
@@ -134,13 +134,13 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, O
             Frame.empty(g, this);
             return;
         }
-        Words.draw(g, "\u2191 chance of costing more, %", Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 8, 0);
+        Lettering.draw(g, "\u2191 chance of costing more, %", Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 8, 0);
         Frame.body(g, this, 22, plot());
     }
 
     NumberAxis axis() {
         return Axes.value(
-                Words.axis(total, ", USD"),
+                Lettering.axis(total, ", USD"),
                 Axes.Format.USD,
                 false,
                 Arrays.stream(MethodStyle.values()).flatMapToDouble(m -> {
@@ -171,7 +171,7 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, O
             data.addSeries(series(method));
         }
         NumberAxis chance = Axes.value(null, Axes.Format.PERCENT, true, DoubleStream.of(1));
-        XYPlot plot = Rows.upright(new XYPlot(data, axis(), chance, renderer));
+        XYPlot plot = RowAxis.upright(new XYPlot(data, axis(), chance, renderer));
         plot.addAnnotation(((Layer) this::labels).annotation());
         priceUsd.ifPresent(price -> plot.addAnnotation(((Layer) (g, s) -> prices(g, s, price)).annotation()));
         return plot;
@@ -187,11 +187,11 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, O
                         .createTransformedShape(method.mark()));
                 String amount = Numbers.usd(quantile(method, probability));
                 String text = probability == 0.5 ? method.label() + ": " + amount : amount;
-                double width = Words.width(text, Theme.STRONG);
+                double width = Lettering.width(text, Theme.STRONG);
                 boolean lower = isLeft(method, probability);
                 boolean left = lower && point.getX() - s.area().getMinX() > width + 14;
                 double x = left ? point.getX() - 10 - width : point.getX() + 10;
-                Words.draw(g, text, Theme.STRONG, method.text(), x, point.getY() + (lower ? 12 : -4), 0);
+                Lettering.draw(g, text, Theme.STRONG, method.text(), x, point.getY() + (lower ? 12 : -4), 0);
             }
         }
     }
@@ -208,8 +208,8 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, O
             String text = "price " + Numbers.usd(price.of(method)) + ", loss "
                     + Numbers.percent(over(method, price.of(method)), 1);
             // the curve falls to the right: what stands right of the line is free
-            boolean left = x + 6 + Words.width(text, Theme.SMALL) > widthPx();
-            Words.draw(g, text, Theme.SMALL, method.text(), left ? x - 6 : x + 6, top + 8, left ? 1 : 0);
+            boolean left = x + 6 + Lettering.width(text, Theme.SMALL) > widthPx();
+            Lettering.draw(g, text, Theme.SMALL, method.text(), left ? x - 6 : x + 6, top + 8, left ? 1 : 0);
         }
     }
 

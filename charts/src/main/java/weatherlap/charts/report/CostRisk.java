@@ -27,14 +27,14 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Layer;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.Marks;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Placement;
-import weatherlap.charts.kit.Rows;
+import weatherlap.charts.kit.RowAxis;
 import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -142,18 +142,18 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
             Frame.empty(g, this);
             return;
         }
-        Words.draw(g, riskLabel(), Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 10, 0);
+        Lettering.draw(g, riskLabel(), Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 10, 0);
         shapeKey(g);
         Frame.body(g, this, 40, plot());
     }
 
     private String riskLabel() {
-        return "\u2191 " + Words.axis(risk, ", full-flange less insert, percentage points");
+        return "\u2191 " + Lettering.axis(risk, ", full-flange less insert, percentage points");
     }
 
     NumberAxis costAxis() {
         return Axes.value(
-                Words.axis(cost, ", full-flange less insert, USD \u2192"),
+                Lettering.axis(cost, ", full-flange less insert, USD \u2192"),
                 Axes.Format.SIGNED_USD,
                 true,
                 houses.stream().mapToDouble(House::costDifferenceUsd));
@@ -178,9 +178,9 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
                     AffineTransform.getTranslateInstance(x + 6, y - 4).createTransformedShape(Marks.CATEGORY.get(i++));
             g.setPaint(Tone.MUTED.color());
             g.fill(mark);
-            String text = Words.fit(category, Theme.SMALL, room - 26);
-            Words.draw(g, text, Theme.SMALL, Tone.INK, x + 16, y, 0);
-            x += 16 + Words.width(text, Theme.SMALL) + 18;
+            String text = Lettering.fit(category, Theme.SMALL, room - 26);
+            Lettering.draw(g, text, Theme.SMALL, Tone.INK, x + 16, y, 0);
+            x += 16 + Lettering.width(text, Theme.SMALL) + 18;
         }
     }
 
@@ -200,7 +200,7 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
             renderer.setSeriesOutlinePaint(i, Color.WHITE);
             renderer.setSeriesOutlineStroke(i, Theme.HAIRLINE);
         });
-        XYPlot plot = Rows.upright(new XYPlot(data, costAxis(), riskAxis(), renderer));
+        XYPlot plot = RowAxis.upright(new XYPlot(data, costAxis(), riskAxis(), renderer));
         plot.setDomainZeroBaselineVisible(true);
         plot.setDomainZeroBaselinePaint(Tone.RULE.color());
         plot.addAnnotation(((Layer) this::labels).annotation());
@@ -223,7 +223,7 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
             }
         }
         houses.stream().filter(House::marked).forEach(house -> {
-            String text = Words.fit(house.label(), Theme.SMALL, LABEL_PX);
+            String text = Lettering.fit(house.label(), Theme.SMALL, LABEL_PX);
             placement
                     .place(text, Theme.SMALL, at(house, s))
                     .ifPresent(box -> Placement.draw(g, text, Theme.SMALL, Tone.INK, box));
@@ -257,9 +257,9 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
         private void draw(Graphics2D g, Scales s, Placement placement) {
             double left = right ? s.xPx(0) : s.area().getMinX();
             double end = right ? s.area().getMaxX() : s.xPx(0);
-            List<String> lines = Words.wrap(words, Theme.SMALL_STRONG, end - left - 8, 2);
+            List<String> lines = Lettering.wrap(words, Theme.SMALL_STRONG, end - left - 8, 2);
             double width = lines.stream()
-                    .mapToDouble(line -> Words.width(line, Theme.SMALL_STRONG))
+                    .mapToDouble(line -> Lettering.width(line, Theme.SMALL_STRONG))
                     .max()
                     .orElseThrow();
             double height = lines.size() * LINE_PX;
@@ -279,7 +279,8 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
             placement.keepFree(box);
             for (int i = 0; i < lines.size(); i++) {
                 double x = box.getX() + (right ? width : 0);
-                Words.draw(g, lines.get(i), Theme.SMALL_STRONG, tone, x, box.getY() + 11 + i * LINE_PX, right ? 1 : 0);
+                Lettering.draw(
+                        g, lines.get(i), Theme.SMALL_STRONG, tone, x, box.getY() + 11 + i * LINE_PX, right ? 1 : 0);
             }
         }
 

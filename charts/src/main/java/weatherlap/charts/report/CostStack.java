@@ -15,14 +15,14 @@ import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Hatch;
 import weatherlap.charts.kit.Layer;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
-import weatherlap.charts.kit.Rows;
+import weatherlap.charts.kit.RowAxis;
 import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -85,14 +85,14 @@ public record CostStack(String scope, String per, List<Part> parts) implements P
         if (parts.isEmpty()) {
             return "There are no costs to show.";
         }
-        return "Per " + Words.clean(per) + ", " + sentence(MethodStyle.FULL_FLANGE) + "; "
+        return "Per " + Lettering.clean(per) + ", " + sentence(MethodStyle.FULL_FLANGE) + "; "
                 + sentence(MethodStyle.INSERT) + ".";
     }
 
     private String sentence(MethodStyle method) {
         return method.label() + " comes to " + Numbers.usd(total(method)) + ": "
                 + parts.stream()
-                        .map(part -> Words.clean(part.label()) + " "
+                        .map(part -> Lettering.clean(part.label()) + " "
                                 + Numbers.usd(part.usd().of(method)))
                         .collect(Collectors.joining(", "));
     }
@@ -109,21 +109,21 @@ public record CostStack(String scope, String per, List<Part> parts) implements P
 
     NumberAxis axis() {
         return Axes.value(
-                Words.fit("USD per " + per, Theme.SMALL, AXIS_PX),
+                Lettering.fit("USD per " + per, Theme.SMALL, AXIS_PX),
                 Axes.Format.USD,
                 true,
                 Arrays.stream(MethodStyle.values()).mapToDouble(this::total));
     }
 
     private XYPlot plot() {
-        XYPlot plot = Rows.plot(
+        XYPlot plot = RowAxis.plot(
                 List.of("full-flange", "insert"), (BAR_TOP + BAR_BOTTOM) / 2, axis(), Theme.WIDTH_PX, RIGHT_PX);
         for (MethodStyle method : MethodStyle.values()) {
-            List<Rows.Bar> bars = bars(method);
+            List<RowAxis.Bar> bars = bars(method);
             for (int i = 0; i < bars.size(); i++) {
-                Rows.add(
+                RowAxis.add(
                         plot,
-                        Rows.bars(List.of(bars.get(i)), parts.get(i).label()),
+                        RowAxis.bars(List.of(bars.get(i)), parts.get(i).label()),
                         Hatch.bars(fill(method, i), false));
             }
             plot.addAnnotation(((Layer) (g, s) -> labels(g, s, method, bars)).annotation());
@@ -132,12 +132,12 @@ public record CostStack(String scope, String per, List<Part> parts) implements P
     }
 
     /** One bar a part, each starting where the one before ends. */
-    List<Rows.Bar> bars(MethodStyle method) {
-        List<Rows.Bar> bars = new ArrayList<>();
+    List<RowAxis.Bar> bars(MethodStyle method) {
+        List<RowAxis.Bar> bars = new ArrayList<>();
         double from = 0;
         for (Part part : parts) {
             double to = from + part.usd().of(method);
-            bars.add(new Rows.Bar(method.ordinal() + BAR_TOP, method.ordinal() + BAR_BOTTOM, from, to));
+            bars.add(new RowAxis.Bar(method.ordinal() + BAR_TOP, method.ordinal() + BAR_BOTTOM, from, to));
             from = to;
         }
         return bars;
@@ -149,7 +149,7 @@ public record CostStack(String scope, String per, List<Part> parts) implements P
     }
 
     /** Names and amounts under the bar, each with a line to its part. */
-    private void labels(Graphics2D g, Scales s, MethodStyle method, List<Rows.Bar> bars) {
+    private void labels(Graphics2D g, Scales s, MethodStyle method, List<RowAxis.Bar> bars) {
         double top = s.yPx(method.ordinal() + BAR_TOP);
         double bottom = s.yPx(method.ordinal() + BAR_BOTTOM);
         double[] wanted = bars.stream()
@@ -171,11 +171,11 @@ public record CostStack(String scope, String per, List<Part> parts) implements P
             g.setPaint(Tone.RULE.color());
             g.draw(new Line2D.Double(wanted[i], bottom - 5, wanted[i], bottom + 5));
             g.draw(new Line2D.Double(wanted[i], bottom + 5, placed[i], bottom + 13));
-            String name = Words.fit(parts.get(i).label(), Theme.SMALL, sizes[i] - 8);
-            Words.draw(g, name, Theme.SMALL, Tone.INK, placed[i], bottom + 25, 0.5);
-            Words.draw(g, amount(i, method), Theme.SMALL, Tone.MUTED, placed[i], bottom + 39, 0.5);
+            String name = Lettering.fit(parts.get(i).label(), Theme.SMALL, sizes[i] - 8);
+            Lettering.draw(g, name, Theme.SMALL, Tone.INK, placed[i], bottom + 25, 0.5);
+            Lettering.draw(g, amount(i, method), Theme.SMALL, Tone.MUTED, placed[i], bottom + 39, 0.5);
         }
-        Words.draw(
+        Lettering.draw(
                 g,
                 Numbers.usd(total(method)),
                 Theme.STRONG,
@@ -191,7 +191,7 @@ public record CostStack(String scope, String per, List<Part> parts) implements P
 
     private static double width(Part part, MethodStyle method) {
         return Math.max(
-                Words.width(Words.clean(part.label()), Theme.SMALL),
-                Words.width(Numbers.usd(part.usd().of(method)), Theme.SMALL));
+                Lettering.width(Lettering.clean(part.label()), Theme.SMALL),
+                Lettering.width(Numbers.usd(part.usd().of(method)), Theme.SMALL));
     }
 }

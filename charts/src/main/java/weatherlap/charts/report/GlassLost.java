@@ -8,10 +8,10 @@ import org.jfree.chart.axis.NumberAxis;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Frame;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Spread;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -63,11 +63,11 @@ public record GlassLost(String scope, List<Group> groups) implements Picture {
         String first = "An insert takes " + share(all.lost().insert()) + " of today\u2019s glass, full-flange "
                 + share(all.lost().fullFlange()) + " (medians of "
                 + Numbers.count(all.openings(), "opening", "openings")
-                + ", " + Words.clean(all.label()) + ").";
+                + ", " + Lettering.clean(all.label()) + ").";
         return groups.stream()
                 .skip(1)
                 .max(Comparator.comparingDouble(GlassLost::gap))
-                .map(widest -> first + " The methods differ most for " + Words.clean(widest.label()) + ": "
+                .map(widest -> first + " The methods differ most for " + Lettering.clean(widest.label()) + ": "
                         + share(widest.lost().insert()) + " against "
                         + share(widest.lost().fullFlange()) + ".")
                 .orElse(first);
@@ -106,7 +106,7 @@ public record GlassLost(String scope, List<Group> groups) implements Picture {
     private List<PairRows.Ranges> rows() {
         return groups.stream()
                 .map(group -> new PairRows.Ranges(
-                        Words.clean(group.label()) + " (" + Numbers.plain(group.openings(), 0) + ")", group.lost()))
+                        Lettering.clean(group.label()) + " (" + Numbers.plain(group.openings(), 0) + ")", group.lost()))
                 .toList();
     }
 }

@@ -16,16 +16,16 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Layer;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.Marks;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
-import weatherlap.charts.kit.Rows;
+import weatherlap.charts.kit.RowAxis;
 import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Spread;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -82,7 +82,7 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
         long apart = houses.stream()
                 .filter(h -> h.usd().insert().high() < h.usd().fullFlange().low())
                 .count();
-        return InWords.capital(Words.clean(total)) + " of " + Numbers.count(houses.size(), "house", "houses") + ": "
+        return InWords.capital(Lettering.clean(total)) + " of " + Numbers.count(houses.size(), "house", "houses") + ": "
                 + sentence(MethodStyle.FULL_FLANGE) + "; " + sentence(MethodStyle.INSERT)
                 + ". In " + Numbers.plain(apart, 0)
                 + " of them the whole range of the insert lies below that of full-flange.";
@@ -108,13 +108,13 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
         } else if (named()) {
             Frame.body(g, this, PairRows.dots(rows(), axis(axisLabel()), Numbers::usd));
         } else {
-            Words.draw(g, "\u2191 " + axisLabel(), Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 8, 0);
+            Lettering.draw(g, "\u2191 " + axisLabel(), Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 8, 0);
             Frame.body(g, this, 22, plot(shown()));
         }
     }
 
     private String axisLabel() {
-        return Words.axis(total, ", USD: median, and the range of eight times in ten");
+        return Lettering.axis(total, ", USD: median, and the range of eight times in ten");
     }
 
     NumberAxis axis(String label) {
@@ -159,7 +159,7 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
             renderer.setSeriesShape(index, Marks.small(method));
         }
         renderer.setErrorStroke(Theme.stroke(1.25f));
-        XYPlot plot = Rows.upright(new XYPlot(data, order(shown.size()), axis(null), renderer));
+        XYPlot plot = RowAxis.upright(new XYPlot(data, order(shown.size()), axis(null), renderer));
         plot.setDomainGridlinesVisible(false);
         plot.addAnnotation(((Layer) (g, s) -> names(g, s, shown)).annotation());
         return plot;
@@ -186,7 +186,7 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
                     .mapToDouble(u -> above ? u.high() : -u.low());
             double end = ends.max().orElseThrow();
             double y = above ? s.yPx(end) - 8 : s.yPx(-end) + 16;
-            Words.draw(
+            Lettering.draw(
                     g,
                     method.label(),
                     Theme.STRONG,

@@ -11,10 +11,10 @@ import org.jfree.chart.axis.NumberAxis;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Frame;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -91,7 +91,7 @@ public record LabourBySteps(String scope, List<Step> steps, Optional<Step> other
         Step step = steps.stream()
                 .max(Comparator.comparingDouble(minutesOf(method)))
                 .orElseThrow();
-        return Words.clean(step.label()) + " (" + minutes(step.minutes().of(method)) + ")";
+        return Lettering.clean(step.label()) + " (" + minutes(step.minutes().of(method)) + ")";
     }
 
     private static String minutes(double value) {

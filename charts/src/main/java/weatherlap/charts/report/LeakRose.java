@@ -11,11 +11,11 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Compass;
 import weatherlap.charts.kit.Frame;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Rose;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -66,7 +66,7 @@ public record LeakRose(String scope, String risk, List<Ray> rays) implements Pic
         if (rays.isEmpty()) {
             return "There are no walls to compare.";
         }
-        return InWords.capital(Words.clean(risk)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
+        return InWords.capital(Lettering.clean(risk)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
                 + sentence(MethodStyle.INSERT) + ".";
     }
 
@@ -105,7 +105,7 @@ public record LeakRose(String scope, String risk, List<Ray> rays) implements Pic
 
     @Override
     public void draw(Graphics2D g) {
-        Frame.head(g, this, Words.clean(risk) + ", %; " + scope);
+        Frame.head(g, this, Lettering.clean(risk) + ", %; " + scope);
         if (rays.isEmpty()) {
             Frame.empty(g, this);
             return;

@@ -8,16 +8,16 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import weatherlap.charts.kit.Hatch;
 import weatherlap.charts.kit.Layer;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
-import weatherlap.charts.kit.Rows;
+import weatherlap.charts.kit.RowAxis;
 import weatherlap.charts.kit.Spread;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 
 /**
- * Rows that carry both methods, full-flange above insert, each with its number beside it; the first row also names the
+ * RowAxis that carry both methods, full-flange above insert, each with its number beside it; the first row also names the
  * methods.
  */
 final class PairRows {
@@ -31,15 +31,16 @@ final class PairRows {
     record Ranges(String label, Pair<Spread> values) {}
 
     static XYPlot dots(List<Ranges> rows, NumberAxis axis, DoubleFunction<String> text) {
-        XYPlot plot = Rows.plot(rows.stream().map(Ranges::label).toList(), axis, Theme.WIDTH_PX, RIGHT_PX);
+        XYPlot plot = RowAxis.plot(rows.stream().map(Ranges::label).toList(), axis, Theme.WIDTH_PX, RIGHT_PX);
         for (MethodStyle method : MethodStyle.values()) {
-            List<Rows.Dot> dots = new ArrayList<>();
+            List<RowAxis.Dot> dots = new ArrayList<>();
             for (int i = 0; i < rows.size(); i++) {
                 if (rows.get(i).values().of(method) != null) {
-                    dots.add(new Rows.Dot(i + line(method), rows.get(i).values().of(method)));
+                    dots.add(new RowAxis.Dot(
+                            i + line(method), rows.get(i).values().of(method)));
                 }
             }
-            Rows.addDots(plot, dots, method);
+            RowAxis.addDots(plot, dots, method);
             plot.addAnnotation(((Layer) (g, s) -> {
                         for (int k = 0; k < dots.size(); k++) {
                             Spread spread = dots.get(k).spread();
@@ -62,18 +63,18 @@ final class PairRows {
     record Amounts(String label, Pair<Double> values) {}
 
     static XYPlot bars(List<Amounts> rows, NumberAxis axis, DoubleFunction<String> text) {
-        XYPlot plot = Rows.plot(rows.stream().map(Amounts::label).toList(), axis, Theme.WIDTH_PX, RIGHT_PX);
+        XYPlot plot = RowAxis.plot(rows.stream().map(Amounts::label).toList(), axis, Theme.WIDTH_PX, RIGHT_PX);
         for (MethodStyle method : MethodStyle.values()) {
             double middle = line(method);
-            List<Rows.Bar> bars = new ArrayList<>();
+            List<RowAxis.Bar> bars = new ArrayList<>();
             for (int i = 0; i < rows.size(); i++) {
-                bars.add(new Rows.Bar(
+                bars.add(new RowAxis.Bar(
                         i + middle - 0.17,
                         i + middle + 0.17,
                         0,
                         rows.get(i).values().of(method)));
             }
-            Rows.add(plot, Rows.bars(bars, method.label()), Hatch.bars(method.color(), method.hatched()));
+            RowAxis.add(plot, RowAxis.bars(bars, method.label()), Hatch.bars(method.color(), method.hatched()));
             int named = largest(rows);
             plot.addAnnotation(((Layer) (g, s) -> {
                         for (int i = 0; i < bars.size(); i++) {
@@ -110,10 +111,10 @@ final class PairRows {
     }
 
     private static void number(Graphics2D g, MethodStyle method, String text, double x, double y, boolean named) {
-        Words.draw(g, text, Theme.SMALL, Tone.INK, x + 7, y + 4, 0);
+        Lettering.draw(g, text, Theme.SMALL, Tone.INK, x + 7, y + 4, 0);
         if (named) {
-            double after = x + 7 + Words.width(text, Theme.SMALL) + 6;
-            Words.draw(g, method.label(), Theme.SMALL_STRONG, method.text(), after, y + 4, 0);
+            double after = x + 7 + Lettering.width(text, Theme.SMALL) + 6;
+            Lettering.draw(g, method.label(), Theme.SMALL_STRONG, method.text(), after, y + 4, 0);
         }
     }
 }

@@ -10,11 +10,11 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.HeatMap;
 import weatherlap.charts.kit.Layer;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -75,7 +75,7 @@ public record BreakEvenMap(
                 .mapToDouble(chance -> chance >= 0.5 ? 1 : 0)
                 .average()
                 .orElseThrow();
-        return "Over " + Words.clean(across) + " from " + ends(columns) + " and " + Words.clean(up) + " from "
+        return "Over " + Lettering.clean(across) + " from " + ends(columns) + " and " + Lettering.clean(up) + " from "
                 + ends(rows)
                 + ", full-flange is preferred on " + Numbers.percent(share, 0)
                 + " of the grid; with both at their lowest it costs less with a chance of "
@@ -84,7 +84,7 @@ public record BreakEvenMap(
     }
 
     private static String ends(List<String> values) {
-        return Words.clean(values.get(0)) + " to " + Words.clean(values.get(values.size() - 1));
+        return Lettering.clean(values.get(0)) + " to " + Lettering.clean(values.get(values.size() - 1));
     }
 
     @Override
@@ -95,11 +95,11 @@ public record BreakEvenMap(
             return;
         }
         HeatMap.key(g, 0, Frame.HEAD_PX + 10);
-        String upwards = Words.fit("\u2191 " + up, Theme.SMALL, 340);
-        Words.draw(g, upwards, Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 34, 0);
-        Words.draw(
+        String upwards = Lettering.fit("\u2191 " + up, Theme.SMALL, 340);
+        Lettering.draw(g, upwards, Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 34, 0);
+        Lettering.draw(
                 g,
-                Words.fit("\u2192 " + across, Theme.SMALL, 340),
+                Lettering.fit("\u2192 " + across, Theme.SMALL, 340),
                 Theme.SMALL,
                 Tone.MUTED,
                 widthPx(),

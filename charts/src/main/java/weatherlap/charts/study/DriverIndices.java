@@ -15,13 +15,13 @@ import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Hatch;
 import weatherlap.charts.kit.Layer;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Picture;
-import weatherlap.charts.kit.Rows;
+import weatherlap.charts.kit.RowAxis;
 import weatherlap.charts.kit.Spread;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -77,10 +77,12 @@ public record DriverIndices(String scope, String outcome, List<Driver> drivers) 
         }
         List<String> first = drivers.stream()
                 .limit(3)
-                .map(d -> Words.clean(d.label()) + " (" + index(d.total()) + ", alone " + index(d.firstOrder()) + ")")
+                .map(d ->
+                        Lettering.clean(d.label()) + " (" + index(d.total()) + ", alone " + index(d.firstOrder()) + ")")
                 .toList();
         return "Of " + Numbers.count(drivers.size(), "assumption", "assumptions")
-                + ", those that explain most of the variance of " + Words.clean(outcome) + " are " + InWords.list(first)
+                + ", those that explain most of the variance of " + Lettering.clean(outcome) + " are "
+                + InWords.list(first)
                 + ".";
     }
 
@@ -90,7 +92,7 @@ public record DriverIndices(String scope, String outcome, List<Driver> drivers) 
 
     NumberAxis axis() {
         return Axes.value(
-                Words.axis("share of the variance of " + outcome, ", %; lines: one standard error"),
+                Lettering.axis("share of the variance of " + outcome, ", %; lines: one standard error"),
                 Axes.Format.PERCENT,
                 true,
                 drivers.stream()
@@ -108,13 +110,13 @@ public record DriverIndices(String scope, String outcome, List<Driver> drivers) 
             Frame.empty(g, this);
             return;
         }
-        XYPlot plot = Rows.plot(drivers.stream().map(Driver::label).toList(), axis(), Theme.WIDTH_PX, RIGHT_PX);
-        List<Rows.Dot> alone = new ArrayList<>();
-        List<Rows.Dot> whole = new ArrayList<>();
+        XYPlot plot = RowAxis.plot(drivers.stream().map(Driver::label).toList(), axis(), Theme.WIDTH_PX, RIGHT_PX);
+        List<RowAxis.Dot> alone = new ArrayList<>();
+        List<RowAxis.Dot> whole = new ArrayList<>();
         for (int i = 0; i < drivers.size(); i++) {
             Driver d = drivers.get(i);
-            alone.add(new Rows.Dot(i + 0.31, around(d.firstOrder(), d.firstOrderError())));
-            whole.add(new Rows.Dot(i + 0.69, around(d.total(), d.totalError())));
+            alone.add(new RowAxis.Dot(i + 0.31, around(d.firstOrder(), d.firstOrderError())));
+            whole.add(new RowAxis.Dot(i + 0.69, around(d.total(), d.totalError())));
         }
         add(plot, alone, Tone.MUTED.color(), "alone");
         add(plot, whole, TOTAL, "with interactions");
@@ -125,24 +127,24 @@ public record DriverIndices(String scope, String outcome, List<Driver> drivers) 
         return new Spread(index - error, index, index + error);
     }
 
-    private static void add(XYPlot plot, List<Rows.Dot> dots, Color fill, String name) {
-        List<Rows.Bar> bars = dots.stream()
-                .map(dot -> new Rows.Bar(
+    private static void add(XYPlot plot, List<RowAxis.Dot> dots, Color fill, String name) {
+        List<RowAxis.Bar> bars = dots.stream()
+                .map(dot -> new RowAxis.Bar(
                         dot.row() - 0.17, dot.row() + 0.17, 0, dot.spread().middle()))
                 .toList();
-        Rows.add(plot, Rows.bars(bars, name), Hatch.bars(fill, false));
+        RowAxis.add(plot, RowAxis.bars(bars, name), Hatch.bars(fill, false));
         XYErrorRenderer errors = new XYErrorRenderer();
         errors.setDrawXError(false);
         errors.setCapLength(0);
         errors.setDefaultShapesVisible(false);
         errors.setErrorPaint(Tone.INK.color());
         errors.setErrorStroke(Theme.THIN);
-        Rows.add(plot, Rows.dots(dots, MethodStyle.FULL_FLANGE), errors);
+        RowAxis.add(plot, RowAxis.dots(dots, MethodStyle.FULL_FLANGE), errors);
         plot.addAnnotation(((Layer) (g, s) -> {
                     for (int i = 0; i < dots.size(); i++) {
                         double x = s.xPx(Math.max(0, dots.get(i).spread().high())) + 7;
                         String text = index(dots.get(i).spread().middle()) + (i == 0 ? " " + name : "");
-                        Words.draw(
+                        Lettering.draw(
                                 g,
                                 text,
                                 Theme.SMALL,

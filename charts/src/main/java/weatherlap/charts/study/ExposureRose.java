@@ -9,11 +9,11 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Compass;
 import weatherlap.charts.kit.Frame;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Rose;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -71,11 +71,11 @@ public record ExposureRose(String scope, String firstIndex, String secondIndex, 
         }
         Rose.Curve first = first();
         Rose.Curve second = second();
-        return "By the " + Words.clean(firstIndex) + ", walls that face "
+        return "By the " + Lettering.clean(firstIndex) + ", walls that face "
                 + Compass.word(first.highest().bearingDeg()) + " take the most driving rain, "
                 + text(first.highest().value()) + UNIT + ", and those that face "
                 + Compass.word(first.lowest().bearingDeg()) + " the least, "
-                + text(first.lowest().value()) + "; by the " + Words.clean(secondIndex) + " the most is "
+                + text(first.lowest().value()) + "; by the " + Lettering.clean(secondIndex) + " the most is "
                 + text(second.highest().value()) + " ("
                 + Compass.word(second.highest().bearingDeg()) + ").";
     }

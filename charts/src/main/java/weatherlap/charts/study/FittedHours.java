@@ -18,14 +18,14 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Layer;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.Marks;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Picture;
-import weatherlap.charts.kit.Rows;
+import weatherlap.charts.kit.RowAxis;
 import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -110,7 +110,7 @@ public record FittedHours(String scope, List<Job> jobs) implements Picture {
             Frame.empty(g, this);
             return;
         }
-        Words.draw(g, "\u2191 actual person-hours", Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 8, 0);
+        Lettering.draw(g, "\u2191 actual person-hours", Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 8, 0);
         key(g);
         Frame.body(g, this, 26, plot());
     }
@@ -121,7 +121,7 @@ public record FittedHours(String scope, List<Job> jobs) implements Picture {
             double y = Frame.HEAD_PX + 8.0;
             g.setPaint(method.color());
             g.fill(AffineTransform.getTranslateInstance(x, y - 4).createTransformedShape(method.mark()));
-            Words.draw(g, method.label(), Theme.SMALL_STRONG, method.text(), x + 10, y, 0);
+            Lettering.draw(g, method.label(), Theme.SMALL_STRONG, method.text(), x + 10, y, 0);
             x += 120;
         }
     }
@@ -151,7 +151,7 @@ public record FittedHours(String scope, List<Job> jobs) implements Picture {
             renderer.setSeriesOutlinePaint(index, Color.WHITE);
             renderer.setSeriesOutlineStroke(index, Theme.HAIRLINE);
         }
-        XYPlot plot = Rows.upright(new XYPlot(data, axis("fitted person-hours"), axis(null), renderer));
+        XYPlot plot = RowAxis.upright(new XYPlot(data, axis("fitted person-hours"), axis(null), renderer));
         plot.addAnnotation(((Layer) this::rings).annotation());
         renderer.addAnnotation(((Layer) FittedHours::equal).annotation(), org.jfree.chart.ui.Layer.BACKGROUND);
         return plot;
@@ -170,11 +170,12 @@ public record FittedHours(String scope, List<Job> jobs) implements Picture {
             g.setStroke(Theme.THIN);
             g.draw(new Ellipse2D.Double(x - 8, y - 8, 16, 16));
             if (i < NAMED) {
-                String name = Words.fit(job.setAside().orElseThrow(), Theme.SMALL, 120);
+                String name = Lettering.fit(job.setAside().orElseThrow(), Theme.SMALL, 120);
                 // the corners away from the line are free
                 boolean left = job.actualHours() > job.fittedHours()
-                        && x - 12 - Words.width(name, Theme.SMALL) > s.area().getMinX();
-                Words.draw(g, name, Theme.SMALL, Tone.INK, left ? x - 12 : x + 12, y + 4, left ? 1 : 0);
+                        && x - 12 - Lettering.width(name, Theme.SMALL)
+                                > s.area().getMinX();
+                Lettering.draw(g, name, Theme.SMALL, Tone.INK, left ? x - 12 : x + 12, y + 4, left ? 1 : 0);
             }
         }
     }
@@ -190,6 +191,6 @@ public record FittedHours(String scope, List<Job> jobs) implements Picture {
                 s.area().getMinY()));
         String text = "actual = fitted";
         double x = s.area().getMaxX() - 26;
-        Words.draw(g, text, Theme.SMALL, Tone.MUTED, x, s.area().getMinY() + 10, 1);
+        Lettering.draw(g, text, Theme.SMALL, Tone.MUTED, x, s.area().getMinY() + 10, 1);
     }
 }

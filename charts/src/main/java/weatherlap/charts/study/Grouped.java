@@ -6,13 +6,13 @@ import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import weatherlap.charts.kit.Layer;
-import weatherlap.charts.kit.Rows;
+import weatherlap.charts.kit.Lettering;
+import weatherlap.charts.kit.RowAxis;
 import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 
-/** Rows under headings: each group has its name in a row of its own, its members below. */
+/** RowAxis under headings: each group has its name in a row of its own, its members below. */
 final class Grouped {
 
     static final int ROW_PX = 22;
@@ -40,7 +40,7 @@ final class Grouped {
             labels.add("");
             labels.addAll(group.labels());
         }
-        XYPlot plot = Rows.plot(labels, axis, Theme.WIDTH_PX, RIGHT_PX);
+        XYPlot plot = RowAxis.plot(labels, axis, Theme.WIDTH_PX, RIGHT_PX);
         plot.addAnnotation(((Layer) (g, s) -> headings(g, s, groups)).annotation());
         return plot;
     }
@@ -48,9 +48,10 @@ final class Grouped {
     private static void headings(Graphics2D g, Scales s, List<Group> groups) {
         int row = 0;
         for (Group group : groups) {
-            String heading = Words.fit(group.heading(), Theme.STRONG, s.area().getMinX() - Theme.SPACE_PX);
+            String heading =
+                    Lettering.fit(group.heading(), Theme.STRONG, s.area().getMinX() - Theme.SPACE_PX);
             double y = s.yPx(row + 0.5) + 4;
-            Words.draw(g, heading, Theme.STRONG, Tone.INK, 0, y, 0);
+            Lettering.draw(g, heading, Theme.STRONG, Tone.INK, 0, y, 0);
             row += 1 + group.labels().size();
         }
     }

@@ -14,11 +14,11 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Layer;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -88,8 +88,8 @@ public record Residuals(String scope, List<Factor> factors) implements Picture {
             return "There are no residuals to show.";
         }
         Standing farthest = farthest();
-        return "Farthest from the fit stands " + Words.clean(farthest.heading()) + " "
-                + Words.clean(farthest.level().label()) + " ("
+        return "Farthest from the fit stands " + Lettering.clean(farthest.heading()) + " "
+                + Lettering.clean(farthest.level().label()) + " ("
                 + Numbers.count(farthest.level().residuals().size(), "job", "jobs") + "), with a median of "
                 + Numbers.signed(farthest.level().median() * 100, 0) + "% of the fitted hours.";
     }
@@ -119,7 +119,7 @@ public record Residuals(String scope, List<Factor> factors) implements Picture {
                 .map(factor -> new Grouped.Group(
                         factor.heading(),
                         factor.levels().stream()
-                                .map(level -> Words.clean(level.label()) + " ("
+                                .map(level -> Lettering.clean(level.label()) + " ("
                                         + Numbers.plain(level.residuals().size(), 0) + ")")
                                 .toList()))
                 .toList();
@@ -165,7 +165,7 @@ public record Residuals(String scope, List<Factor> factors) implements Picture {
                 g.setStroke(Theme.stroke(2.5f));
                 g.draw(new Line2D.Double(x, s.yPx(row - 0.4), x, s.yPx(row + 0.4)));
                 String text = Numbers.signed(level.median() * 100, 0) + "%";
-                Words.draw(g, text, Theme.SMALL, Tone.INK, s.area().getMaxX() + 12, s.yPx(row) + 4, 0);
+                Lettering.draw(g, text, Theme.SMALL, Tone.INK, s.area().getMaxX() + 12, s.yPx(row) + 4, 0);
             }
         });
     }

@@ -14,12 +14,12 @@ import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Hatch;
 import weatherlap.charts.kit.Layer;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.Picture;
-import weatherlap.charts.kit.Rows;
+import weatherlap.charts.kit.RowAxis;
 import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.kit.Words;
 import weatherlap.sim.Check;
 
 /**
@@ -93,10 +93,10 @@ public record Swings(String scope, String cost, double baseUsd, List<Swing> swin
         Swing widest = swings.get(0);
         List<String> turning = swings.stream()
                 .filter(Swing::turns)
-                .map(swing -> Words.clean(swing.label()))
+                .map(swing -> Lettering.clean(swing.label()))
                 .toList();
         return "With all assumptions at their likely values full-flange differs from the insert by "
-                + Numbers.signedUsd(baseUsd) + ". " + InWords.capital(Words.clean(widest.label()))
+                + Numbers.signedUsd(baseUsd) + ". " + InWords.capital(Lettering.clean(widest.label()))
                 + " moves that most, from " + Numbers.signedUsd(widest.atLowUsd()) + " to "
                 + Numbers.signedUsd(widest.atHighUsd()) + ". "
                 + (turning.isEmpty()
@@ -106,7 +106,7 @@ public record Swings(String scope, String cost, double baseUsd, List<Swing> swin
 
     NumberAxis axis() {
         return Axes.value(
-                Words.axis(cost, ", full-flange less insert, USD"),
+                Lettering.axis(cost, ", full-flange less insert, USD"),
                 Axes.Format.SIGNED_USD,
                 true,
                 DoubleStream.concat(
@@ -121,22 +121,22 @@ public record Swings(String scope, String cost, double baseUsd, List<Swing> swin
             Frame.empty(g, this);
             return;
         }
-        XYPlot plot = Rows.plot(swings.stream().map(Swing::label).toList(), axis(), Theme.WIDTH_PX, RIGHT_PX);
-        List<Rows.Bar> low = new ArrayList<>();
-        List<Rows.Bar> high = new ArrayList<>();
+        XYPlot plot = RowAxis.plot(swings.stream().map(Swing::label).toList(), axis(), Theme.WIDTH_PX, RIGHT_PX);
+        List<RowAxis.Bar> low = new ArrayList<>();
+        List<RowAxis.Bar> high = new ArrayList<>();
         for (int i = 0; i < swings.size(); i++) {
-            low.add(new Rows.Bar(i + 0.22, i + 0.78, baseUsd, swings.get(i).atLowUsd()));
-            high.add(new Rows.Bar(i + 0.22, i + 0.78, baseUsd, swings.get(i).atHighUsd()));
+            low.add(new RowAxis.Bar(i + 0.22, i + 0.78, baseUsd, swings.get(i).atLowUsd()));
+            high.add(new RowAxis.Bar(i + 0.22, i + 0.78, baseUsd, swings.get(i).atHighUsd()));
         }
-        Rows.add(plot, Rows.bars(low, "low"), Hatch.bars(LOW, false));
-        Rows.add(plot, Rows.bars(high, "high"), Hatch.bars(Tone.MUTED.color(), false));
+        RowAxis.add(plot, RowAxis.bars(low, "low"), Hatch.bars(LOW, false));
+        RowAxis.add(plot, RowAxis.bars(high, "high"), Hatch.bars(Tone.MUTED.color(), false));
         plot.addAnnotation(((Layer) this::labels).annotation());
         Frame.body(g, this, 18, plot);
     }
 
     /** The value of the assumption at each end of its bar, and the likely difference over the plot. */
     private void labels(Graphics2D g, Scales s) {
-        Words.draw(
+        Lettering.draw(
                 g,
                 "all likely: " + Numbers.signedUsd(baseUsd),
                 Theme.SMALL_STRONG,
@@ -162,9 +162,9 @@ public record Swings(String scope, String cost, double baseUsd, List<Swing> swin
     }
 
     private static void end(Graphics2D g, String value, double x, double y, double align, double room) {
-        String text = Words.fit(value, Theme.SMALL, Math.min(room, LABEL_PX));
-        if (!text.equals(Words.CUT)) {
-            Words.draw(g, text, Theme.SMALL, Tone.MUTED, x, y, align);
+        String text = Lettering.fit(value, Theme.SMALL, Math.min(room, LABEL_PX));
+        if (!text.equals(Lettering.CUT)) {
+            Lettering.draw(g, text, Theme.SMALL, Tone.MUTED, x, y, align);
         }
     }
 }

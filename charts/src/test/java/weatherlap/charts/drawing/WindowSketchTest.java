@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 class WindowSketchTest {
     private static final WindowSketch.View VIEW = new WindowSketch.View(
             List.of(
-                    new Piece(Piece.Kind.GLASS, 4, 5, 20, 40),
-                    new Piece(Piece.Kind.FRAME, 2, 3, 24, 44),
-                    new Piece(Piece.Kind.OLD_FRAME, 0, 0, 28, 50)),
+                    new WallPiece(WallPiece.Kind.GLASS, 4, 5, 20, 40),
+                    new WallPiece(WallPiece.Kind.FRAME, 2, 3, 24, 44),
+                    new WallPiece(WallPiece.Kind.OLD_FRAME, 0, 0, 28, 50)),
             5.56);
 
     @Test

@@ -18,7 +18,7 @@ import weatherlap.charts.kit.Marks;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Rose;
-import weatherlap.charts.kit.Rows;
+import weatherlap.charts.kit.RowAxis;
 import weatherlap.charts.kit.Spread;
 
 /** What the charts of a comparison hold and say, before they are drawn. */
@@ -47,7 +47,7 @@ class ChartDataTest {
     @Test
     void costPartsAreStackedEndToEndUpToTheTotal() {
         CostStack stack = Samples.costStack();
-        List<Rows.Bar> bars = stack.bars(MethodStyle.INSERT);
+        List<RowAxis.Bar> bars = stack.bars(MethodStyle.INSERT);
 
         assertThat(bars.get(0).from()).isZero();
         assertThat(IntStream.range(1, bars.size()))

@@ -12,7 +12,7 @@ import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Spread;
 import weatherlap.charts.kit.Tone;
-import weatherlap.charts.report.PortfolioMap;
+import weatherlap.charts.report.PortfolioHeatMap;
 
 /** What the charts of drivers, break-even, whole portfolios and calibration hold and say, before they are drawn. */
 class StudyChartDataTest {
@@ -39,11 +39,12 @@ class StudyChartDataTest {
 
     @Test
     void breakEvenSaysWhichMethodCostsLessOnEachSide() {
-        List<BreakEven.Point> points =
-                List.of(new BreakEven.Point(10, new Pair<>(5.0, 9.0)), new BreakEven.Point(0, new Pair<>(5.0, 1.0)));
-        BreakEven crossing =
-                new BreakEven("", "repair cost", "USD", "cost", points, Optional.of(new Spread(4, 5, 6.5)));
-        BreakEven none = new BreakEven("", "repair cost", "USD", "cost", points.subList(0, 1), Optional.empty());
+        List<BreakEvenCurve.Point> points = List.of(
+                new BreakEvenCurve.Point(10, new Pair<>(5.0, 9.0)), new BreakEvenCurve.Point(0, new Pair<>(5.0, 1.0)));
+        BreakEvenCurve crossing =
+                new BreakEvenCurve("", "repair cost", "USD", "cost", points, Optional.of(new Spread(4, 5, 6.5)));
+        BreakEvenCurve none =
+                new BreakEvenCurve("", "repair cost", "USD", "cost", points.subList(0, 1), Optional.empty());
 
         assertThat(crossing.series(MethodStyle.INSERT).getX(0)).isEqualTo(0.0);
         assertThat(crossing.variedAxis().getLabel()).isEqualTo("repair cost, USD");
@@ -72,19 +73,19 @@ class StudyChartDataTest {
 
     @Test
     void portfolioMapWeighsTheSharesByHouses() {
-        PortfolioMap map = new PortfolioMap(
+        PortfolioHeatMap map = new PortfolioHeatMap(
                 "",
                 "storeys",
                 "overhang, in.",
                 List.of("1", "2"),
                 List.of("0"),
-                List.of(new PortfolioMap.Cell(0, 0, 30, 1), new PortfolioMap.Cell(1, 0, 10, 0.2)));
+                List.of(new PortfolioHeatMap.Cell(0, 0, 30, 1), new PortfolioHeatMap.Cell(1, 0, 10, 0.2)));
 
         assertThat(map.message())
                 .startsWith(
                         "Full-flange is preferred for 80% of 40 houses; most for storeys 1 with overhang, in. 0 (100%");
-        assertThatThrownBy(() -> new PortfolioMap(
-                        "", "x", "y", List.of("1"), List.of("1"), List.of(new PortfolioMap.Cell(1, 0, 1, 1))))
+        assertThatThrownBy(() -> new PortfolioHeatMap(
+                        "", "x", "y", List.of("1"), List.of("1"), List.of(new PortfolioHeatMap.Cell(1, 0, 1, 1))))
                 .hasMessageContaining("column");
     }
 

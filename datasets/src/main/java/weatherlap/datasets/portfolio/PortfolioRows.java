@@ -9,13 +9,13 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import weatherlap.datasets.sorting.RowSorter;
+import weatherlap.datasets.sorting.Scratch;
 import weatherlap.datasets.table.CsvRows;
 import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Problems;
-import weatherlap.datasets.table.RowSorter;
 import weatherlap.datasets.table.Rows;
 import weatherlap.datasets.table.Schema;
-import weatherlap.datasets.table.Scratch;
 
 /** The three tables of a portfolio side by side, a house at a time, in the order of {@code house_id}. */
 final class PortfolioRows implements Iterator<HouseGroup>, AutoCloseable {

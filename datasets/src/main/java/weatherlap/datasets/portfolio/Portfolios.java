@@ -6,11 +6,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import weatherlap.datasets.portfolio.SortedPortfolio.Placed;
+import weatherlap.datasets.sorting.RowSorter.Limits;
+import weatherlap.datasets.sorting.Scratch;
 import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problems;
-import weatherlap.datasets.table.RowSorter.Limits;
-import weatherlap.datasets.table.Scratch;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.Portfolio;
 

@@ -11,12 +11,12 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
+import weatherlap.datasets.sorting.RowSorter;
+import weatherlap.datasets.sorting.Scratch;
 import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.datasets.table.Problems;
-import weatherlap.datasets.table.RowSorter;
-import weatherlap.datasets.table.Scratch;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.House;
 

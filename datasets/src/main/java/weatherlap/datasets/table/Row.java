@@ -17,7 +17,7 @@ public final class Row {
     private final boolean sound;
 
     /** @param cells one for each column of the schema, in its order; empty text where the file leaves the column out */
-    Row(String file, int line, Map<String, Integer> places, String[] cells, boolean sound) {
+    public Row(String file, int line, Map<String, Integer> places, String[] cells, boolean sound) {
         this.file = file;
         this.line = line;
         this.places = places;
@@ -53,12 +53,12 @@ public final class Row {
     }
 
     /** One for each column of the schema, in its order. */
-    List<String> cells() {
+    public List<String> cells() {
         return List.of(cells);
     }
 
     /** About how many bytes of memory the row takes. */
-    long bytes() {
+    public long bytes() {
         long bytes = 64;
         for (String cell : cells) {
             bytes += cell.isEmpty() ? 8 : 64 + cell.length();

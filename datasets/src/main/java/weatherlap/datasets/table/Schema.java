@@ -27,7 +27,7 @@ public record Schema(String file, String meaning, List<Column> columns, List<Str
     }
 
     /** Place of each column by its name. */
-    Map<String, Integer> places() {
+    public Map<String, Integer> places() {
         Map<String, Integer> places = new HashMap<>();
         columns.forEach(column -> places.put(column.name(), places.size()));
         return Map.copyOf(places);

@@ -3,6 +3,7 @@ package weatherlap.datasets.table;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import weatherlap.datasets.sorting.Scratch;
 
 /** Memory that counts what was set aside and what of it is still there; it may be made to fail. */
 public final class CountedScratch implements Scratch {

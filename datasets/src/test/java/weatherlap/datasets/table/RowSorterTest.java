@@ -11,6 +11,8 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import weatherlap.datasets.sorting.RowSorter;
+import weatherlap.datasets.sorting.Scratch;
 
 /** Rows come back in order and otherwise as they were, in however many parts they were set aside. */
 class RowSorterTest {

@@ -10,6 +10,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.BreakEvenSearch;
+import weatherlap.reports.options.InputOptions;
+import weatherlap.reports.options.OutputOptions;
+import weatherlap.reports.options.SampleOption;
 
 @Command(
         name = "breakeven",

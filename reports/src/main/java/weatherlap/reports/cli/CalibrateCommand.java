@@ -6,6 +6,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import weatherlap.reports.jobs.Calibrate;
+import weatherlap.reports.options.AssumptionOptions;
+import weatherlap.reports.options.OutputOptions;
 
 @Command(
         name = "calibrate",

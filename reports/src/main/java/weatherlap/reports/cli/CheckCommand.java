@@ -4,6 +4,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import weatherlap.reports.jobs.CheckInputs;
+import weatherlap.reports.options.InputOptions;
 
 @Command(
         name = "check",

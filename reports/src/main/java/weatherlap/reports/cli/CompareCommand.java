@@ -14,6 +14,9 @@ import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Compare;
 import weatherlap.reports.jobs.InputPaths;
 import weatherlap.reports.jobs.RepeatCompare;
+import weatherlap.reports.options.Bounds;
+import weatherlap.reports.options.InputOptions;
+import weatherlap.reports.options.OutputOptions;
 
 @Command(
         name = "compare",

@@ -4,6 +4,9 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import weatherlap.reports.jobs.WriteCrewSheet;
+import weatherlap.reports.options.MethodOption;
+import weatherlap.reports.options.OutputOptions;
+import weatherlap.reports.options.SheetOptions;
 
 @Command(
         name = "crewsheet",

@@ -7,6 +7,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Drivers;
+import weatherlap.reports.options.Bounds;
+import weatherlap.reports.options.InputOptions;
+import weatherlap.reports.options.OutputOptions;
+import weatherlap.reports.options.SampleOption;
 
 @Command(
         name = "drivers",

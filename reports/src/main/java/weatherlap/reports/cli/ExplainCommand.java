@@ -7,6 +7,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Explain;
+import weatherlap.reports.options.Bounds;
+import weatherlap.reports.options.InputOptions;
+import weatherlap.reports.options.MethodOption;
 
 @Command(
         name = "explain",

@@ -7,6 +7,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import weatherlap.reports.jobs.Exposure;
+import weatherlap.reports.options.OutputOptions;
+import weatherlap.reports.options.SetOptions;
 
 @Command(
         name = "exposure",

@@ -11,6 +11,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Generate;
 import weatherlap.reports.jobs.WriteTemplate;
+import weatherlap.reports.options.Bounds;
+import weatherlap.reports.options.OutputOptions;
 
 @Command(
         name = "generate",

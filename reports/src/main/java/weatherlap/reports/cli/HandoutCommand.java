@@ -4,6 +4,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import weatherlap.reports.jobs.MakeHandout;
+import weatherlap.reports.options.OutputOptions;
+import weatherlap.reports.options.SheetOptions;
 
 @Command(
         name = "handout",

@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.FindSite;
+import weatherlap.reports.options.OutputOptions;
 
 @Command(
         name = "site",

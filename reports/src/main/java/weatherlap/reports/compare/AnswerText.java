@@ -30,19 +30,20 @@ final class AnswerText {
         PerHouse other = answer.of(cheaper.other());
         List<String> lines = new ArrayList<>();
         lines.add(verdict(answer) + " over " + Numbers.count(horizonYears, "year", "years") + " it costs a family "
-                + Words.usd(answer.savedPerHouseUsd().mean()) + " less a house than "
+                + ReportWords.usd(answer.savedPerHouseUsd().mean()) + " less a house than "
                 + cheaper.other().inSentence()
                 + ", price, expected leak damage and lost glass together, each wherever limits let it be built.");
-        lines.add("How sure: it is the cheaper one for the portfolio in " + Words.percent(answer.probability(), 0)
+        lines.add("How sure: it is the cheaper one for the portfolio in " + ReportWords.percent(answer.probability(), 0)
                 + " of the draws. In eight draws of ten it " + saved(answer.savedPerHouseUsd()) + " a house.");
         lines.add(departures(answer));
         lines.add(plans(answer));
-        lines.add("What is given up and gained: " + cheaper.inSentence() + " is priced at " + Words.usd(best.priceUsd())
-                + " against " + Words.usd(other.priceUsd()) + " a house, takes "
-                + Words.percent(best.glassLostFraction(), 1)
-                + " of today\u2019s glass against " + Words.percent(other.glassLostFraction(), 1)
+        lines.add("What is given up and gained: " + cheaper.inSentence() + " is priced at "
+                + ReportWords.usd(best.priceUsd())
+                + " against " + ReportWords.usd(other.priceUsd()) + " a house, takes "
+                + ReportWords.percent(best.glassLostFraction(), 1)
+                + " of today\u2019s glass against " + ReportWords.percent(other.glassLostFraction(), 1)
                 + ", and leaves a chance of leak damage somewhere in the house of "
-                + Words.percent(best.anyLeak(), 0) + " against " + Words.percent(other.anyLeak(), 0) + ".");
+                + ReportWords.percent(best.anyLeak(), 0) + " against " + ReportWords.percent(other.anyLeak(), 0) + ".");
         lines.add(
                 "The leak figures rest on judgement: no survey says how often each lap fault stands in old walls. Read them"
                         + " as a comparison of the two methods, not as a forecast for a house.");
@@ -56,52 +57,52 @@ final class AnswerText {
                 .texts("measure")
                 .numbers("full-flange", "insert");
         String years = " within " + Numbers.count(horizonYears, "year", "years");
-        row(table, answer, Measure.PRICE, "price", house -> Words.usd(house.priceUsd()));
-        row(table, answer, Measure.PRICE, "cost to the shop", house -> Words.usd(house.costUsd()));
+        row(table, answer, Measure.PRICE, "price", house -> ReportWords.usd(house.priceUsd()));
+        row(table, answer, Measure.PRICE, "cost to the shop", house -> ReportWords.usd(house.costUsd()));
         row(
                 table,
                 answer,
                 Measure.PRICE,
                 "gross profit: price less labor, material and service; overhead is paid out of it",
-                house -> Words.usd(house.grossProfitUsd()));
-        row(table, answer, Measure.LABOUR, "crew days", house -> Words.number(house.crewDays(), 2));
+                house -> ReportWords.usd(house.grossProfitUsd()));
+        row(table, answer, Measure.LABOUR, "crew days", house -> ReportWords.number(house.crewDays(), 2));
         row(
                 table,
                 answer,
                 Measure.PRICE,
                 "gross profit a crew day: the one divided by the other",
-                house -> Words.usd(house.grossProfitPerCrewDayUsd()));
-        row(table, answer, Measure.LABOUR, "labour, person-hours", house -> Words.number(house.labourHours(), 1));
+                house -> ReportWords.usd(house.grossProfitPerCrewDayUsd()));
+        row(table, answer, Measure.LABOUR, "labour, person-hours", house -> ReportWords.number(house.labourHours(), 1));
         row(
                 table,
                 answer,
                 Measure.GLASS,
                 "glass lost of today\u2019s",
-                house -> Words.percent(house.glassLostFraction(), 1));
+                house -> ReportWords.percent(house.glassLostFraction(), 1));
         row(
                 table,
                 answer,
                 Measure.LEAKS,
                 "chance of leak damage at any opening" + years,
-                house -> Words.percent(house.anyLeak(), 1));
+                house -> ReportWords.percent(house.anyLeak(), 1));
         row(
                 table,
                 answer,
                 Measure.HORIZON,
                 "expected leak damage" + years,
-                house -> Words.usd(house.expectedDamageUsd()));
+                house -> ReportWords.usd(house.expectedDamageUsd()));
         row(
                 table,
                 answer,
                 Measure.HORIZON,
                 "cost over " + Numbers.count(horizonYears, "year", "years") + ": price, damage, lost glass",
-                house -> Words.usd(house.horizonCostUsd()));
+                house -> ReportWords.usd(house.horizonCostUsd()));
         row(
                 table,
                 answer,
                 Measure.HORIZON,
                 "the same, each wherever limits let it be built",
-                house -> Words.usd(house.planHorizonCostUsd()));
+                house -> ReportWords.usd(house.planHorizonCostUsd()));
         return table.build();
     }
 
@@ -125,8 +126,9 @@ final class AnswerText {
 
     private static String saved(Summary usd) {
         return usd.p10() < 0
-                ? "lies between costing " + Words.usd(-usd.p10()) + " more and saving " + Words.usd(usd.p90())
-                : "saves between " + Words.usd(usd.p10()) + " and " + Words.usd(usd.p90());
+                ? "lies between costing " + ReportWords.usd(-usd.p10()) + " more and saving "
+                        + ReportWords.usd(usd.p90())
+                : "saves between " + ReportWords.usd(usd.p10()) + " and " + ReportWords.usd(usd.p90());
     }
 
     private static String plans(Answer answer) {
@@ -141,9 +143,10 @@ final class AnswerText {
                 : " Limits leave " + Numbers.count(plans.single(), "house", "houses") + " one plan whatever the default"
                         + none + ".";
         return "Window by window: the plan that is cheapest within the limits, house by house, "
-                + (saves < 0 ? "costs " + Words.usd(-saves) + " more" : "saves another " + Words.usd(saves))
-                + " a house, is priced at " + Words.usd(plans.priceUsd()) + " and leaves a chance of leak damage of "
-                + Words.percent(plans.anyLeak(), 0) + "; it mixes methods in "
+                + (saves < 0 ? "costs " + ReportWords.usd(-saves) + " more" : "saves another " + ReportWords.usd(saves))
+                + " a house, is priced at " + ReportWords.usd(plans.priceUsd())
+                + " and leaves a chance of leak damage of "
+                + ReportWords.percent(plans.anyLeak(), 0) + "; it mixes methods in "
                 + Numbers.count(plans.mixed(), "house", "houses") + "." + limits;
     }
 
@@ -159,7 +162,7 @@ final class AnswerText {
         }
         return "Depart from it for " + answer.departures() + " of " + houses + ": there " + other
                 + ", at every window that no limit closes to it, saves another "
-                + Words.usd(answer.savedByDepartingUsd() / answer.departures())
+                + ReportWords.usd(answer.savedByDepartingUsd() / answer.departures())
                 + " each." + heldBack + " The list of houses has the plan of each.";
     }
 }

@@ -39,7 +39,7 @@ final class AssumptionViews {
                             setting.range().map(range -> plain(range.low())).orElse(""),
                             setting.range().map(range -> plain(range.high())).orElse(""),
                             setting.scalar().unit(),
-                            Words.of(setting.origin().basis()),
+                            ReportWords.of(setting.origin().basis()),
                             setting.origin().source())
                     .named(anchor(setting.origin()));
         }
@@ -62,13 +62,13 @@ final class AssumptionViews {
         assumptions.steps().forEach(step -> table.row(
                         step.id(),
                         step.tradeName(),
-                        Words.of(step.method()),
-                        Words.of(step.driver()),
+                        ReportWords.of(step.method()),
+                        ReportWords.of(step.driver()),
                         plain(step.minutes().low()),
                         plain(step.minutes().likely()),
                         plain(step.minutes().high()),
                         text(step.appliesWhen()),
-                        Words.of(step.origin().basis()),
+                        ReportWords.of(step.origin().basis()),
                         step.origin().source())
                 .named(anchor(step.origin())));
         return table.build();
@@ -82,14 +82,14 @@ final class AssumptionViews {
         assumptions.materials().forEach(item -> table.row(
                         item.id(),
                         item.tradeName(),
-                        Words.of(item.method()),
-                        Words.of(item.driver()),
+                        ReportWords.of(item.method()),
+                        ReportWords.of(item.driver()),
                         plain(item.quantityPerDriver()) + " " + item.unit(),
-                        Words.percent(item.wasteFraction(), 0),
+                        ReportWords.percent(item.wasteFraction(), 0),
                         plain(item.packageSize()),
                         range(item.price()),
                         text(item.appliesWhen()),
-                        Words.of(item.origin().basis()),
+                        ReportWords.of(item.origin().basis()),
                         item.origin().source())
                 .named(anchor(item.origin())));
         return table.build();
@@ -101,11 +101,11 @@ final class AssumptionViews {
                 .numbers("base USD", "USD per united inch")
                 .texts("basis", "source");
         assumptions.unitPrices().forEach(price -> table.row(
-                        Words.of(price.method()),
-                        Words.of(price.operation()),
+                        ReportWords.of(price.method()),
+                        ReportWords.of(price.operation()),
                         plain(price.baseUsd()),
                         plain(price.usdPerUnitedInch()),
-                        Words.of(price.origin().basis()),
+                        ReportWords.of(price.origin().basis()),
                         price.origin().source())
                 .named(anchor(price.origin())));
         return table.build();
@@ -118,13 +118,13 @@ final class AssumptionViews {
                 .texts("basis", "source");
         assumptions.faults().forEach(fault -> table.row(
                         fault.tradeName(),
-                        Words.of(fault.joint()),
+                        ReportWords.of(fault.joint()),
                         fault.whatHappens(),
-                        Words.of(fault.method()),
+                        ReportWords.of(fault.method()),
                         text(fault.appliesWhen()),
                         chances(fault),
                         range(fault.admitted()),
-                        Words.of(fault.origin().basis()),
+                        ReportWords.of(fault.origin().basis()),
                         fault.origin().source())
                 .named(anchor(fault.origin())));
         return table.build();
@@ -137,7 +137,8 @@ final class AssumptionViews {
                 .texts("basis", "source");
         for (Sightline s : assumptions.sightlines()) {
             table.row(
-                            Words.of(s.product()) + ", " + Words.of(s.material()) + ", " + Words.of(s.operation()),
+                            ReportWords.of(s.product()) + ", " + ReportWords.of(s.material()) + ", "
+                                    + ReportWords.of(s.operation()),
                             plain(s.headIn()),
                             plain(s.jambIn()),
                             plain(s.sillIn()),
@@ -146,7 +147,7 @@ final class AssumptionViews {
                             plain(s.bottomRailIn()),
                             plain(s.stileIn()),
                             plain(s.widthDeductionIn()) + " \u00d7 " + plain(s.heightDeductionIn()),
-                            Words.of(s.origin().basis()),
+                            ReportWords.of(s.origin().basis()),
                             s.origin().source())
                     .named(anchor(s.origin()));
         }
@@ -162,8 +163,8 @@ final class AssumptionViews {
                         wage.region(),
                         wage.role(),
                         plain(wage.usdPerHour()),
-                        Words.percent(wage.burdenFraction(), 1),
-                        Words.of(wage.origin().basis()),
+                        ReportWords.percent(wage.burdenFraction(), 1),
+                        ReportWords.of(wage.origin().basis()),
                         wage.origin().source())
                 .named(anchor(wage.origin())));
         return table.build();
@@ -173,7 +174,7 @@ final class AssumptionViews {
         return Stream.concat(
                         fault.priorByBarrier().entrySet().stream().sorted(java.util.Map.Entry.comparingByKey()),
                         fault.priorByWorkmanship().entrySet().stream().sorted(java.util.Map.Entry.comparingByKey()))
-                .map(entry -> Words.of((Enum<?>) entry.getKey()) + " " + Words.percent(entry.getValue(), 0))
+                .map(entry -> ReportWords.of((Enum<?>) entry.getKey()) + " " + ReportWords.percent(entry.getValue(), 0))
                 .collect(Collectors.joining(", "));
     }
 

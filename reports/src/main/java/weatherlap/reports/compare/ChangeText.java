@@ -38,26 +38,28 @@ final class ChangeText {
         boolean fullFlange = points.gapUsd() < 0;
         List<String> lines = new ArrayList<>();
         lines.add("Price: the methods would cost a family the same if full-flange were priced "
-                + Words.usd(Math.abs(points.gapUsd())) + (fullFlange ? " higher" : " lower") + " a house.");
+                + ReportWords.usd(Math.abs(points.gapUsd())) + (fullFlange ? " higher" : " lower") + " a house.");
         lines.add(
                 points.repairFactor().isPresent()
                         ? "Leaks: if mending one damaged opening cost "
-                                + Words.usd(repairUsd() * points.repairFactor().getAsDouble())
-                                + " rather than the " + Words.usd(repairUsd())
+                                + ReportWords.usd(
+                                        repairUsd() * points.repairFactor().getAsDouble())
+                                + " rather than the " + ReportWords.usd(repairUsd())
                                 + " assumed on the mean (or if the chance of damage were off"
                                 + " by as much), they would be even; " + aheadAbove(points.damageGapUsd()) + "."
                         : "Leaks: no cost of mending a leak turns the answer.");
         lines.add(
                 points.glassFactor().isPresent()
                         ? "Glass: if a square foot of glass were worth $"
-                                + Words.number(glassUsd() * points.glassFactor().getAsDouble(), 2)
+                                + ReportWords.number(
+                                        glassUsd() * points.glassFactor().getAsDouble(), 2)
                                 + " a year rather than the $"
-                                + Words.number(glassUsd(), 2)
+                                + ReportWords.number(glassUsd(), 2)
                                 + " assumed, they would be even; " + aheadAbove(points.glassGapUsd()) + "."
                         : "Glass: no worth of glass turns the answer.");
         House house = middle.house();
         for (Method method : Method.values()) {
-            lines.add(InWords.capital(Words.of(method)) + " at " + house.label() + " (" + house.id()
+            lines.add(InWords.capital(ReportWords.of(method)) + " at " + house.label() + " (" + house.id()
                     + "), the house of middle price. "
                     + FaultSwing.line(FaultSwing.of(simulator, house, method), ROWS));
         }
@@ -84,12 +86,12 @@ final class ChangeText {
         MethodResult insert = house.method(Method.INSERT);
         table.row(
                 choice,
-                Words.usd(full.priceUsd()),
-                Words.usd(insert.priceUsd()),
-                Words.percent(full.leakProbability(), 1),
-                Words.percent(insert.leakProbability(), 1),
-                Words.usd(full.horizonCostUsd().mean()),
-                Words.usd(insert.horizonCostUsd().mean()));
+                ReportWords.usd(full.priceUsd()),
+                ReportWords.usd(insert.priceUsd()),
+                ReportWords.percent(full.leakProbability(), 1),
+                ReportWords.percent(insert.leakProbability(), 1),
+                ReportWords.usd(full.horizonCostUsd().mean()),
+                ReportWords.usd(insert.horizonCostUsd().mean()));
     }
 
     /**

@@ -50,7 +50,7 @@ public record CompareReport(
 
     /** Writes the tables, {@code summary.json} and the workbook on one thread, the page, the sheet and the pictures on another. */
     public void write(OutputFolder folder) throws IOException {
-        Together.run(() -> writeTables(folder, workbookLines()), () -> writePages(folder, page()));
+        TwoThreads.run(() -> writeTables(folder, workbookLines()), () -> writePages(folder, page()));
     }
 
     private void writeTables(OutputFolder folder, List<String> about) throws IOException {

@@ -50,7 +50,7 @@ public final class ExplainText {
     }
 
     private static String text(Origin origin) {
-        return "  [" + origin.table() + ":" + origin.row() + "; " + Words.of(origin.basis())
+        return "  [" + origin.table() + ":" + origin.row() + "; " + ReportWords.of(origin.basis())
                 + (origin.source().isEmpty() ? "" : ": " + origin.source()) + "]";
     }
 

@@ -57,16 +57,16 @@ final class HouseViews {
             table.row(
                     house.house().id(),
                     house.house().label(),
-                    Words.number(house.house().openingCount(), 0),
-                    Words.usd(full.priceUsd()),
-                    Words.usd(insert.priceUsd()),
-                    Words.percent(full.glassLostFraction(), 1),
-                    Words.percent(insert.glassLostFraction(), 1),
-                    Words.percent(full.leakProbability(), 0),
-                    Words.percent(insert.leakProbability(), 0),
-                    Words.usd(full.horizonCostUsd()),
-                    Words.usd(insert.horizonCostUsd()),
-                    Words.of(house.preferred()) + ", " + Words.percent(house.preferredProbability(), 0),
+                    ReportWords.number(house.house().openingCount(), 0),
+                    ReportWords.usd(full.priceUsd()),
+                    ReportWords.usd(insert.priceUsd()),
+                    ReportWords.percent(full.glassLostFraction(), 1),
+                    ReportWords.percent(insert.glassLostFraction(), 1),
+                    ReportWords.percent(full.leakProbability(), 0),
+                    ReportWords.percent(insert.leakProbability(), 0),
+                    ReportWords.usd(full.horizonCostUsd()),
+                    ReportWords.usd(insert.horizonCostUsd()),
+                    ReportWords.of(house.preferred()) + ", " + ReportWords.percent(house.preferredProbability(), 0),
                     PlanWords.word(choice));
         }
         return table.build();
@@ -75,7 +75,8 @@ final class HouseViews {
     private HouseEntry entry(HouseChoice choice, int number) {
         HouseResult result = choice.result();
         House house = result.house();
-        String facts = escape(result) + InWords.capital(Words.of(house.cladding())) + ", built " + house.yearBuilt()
+        String facts = escape(result) + InWords.capital(ReportWords.of(house.cladding())) + ", built "
+                + house.yearBuilt()
                 + ", "
                 + Numbers.count(house.storeys(), "storey", "storeys") + ", "
                 + Numbers.count(house.openingCount(), "opening", "openings")
@@ -85,8 +86,8 @@ final class HouseViews {
                         result.method(Method.INSERT).leakProbability())
                 + PlanWords.sentences(choice).map(sentence -> " " + sentence).collect(Collectors.joining())
                 + look.apply(result).map(worth -> " " + worth.inWords()).orElse("");
-        String words = (house.id() + " " + house.label() + " " + Words.of(house.cladding()) + " " + house.yearBuilt()
-                        + " " + house.yearBuilt() / 10 * 10 + "s " + PlanWords.word(choice))
+        String words = (house.id() + " " + house.label() + " " + ReportWords.of(house.cladding()) + " "
+                        + house.yearBuilt() + " " + house.yearBuilt() / 10 * 10 + "s " + PlanWords.word(choice))
                 .toLowerCase(Locale.ROOT);
         return new HouseEntry(
                 house.id(),
@@ -109,7 +110,7 @@ final class HouseViews {
                         .map(o -> o.elevation().id() + "/" + o.opening().id())
                         .toList();
                 if (!openings.isEmpty()) {
-                    worse.add(Words.of(method)
+                    worse.add(ReportWords.of(method)
                             + " would make too small, or leave in doubt, the way out of a room that passes today (IRC 2018 "
                             + (flag.equals("escape_lost")
                                     ? "R310.2) at "
@@ -130,38 +131,44 @@ final class HouseViews {
                         + house.house().id())
                 .texts("measure")
                 .numbers("full-flange", "insert")
-                .row("price", Words.usd(full.priceUsd()), Words.usd(insert.priceUsd()))
+                .row("price", ReportWords.usd(full.priceUsd()), ReportWords.usd(insert.priceUsd()))
                 .leadsTo(Measure.PRICE.id())
-                .row("cost to the shop", Words.usd(full.costUsd()), Words.usd(insert.costUsd()))
+                .row("cost to the shop", ReportWords.usd(full.costUsd()), ReportWords.usd(insert.costUsd()))
                 .leadsTo(Measure.PRICE.id())
                 .row("kept of the price after all costs", kept(full), kept(insert))
                 .leadsTo(Measure.PRICE.id())
                 .row(
                         "chance of a loss at that price",
-                        Words.percent(full.lossProbability(), 1),
-                        Words.percent(insert.lossProbability(), 1))
+                        ReportWords.percent(full.lossProbability(), 1),
+                        ReportWords.percent(insert.lossProbability(), 1))
                 .leadsTo(Measure.PRICE.id())
-                .row("labour, person-hours", Words.number(full.labourHours(), 1), Words.number(insert.labourHours(), 1))
+                .row(
+                        "labour, person-hours",
+                        ReportWords.number(full.labourHours(), 1),
+                        ReportWords.number(insert.labourHours(), 1))
                 .leadsTo(Measure.LABOUR.id())
                 .row(
                         "gross profit: price less labor, material and service",
-                        Words.usd(full.grossProfitUsd()),
-                        Words.usd(insert.grossProfitUsd()))
+                        ReportWords.usd(full.grossProfitUsd()),
+                        ReportWords.usd(insert.grossProfitUsd()))
                 .leadsTo(Measure.PRICE.id())
-                .row("crew days", Words.number(full.crewDays(), 0), Words.number(insert.crewDays(), 0))
+                .row("crew days", ReportWords.number(full.crewDays(), 0), ReportWords.number(insert.crewDays(), 0))
                 .leadsTo(Measure.LABOUR.id())
                 .row(
                         "gross profit a crew day: the one divided by the other",
-                        Words.usd(full.grossProfitPerCrewDayUsd()),
-                        Words.usd(insert.grossProfitPerCrewDayUsd()))
+                        ReportWords.usd(full.grossProfitPerCrewDayUsd()),
+                        ReportWords.usd(insert.grossProfitPerCrewDayUsd()))
                 .leadsTo(Measure.PRICE.id())
-                .row("material", Words.usd(full.materialUsd()), Words.usd(insert.materialUsd()))
+                .row("material", ReportWords.usd(full.materialUsd()), ReportWords.usd(insert.materialUsd()))
                 .leadsTo(Measure.PRICE.id())
                 .row("glass lost of today\u2019s", glass(full), glass(insert))
                 .leadsTo(Measure.GLASS.id())
                 .row("leak damage at any opening within " + years, score(full.leakScore()), score(insert.leakScore()))
                 .leadsTo(Measure.LEAKS.id())
-                .row("cost over " + years, Words.usd(full.horizonCostUsd()), Words.usd(insert.horizonCostUsd()))
+                .row(
+                        "cost over " + years,
+                        ReportWords.usd(full.horizonCostUsd()),
+                        ReportWords.usd(insert.horizonCostUsd()))
                 .leadsTo(Measure.HORIZON.id())
                 .row("look at", flags(full.flags()), flags(insert.flags()))
                 .build();
@@ -173,17 +180,19 @@ final class HouseViews {
         double price = method.priceUsd();
         return price == 0
                 ? "\u2013"
-                : Words.percent(1 - cost.mean() / price, 0) + " (" + Words.percent(1 - cost.p90() / price, 0) + " to "
-                        + Words.percent(1 - cost.p10() / price, 0) + ")";
+                : ReportWords.percent(1 - cost.mean() / price, 0) + " ("
+                        + ReportWords.percent(1 - cost.p90() / price, 0) + " to "
+                        + ReportWords.percent(1 - cost.p10() / price, 0) + ")";
     }
 
     private static String glass(MethodResult method) {
-        return Words.number(method.glassLostFt2(), 1) + " ft\u00b2, " + Words.percent(method.glassLostFraction(), 1);
+        return ReportWords.number(method.glassLostFt2(), 1) + " ft\u00b2, "
+                + ReportWords.percent(method.glassLostFraction(), 1);
     }
 
     private static String score(Summary score) {
-        return Words.percent(score.mean() / 100, 1) + " (" + Words.number(score.p10(), 1) + " to "
-                + Words.number(score.p90(), 1) + ")";
+        return ReportWords.percent(score.mean() / 100, 1) + " (" + ReportWords.number(score.p10(), 1) + " to "
+                + ReportWords.number(score.p90(), 1) + ")";
     }
 
     private static String flags(List<String> flags) {
@@ -204,15 +213,15 @@ final class HouseViews {
             OpeningResult insert = both.get(Method.INSERT);
             table.row(
                     full.elevation().id() + " / " + full.opening().id(),
-                    Words.number(full.glassExistingFt2(), 2),
-                    Words.percent(full.glassLostFraction(), 1),
-                    Words.percent(insert.glassLostFraction(), 1),
+                    ReportWords.number(full.glassExistingFt2(), 2),
+                    ReportWords.percent(full.glassLostFraction(), 1),
+                    ReportWords.percent(insert.glassLostFraction(), 1),
                     size(full),
                     size(insert),
-                    Words.number(full.labourMinutes().mean(), 0),
-                    Words.number(insert.labourMinutes().mean(), 0),
-                    Words.percent(full.leakProbability(), 1),
-                    Words.percent(insert.leakProbability(), 1),
+                    ReportWords.number(full.labourMinutes().mean(), 0),
+                    ReportWords.number(insert.labourMinutes().mean(), 0),
+                    ReportWords.percent(full.leakProbability(), 1),
+                    ReportWords.percent(insert.leakProbability(), 1),
                     insert.leakCauses().isEmpty()
                             ? "\u2013"
                             : insert.leakCauses().get(0).tradeName(),

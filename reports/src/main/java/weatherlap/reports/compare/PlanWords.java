@@ -20,19 +20,19 @@ final class PlanWords {
 
     /** The plan in a word: a method, or both. */
     static String word(HouseChoice choice) {
-        return choice.family().single().map(Words::of).orElse("both");
+        return choice.family().single().map(ReportWords::of).orElse("both");
     }
 
     /** The plan in a line, and how sure the cost alone is. */
     static String line(HouseChoice choice) {
         HouseResult house = choice.result();
         Method cheaper = house.preferred();
-        String sure = "cheaper in " + Words.percent(house.preferredProbability(), 0) + " of draws";
+        String sure = "cheaper in " + ReportWords.percent(house.preferredProbability(), 0) + " of draws";
         return choice.family()
                 .single()
                 .map(one -> one == cheaper
-                        ? Words.of(one) + ", " + sure
-                        : Words.of(one) + "; " + cheaper.inSentence() + " alone, " + sure + ", is closed"
+                        ? ReportWords.of(one) + ", " + sure
+                        : ReportWords.of(one) + "; " + cheaper.inSentence() + " alone, " + sure + ", is closed"
                                 + " or would not be cheapest within the limits")
                 .orElseGet(() -> "both: " + windows(choice.family()));
     }
@@ -45,12 +45,12 @@ final class PlanWords {
         Plan plan = choice.family();
         Stream<String> mixed = plan.single().isPresent()
                 ? Stream.empty()
-                : Stream.of("Plan: " + windows(plan) + ", for " + Words.usd(plan.priceUsd()) + ", "
-                        + Words.usd(plan.horizonCostUsd()) + " over the years, chance of leak damage "
-                        + Words.percent(plan.leakProbability(), 0) + ".");
+                : Stream.of("Plan: " + windows(plan) + ", for " + ReportWords.usd(plan.priceUsd()) + ", "
+                        + ReportWords.usd(plan.horizonCostUsd()) + " over the years, chance of leak damage "
+                        + ReportWords.percent(plan.leakProbability(), 0) + ".");
         Stream<String> risk = choice.atRisk()
                 ? Stream.of("No plan keeps the chance of leak damage under the limit; this is the least risky, at "
-                        + Words.percent(plan.leakProbability(), 0) + ".")
+                        + ReportWords.percent(plan.leakProbability(), 0) + ".")
                 : Stream.empty();
         return Stream.of(mixed, closed(choice), risk).flatMap(s -> s);
     }
@@ -70,7 +70,7 @@ final class PlanWords {
             }
         }
         return places.entrySet().stream()
-                .map(entry -> Words.of(entry.getKey()) + " at " + InWords.list(entry.getValue()))
+                .map(entry -> ReportWords.of(entry.getKey()) + " at " + InWords.list(entry.getValue()))
                 .collect(Collectors.joining("; "));
     }
 

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.choice.DecisionMaps;
+import weatherlap.analysis.choice.PortfolioMap;
 import weatherlap.analysis.choice.PortfolioMap.Cell;
 import weatherlap.analysis.tables.Segmentation;
 import weatherlap.analysis.tables.Segments;
@@ -26,7 +27,7 @@ import weatherlap.charts.report.GlassLost;
 import weatherlap.charts.report.HouseTotals;
 import weatherlap.charts.report.LabourBySteps;
 import weatherlap.charts.report.LeakRose;
-import weatherlap.charts.report.PortfolioMap;
+import weatherlap.charts.report.PortfolioHeatMap;
 import weatherlap.reports.page.Figure;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.house.House;
@@ -116,7 +117,7 @@ final class ReportPictures {
     }
 
     private static String kind(Opening opening) {
-        return Words.of(opening.existingMaterial()) + " " + Words.of(opening.operation());
+        return ReportWords.of(opening.existingMaterial()) + " " + ReportWords.of(opening.operation());
     }
 
     private static GlassLost.Group group(String label, List<OpeningResult> openings) {
@@ -205,7 +206,7 @@ final class ReportPictures {
     private static CostRisk.House point(HouseResult house, boolean marked) {
         return new CostRisk.House(
                 house.house().label(),
-                Words.of(house.house().cladding()),
+                ReportWords.of(house.house().cladding()),
                 house.method(Method.FULL_FLANGE).priceUsd()
                         - house.method(Method.INSERT).priceUsd(),
                 house.method(Method.FULL_FLANGE).leakProbability()
@@ -214,17 +215,17 @@ final class ReportPictures {
     }
 
     private Picture map() {
-        weatherlap.analysis.choice.PortfolioMap map = DecisionMaps.storeysAndOverhang(decision);
-        List<PortfolioMap.Cell> cells = new ArrayList<>();
+        PortfolioMap map = DecisionMaps.storeysAndOverhang(decision);
+        List<PortfolioHeatMap.Cell> cells = new ArrayList<>();
         for (int row = 0; row < map.up().size(); row++) {
             for (int column = 0; column < map.across().size(); column++) {
                 Cell cell = map.cells().get(row).get(column);
                 if (cell.cases() > 0) {
-                    cells.add(new PortfolioMap.Cell(column, row, cell.cases(), cell.shareFullFlange()));
+                    cells.add(new PortfolioHeatMap.Cell(column, row, cell.cases(), cell.shareFullFlange()));
                 }
             }
         }
-        return new PortfolioMap(
+        return new PortfolioHeatMap(
                 scope, "storeys", "shortest overhang over a window, in.", map.across(), map.up(), cells);
     }
 

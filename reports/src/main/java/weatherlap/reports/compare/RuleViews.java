@@ -18,12 +18,12 @@ final class RuleViews {
         for (RuleScore score : study.scores()) {
             table.row(
                     score.name().replace('_', ' '),
-                    Words.usd(score.expectedHorizonCostUsd()),
-                    Words.usd(score.regretUsd()),
-                    Words.usd(score.heldOutRegretUsd()),
-                    Words.percent(score.shareFullFlange(), 0),
-                    Words.percent(score.shareNotBest(), 0),
-                    Words.percent(score.staysBestProbability(), 0));
+                    ReportWords.usd(score.expectedHorizonCostUsd()),
+                    ReportWords.usd(score.regretUsd()),
+                    ReportWords.usd(score.heldOutRegretUsd()),
+                    ReportWords.percent(score.shareFullFlange(), 0),
+                    ReportWords.percent(score.shareNotBest(), 0),
+                    ReportWords.percent(score.staysBestProbability(), 0));
         }
         return table.build();
     }

@@ -46,15 +46,15 @@ final class SegmentViews {
         double n = share.openings();
         table.row(
                 share.label(),
-                Words.number(share.houses(), 0),
-                Words.number(share.openings(), 0),
-                Words.percent(full.glassLostPct() / 100, 1),
-                Words.percent(insert.glassLostPct() / 100, 1),
-                Words.number(full.labourMinutes() / n, 0),
-                Words.number(insert.labourMinutes() / n, 0),
-                Words.percent(full.leakScores() / n / 100, 1),
-                Words.percent(insert.leakScores() / n / 100, 1),
+                ReportWords.number(share.houses(), 0),
+                ReportWords.number(share.openings(), 0),
+                ReportWords.percent(full.glassLostPct() / 100, 1),
+                ReportWords.percent(insert.glassLostPct() / 100, 1),
+                ReportWords.number(full.labourMinutes() / n, 0),
+                ReportWords.number(insert.labourMinutes() / n, 0),
+                ReportWords.percent(full.leakScores() / n / 100, 1),
+                ReportWords.percent(insert.leakScores() / n / 100, 1),
                 Numbers.signedUsd(share.differencePerOpeningUsd()),
-                Words.number(share.housesForFullFlange(), 0));
+                ReportWords.number(share.housesForFullFlange(), 0));
     }
 }

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import weatherlap.analysis.columns.Column;
+import weatherlap.analysis.columns.ResultColumn;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.words.Decimals;
@@ -74,10 +74,10 @@ final class SummaryJson {
         List<Map<String, Object>> rows = new ArrayList<>();
         for (int row = 0; row < table.rows(); row++) {
             Map<String, Object> json = new LinkedHashMap<>();
-            for (Column<?> column : table.layout().columns()) {
+            for (ResultColumn<?> column : table.layout().columns()) {
                 json.put(
                         column.name(),
-                        column.kind() == Column.Kind.TEXT
+                        column.kind() == ResultColumn.Kind.TEXT
                                 ? table.text(row, column.name())
                                 : Decimals.rounded(table.number(row, column).orElseThrow(), column.decimals()));
             }

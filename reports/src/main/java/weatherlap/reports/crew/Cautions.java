@@ -8,7 +8,7 @@ import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.geometry.LiftLimit;
+import weatherlap.sim.code.LiftLimit;
 import weatherlap.sim.geometry.UnitWeight;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.FrameCondition;

@@ -8,11 +8,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import weatherlap.analysis.words.Numbers;
-import weatherlap.sim.geometry.CodeChange;
-import weatherlap.sim.geometry.CodeCheck;
-import weatherlap.sim.geometry.CodeRule;
-import weatherlap.sim.geometry.ResidentialCode;
-import weatherlap.sim.geometry.RoomChange;
+import weatherlap.sim.code.CodeChange;
+import weatherlap.sim.code.CodeCheck;
+import weatherlap.sim.code.CodeRule;
+import weatherlap.sim.code.ResidentialCode;
+import weatherlap.sim.code.RoomChange;
 
 /** Flags of the model code in sentences: a paragraph a rule, windows of which the same is said named together. */
 final class CodeFlags {

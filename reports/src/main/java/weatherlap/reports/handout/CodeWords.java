@@ -11,10 +11,10 @@ import java.util.stream.Stream;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.handout.Handout.Named;
-import weatherlap.sim.geometry.CodeChange;
-import weatherlap.sim.geometry.CodeCheck.Verdict;
-import weatherlap.sim.geometry.CodeRule;
-import weatherlap.sim.geometry.RoomChange;
+import weatherlap.sim.code.CodeChange;
+import weatherlap.sim.code.CodeCheck.Verdict;
+import weatherlap.sim.code.CodeRule;
+import weatherlap.sim.code.RoomChange;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 

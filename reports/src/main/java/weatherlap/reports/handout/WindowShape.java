@@ -1,7 +1,7 @@
 package weatherlap.reports.handout;
 
 import java.util.List;
-import weatherlap.charts.drawing.Piece;
+import weatherlap.charts.drawing.WallPiece;
 import weatherlap.charts.drawing.WindowSketch;
 import weatherlap.sim.geometry.Glass;
 import weatherlap.sim.geometry.Part;
@@ -11,11 +11,11 @@ final class WindowShape {
     private WindowShape() {}
 
     static WindowSketch.View of(Glass glass) {
-        List<Piece> pieces = glass.glassFt2() <= 0
+        List<WallPiece> pieces = glass.glassFt2() <= 0
                 ? List.of()
                 : glass.pieces().stream()
                         .filter(piece -> !piece.rect().isEmpty())
-                        .map(piece -> new Piece(
+                        .map(piece -> new WallPiece(
                                 kind(piece.part()),
                                 piece.rect().leftIn(),
                                 piece.rect().bottomIn(),
@@ -25,14 +25,14 @@ final class WindowShape {
         return new WindowSketch.View(pieces, glass.glassFt2());
     }
 
-    private static Piece.Kind kind(Part part) {
+    private static WallPiece.Kind kind(Part part) {
         return switch (part) {
-            case GLASS -> Piece.Kind.GLASS;
-            case SASH -> Piece.Kind.SASH;
-            case FRAME -> Piece.Kind.FRAME;
-            case MULL_POST -> Piece.Kind.MULL_POST;
-            case OLD_FRAME -> Piece.Kind.OLD_FRAME;
-            case GAP -> Piece.Kind.GAP;
+            case GLASS -> WallPiece.Kind.GLASS;
+            case SASH -> WallPiece.Kind.SASH;
+            case FRAME -> WallPiece.Kind.FRAME;
+            case MULL_POST -> WallPiece.Kind.MULL_POST;
+            case OLD_FRAME -> WallPiece.Kind.OLD_FRAME;
+            case GAP -> WallPiece.Kind.GAP;
         };
     }
 }

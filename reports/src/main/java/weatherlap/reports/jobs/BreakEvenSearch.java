@@ -24,6 +24,7 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Spread;
+import weatherlap.charts.study.BreakEvenCurve;
 import weatherlap.charts.study.BreakEvenMap;
 import weatherlap.datasets.table.Nearest;
 import weatherlap.reports.output.OutputFolder;
@@ -32,6 +33,7 @@ import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.SafeName;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.output.Version;
+import weatherlap.reports.weather.ClimateMemo;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
@@ -151,13 +153,13 @@ public record BreakEvenSearch(
                         .differenceUsd(),
                 new BreakEven.Effort(STEPS, RESAMPLES, new Streams(seed)));
         Optional<Spread> crossing = found.crossings().stream().findFirst().map(BreakEvenSearch::spread);
-        Picture picture = new weatherlap.charts.study.BreakEven(
+        Picture picture = new BreakEvenCurve(
                 scope,
                 factor.name(),
                 factor.unit(),
                 "cost over " + Numbers.count(base.scenario().whole(Scalar.HORIZON_YEARS), "year", "years"),
                 seen.entrySet().stream()
-                        .map(e -> new weatherlap.charts.study.BreakEven.Point(
+                        .map(e -> new BreakEvenCurve.Point(
                                 e.getKey(),
                                 new Pair<>(
                                         e.getValue().fullFlangeUsd(),

@@ -23,6 +23,7 @@ import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
+import weatherlap.reports.output.Warnings;
 
 /**
  * Fits labour rates to job records and writes them as assumption tables.
@@ -58,9 +59,10 @@ public record Calibrate(Path jobs, Optional<Path> assumptions, List<String> chan
         }
         messages.warn(warnings);
         write(name, calibration, tables, warnings, messages);
-        messages.note("the fitted rates are in " + Next.pages(output.folder(), "calibration"));
+        messages.note("the fitted rates are in " + NextCommand.pages(output.folder(), "calibration"));
         messages.note("next: "
-                + Next.command("compare", "--assumptions", output.folder().resolve("assumptions"), "--out", "report"));
+                + NextCommand.command(
+                        "compare", "--assumptions", output.folder().resolve("assumptions"), "--out", "report"));
     }
 
     private String name() {

@@ -6,8 +6,8 @@ import java.util.Optional;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.datasets.portfolio.SortedPortfolio;
+import weatherlap.datasets.sorting.Scratch;
 import weatherlap.datasets.table.Loaded;
-import weatherlap.datasets.table.Scratch;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Portfolio;
@@ -45,7 +45,7 @@ public record CheckInputs(InputPaths paths) {
                 + Numbers.count(tally.openings, "opening", "openings") + ": nothing wrong"
                 + (warnings == 0 ? "" : ", " + Numbers.count(warnings, "warning", "warnings")));
         paths.portfolio()
-                .ifPresent(
-                        folder -> messages.note("next: " + Next.command("compare", paths.words(), "--out", "report")));
+                .ifPresent(folder ->
+                        messages.note("next: " + NextCommand.command("compare", paths.words(), "--out", "report")));
     }
 }

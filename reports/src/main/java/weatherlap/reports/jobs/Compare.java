@@ -22,6 +22,7 @@ import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.Pdf;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
+import weatherlap.reports.output.Warnings;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
@@ -87,7 +88,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
             folder.commit(new RunRecord(Version.current(), "compare", settings(inputs), inputs.checksums()));
             report.lines().forEach(messages::result);
         }
-        messages.note("the report is in " + Next.pages(output.folder(), "report"));
+        messages.note("the report is in " + NextCommand.pages(output.folder(), "report"));
     }
 
     private Simulated simulated(Inputs inputs, Simulator simulator, OutputFolder folder, Messages messages)

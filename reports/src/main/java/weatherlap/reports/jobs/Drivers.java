@@ -28,6 +28,7 @@ import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.output.Version;
+import weatherlap.reports.weather.ClimateMemo;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;

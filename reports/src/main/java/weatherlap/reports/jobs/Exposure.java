@@ -23,6 +23,8 @@ import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.output.Version;
+import weatherlap.reports.output.Warnings;
+import weatherlap.reports.weather.ExposureText;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.rain.DrivingRainRose;

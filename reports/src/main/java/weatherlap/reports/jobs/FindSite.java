@@ -56,7 +56,7 @@ public record FindSite(
             write(place, chosen, output.get());
             messages.note("the site file is " + output.get().folder().resolve(SiteText.FILE)
                     + "; put the design wind speed of the local code into it, then "
-                    + Next.command(
+                    + NextCommand.command(
                             "compare", "my-houses", "--site", output.get().folder(), "--out", "report"));
         }
     }

@@ -85,7 +85,7 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
                             ? ""
                             : ", and " + Numbers.count(jobs, "job", "jobs")
                                     + " in jobs.csv with the shop's rates in true-rates.csv"));
-            messages.note("next: " + Next.command("compare", output.folder(), "--out", "report"));
+            messages.note("next: " + NextCommand.command("compare", output.folder(), "--out", "report"));
         }
     }
 

@@ -18,6 +18,7 @@ import weatherlap.datasets.table.Characters;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.reports.output.Checksum;
+import weatherlap.reports.output.Warnings;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
@@ -215,17 +216,18 @@ public record Inputs(
     private static String next(InputPaths paths, List<String> problems) {
         Optional<Path> missing = paths.portfolio().filter(folder -> !Files.exists(folder));
         if (missing.isPresent()) {
-            return "begin a portfolio there with " + Next.command("generate", "--template", "--out", missing.get());
+            return "begin a portfolio there with "
+                    + NextCommand.command("generate", "--template", "--out", missing.get());
         }
         if (paths.portfolio().filter(Inputs::holdsNoTable).isPresent()) {
             return "name a folder with a portfolio, or begin one with "
-                    + Next.command("generate", "--template", "--out", "my-houses");
+                    + NextCommand.command("generate", "--template", "--out", "my-houses");
         }
         if (problems.stream().allMatch(problem -> problem.startsWith("--set:"))) {
             return "names and ranges stand in scenario.toml and wages.csv, which "
-                    + Next.command("assumptions", "--out", "shop") + " writes";
+                    + NextCommand.command("assumptions", "--out", "shop") + " writes";
         }
-        return "mend this (nothing was written), then " + Next.command("check", paths.words());
+        return "mend this (nothing was written), then " + NextCommand.command("check", paths.words());
     }
 
     private static boolean holdsNoTable(Path folder) {

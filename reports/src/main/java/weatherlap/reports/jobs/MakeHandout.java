@@ -34,7 +34,7 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, OutputReq
             folder.write("handout.pdf", TwoPages.of(handout, paper));
             folder.commit(new RunRecord(Version.current(), "handout", settings(inputs, found), inputs.checksums()));
         }
-        messages.note("the handout is in " + Next.pages(output.folder(), "handout"));
+        messages.note("the handout is in " + NextCommand.pages(output.folder(), "handout"));
     }
 
     private Map<String, Object> settings(Inputs inputs, House found) {

@@ -55,7 +55,7 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
             settings.put("changes", paths.changes());
             folder.commit(new RunRecord(Version.current(), "crewsheet", settings, inputs.checksums()));
         }
-        messages.note("the crew sheet is in " + Next.pages(output.folder(), "crewsheet"));
+        messages.note("the crew sheet is in " + NextCommand.pages(output.folder(), "crewsheet"));
     }
 
     private HouseTakeoff takeoff(Inputs inputs, House found) {

@@ -28,7 +28,7 @@ public record WriteTemplate(OutputRequest output) {
         }
         messages.note("three tables with one made-up house are in " + output.folder()
                 + "; read NOTES.txt there, put your houses in its place");
-        messages.note("next: " + Next.command("check", output.folder()));
+        messages.note("next: " + NextCommand.command("check", output.folder()));
     }
 
     private static String columns() {

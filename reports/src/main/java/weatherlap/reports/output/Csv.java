@@ -2,8 +2,8 @@ package weatherlap.reports.output;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import weatherlap.analysis.columns.Column;
 import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.columns.ResultColumn;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.words.Decimals;
 
@@ -42,7 +42,7 @@ public final class Csv {
     /** The rows of a table without its header. */
     public static byte[] rows(ResultTable result) {
         StringBuilder text = new StringBuilder();
-        List<? extends Column<?>> columns = result.layout().columns();
+        List<? extends ResultColumn<?>> columns = result.layout().columns();
         for (int row = 0; row < result.rows(); row++) {
             for (int c = 0; c < columns.size(); c++) {
                 if (c > 0) {
@@ -76,8 +76,8 @@ public final class Csv {
         return i < text.length() && DANGEROUS.indexOf(text.charAt(i)) >= 0;
     }
 
-    private static void append(StringBuilder text, ResultTable result, int row, int c, Column<?> column) {
-        if (column.kind() == Column.Kind.TEXT) {
+    private static void append(StringBuilder text, ResultTable result, int row, int c, ResultColumn<?> column) {
+        if (column.kind() == ResultColumn.Kind.TEXT) {
             text.append(quoted(defused(result.text(row, c))));
         } else {
             result.number(row, c).ifPresent(number -> Decimals.append(text, number, column.decimals()));

@@ -12,7 +12,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import weatherlap.datasets.table.Scratch;
+import weatherlap.datasets.sorting.Scratch;
 
 /**
  * A folder of results that appears whole or not at all.

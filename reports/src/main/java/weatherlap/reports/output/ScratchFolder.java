@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.concurrent.atomic.AtomicInteger;
-import weatherlap.datasets.table.Scratch;
+import weatherlap.datasets.sorting.Scratch;
 
 /** Parts of a sort as numbered files of a folder, which is made when the first one comes. */
 final class ScratchFolder implements Scratch {

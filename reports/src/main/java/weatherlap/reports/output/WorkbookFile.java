@@ -10,7 +10,7 @@ import org.dhatim.fastexcel.BorderSide;
 import org.dhatim.fastexcel.BorderStyle;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
-import weatherlap.analysis.columns.Column;
+import weatherlap.analysis.columns.ResultColumn;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Tone;
@@ -65,7 +65,7 @@ public final class WorkbookFile {
         header(sheet, row++, List.of("sheet", "column", "heading", "unit", "meaning"));
         sheet.freezePane(0, row);
         for (ResultTable table : tables) {
-            for (Column<?> column : table.layout().columns()) {
+            for (ResultColumn<?> column : table.layout().columns()) {
                 sheet.value(row, 0, table.layout().title());
                 sheet.value(row, 1, column.name());
                 sheet.value(row, 2, column.title());
@@ -84,17 +84,17 @@ public final class WorkbookFile {
         if (result.rows() >= MAX_ROWS) {
             throw new IOException(result.layout().file() + " has more rows than a sheet can hold (" + MAX_ROWS + ")");
         }
-        List<? extends Column<?>> columns = result.layout().columns();
-        header(sheet, 0, columns.stream().map(Column::titleWithUnit).toList());
+        List<? extends ResultColumn<?>> columns = result.layout().columns();
+        header(sheet, 0, columns.stream().map(ResultColumn::titleWithUnit).toList());
         sheet.freezePane(keyColumns(columns), 1);
         for (int c = 0; c < columns.size(); c++) {
-            Column<?> column = columns.get(c);
+            ResultColumn<?> column = columns.get(c);
             double width = Math.max(10, column.titleWithUnit().length() * 1.1);
             for (int row = 0; row < result.rows(); row++) {
                 width = Math.max(width, fill(sheet, result, row, c, column));
             }
             sheet.width(c, Math.min(WIDEST, width));
-            if (column.kind() != Column.Kind.TEXT && result.rows() > 0) {
+            if (column.kind() != ResultColumn.Kind.TEXT && result.rows() > 0) {
                 sheet.range(1, c, result.rows(), c)
                         .style()
                         .format(format(column))
@@ -110,8 +110,8 @@ public final class WorkbookFile {
     }
 
     /** Fills one cell; the width it wants, in characters. */
-    private static double fill(Worksheet sheet, ResultTable result, int row, int c, Column<?> column) {
-        if (column.kind() == Column.Kind.TEXT) {
+    private static double fill(Worksheet sheet, ResultTable result, int row, int c, ResultColumn<?> column) {
+        if (column.kind() == ResultColumn.Kind.TEXT) {
             String text = text(result.text(row, c));
             sheet.value(row + 1, c, text);
             if (column.name().equals("method")) {
@@ -141,9 +141,9 @@ public final class WorkbookFile {
     }
 
     /** Columns that name the row and stay in sight: the texts that come first, at most four. */
-    private static int keyColumns(List<? extends Column<?>> columns) {
+    private static int keyColumns(List<? extends ResultColumn<?>> columns) {
         int keys = 0;
-        while (keys < Math.min(4, columns.size()) && columns.get(keys).kind() == Column.Kind.TEXT) {
+        while (keys < Math.min(4, columns.size()) && columns.get(keys).kind() == ResultColumn.Kind.TEXT) {
             keys++;
         }
         return keys;
@@ -165,7 +165,7 @@ public final class WorkbookFile {
                 .set();
     }
 
-    private static String format(Column<?> column) {
+    private static String format(ResultColumn<?> column) {
         String whole = column.unit().equals("USD") ? "#,##0" : "0";
         return column.decimals() == 0 ? whole : whole + "." + "0".repeat(column.decimals());
     }

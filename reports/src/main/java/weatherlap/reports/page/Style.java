@@ -12,12 +12,12 @@ public final class Style {
 
     /** For a page on a screen, and for printing it. */
     public static String screen() {
-        return filled(Text.of("screen.css"));
+        return filled(BundledText.of("screen.css"));
     }
 
     /** For a printed sheet: CSS 2.1. */
     public static String sheet() {
-        return filled(Text.of("sheet.css"));
+        return filled(BundledText.of("sheet.css"));
     }
 
     /** A picture so large that two of the usual height stand on a printed page under each other. */
@@ -31,12 +31,12 @@ public final class Style {
      * @param size of the paper, as CSS names it
      */
     public static String crewSheet(String size) {
-        return filled(Text.of("crewsheet.css")).replace("#size", size);
+        return filled(BundledText.of("crewsheet.css")).replace("#size", size);
     }
 
     /** For a handout on a screen: what it adds to {@link #screen}. */
     public static String handoutScreen() {
-        return screen() + filled(Text.of("handout-screen.css"));
+        return screen() + filled(BundledText.of("handout-screen.css"));
     }
 
     /**
@@ -46,7 +46,7 @@ public final class Style {
      * @param drawingPx width that a drawing may take, CSS px
      */
     public static String handoutSheet(Paper paper, double typePt, int drawingPx) {
-        return filled(Text.of("handout-sheet.css")
+        return filled(BundledText.of("handout-sheet.css")
                 .replace("@paper-size", paper.word())
                 .replace("@type", typePt + "pt")
                 .replace("@drawing", drawingPx + "px")
@@ -55,7 +55,7 @@ public final class Style {
 
     /** The script that finds a house in a page. */
     public static String search() {
-        return Text.of("find.js");
+        return BundledText.of("find.js");
     }
 
     /** Puts the palette and the font in the places of their names: @ink, @full-flange-tint, @font. */

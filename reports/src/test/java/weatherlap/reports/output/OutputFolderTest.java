@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import weatherlap.datasets.table.Scratch;
+import weatherlap.datasets.sorting.Scratch;
 
 class OutputFolderTest {
     private static final RunRecord RUN = new RunRecord("1", "test", Map.of("seed", 7), new TreeMap<>());

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weatherlap.analysis.columns.Column;
+import weatherlap.analysis.columns.ResultColumn;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.tables.OpeningTable;
 import weatherlap.analysis.tables.ResultTable;
@@ -167,10 +167,10 @@ class ReferenceTest {
         ResultTable table = OpeningTable.of(inputs.portfolio().houses().stream()
                 .map(house -> HouseChoice.of(simulator.simulateForPlans(house), 1))
                 .toList());
-        List<? extends Column<?>> columns = table.layout().columns().stream()
+        List<? extends ResultColumn<?>> columns = table.layout().columns().stream()
                 .filter(column -> !column.name().equals("leak_causes"))
                 .toList();
-        String header = columns.stream().map(Column::name).collect(Collectors.joining(","));
+        String header = columns.stream().map(ResultColumn::name).collect(Collectors.joining(","));
         Stream<String> rows = IntStream.range(0, table.rows())
                 .mapToObj(row ->
                         columns.stream().map(column -> cell(table, row, column)).collect(Collectors.joining(",")));
@@ -179,8 +179,8 @@ class ReferenceTest {
                 Stream.concat(Stream.of(header), rows).toList());
     }
 
-    private static String cell(ResultTable table, int row, Column<?> column) {
-        return column.kind() == Column.Kind.TEXT
+    private static String cell(ResultTable table, int row, ResultColumn<?> column) {
+        return column.kind() == ResultColumn.Kind.TEXT
                 ? '"' + table.text(row, column.name()) + '"'
                 : Double.toString(table.number(row, column).orElseThrow());
     }

@@ -60,7 +60,7 @@ public record ClearOpening(Rect rect) {
     }
 
     /** Whether anyone or any air gets through. */
-    boolean opens() {
+    public boolean opens() {
         return !rect.isEmpty();
     }
 }

@@ -95,7 +95,7 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
     }
 
     /** Every visible lite, unit by unit. */
-    List<Rect> lites() {
+    public List<Rect> lites() {
         return units.stream().flatMap(unit -> unit.lites().stream()).toList();
     }
 

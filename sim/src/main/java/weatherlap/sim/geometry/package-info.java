@@ -9,10 +9,10 @@
  *   <tr><td>lites of a unit</td><td>{@link weatherlap.sim.geometry.Lites}</td><td>plane geometry, rows of sightlines.csv</td></tr>
  *   <tr><td>an opening as seen, piece by piece</td><td>{@link weatherlap.sim.geometry.Glass}</td><td>plane geometry</td></tr>
  *   <tr><td>net clear opening</td><td>{@link weatherlap.sim.geometry.ClearOpening}</td><td>plane geometry, losses by judgement</td></tr>
- *   <tr><td>code</td><td>{@link weatherlap.sim.geometry.ResidentialCode}</td><td>IRC 2018</td></tr>
+ *   <tr><td>code</td><td>{@link weatherlap.sim.code.ResidentialCode}</td><td>IRC 2018</td></tr>
  *   <tr><td>size to order, lean of jambs</td><td>{@link weatherlap.sim.geometry.OrderSize}, {@link
  *   weatherlap.sim.geometry.Squareness}</td><td>measuring guides</td></tr>
- *   <tr><td>weight and lifting</td><td>{@link weatherlap.sim.geometry.UnitWeight}, {@link weatherlap.sim.geometry.LiftLimit}</td>
+ *   <tr><td>weight and lifting</td><td>{@link weatherlap.sim.geometry.UnitWeight}, {@link weatherlap.sim.code.LiftLimit}</td>
  *   <td>EN 572-1, NIOSH 94-110</td></tr>
  *   <tr><td>returns, screws, tape, capping, sealant</td><td>{@link weatherlap.sim.geometry.CutBack}, {@link
  *   weatherlap.sim.geometry.Fastening}, {@link weatherlap.sim.geometry.Flashing}, {@link weatherlap.sim.geometry.Capping}, {@link

@@ -7,7 +7,10 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import weatherlap.sim.geometry.CodeCheck.Verdict;
+import weatherlap.sim.code.CodeCheck;
+import weatherlap.sim.code.CodeCheck.Verdict;
+import weatherlap.sim.code.LiftLimit;
+import weatherlap.sim.code.ResidentialCode;
 
 /** Values printed elsewhere or worked by hand, each with where it comes from. */
 class PublishedGeometryTest {

@@ -1,0 +1,47 @@
+package weatherlap.reports.options;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
+import weatherlap.reports.output.OutputRequest;
+
+/** Where results go. */
+public final class OutputOptions {
+    @Spec(Target.MIXEE)
+    private CommandSpec spec;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description =
+                    "Folder to write; made where it is missing. To be named, but for compare (else report), exposure and site (else nothing is"
+                            + " written).")
+    private Path folder;
+
+    @Option(
+            names = "--force",
+            description = "Replace an earlier output in that folder. A folder that holds anything else is left alone.")
+    private boolean force;
+
+    /** The folder, which the user has to name. */
+    public OutputRequest request() {
+        if (folder == null) {
+            throw new ParameterException(spec.commandLine(), "--out DIR is missing: the folder to write");
+        }
+        return new OutputRequest(folder, force);
+    }
+
+    /** The folder, or one of that name where the user names none. */
+    public OutputRequest requestOr(String name) {
+        return new OutputRequest(folder == null ? Path.of(name) : folder, force);
+    }
+
+    /** The folder, where the user names one. */
+    public Optional<OutputRequest> requestIfNamed() {
+        return folder == null ? Optional.empty() : Optional.of(new OutputRequest(folder, force));
+    }
+}

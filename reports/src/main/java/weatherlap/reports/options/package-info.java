@@ -1,0 +1,2 @@
+/** Which options do commands share, and which values do they take? */
+package weatherlap.reports.options;

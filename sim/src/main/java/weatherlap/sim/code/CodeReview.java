@@ -1,0 +1,69 @@
+package weatherlap.sim.code;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.geometry.OpeningGeometry;
+import weatherlap.sim.method.Method;
+
+/**
+ * What the rules of {@link ResidentialCode} say of a house under one method, before and after. Escape, light and air are asked of rooms;
+ * glazing and falls of each window. Without an id an opening is a room of its own, and nothing is said of its light and air.
+ *
+ * @param rooms rules asked of rooms, room by room in table order
+ * @param byOpening what hangs on each opening, rules in their order
+ */
+public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpening) {
+    public CodeReview {
+        rooms = List.copyOf(rooms);
+        byOpening = byOpening.stream().map(List::copyOf).toList();
+    }
+
+    /** @param geometries of every opening of a house in table order, by method */
+    public static Map<Method, CodeReview> of(Map<Method, List<OpeningGeometry>> geometries, Scenario scenario) {
+        Map<Method, CodeReview> reviews = new EnumMap<>(Method.class);
+        List<RoomReview> rooms = rooms(geometries);
+        boolean relief = scenario.choice(Choice.ESCAPE_RULE).equals("replacement_clause");
+        geometries.forEach((method, own) -> reviews.put(
+                method,
+                of(
+                        own,
+                        rooms.stream()
+                                .flatMap(room -> room.changes(own, relief))
+                                .toList())));
+        return Collections.unmodifiableMap(reviews);
+    }
+
+    private static List<RoomReview> rooms(Map<Method, List<OpeningGeometry>> geometries) {
+        List<OpeningGeometry> openings = geometries.values().iterator().next();
+        Map<Object, List<Integer>> byRoom = new LinkedHashMap<>();
+        for (int o = 0; o < openings.size(); o++) {
+            Optional<String> id = openings.get(o).opening().roomId();
+            Object key = id.isPresent() ? id : (Object) o;
+            byRoom.computeIfAbsent(key, k -> new ArrayList<>()).add(o);
+        }
+        return byRoom.values().stream()
+                .map(room -> RoomReview.of(room, geometries.values()))
+                .toList();
+    }
+
+    private static CodeReview of(List<OpeningGeometry> openings, List<RoomChange> rooms) {
+        List<List<CodeChange>> byOpening = new ArrayList<>();
+        for (int o = 0; o < openings.size(); o++) {
+            int place = o;
+            Stream<CodeChange> ofRoom = rooms.stream()
+                    .filter(room -> room.bearers().contains(place))
+                    .map(RoomChange::change);
+            byOpening.add(Stream.concat(ofRoom, ResidentialCode.ofWindow(openings.get(o)).stream())
+                    .toList());
+        }
+        return new CodeReview(rooms, byOpening);
+    }
+}

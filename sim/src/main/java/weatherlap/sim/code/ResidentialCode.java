@@ -1,0 +1,252 @@
+package weatherlap.sim.code;
+
+import static weatherlap.sim.code.CodeCheck.Verdict.FAILS;
+import static weatherlap.sim.code.CodeCheck.Verdict.OPEN;
+import static weatherlap.sim.code.CodeCheck.Verdict.PASSES;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import weatherlap.sim.geometry.ClearOpening;
+import weatherlap.sim.geometry.Glass;
+import weatherlap.sim.geometry.OpeningGeometry;
+import weatherlap.sim.geometry.Rect;
+import weatherlap.sim.house.Opening;
+
+/**
+ * Window rules of the International Residential Code (2018 numbering), held against one unit. The limits are the code's own:
+ *
+ * <pre>
+ *   R310.2     net clear opening ≥ 5.7 ft² (5.0 where its sill is within 44 in. of grade), height ≥ 24 in., width ≥ 20 in., sill ≤ 44 in.
+ *   R303.1     glazing ≥ 8 %, openable area ≥ 4 % of the floor
+ *   R308.4.3   safety glazing: a lite > 9 ft², its bottom < 18 in., its top > 36 in. over the floor, walked on within 36 in.
+ *   R308.4.5   likewise near a tub or shower: its bottom < 60 in. over where one stands, within 60 in. of the water
+ *   R308.4.6   likewise beside stairs and landings: its bottom < 36 in. over the walking surface, within 36 in. of it
+ *   R308.4.7   likewise within 60 in. of the foot of a stair: its bottom < 36 in. over the landing
+ *   R312.2     an opening > 72 in. over grade and < 24 in. over the floor passes no 4 in. sphere, or has a guard
+ * </pre>
+ *
+ * They are hints to a measurer and no ruling. Of a mulled opening one unit must let people out; light and air add up over the windows
+ * of a room. Where a tub or a stair is was not measured: the rules on wet and stair glazing are asked of every window of a bath or stair.
+ */
+public final class ResidentialCode {
+    /** Where a replacement is relieved of R310.2; a flag still. */
+    public static final String REPLACEMENT_RELIEF =
+            "R310.2.5 relieves a replacement window that is the maker's largest standard size"
+                    + " to fit the existing frame or rough opening, works as the old one did or opens as far, and comes with no"
+                    + " change of occupancy. Places amend it: ask the local building official, who decides.";
+
+    private static final double ESCAPE_FT2 = 5.7;
+    private static final double ESCAPE_AT_GRADE_FT2 = 5.0;
+    private static final double ESCAPE_HEIGHT_IN = 24;
+    private static final double ESCAPE_WIDTH_IN = 20;
+    private static final double ESCAPE_SILL_IN = 44;
+    private static final double LIGHT_SHARE = 0.08;
+    private static final double OPENABLE_SHARE = 0.04;
+    private static final double WET_BOTTOM_IN = 60;
+    private static final double STAIR_BOTTOM_IN = 36;
+    private static final double NOISE = 1e-9;
+
+    private ResidentialCode() {}
+
+    /** The rules asked of one window, before and after. */
+    public static List<CodeChange> ofWindow(OpeningGeometry geometry) {
+        Opening opening = geometry.opening();
+        Unit today = Unit.today(geometry);
+        Unit after = Unit.after(geometry);
+        return Stream.of(
+                        change(safetyGlazing(today), safetyGlazing(after)),
+                        change(roomGlazing(opening, today), roomGlazing(opening, after)),
+                        change(fall(opening, today), fall(opening, after)))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** Whether the unit works as the old one did, or opens as far: what R310.2.5 asks of it beside its size. */
+    public static boolean mayBeRelieved(OpeningGeometry geometry) {
+        return geometry.opening().newOperation() == geometry.opening().operation()
+                || geometry.clear().areaFt2() >= geometry.existingClear().areaFt2() - NOISE;
+    }
+
+    /**
+     * What the rules ask of a unit.
+     *
+     * @param clear opening of one unit
+     * @param clearFt2 of all units
+     * @param floorIn height of the room's floor in the opening's frame; empty: unknown
+     */
+    public record Unit(Glass glass, ClearOpening clear, double clearFt2, OptionalDouble floorIn) {
+        static Unit today(OpeningGeometry geometry) {
+            return of(geometry, geometry.existing(), geometry.existingClear());
+        }
+
+        static Unit after(OpeningGeometry geometry) {
+            return of(geometry, geometry.replaced(), geometry.clear());
+        }
+
+        private static Unit of(OpeningGeometry geometry, Glass glass, ClearOpening clear) {
+            Opening opening = geometry.opening();
+            double oldSillIn = geometry.existingClear().rect().bottomIn();
+            OptionalDouble floorIn = opening.interiorSillIn().isPresent()
+                    ? OptionalDouble.of(oldSillIn - opening.interiorSillIn().getAsDouble())
+                    : OptionalDouble.empty();
+            return new Unit(glass, clear, opening.units() * clear.areaFt2(), floorIn);
+        }
+    }
+
+    /** Whether an opening of these measures lets people out, sill known or not. */
+    public static CodeCheck escape(double widthIn, double heightIn, boolean atGrade, OptionalDouble sillOverFloorIn) {
+        double areaFt2 = new Rect(0, 0, widthIn, heightIn).areaFt2();
+        double neededFt2 = atGrade ? ESCAPE_AT_GRADE_FT2 : ESCAPE_FT2;
+        List<Supplier<String>> shortfalls = new ArrayList<>();
+        if (areaFt2 < neededFt2 - NOISE) {
+            shortfalls.add(text("area %.2f of %.1f ft²", areaFt2, neededFt2));
+        }
+        if (heightIn < ESCAPE_HEIGHT_IN - NOISE) {
+            shortfalls.add(text("height %.1f of %.0f in.", heightIn, ESCAPE_HEIGHT_IN));
+        }
+        if (widthIn < ESCAPE_WIDTH_IN - NOISE) {
+            shortfalls.add(text("width %.1f of %.0f in.", widthIn, ESCAPE_WIDTH_IN));
+        }
+        if (sillOverFloorIn.orElse(0) > ESCAPE_SILL_IN + NOISE) {
+            shortfalls.add(
+                    text("sill %.1f in. over the floor, %.0f allowed", sillOverFloorIn.getAsDouble(), ESCAPE_SILL_IN));
+        }
+        Supplier<String> measures = text("net clear opening %.1f × %.1f in., %.2f ft²", widthIn, heightIn, areaFt2);
+        if (!shortfalls.isEmpty()) {
+            return new CodeCheck(
+                    CodeRule.ESCAPE,
+                    FAILS,
+                    () -> "too small for escape: "
+                            + shortfalls.stream().map(Supplier::get).collect(Collectors.joining("; ")) + " ("
+                            + measures.get() + ")");
+        }
+        return sillOverFloorIn.isPresent()
+                ? new CodeCheck(CodeRule.ESCAPE, PASSES, () -> "large enough for escape: " + measures.get())
+                : new CodeCheck(
+                        CodeRule.ESCAPE,
+                        OPEN,
+                        () -> "large enough for escape if its sill is low enough, which was not measured: "
+                                + measures.get());
+    }
+
+    /** Whether one unit of an opening lets people out. */
+    public static CodeCheck escape(Opening opening, Unit unit) {
+        Rect clear = unit.clear().rect();
+        boolean atGrade = opening.sillHeightIn() + clear.bottomIn() <= ESCAPE_SILL_IN;
+        return escape(clear.widthIn(), clear.heightIn(), atGrade, overFloorIn(clear.bottomIn(), unit));
+    }
+
+    /** @param glassFt2 of all windows of a room */
+    public static CodeCheck light(double glassFt2, double floorFt2) {
+        return share(CodeRule.LIGHT, "glass", glassFt2, floorFt2, LIGHT_SHARE);
+    }
+
+    /** @param openFt2 that opens, of all windows of a room */
+    public static CodeCheck ventilation(double openFt2, double floorFt2) {
+        return share(CodeRule.VENTILATION, "openable area", openFt2, floorFt2, OPENABLE_SHARE);
+    }
+
+    private static CodeCheck share(CodeRule rule, String what, double areaFt2, double floorFt2, double needed) {
+        double share = areaFt2 / floorFt2;
+        Supplier<String> numbers =
+                text("%s %.2f ft², %.1f%% of the floor (%.0f%% asked)", what, areaFt2, 100 * share, 100 * needed);
+        return new CodeCheck(rule, share >= needed - NOISE ? PASSES : FAILS, numbers);
+    }
+
+    private static Optional<CodeCheck> safetyGlazing(Unit unit) {
+        if (unit.floorIn().isEmpty()) {
+            return Optional.empty();
+        }
+        double floorIn = unit.floorIn().getAsDouble();
+        return unit.glass().lites().stream()
+                .filter(lite -> needsSafetyGlazing(lite.areaFt2(), lite.bottomIn() - floorIn, lite.topIn() - floorIn))
+                .findFirst()
+                .map(lite -> new CodeCheck(
+                        CodeRule.SAFETY_GLAZING,
+                        OPEN,
+                        text(
+                                "a lite of %.1f ft², %.0f in. over the floor, needs safety glazing if people walk within 36 in. of it",
+                                lite.areaFt2(), lite.bottomIn() - floorIn)))
+                .or(() -> Optional.of(new CodeCheck(
+                        CodeRule.SAFETY_GLAZING,
+                        PASSES,
+                        () -> "no lite is large and low enough to need safety glazing by this rule")));
+    }
+
+    /** The three measures of R308.4.3; the fourth, a walking surface within 36 in., is presumed. */
+    public static boolean needsSafetyGlazing(double liteFt2, double bottomOverFloorIn, double topOverFloorIn) {
+        return liteFt2 > 9 && bottomOverFloorIn < 18 && topOverFloorIn > 36;
+    }
+
+    /** Glazing of a bath or a stair, which is asked for higher over the floor. */
+    private static Optional<CodeCheck> roomGlazing(Opening opening, Unit unit) {
+        return switch (opening.room()) {
+            case BATH ->
+                Optional.of(lowGlazing(CodeRule.WET_GLAZING, unit, WET_BOTTOM_IN, "within 60 in. of a tub or shower"));
+            case STAIR ->
+                Optional.of(lowGlazing(
+                        CodeRule.STAIR_GLAZING,
+                        unit,
+                        STAIR_BOTTOM_IN,
+                        "within 36 in. of steps or a landing, or 60 in. of the foot of the stair"));
+            case BEDROOM, KITCHEN, LIVING, BASEMENT, OTHER -> Optional.empty();
+        };
+    }
+
+    private static CodeCheck lowGlazing(CodeRule rule, Unit unit, double limitIn, String where) {
+        double lowestIn =
+                unit.glass().lites().stream().mapToDouble(Rect::bottomIn).min().orElse(Double.POSITIVE_INFINITY);
+        OptionalDouble bottomIn = overFloorIn(lowestIn, unit);
+        if (bottomIn.isEmpty()) {
+            return new CodeCheck(
+                    rule,
+                    OPEN,
+                    () -> "needs safety glazing if it is low and " + where + "; its height was not measured");
+        }
+        Supplier<String> height = text("glass %.0f in. over the floor", bottomIn.getAsDouble());
+        return bottomIn.getAsDouble() < limitIn
+                ? new CodeCheck(rule, OPEN, () -> height.get() + " needs safety glazing if it is " + where)
+                : new CodeCheck(rule, PASSES, height);
+    }
+
+    private static Optional<CodeCheck> fall(Opening opening, Unit unit) {
+        if (unit.floorIn().isEmpty()) {
+            return Optional.empty();
+        }
+        if (!unit.clear().opens()) {
+            return Optional.of(new CodeCheck(CodeRule.FALL, PASSES, () -> "does not open"));
+        }
+        double overFloorIn = unit.clear().rect().bottomIn() - unit.floorIn().getAsDouble();
+        double overGradeIn = opening.sillHeightIn() + unit.clear().rect().bottomIn();
+        Supplier<String> numbers = text("opens %.0f in. over the floor, %.0f in. over grade", overFloorIn, overGradeIn);
+        return Optional.of(
+                overGradeIn > 72 && overFloorIn < 24
+                        ? new CodeCheck(
+                                CodeRule.FALL,
+                                OPEN,
+                                () -> numbers.get()
+                                        + ": it may let no 4 in. sphere pass, or needs a guard or opening limiter")
+                        : new CodeCheck(CodeRule.FALL, PASSES, numbers));
+    }
+
+    private static OptionalDouble overFloorIn(double yIn, Unit unit) {
+        return unit.floorIn().isPresent()
+                ? OptionalDouble.of(yIn - unit.floorIn().getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    /** Whether a rule applies hangs on the opening alone, so that it has both or neither. */
+    private static Optional<CodeChange> change(Optional<CodeCheck> before, Optional<CodeCheck> after) {
+        return before.flatMap(b -> after.map(a -> new CodeChange(b, a, false)));
+    }
+
+    private static Supplier<String> text(String format, Object... values) {
+        return () -> String.format(Locale.ROOT, format, values);
+    }
+}
