@@ -5,6 +5,9 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import weatherlap.reports.jobs.BadInput;
@@ -50,33 +53,32 @@ final class Failures {
             return "out of memory: use fewer draws, split the portfolio, or give Java more with -Xmx (java -Xmx4g -jar …);"
                     + " nothing was written";
         }
-        if (failure instanceof IOException || failure instanceof UncheckedIOException) {
-            return "cannot read or write: "
-                    + (saysMore(failure)
-                            ? failure.getMessage()
-                            : io(failure instanceof IOException ? failure : failure.getCause()))
-                    + "; nothing was written";
+        Optional<Throwable> io = causes(failure).filter(Failures::isOfTheSystem).findFirst();
+        if (io.isPresent()) {
+            return "cannot read or write: " + io(io.get()) + "; nothing was written";
         }
         return "a fault of the program: " + failure + " (run with java -Dweatherlap.debug to see where)";
     }
 
-    /** Also where it happened on another thread or while a class was made ready. */
     private static boolean isOutOfMemory(Throwable failure) {
-        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof OutOfMemoryError) {
-                return true;
-            }
-        }
-        return false;
+        return causes(failure).anyMatch(OutOfMemoryError.class::isInstance);
     }
 
-    /** Whether somebody put into words what the cause alone would not tell. */
-    private static boolean saysMore(Throwable failure) {
-        return failure instanceof UncheckedIOException
-                && !String.valueOf(failure.getCause()).equals(failure.getMessage());
+    private static boolean isOfTheSystem(Throwable failure) {
+        return failure instanceof IOException || failure instanceof UncheckedIOException;
+    }
+
+    /** Also what happened on another thread or while a class was made ready. */
+    private static Stream<Throwable> causes(Throwable failure) {
+        return Stream.iterate(failure, Objects::nonNull, Throwable::getCause);
     }
 
     private static String io(Throwable failure) {
+        boolean wrapped = failure instanceof UncheckedIOException
+                && String.valueOf(failure.getCause()).equals(failure.getMessage());
+        if (wrapped) {
+            return io(failure.getCause());
+        }
         if (failure instanceof FileSystemException file && file.getFile() != null) {
             String reason = file.getReason() == null ? file.getClass().getSimpleName() : file.getReason();
             Path name = Path.of(file.getFile()).getFileName();
