@@ -2,7 +2,6 @@ package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -19,9 +18,9 @@ import weatherlap.sim.run.SimulatedHouse;
  * The choice for one house.
  *
  * @param closed by opening in table order over the walls, then by closed method: the limits that close it there
- * @param wherever by method: this method at every opening open to it, elsewhere what is cheapest there; where that would break the
- *     family's limit of leak damage, the cheapest other method so done that keeps it, and the family's plan where none does
- * @param overLimit methods whose plan would break that limit while another keeps it
+ * @param wherever by method: this method at every opening open to it, elsewhere what is cheapest there; it can be built, but may break the
+ *     family's limit of leak damage
+ * @param overLimit methods whose plan breaks that limit while some plan of the house keeps it
  * @param family the cheapest plan for the family within the limit; the least risky where no plan keeps it
  * @param shop the method that earns the shop more for each day of a crew, among those that {@code wherever} can use
  * @param atRisk no plan keeps the family's limit of leak damage
@@ -62,12 +61,6 @@ public record HouseChoice(
                 over.add(method);
             }
         });
-        Plan instead = wherever.entrySet().stream()
-                .filter(plan -> !over.contains(plan.getKey()))
-                .map(Map.Entry::getValue)
-                .min(Comparator.comparingDouble(Plan::horizonCostUsd))
-                .orElse(family);
-        over.forEach(method -> wherever.put(method, instead));
         return new HouseChoice(
                 house.result(),
                 open.stream().map(OpenMethods::closed).toList(),
@@ -172,7 +165,10 @@ public record HouseChoice(
         return interestsPart() ? perDay(result, shop) - perDay(result, familyMethod()) : 0;
     }
 
-    /** What choosing window by window saves the family over the better of the two plans, USD; 0 where it does not pay. */
+    /**
+     * What choosing window by window saves the family over the better of the two plans, USD; 0 where it saves nothing, as where the limit of
+     * leak damage has its price.
+     */
     public double mixingSavesUsd() {
         return Math.max(0, wherever.get(familyMethod()).horizonCostUsd() - family.horizonCostUsd());
     }

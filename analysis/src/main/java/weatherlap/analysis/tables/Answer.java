@@ -11,8 +11,8 @@ import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.Summary;
 
 /**
- * Which method costs less over a whole portfolio, by how much, and how sure that is: each wherever no limit closes it, so that what is
- * compared can be built.
+ * Which method costs less over a whole portfolio, by how much, and how sure that is: each at every window that it can be built at. The
+ * family's limit of leak damage is no part of that, since the cost holds the damage already; how often a default would break it is counted.
  *
  * <p>One draw is the same world for every house, so the difference of the portfolio in a draw is the sum over its houses.
  *
@@ -46,7 +46,8 @@ public record Answer(
      *
      * @param anyLeak chance of leak damage at any opening of a house, mean over the houses, 0 to 1
      * @param grossProfitPerCrewDayUsd all gross profit over all crew days: the ratio of the means
-     * @param planHorizonCostUsd horizon cost of the method wherever no limit closes it, other methods elsewhere
+     * @param planHorizonCostUsd horizon cost of the method at every window that it can be built at, other methods elsewhere
+     * @param overLimit houses where that breaks the family's limit of leak damage while some plan keeps it
      */
     public record PerHouse(
             double priceUsd,
@@ -59,7 +60,8 @@ public record Answer(
             double horizonCostUsd,
             double grossProfitUsd,
             double grossProfitPerCrewDayUsd,
-            double planHorizonCostUsd) {}
+            double planHorizonCostUsd,
+            int overLimit) {}
 
     /**
      * The families' plans, means over the houses.
@@ -157,6 +159,7 @@ public record Answer(
         private int chosen;
         private double savedWhereChosenUsd;
         private int heldBack;
+        private int overLimit;
 
         void add(HouseChoice choice, Method method) {
             MethodResult result = choice.result().method(method);
@@ -176,6 +179,7 @@ public record Answer(
             for (int i = 0; i < values.length; i++) {
                 sums[i] += values[i];
             }
+            overLimit += choice.overLimit().contains(method) ? 1 : 0;
             if (choice.familyMethod() == method && !choice.onePlan()) {
                 chosen++;
                 savedWhereChosenUsd += Math.abs(choice.differenceUsd());
@@ -196,7 +200,8 @@ public record Answer(
                     sums[6] / n,
                     sums[7] / n,
                     sums[3] == 0 ? 0 : sums[7] / sums[3],
-                    sums[8] / n);
+                    sums[8] / n,
+                    overLimit);
         }
     }
 }

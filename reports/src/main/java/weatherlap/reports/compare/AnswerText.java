@@ -3,9 +3,11 @@ package weatherlap.reports.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.Answer.FamilyPlans;
 import weatherlap.analysis.tables.Answer.PerHouse;
+import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.page.TableView;
@@ -29,10 +31,11 @@ final class AnswerText {
         PerHouse best = answer.of(cheaper);
         PerHouse other = answer.of(cheaper.other());
         List<String> lines = new ArrayList<>();
-        lines.add(verdict(answer) + " over " + Numbers.count(horizonYears, "year", "years") + " it costs a family "
-                + ReportWords.usd(answer.savedPerHouseUsd().mean()) + " less a house than "
-                + cheaper.other().inSentence()
-                + ", price, expected leak damage and lost glass together, each wherever limits let it be built.");
+        lines.add(
+                verdict(answer) + " over " + Numbers.count(horizonYears, "year", "years") + " it costs a family "
+                        + ReportWords.usd(answer.savedPerHouseUsd().mean()) + " less a house than "
+                        + cheaper.other().inSentence()
+                        + ", price, expected leak damage and lost glass together, each at every window that it can be built at.");
         lines.add("How sure: it is the cheaper one for the portfolio in " + ReportWords.percent(answer.probability(), 0)
                 + " of the draws. In eight draws of ten it " + saved(answer.savedPerHouseUsd()) + " a house.");
         lines.add(departures(answer));
@@ -101,7 +104,7 @@ final class AnswerText {
                 table,
                 answer,
                 Measure.HORIZON,
-                "the same, each wherever limits let it be built",
+                "the same, each at every window that it can be built at",
                 house -> ReportWords.usd(house.planHorizonCostUsd()));
         return table.build();
     }
@@ -134,20 +137,28 @@ final class AnswerText {
     private static String plans(Answer answer) {
         FamilyPlans plans = answer.plans();
         double saves = answer.of(answer.cheaper()).planHorizonCostUsd() - plans.horizonCostUsd();
-        String none = plans.atRisk() == 0
-                ? ""
-                : ", in " + plans.atRisk()
-                        + " of them because no plan keeps the limit of leak damage: the least risky stands there";
-        String limits = plans.single() == 0
-                ? ""
-                : " Limits leave " + Numbers.count(plans.single(), "house", "houses") + " one plan whatever the default"
-                        + none + ".";
-        return "Window by window: the plan that is cheapest within the limits, house by house, "
+        return "Window by window: the cheapest plan of each house that keeps the family\u2019s limit of leak damage, or the least"
+                + " risky where none does, "
                 + (saves < 0 ? "costs " + ReportWords.usd(-saves) + " more" : "saves another " + ReportWords.usd(saves))
                 + " a house, is priced at " + ReportWords.usd(plans.priceUsd())
                 + " and leaves a chance of leak damage of "
                 + ReportWords.percent(plans.anyLeak(), 0) + "; it mixes methods in "
-                + Numbers.count(plans.mixed(), "house", "houses") + "." + limits;
+                + Numbers.count(plans.mixed(), "house", "houses") + ". " + limit(answer);
+    }
+
+    /** How often the limit of leak damage overrules a default. */
+    private static String limit(Answer answer) {
+        List<String> over = Stream.of(answer.cheaper(), answer.cheaper().other())
+                .filter(method -> answer.of(method).overLimit() > 0)
+                .map(method -> method.inSentence() + " breaks it in "
+                        + Numbers.count(answer.of(method).overLimit(), "house", "houses"))
+                .toList();
+        String none = answer.plans().atRisk() == 0
+                ? ""
+                : " In " + Numbers.count(answer.plans().atRisk(), "house", "houses") + " no plan keeps it.";
+        return over.isEmpty()
+                ? "Neither method as the default breaks the limit where another plan keeps it." + none
+                : InWords.capital(InWords.list(over)) + " where another plan keeps it." + none;
     }
 
     private static String departures(Answer answer) {
