@@ -19,6 +19,7 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.ClimateCsv;
 import weatherlap.datasets.climate.GeneratorParameters;
 import weatherlap.datasets.generator.Mix;
+import weatherlap.datasets.jobs.CallSchema;
 import weatherlap.datasets.jobs.JobSchema;
 import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.table.CellType;
@@ -76,7 +77,7 @@ class ColumnsInReadmeTest {
                 .flatMap(holder -> Stream.of(holder.getFields()))
                 .filter(field -> field.getType() == Schema.class)
                 .map(ColumnsInReadmeTest::value);
-        return Stream.concat(constants, Stream.of(ClimateCsv.schema("climate.csv"), jobs()));
+        return Stream.concat(constants, Stream.of(ClimateCsv.schema("climate.csv"), jobs(), CallSchema.CALLBACKS));
     }
 
     /** Without the columns that are named after rows of labour-steps.csv. */

@@ -68,6 +68,10 @@ public final class Corpus {
     /** Job records: {@code corpus/jobs.txt}. */
     public static final Corpus JOBS = new Corpus(Map.of("jobs.csv", "jobs/jobs.csv"));
 
+    /** Service calls beside job records: {@code corpus/callbacks.txt}. */
+    public static final Corpus CALLBACKS =
+            new Corpus(Map.of("jobs.csv", "jobs/jobs.csv", "callbacks.csv", "jobs/callbacks.csv"));
+
     /** Mixes: {@code corpus/mix.txt}. */
     public static final Corpus MIX = new Corpus(Map.of("mix.csv", "generator/new-york.csv"));
 

@@ -145,7 +145,9 @@ public final class AssumptionSchemas {
 
     private static Schema schema(String file, String meaning, List<String> key, Column... columns) {
         Column basis = word("basis", BASES, "how far the row can be trusted");
-        Column source = text("source", "citation; may be empty unless the basis is standard, handbook or dataset")
+        Column source = text(
+                        "source",
+                        "citation; may be empty unless the basis is standard, handbook, dataset or own records")
                 .optional();
         return new Schema(
                 file,

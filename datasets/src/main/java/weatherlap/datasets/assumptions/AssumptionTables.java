@@ -16,6 +16,8 @@ import weatherlap.datasets.table.Source;
 import weatherlap.datasets.table.TextTable;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.LapFault;
+import weatherlap.sim.assumptions.Scenario;
 
 /**
  * The assumptions of a run and the texts of their tables.
@@ -87,18 +89,25 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
 
     /** The same with the minutes and origins of steps replaced by those of the given steps, which must be the steps of the table. */
     public AssumptionTables withSteps(List<LabourStep> steps) {
-        Assumptions all = new Assumptions(
-                steps,
-                assumptions.materials(),
-                assumptions.unitPrices(),
-                assumptions.sightlines(),
-                assumptions.faults(),
-                assumptions.wages(),
-                assumptions.scenario());
         Map<String, String> newTexts = new LinkedHashMap<>(texts);
         String file = AssumptionSchemas.LABOUR_STEPS.file();
         newTexts.put(file, RowText.withSteps(texts.get(file), steps));
-        return new AssumptionTables(all, newTexts);
+        return new AssumptionTables(assumptions.withSteps(steps), newTexts);
+    }
+
+    /** The same with the priors and origins of lap faults replaced by those of the given faults, which must be those of the table. */
+    public AssumptionTables withFaults(List<LapFault> faults) {
+        Map<String, String> newTexts = new LinkedHashMap<>(texts);
+        String file = AssumptionSchemas.LAP_FAULTS.file();
+        newTexts.put(file, RowText.withFaults(texts.get(file), faults));
+        return new AssumptionTables(assumptions.withFaults(faults), newTexts);
+    }
+
+    /** The same with another scenario. */
+    public AssumptionTables with(Scenario scenario) {
+        Map<String, String> newTexts = new LinkedHashMap<>(texts);
+        newTexts.put(ScenarioText.FILE, ScenarioText.write(scenario));
+        return new AssumptionTables(assumptions.with(scenario), newTexts);
     }
 
     /** Turns texts into the domain. */

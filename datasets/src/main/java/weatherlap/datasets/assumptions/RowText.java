@@ -1,6 +1,8 @@
 package weatherlap.datasets.assumptions;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -11,6 +13,7 @@ import weatherlap.datasets.table.Schema;
 import weatherlap.datasets.table.Source;
 import weatherlap.datasets.table.TextTable;
 import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.explain.Origin;
 
@@ -44,6 +47,24 @@ final class RowText {
                     "basis", basis(wage.origin()),
                     "source", wage.origin().source());
         });
+    }
+
+    /** {@code lap-faults.csv} with priors, basis and source of the given faults. */
+    static String withFaults(String text, List<LapFault> faults) {
+        Map<String, LapFault> byId = faults.stream().collect(Collectors.toMap(LapFault::id, Function.identity()));
+        return replace(text, AssumptionSchemas.LAP_FAULTS, row -> {
+            LapFault fault = byId.get(row.text("fault_id"));
+            Map<String, String> cells = new HashMap<>();
+            fault.priorByBarrier().forEach((barrier, prior) -> cells.put(column(barrier), CsvText.cell(prior)));
+            fault.priorByWorkmanship().forEach((work, prior) -> cells.put(column(work), CsvText.cell(prior)));
+            cells.put("basis", basis(fault.origin()));
+            cells.put("source", fault.origin().source());
+            return cells;
+        });
+    }
+
+    private static String column(Enum<?> given) {
+        return "prior_" + given.name().toLowerCase(Locale.ROOT);
     }
 
     private static String basis(Origin origin) {

@@ -1,8 +1,6 @@
 package weatherlap.datasets.jobs;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,7 +9,6 @@ import java.util.Optional;
 import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problems;
-import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
 import weatherlap.datasets.table.Schema;
 import weatherlap.datasets.table.Source;
@@ -23,9 +20,6 @@ import weatherlap.sim.method.Method;
 
 /** Reads job records. */
 public final class JobReader {
-    private static final int FIRST_YEAR = 1900;
-    private static final int LAST_YEAR = 2200;
-
     private final Assumptions assumptions;
     private final Problems problems = new Problems();
 
@@ -69,7 +63,7 @@ public final class JobReader {
         }
         return new JobRecord(
                 row.text("job_id"),
-                date(row),
+                DateCell.of(row, "date", problems),
                 text(row, "house_id"),
                 row.word("method", Method.class),
                 text(row, "crew"),
@@ -78,7 +72,9 @@ public final class JobReader {
                 row.optionalNumber("temperature_f"),
                 row.optionalNumber("person_hours"),
                 facts,
-                minutes);
+                minutes,
+                DateCell.of(row, "finished", problems),
+                DateCell.of(row, "followed_until", problems));
     }
 
     /** Steps stand last; one with the name of an earlier column has none of its own. */
@@ -100,23 +96,5 @@ public final class JobReader {
 
     private static Optional<String> text(Row row, String column) {
         return Optional.of(row.text(column)).filter(text -> !text.isEmpty());
-    }
-
-    private Optional<LocalDate> date(Row row) {
-        try {
-            return text(row, "date").map(LocalDate::parse).filter(date -> {
-                if (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR) {
-                    row.error(problems, "date", Quoted.of(row.text("date")) + " is no year of this trade");
-                    return false;
-                }
-                return true;
-            });
-        } catch (DateTimeParseException e) {
-            row.error(
-                    problems,
-                    "date",
-                    Quoted.of(row.text("date")) + " is not a date (year-month-day, such as 2024-05-31)");
-            return Optional.empty();
-        }
     }
 }

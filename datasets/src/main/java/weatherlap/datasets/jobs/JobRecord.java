@@ -21,6 +21,8 @@ import weatherlap.sim.method.Method;
  * @param personHours on site, travel not counted; empty: not kept
  * @param facts that the shop kept of the house or of all its openings
  * @param stepMinutes person-minutes of the steps that the shop timed, by step id
+ * @param finished last day on site; empty: not kept
+ * @param followedUntil last day on which a call would have been known; empty: not kept
  */
 public record JobRecord(
         String id,
@@ -33,7 +35,9 @@ public record JobRecord(
         OptionalDouble temperatureF,
         OptionalDouble personHours,
         Map<Fact, String> facts,
-        Map<String, Double> stepMinutes) {
+        Map<String, Double> stepMinutes,
+        Optional<LocalDate> finished,
+        Optional<LocalDate> followedUntil) {
     public JobRecord {
         Check.text("job id", id);
         Check.within("openings", openings, 1, 10_000);
@@ -41,6 +45,53 @@ public record JobRecord(
         stepMinutes.forEach((step, minutes) -> Check.notNegative("minutes of " + step, minutes));
         facts = Map.copyOf(facts);
         stepMinutes = Collections.unmodifiableMap(new LinkedHashMap<>(stepMinutes));
+    }
+
+    /** A job of which nobody kept how long it was followed. */
+    public JobRecord(
+            String id,
+            Optional<LocalDate> date,
+            Optional<String> houseId,
+            Method method,
+            Optional<String> crew,
+            int openings,
+            Counted counted,
+            OptionalDouble temperatureF,
+            OptionalDouble personHours,
+            Map<Fact, String> facts,
+            Map<String, Double> stepMinutes) {
+        this(
+                id,
+                date,
+                houseId,
+                method,
+                crew,
+                openings,
+                counted,
+                temperatureF,
+                personHours,
+                facts,
+                stepMinutes,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** The same, followed from one day until another. */
+    public JobRecord followed(LocalDate from, LocalDate until) {
+        return new JobRecord(
+                id,
+                date,
+                houseId,
+                method,
+                crew,
+                openings,
+                counted,
+                temperatureF,
+                personHours,
+                facts,
+                stepMinutes,
+                Optional.of(from),
+                Optional.of(until));
     }
 
     /**

@@ -30,6 +30,11 @@ public final class JobSchema {
             count("fasteners", "screws along flanges"),
             Column.number("temperature_f", "°F", -60, 130, "outside").optional(),
             Column.positive("person_hours", "hours", MOST, "on site, travel not counted")
+                    .optional(),
+            Column.text("finished", "last day on site; empty: the date").optional(),
+            Column.text(
+                            "followed_until",
+                            "last day on which a call would have been known; empty: the last day of the records")
                     .optional());
 
     private JobSchema() {}

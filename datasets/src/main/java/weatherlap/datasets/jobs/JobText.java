@@ -54,6 +54,8 @@ public final class JobText {
         cells.put("fasteners", CsvText.cell(job.counted().fasteners()));
         cells.put("temperature_f", CsvText.cell(job.temperatureF()));
         cells.put("person_hours", CsvText.cell(job.personHours()));
+        cells.put("finished", job.finished().map(Object::toString).orElse(""));
+        cells.put("followed_until", job.followedUntil().map(Object::toString).orElse(""));
         for (Fact fact : Fact.ofWork()) {
             cells.put(fact.key(), job.facts().getOrDefault(fact, ""));
         }

@@ -5,13 +5,15 @@ public enum Basis {
     STANDARD,
     HANDBOOK,
     DATASET,
+    /** What the shop itself kept of its jobs. */
+    OWN_RECORDS,
     COMMON_PRACTICE,
     MEMORY,
     JUDGEMENT,
     INVENTED;
 
-    /** A citation is owed: the first three must name their source. */
+    /** A citation is owed: the first four must name their source. */
     public boolean needsSource() {
-        return this == STANDARD || this == HANDBOOK || this == DATASET;
+        return this == STANDARD || this == HANDBOOK || this == DATASET || this == OWN_RECORDS;
     }
 }

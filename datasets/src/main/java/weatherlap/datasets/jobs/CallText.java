@@ -1,0 +1,32 @@
+package weatherlap.datasets.jobs;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import weatherlap.datasets.table.CsvText;
+
+/** Writes service calls as CSV that reads back as the same. */
+public final class CallText {
+    private CallText() {}
+
+    /** {@code callbacks.csv}. */
+    public static String of(List<CallRecord> calls) {
+        return CsvText.line(CallSchema.CALLBACKS.names())
+                + calls.stream().map(CallText::line).collect(Collectors.joining());
+    }
+
+    private static String line(CallRecord call) {
+        return CsvText.line(List.of(
+                call.jobId(),
+                call.opening().orElse(""),
+                call.called().toString(),
+                call.cause().map(CallText::word).orElse(""),
+                call.damage().map(yes -> yes ? "yes" : "no").orElse(""),
+                CsvText.cell(call.costUsd()),
+                call.paidBy().map(CallText::word).orElse("")));
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+}
