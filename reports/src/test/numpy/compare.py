@@ -37,12 +37,16 @@ class Table:
 
     def column(self, method, name):
         """The numbers, and half a unit of the last digit written."""
-        texts = [row[name] for row in self.rows[method]]
+        texts = ["nan" if row is None else row[name] for row in self.rows[method]]
         decimals = [len(text.partition(".")[2]) if "e" not in text.lower() else 12 for text in texts]
         return np.array(texts, float), 0.5 * 10.0 ** -np.array(decimals)
 
     def name(self, method, at):
         return "/".join(self.rows[method][at][key] for key in self.keys)
+
+    def there(self, method):
+        """Rows that the program wrote: none of a flange at a house of masonry."""
+        return np.array([row is not None for row in self.rows[method]])
 
 
 # The program reads the chance of a fault that was seen from a table of quantiles.
@@ -57,9 +61,11 @@ class Verdict:
 
     def same(self, table, method, name, mine, places=slice(None), relative=1e-6):
         theirs, digit = (column[places] for column in table.column(method, name))
+        mine = np.where(np.isnan(theirs), 0, np.broadcast_to(mine, theirs.shape))
+        theirs = np.nan_to_num(theirs)
         off = np.abs(theirs - mine) / (digit + relative * np.maximum(1, np.abs(mine)))
         worst = int(np.argmax(off))
-        where = f"{table.name(method, worst)} {theirs[worst]:.10g} ≠ {np.broadcast_to(mine, off.shape)[worst]:.10g}"
+        where = f"{table.name(method, worst) if off[worst] > 0 else ''} {theirs[worst]:.10g} ≠ {np.broadcast_to(mine, off.shape)[worst]:.10g}"
         self.exact.setdefault(f"{table.keys[-1][:-3]} {name}", []).append((len(off), off[worst], f"{method} {where}"))
 
     def chance(self, quantity, label, theirs, mine, error, slack=0.0):
@@ -141,7 +147,7 @@ class Comparison:
             "shelter_fraction": m.rain.shelter,
             "water_past_first_line_l_per_year": m.passed(method),
         }
-        some = openings.rows[method][0]
+        some = next(row for row in openings.rows[method] if row is not None)
         for name, mine in columns.items():
             if name in some:
                 same(openings, method, name, mine, relative=NEAR.get(name, 1e-6))
@@ -165,6 +171,10 @@ class Comparison:
 
     def mean(self, table, method, name, places, draws, scale=1.0):
         """A mean of the program's draws against that of the reference, at some rows; for the sum over them as well."""
+        there, all_places = table.there(method)[places], places
+        places, draws = np.asarray(places)[there], draws[there]
+        if not len(places):
+            return tuple(values[all_places] for values in table.column(method, name))
         theirs, digit = (column[places] for column in table.column(method, name))
         label = [f"{table.name(method, at)} {method}" for at in places]
         size = 1 / self.size + 1 / draws.shape[1]
@@ -172,7 +182,7 @@ class Comparison:
         mine, error = scale * draws.mean(axis=1), scale * draws.std(axis=1, ddof=1) * np.sqrt(size)
         self.verdict.chance(f"{level} {name}", label, theirs, mine, error, digit)
         self.total(f"all {level}s {name}", method, theirs.sum(), scale * draws.sum(axis=0), digit)
-        return theirs, digit
+        return tuple(values[all_places] for values in table.column(method, name))
 
     def total(self, name, method, theirs, draws, digit):
         entry = self.totals.setdefault((name, method), [0.0, 0.0, 0.0])
@@ -180,6 +190,11 @@ class Comparison:
             entry[at] = entry[at] + part
 
     def quantiles(self, table, method, name, places, draws, scale=1.0, shift=0.0, slack=0.0, shares=(0.1, 0.5, 0.9)):
+        there = table.there(method)[places]
+        places, draws = np.asarray(places)[there], draws[there]
+        if not len(places):
+            return
+        shift, slack = (np.broadcast_to(part, there.shape)[there] for part in (shift, slack))
         label = [f"{table.name(method, at)} {method}" for at in places]
         level = table.keys[-1][:-3]
         for share in shares:
@@ -246,32 +261,47 @@ class Comparison:
         self.quantiles(table, method, "leak_score", o, r["leak"], 100, shares=(0.1, 0.9))
 
     def _difference(self, run):
-        """Full-flange less insert, draw by draw."""
-        up, h, full, insert = self._mark_up(), run.houses, *(run.result[method] for method in METHODS)
-        damage = full["damage_usd"] - insert["damage_usd"]
-        draws = damage + up * (full["warranty_usd"] - insert["warranty_usd"])
-        steady = [r["price_usd"] - up * r["warranty_usd"].mean(axis=1) + r["glass_usd"] for r in (full, insert)]
-        draws = draws + (steady[0] - steady[1])[:, None]
-        (first, digit), (second, _) = (self._column(method, "horizon_cost_usd_mean", h) for method in METHODS)
-        label = [self.houses.name("insert", at) for at in h]
-        error = draws.std(axis=1, ddof=1) * np.sqrt(1 / self.size + 1 / draws.shape[1])
-        self.verdict.chance("house horizon cost, difference", label, first - second, draws.mean(axis=1), error, 2 * digit)
-        self.total("all houses horizon cost, difference", "", (first - second).sum(), draws.sum(axis=0), 2 * digit)
-        self._preferred(h, damage, full["glass_usd"] - insert["glass_usd"], label)
+        """Full-flange less insert, draw by draw, where there is a way for a flange."""
+        there = self.houses.there("full_flange")[run.houses]
+        up, h = self._mark_up(), run.houses[there]
+        if len(h):
+            full, insert = (run.result[method] for method in ("full_flange", "insert"))
+            damage = full["damage_usd"] - insert["damage_usd"]
+            draws = damage + up * (full["warranty_usd"] - insert["warranty_usd"])
+            steady = [r["price_usd"] - up * r["warranty_usd"].mean(axis=1) + r["glass_usd"] for r in (full, insert)]
+            draws = (draws + (steady[0] - steady[1])[:, None])[there]
+            (first, digit), (second, _) = (self._column(m, "horizon_cost_usd_mean", h) for m in ("full_flange", "insert"))
+            label = [self.houses.name("insert", at) for at in h]
+            error = draws.std(axis=1, ddof=1) * np.sqrt(1 / self.size + 1 / draws.shape[1])
+            self.verdict.chance("house horizon cost, difference", label, first - second, draws.mean(axis=1), error, 2 * digit)
+            self.total("all houses horizon cost, difference", "", (first - second).sum(), draws.sum(axis=0), 2 * digit)
+        for method in METHODS:
+            self._preferred(run, method)
 
     def _column(self, method, name, places):
         return (values[places] for values in self.houses.column(method, name))
 
-    def _preferred(self, h, damage, glass, label):
-        """Share of the draws in which full-flange costs less, at the program's own prices."""
-        (first, digit), (second, _) = (self._column(method, "price_usd", h) for method in METHODS)
-        share, rounded = self._column("full_flange", "preferred_probability", h)
-        limit = -(first - second + glass)[:, None]
-        slack = 2 * digit[:, None] + 1e-9
-        low, high = (damage < limit - slack).mean(axis=1), (damage < limit + slack).mean(axis=1)
+    def _preferred(self, run, method):
+        """Share of the draws in which the method costs least of those that the house is open to, at the program's own prices."""
+        there = self.houses.there(method)[run.houses]
+        h = run.houses[there]
+        if not len(h):
+            return
+        cost, slack = {}, 0
+        for other in METHODS:
+            price, digit = self._column(other, "price_usd", h)
+            result = run.result[other]
+            fixed = np.where(np.isnan(price), np.inf, price + result["glass_usd"][there])
+            cost[other] = result["damage_usd"][there] + fixed[:, None]
+            slack = slack + np.where(np.isnan(price), 0, digit)[:, None]
+        rivals = np.minimum.reduce([cost[other] for other in METHODS if other != method])
+        share, rounded = self._column(method, "preferred_probability", h)
+        ahead = rivals - cost[method]
+        low, high = (ahead > slack + 1e-9).mean(axis=1), (ahead > -slack - 1e-9).mean(axis=1)
         nearest = np.clip(share, low, high)
         middle = np.clip(nearest, 1 / self.size, 1 - 1 / self.size)
-        error = np.sqrt(middle * (1 - middle) * (1 / self.size + 1 / damage.shape[1]))
+        error = np.sqrt(middle * (1 - middle) * (1 / self.size + 1 / ahead.shape[1]))
+        label = [f"{self.houses.name(method, at)} {method}" for at in h]
         self.verdict.chance("house preferred_probability", label, share, nearest, error, rounded)
 
     def finish(self):

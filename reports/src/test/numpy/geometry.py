@@ -54,7 +54,8 @@ class Geometry:
     """All openings of a portfolio under one method."""
 
     def __init__(self, portfolio, assumptions, method):
-        self.portfolio, self.assumptions, self.flanged = portfolio, assumptions, method == "full_flange"
+        self.portfolio, self.assumptions = portfolio, assumptions
+        self.flanged, self.frame_stays = method == "full_flange", method == "insert"
         p, a = portfolio, assumptions
         material = words(p.openings, "existing_material")
         self.old = sightlines(a, "existing", material, p.operation)
@@ -81,7 +82,7 @@ class Geometry:
         apart = np.nan_to_num(np.abs(rising - falling))
         lean = apart * np.hypot(width, height) / (2 * width)
         posts = (p.units - 1) * a["mull_post_in"]
-        if self.flanged:
+        if not self.frame_stays:
             self.hole_width, self.hole_height = width + a["rough_gap_in"], height + a["rough_gap_in"]
             self.order_width = self._down((self.hole_width - self.line["width_deduction"] - posts) / p.units)
             self.overall_width = p.units * self.order_width + posts
@@ -98,8 +99,8 @@ class Geometry:
     def quantities(self):
         """Quantity of every driver counted at an opening."""
         p, n = self.portfolio, self.portfolio.units
-        head = self.overall_width if self.flanged else n * self.order_width
-        jamb = 2 * self.order_height * (1 if self.flanged else n)
+        head = n * self.order_width if self.frame_stays else self.overall_width
+        jamb = 2 * self.order_height * (n if self.frame_stays else 1)
         zero = np.zeros(len(p.openings))
         counted = {
             "opening": zero + 1,
@@ -109,7 +110,7 @@ class Geometry:
             "head_ft": head / 12,
             "jamb_ft": jamb / 12,
             "sill_ft": head / 12,
-            "corner": zero + 4 * (1 if self.flanged else n),
+            "corner": zero + 4 * (n if self.frame_stays else 1),
             "glass_ft2": self.glass_ft2,
             "return_ft": zero,
             "fastener": zero,
@@ -117,7 +118,7 @@ class Geometry:
             "capping_ft2": zero,
             "tape_ft": zero,
         }
-        counted.update(self._flanged(head) if self.flanged else self._capped())
+        counted.update(self._flanged(head) if self.flanged else self._capped() if self.frame_stays else {})
         counted.update(self._sealed(head, jamb))
         return counted
 
@@ -149,7 +150,7 @@ class Geometry:
         if self.flanged and a.choice["sill_flange"] == "open":
             outside = around - head
         # The gap is that of the frame's size: readings set the order, not what is drawn.
-        if self.flanged:
+        if not self.frame_stays:
             hole = (p.width + a["rough_gap_in"]) * (p.height + a["rough_gap_in"])
             gap = hole - self.overall_width * self.order_height
         else:

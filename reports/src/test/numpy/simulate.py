@@ -1,7 +1,7 @@
-"""Plain Monte Carlo of both methods: arrays over openings × draws, some houses at a time.
+"""Plain Monte Carlo of every method: arrays over openings × draws, some houses at a time.
 
 A draw holds causes of the world (minutes of steps, prices, admitted shares, a repair), of each house (pace of its crew, quality of its
-laps and of its crew's, weather) and of each opening (its pace). Both methods see the same causes; the price of a method is one number.
+laps and of its crew's, weather) and of each opening (its pace). All methods see the same causes; the price of a method is one number.
 """
 
 import numpy as np
@@ -47,8 +47,7 @@ class Model:
 
     def __init__(self, portfolio, assumptions, weather, exact=False, any_bearing=False):
         self.portfolio, self.assumptions = portfolio, assumptions
-        full_flange = Work(portfolio, assumptions, "full_flange")
-        self.work = {"full_flange": full_flange, "insert": Work(portfolio, assumptions, "insert")}
+        self.work = {method: Work(portfolio, assumptions, method) for method in METHODS}
         self.rain = OpeningRain(portfolio, assumptions, Climate(weather, assumptions, any_bearing))
         self.beliefs = Beliefs(portfolio, assumptions, exact)
         self.lines = Lines(portfolio, assumptions)
@@ -68,7 +67,7 @@ class Model:
 
 
 class Draws:
-    """Some houses, first to last, under both methods: arrays with a column a draw."""
+    """Some houses, first to last, under every method: arrays with a column a draw."""
 
     def __init__(self, model, world, random, first, last):
         p, a = model.portfolio, model.assumptions

@@ -11,7 +11,8 @@ from datetime import datetime
 
 import numpy as np
 
-METHODS = ("full_flange", "insert")
+METHODS = ("full_flange", "full_frame", "insert")
+MASONRY = ("brick_veneer", "stucco")
 
 
 def rows(path):

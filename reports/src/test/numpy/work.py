@@ -68,7 +68,7 @@ class Work:
         self._money()
 
     def _uses(self, row):
-        return row["method"] in ("both", self.method)
+        return bool({"both", self.method} & set(row["method"].split("|")))
 
     def _labour(self):
         """Person-minutes for each minute of a step: at openings, at walls, at the house."""

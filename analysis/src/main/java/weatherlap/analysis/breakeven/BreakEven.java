@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import weatherlap.sim.Check;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Streams;
 
@@ -98,7 +99,7 @@ public record BreakEven(
             Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_7);
             crossings.add(new Crossing(
                     root.below,
-                    root.below.other(),
+                    Contrast.USUAL.other(root.below),
                     root.value,
                     percentile.evaluate(found, 5),
                     percentile.evaluate(found, 95)));
@@ -134,6 +135,6 @@ public record BreakEven(
     }
 
     static Method prefers(double differenceUsd) {
-        return differenceUsd < 0 ? Method.FULL_FLANGE : Method.INSERT;
+        return Contrast.USUAL.cheaper(differenceUsd);
     }
 }

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.rule.Cases;
-import weatherlap.sim.method.Method;
 
 /** Choices as cases for the search of a rule. */
 final class DecisionCases {
@@ -18,7 +17,8 @@ final class DecisionCases {
      */
     static Cases of(List<HouseChoice> choices, boolean bearings) {
         double[] insertUsd = choices.stream()
-                .mapToDouble(c -> c.wherever().get(Method.INSERT).horizonCostUsd())
+                .mapToDouble(
+                        c -> c.wherever().get(c.result().contrast().second()).horizonCostUsd())
                 .toArray();
         double[][] differences =
                 choices.stream().map(DecisionCases::differenceUsd).toArray(double[][]::new);

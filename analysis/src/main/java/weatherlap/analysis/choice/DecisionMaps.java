@@ -6,7 +6,6 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.sim.house.House;
-import weatherlap.sim.method.Method;
 
 /** A decision seen over two facts at once, and its efficient houses. */
 public final class DecisionMaps {
@@ -28,8 +27,11 @@ public final class DecisionMaps {
                         .map(DecisionMaps::overhang)
                         .toList(),
                 decision.choices().stream()
-                        .mapToDouble(
-                                choice -> horizonUsd(choice, Method.FULL_FLANGE) - horizonUsd(choice, Method.INSERT))
+                        .mapToDouble(choice -> choice.result()
+                                        .first()
+                                        .horizonCostUsd()
+                                        .mean()
+                                - choice.result().second().horizonCostUsd().mean())
                         .toArray());
     }
 
@@ -39,15 +41,9 @@ public final class DecisionMaps {
                 .map(HouseChoice::result)
                 .map(house -> new EfficientSet.Choice(
                         house.house().id(),
-                        house.method(Method.FULL_FLANGE).priceUsd()
-                                - house.method(Method.INSERT).priceUsd(),
-                        house.method(Method.FULL_FLANGE).leakProbability()
-                                - house.method(Method.INSERT).leakProbability()))
+                        house.first().priceUsd() - house.second().priceUsd(),
+                        house.first().leakProbability() - house.second().leakProbability()))
                 .toList());
-    }
-
-    private static double horizonUsd(HouseChoice choice, Method method) {
-        return choice.result().method(method).horizonCostUsd().mean();
     }
 
     private static String overhang(House house) {

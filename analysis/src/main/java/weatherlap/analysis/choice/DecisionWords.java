@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Limit;
 import weatherlap.analysis.rule.RuleScore;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 
 /** What a decision says, for the owner of a shop. */
@@ -71,7 +72,7 @@ public final class DecisionWords {
 
     private List<String> limits() {
         List<String> words = new ArrayList<>();
-        for (Method method : Method.values()) {
+        for (Method method : Contrast.USUAL.both()) {
             List<String> counts = new ArrayList<>();
             for (Limit limit : Limit.values()) {
                 long count = count(c -> c.closed(method).contains(limit));

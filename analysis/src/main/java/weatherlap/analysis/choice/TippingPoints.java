@@ -1,7 +1,6 @@
 package weatherlap.analysis.choice;
 
 import java.util.OptionalDouble;
-import weatherlap.sim.method.Method;
 import weatherlap.sim.price.Pricing;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.Results;
@@ -35,8 +34,8 @@ public record TippingPoints(double priceGapUsd, double damageGapUsd, double glas
         double damage = 0;
         double glass = 0;
         for (var house : results.houses()) {
-            MethodResult full = house.method(Method.FULL_FLANGE);
-            MethodResult insert = house.method(Method.INSERT);
+            MethodResult full = house.first();
+            MethodResult insert = house.second();
             double warranty = pricing.chargedUsd(full.warrantyUsd()) - pricing.chargedUsd(insert.warrantyUsd());
             price += full.priceUsd() - insert.priceUsd() - warranty;
             damage += full.expectedDamageUsd() - insert.expectedDamageUsd() + warranty;

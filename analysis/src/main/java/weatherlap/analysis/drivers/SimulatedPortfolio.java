@@ -10,10 +10,10 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
-import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -47,10 +47,9 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
         double[] risk = new double[houses.size()];
         for (int h = 0; h < cost.length; h++) {
             HouseResult result = simulator.simulate(houses.get(h));
-            cost[h] = result.method(Method.FULL_FLANGE).horizonCostUsd().mean()
-                    - result.method(Method.INSERT).horizonCostUsd().mean();
-            risk[h] = result.method(Method.FULL_FLANGE).leakProbability()
-                    - result.method(Method.INSERT).leakProbability();
+            cost[h] = result.first().horizonCostUsd().mean()
+                    - result.second().horizonCostUsd().mean();
+            risk[h] = result.first().leakProbability() - result.second().leakProbability();
         }
         return new Differences(cost, risk);
     }
@@ -78,18 +77,16 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
                 difference[d] += own[d] / results.size();
             }
         }
-        double fullFlange = mean(results, Method.FULL_FLANGE);
-        double insert = mean(results, Method.INSERT);
-        double off = fullFlange - insert - StatUtils.mean(difference);
+        double first = mean(results, HouseResult::first);
+        double second = mean(results, HouseResult::second);
+        double off = first - second - StatUtils.mean(difference);
         return new Costs(
-                fullFlange,
-                insert,
-                Arrays.stream(difference).map(usd -> usd + off).toArray());
+                first, second, Arrays.stream(difference).map(usd -> usd + off).toArray());
     }
 
-    private static double mean(List<HouseResult> results, Method method) {
+    private static double mean(List<HouseResult> results, Function<HouseResult, MethodResult> side) {
         return results.stream()
-                .mapToDouble(house -> house.method(method).horizonCostUsd().mean())
+                .mapToDouble(house -> side.apply(house).horizonCostUsd().mean())
                 .average()
                 .orElseThrow();
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import weatherlap.analysis.plan.Plan.WallPlan;
+import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
@@ -63,7 +64,9 @@ public record HouseChoice(
         });
         return new HouseChoice(
                 house.result(),
-                open.stream().map(OpenMethods::closed).toList(),
+                open.stream()
+                        .map(opening -> closed(opening, house.result().house().cladding()))
+                        .toList(),
                 wherever,
                 atRisk ? Set.of() : over,
                 family,
@@ -73,6 +76,17 @@ public record HouseChoice(
                         parts,
                         wherever.get(house.result().contrast().first()),
                         wherever.get(house.result().contrast().second())));
+    }
+
+    private static Map<Method, Set<Limit>> closed(OpenMethods opening, Cladding cladding) {
+        Map<Method, Set<Limit>> closed = new EnumMap<>(Method.class);
+        closed.putAll(opening.closed());
+        for (Method method : Method.values()) {
+            if (!method.isOpenTo(cladding)) {
+                closed.put(method, Set.of(Limit.BEHIND_MASONRY));
+            }
+        }
+        return Collections.unmodifiableMap(closed);
     }
 
     private static Method shop(HouseResult result, Map<Method, Plan> wherever) {

@@ -10,6 +10,8 @@ import weatherlap.sim.run.PlanParts.Way;
 
 /** Why a method is closed; what cannot be built stands before what may not be, what concerns one opening before what concerns all. */
 public enum Limit {
+    /** Of a method that the cladding leaves no way for, all over the house. */
+    BEHIND_MASONRY("no unit fits behind masonry"),
     NO_UNIT_FITS("no unit fits the opening"),
     ROTTEN_FRAME("a rotten frame cannot keep an insert"),
     ESCAPE_LOST("an escape opening would be lost"),
@@ -31,7 +33,7 @@ public enum Limit {
                         case NO_UNIT_FITS, ESCAPE_LOST -> way.codeFlags().contains(limit.word());
                         case ROTTEN_FRAME ->
                             way.method().keepsOldFrame() && opening.frameCondition() == FrameCondition.ROTTEN;
-                        case RISK_LIMIT -> false;
+                        case BEHIND_MASONRY, RISK_LIMIT -> false;
                     };
             if (breaks) {
                 broken.add(limit);

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.PermutationSampler;
-import weatherlap.sim.method.Method;
+import weatherlap.sim.method.Contrast;
 
 /** Judges rules of each length on cases that they were not found on. */
 final class HeldOut {
@@ -27,7 +27,7 @@ final class HeldOut {
                 Rule rule = RuleSearch.best(questions, rest, most, scale);
                 for (int c = 0; c < differences.length; c++) {
                     if (foldOfCase[c] == fold) {
-                        regrets[most][c] = regret(rule.method(c) == Method.FULL_FLANGE, differences[c]);
+                        regrets[most][c] = regret(rule.method(c) == Contrast.USUAL.first(), differences[c]);
                     }
                 }
             }

@@ -3,7 +3,7 @@ package weatherlap.analysis.rule;
 import java.util.BitSet;
 import java.util.List;
 import java.util.stream.Stream;
-import weatherlap.sim.method.Method;
+import weatherlap.sim.method.Contrast;
 
 /**
  * One row of {@code rule.csv}.
@@ -31,8 +31,8 @@ public record RuleScore(
     static List<RuleScore> table(Cases cases, RuleStudy.Length chosen) {
         double[] differences = cases.meanDifferenceUsd();
         int n = cases.size();
-        Choice flange = choice("always_full_flange", new Rule.Always(Method.FULL_FLANGE), n);
-        Choice insert = choice("always_insert", new Rule.Always(Method.INSERT), n);
+        Choice flange = choice("always_full_flange", new Rule.Always(Contrast.USUAL.first()), n);
+        Choice insert = choice("always_insert", new Rule.Always(Contrast.USUAL.second()), n);
         Choice rule = choice("rule", chosen.rule(), n);
         Choice best = new Choice(
                 "best_choice", "Whichever costs the house less; the rule where both cost the same.", new BitSet(n));
@@ -56,7 +56,7 @@ public record RuleScore(
     private static Choice choice(String name, Rule rule, int n) {
         BitSet flange = new BitSet(n);
         for (int c = 0; c < n; c++) {
-            flange.set(c, rule.method(c) == Method.FULL_FLANGE);
+            flange.set(c, rule.method(c) == Contrast.USUAL.first());
         }
         return new Choice(name, String.join(" ", rule.lines()), flange);
     }

@@ -1,7 +1,7 @@
 package weatherlap.analysis.rule;
 
 import java.util.List;
-import weatherlap.sim.method.Method;
+import weatherlap.sim.method.Contrast;
 
 /**
  * Tries every tree of at most three questions. The cost of a tree is the sum over its ends of min(Σ d, 0), so the best tree of k
@@ -81,8 +81,8 @@ final class RuleSearch {
 
     private static Found end(double sum) {
         return sum < 0
-                ? new Found(sum, new Rule.Always(Method.FULL_FLANGE))
-                : new Found(0, new Rule.Always(Method.INSERT));
+                ? new Found(sum, new Rule.Always(Contrast.USUAL.first()))
+                : new Found(0, new Rule.Always(Contrast.USUAL.second()));
     }
 
     private double sum(Side a, Side b, int k) {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Plan;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
@@ -16,6 +17,8 @@ import weatherlap.sim.run.Summary;
  *
  * <p>One draw is the same world for every house, so the difference of the portfolio in a draw is the sum over its houses.
  *
+ * @param contrast the two; at a house that one of them has no way to, another stands in its place
+ * @param standIns houses at which another method stands in the place of one of the two
  * @param cheaper the method with the lower mean horizon cost over the portfolio
  * @param savedPerHouseUsd what it saves against the other, over the draws, USD a house; negative where it costs more
  * @param probability share of the draws in which it costs less
@@ -27,6 +30,8 @@ import weatherlap.sim.run.Summary;
  * @param plans the cheapest plan of each house, window by window
  */
 public record Answer(
+        Contrast contrast,
+        int standIns,
         Method cheaper,
         Summary savedPerHouseUsd,
         double probability,
@@ -81,7 +86,10 @@ public record Answer(
     /** Adds up while a portfolio is walked through. */
     static final class Sum {
         private final double[] differenceUsd;
-        private final Map<Method, MethodSum> methods = new EnumMap<>(Method.class);
+        private final MethodSum first = new MethodSum();
+        private final MethodSum second = new MethodSum();
+        private Contrast contrast = Contrast.USUAL;
+        private int standIns;
         private int houses;
         private int openings;
         private FamilyPlans plans = new FamilyPlans(0, 0, 0, 0, 0, 0);
@@ -89,9 +97,6 @@ public record Answer(
         /** @param draws of every house to come */
         Sum(int draws) {
             differenceUsd = new double[draws];
-            for (Method method : Method.values()) {
-                methods.put(method, new MethodSum());
-            }
         }
 
         /** Takes a house in. */
@@ -102,7 +107,10 @@ public record Answer(
             for (int d = 0; d < differenceUsd.length; d++) {
                 differenceUsd[d] += choice.horizonDifferenceUsd()[d];
             }
-            methods.forEach((method, sum) -> sum.add(choice, method));
+            contrast = house.named();
+            standIns += house.contrast().equals(contrast) ? 0 : 1;
+            first.add(choice, house.contrast().first());
+            second.add(choice, house.contrast().second());
             plans = plus(plans, choice);
         }
 
@@ -123,17 +131,20 @@ public record Answer(
                 throw new IllegalArgumentException("The portfolio must hold a house.");
             }
             Map<Method, PerHouse> perHouse = new EnumMap<>(Method.class);
-            methods.forEach((method, sum) -> perHouse.put(method, sum.perHouse(houses)));
-            double fullFlangeUsd = perHouse.get(Method.FULL_FLANGE).planHorizonCostUsd();
-            double insertUsd = perHouse.get(Method.INSERT).planHorizonCostUsd();
-            Method cheaper = fullFlangeUsd < insertUsd ? Method.FULL_FLANGE : Method.INSERT;
-            double sign = cheaper == Method.FULL_FLANGE ? -1 : 1;
+            perHouse.put(contrast.first(), first.perHouse(houses));
+            perHouse.put(contrast.second(), second.perHouse(houses));
+            double gapUsd = perHouse.get(contrast.first()).planHorizonCostUsd()
+                    - perHouse.get(contrast.second()).planHorizonCostUsd();
+            Method cheaper = contrast.cheaper(gapUsd);
+            double sign = cheaper == contrast.first() ? -1 : 1;
             double[] saved =
                     Arrays.stream(differenceUsd).map(usd -> sign * usd / houses).toArray();
-            MethodSum other = methods.get(cheaper.other());
+            MethodSum other = cheaper == contrast.first() ? second : first;
             return new Answer(
+                    contrast,
+                    standIns,
                     cheaper,
-                    Summary.of(sign * (fullFlangeUsd - insertUsd), saved),
+                    Summary.of(sign * gapUsd, saved),
                     (double) Arrays.stream(saved).filter(usd -> usd > 0).count() / saved.length,
                     other.chosen,
                     other.savedWhereChosenUsd,

@@ -1,7 +1,6 @@
 package weatherlap.analysis.tables;
 
 import java.util.List;
-import java.util.stream.Stream;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Limit;
@@ -143,7 +142,7 @@ public final class HouseTable {
     private HouseTable() {}
 
     public static ResultTable of(List<HouseChoice> choices) {
-        return ResultTable.of(LAYOUT, InHouse.each(choices, choice -> Stream.of(Method.values())));
+        return ResultTable.of(LAYOUT, InHouse.each(choices, choice -> choice.result().methods().keySet().stream()));
     }
 
     private static MethodResult result(InHouse<Method> row) {

@@ -41,7 +41,7 @@ public final class SegmentTable {
                     "houses_for_full_flange",
                     "houses for full-flange",
                     "houses of these with the lower expected horizon cost under full-flange",
-                    row -> row.share().housesForFullFlange())
+                    row -> row.share().housesForFirst())
             .build();
 
     /** @param kind what the segment is told apart by */
@@ -63,7 +63,7 @@ public final class SegmentTable {
     }
 
     private static void add(List<Row> rows, String kind, Share share) {
-        for (Method method : Method.values()) {
+        for (Method method : share.contrast().both()) {
             rows.add(new Row(kind, share, method));
         }
     }

@@ -2,6 +2,7 @@ package weatherlap.analysis.tables;
 
 import java.util.EnumMap;
 import java.util.Map;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
@@ -12,11 +13,13 @@ import weatherlap.sim.run.OpeningResult;
  * meant.
  *
  * @param label what the openings have in common
+ * @param contrast the two methods; at a house that one of them has no way to, another stands in its place
  * @param houses houses with at least one of them
  * @param openings how many there are
- * @param housesForFullFlange houses among them whose lower expected horizon cost is full-flange's
+ * @param housesForFirst houses among them whose lower expected horizon cost is that of the first of the two methods
  */
-public record Share(String label, int houses, int openings, int housesForFullFlange, Map<Method, Totals> methods) {
+public record Share(
+        String label, Contrast contrast, int houses, int openings, int housesForFirst, Map<Method, Totals> methods) {
     public Share {
         methods = Map.copyOf(methods);
     }
@@ -70,45 +73,47 @@ public record Share(String label, int houses, int openings, int housesForFullFla
         return methods.get(method);
     }
 
-    /** Full-flange less insert, mean horizon cost of one opening, USD. */
+    /** First less second, mean horizon cost of one opening, USD. */
     public double differencePerOpeningUsd() {
-        return (of(Method.FULL_FLANGE).horizonCostUsd() - of(Method.INSERT).horizonCostUsd()) / openings;
+        return (of(contrast.first()).horizonCostUsd() - of(contrast.second()).horizonCostUsd()) / openings;
     }
 
     /** Adds up while a portfolio is walked through. */
     static final class Sum {
         private final Map<Method, Totals> methods = new EnumMap<>(Method.class);
         private int houses;
-        private int forFullFlange;
+        private Contrast contrast = Contrast.USUAL;
+        private int forFirst;
         private int openings;
         private String lastHouse = "";
-
-        Sum() {
-            for (Method method : Method.values()) {
-                methods.put(method, Totals.NONE);
-            }
-        }
 
         void add(HouseResult house, ElevationResult wall) {
             if (!house.house().id().equals(lastHouse)) {
                 lastHouse = house.house().id();
                 houses++;
-                forFullFlange += house.preferred() == Method.FULL_FLANGE ? 1 : 0;
+                contrast = house.named();
+                forFirst += house.preferred() == house.contrast().first() ? 1 : 0;
             }
-            if (wall.method() == Method.FULL_FLANGE) {
+            Contrast there = house.contrast();
+            if (!there.both().contains(wall.method())) {
+                return;
+            }
+            Method named = contrast.named(wall.method(), there);
+            methods.putIfAbsent(named, Totals.NONE);
+            if (named == contrast.first()) {
                 openings += wall.elevation().openings().size();
             }
-            methods.merge(wall.method(), Totals.NONE, (sum, none) -> sum.plus(wall));
+            methods.merge(named, Totals.NONE, (sum, none) -> sum.plus(wall));
             for (OpeningResult opening : house.openings()) {
                 if (opening.method() == wall.method()
                         && opening.elevation().id().equals(wall.elevation().id())) {
-                    methods.merge(wall.method(), Totals.NONE, (sum, none) -> sum.plus(opening));
+                    methods.merge(named, Totals.NONE, (sum, none) -> sum.plus(opening));
                 }
             }
         }
 
         Share share(String label) {
-            return new Share(label, houses, openings, forFullFlange, methods);
+            return new Share(label, contrast, houses, openings, forFirst, methods);
         }
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.Cladding;
@@ -24,6 +25,7 @@ import weatherlap.sim.house.Room;
 import weatherlap.sim.house.SidingCondition;
 import weatherlap.sim.house.Sighting;
 import weatherlap.sim.house.Terrain;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.OpeningExposure;
 import weatherlap.sim.run.ElevationResult;
@@ -72,7 +74,7 @@ public final class MadeHouses {
             String wall = "w" + w;
             Elevation elevation = elevation(wall, 90 * w, walls[w]);
             elevations.add(elevation);
-            for (Method method : Method.values()) {
+            for (Method method : Contrast.USUAL.both()) {
                 double usd = method == Method.FULL_FLANGE ? walls[w].flangeUsd : walls[w].insertUsd;
                 cost.merge(method, usd, Double::sum);
                 wallResults.add(new ElevationResult(elevation, method, 0, 100, 0, 60, usd));
@@ -109,8 +111,8 @@ public final class MadeHouses {
             double damage = w == 0 ? 10 : 0;
             parts.add(new PlanParts.Wall(
                     elevation,
-                    new double[4],
-                    new double[4],
+                    new double[1 << Method.values().length],
+                    new double[1 << Method.values().length],
                     List.of(new Part(
                             elevation.openings().get(0),
                             new BitSet(),
@@ -118,7 +120,16 @@ public final class MadeHouses {
                                     way(Method.FULL_FLANGE, full - damage, damage, w == 0 ? flange : DRY, List.of()),
                                     way(Method.INSERT, small, 0, w == 0 ? insert : DRY, walls[w].flags))))));
         }
-        return new PlanParts(house, parts, new double[] {0, 60, 40, 100}, new double[] {0, 2});
+        return new PlanParts(house, parts, setups(), new double[] {0, 2});
+    }
+
+    /** 60 USD for full-flange, 40 for an insert, by set of methods. */
+    private static double[] setups() {
+        double[] usd = new double[1 << Method.values().length];
+        usd[PlanParts.mask(Set.of(Method.FULL_FLANGE))] = 60;
+        usd[PlanParts.mask(Set.of(Method.INSERT))] = 40;
+        usd[PlanParts.mask(Set.of(Method.FULL_FLANGE, Method.INSERT))] = 100;
+        return usd;
     }
 
     private static Way way(Method method, double priceUsd, double damageUsd, Terms terms, List<String> flags) {

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -160,6 +161,15 @@ class PlanSearchTest {
     private static double[] bySet(Random random, double most) {
         double full = most * random.nextDouble();
         double insert = most * random.nextDouble();
-        return new double[] {0, full, insert, Math.max(full, insert) + 0.5 * Math.min(full, insert)};
+        double both = Math.max(full, insert) + 0.5 * Math.min(full, insert);
+        int flange = PlanParts.mask(Set.of(Method.FULL_FLANGE));
+        int small = PlanParts.mask(Set.of(Method.INSERT));
+        double[] usd = new double[1 << Method.values().length];
+        for (int set = 0; set < usd.length; set++) {
+            boolean flanged = (set & flange) > 0;
+            boolean inserted = (set & small) > 0;
+            usd[set] = flanged && inserted ? both : flanged ? full : inserted ? insert : 0;
+        }
+        return usd;
     }
 }

@@ -30,11 +30,11 @@ class HouseLeaksTest {
     void theTableGoesByBearingThenByStorey() {
         HouseResult result = SIMULATOR.simulate(HOUSE);
         ResultTable table = HouseLeakTable.of(List.of(HouseChoice.of(SIMULATOR.simulateForPlans(HOUSE), 1)));
-        assertThat(table.rows()).isEqualTo(2 * HOUSE.openingCount());
+        assertThat(table.rows()).isEqualTo(3 * HOUSE.openingCount());
         assertThat(table.table().doubleColumn("bearing_deg").asList())
                 .isSorted()
                 .contains(0.0, 180.0);
-        assertThat(table.table().intColumn("storey").asList()).startsWith(1, 1, 2, 2);
+        assertThat(table.table().intColumn("storey").asList()).startsWith(1, 1, 1, 2, 2, 2);
         assertThat(table.table().doubleColumn("leak_score").sum())
                 .isCloseTo(
                         result.openings().stream()

@@ -24,6 +24,7 @@ import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Lap;
 import weatherlap.sim.laps.LeakPath;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.run.HouseTakeoff;
@@ -32,7 +33,7 @@ import weatherlap.sim.run.Simulator;
 /** The bundled rows know the wall and the old unit: which laps a method reaches, and which faults can stand there at all. */
 class LapsByWallTest {
     private static final Simulator SIMULATOR = new Simulator(Town.BUNDLED, Town.CLIMATE, Sampling.SOBOL, 64, 3);
-    private static final Set<String> BEHIND_MASONRY = Set.of(
+    private static final Set<String> BEHIND_CLADDING = Set.of(
             "head_flap_reversed",
             "head_strip_missing",
             "jamb_barrier_unlapped",
@@ -63,22 +64,22 @@ class LapsByWallTest {
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"BRICK_VENEER", "STUCCO"})
+    @EnumSource
     @DisplayName(
-            "the flange is cut off behind brick and stucco: the barrier at jambs and head is not reached (common practice)")
-    void masonryKeepsTheOldLapsAndGetsAJoint(Cladding masonry) {
-        House house = of(masonry);
-        assertThat(ids(house, Method.FULL_FLANGE, LapsByWallTest::old))
-                .containsAll(BEHIND_MASONRY)
+            "a unit without a flange leaves the wall shut: the barrier at jambs and head is not reached (common practice)")
+    void aUnitWithoutAFlangeKeepsTheOldLapsAndGetsAJoint(Cladding cladding) {
+        House house = of(cladding);
+        assertThat(ids(house, Method.FULL_FRAME, LapsByWallTest::old))
+                .containsAll(BEHIND_CLADDING)
                 .doesNotContain("flange_unsealed_old", "old_sealant_dry", "frame_corner_open", "sill_pan_missing");
-        assertThat(ids(house, Method.INSERT, LapsByWallTest::old)).containsAll(BEHIND_MASONRY);
+        assertThat(ids(house, Method.INSERT, LapsByWallTest::old)).containsAll(BEHIND_CLADDING);
         // No new laps: nothing the crew does stands behind the cladding.
         assertThat(ids(
                         house,
-                        Method.FULL_FLANGE,
+                        Method.FULL_FRAME,
                         path -> !old(path) && path.fault().firstLine() == FirstLine.CLADDING))
                 .isEmpty();
-        assertThat(ids(house, Method.FULL_FLANGE, path -> path.fault().firstLine() == FirstLine.SEALANT))
+        assertThat(ids(house, Method.FULL_FRAME, path -> path.fault().firstLine() == FirstLine.SEALANT))
                 .contains("joint_only_line");
     }
 
@@ -91,10 +92,19 @@ class LapsByWallTest {
                 .noneMatch(id -> id.startsWith("joint_") || id.startsWith("pan_"));
     }
 
+    /** Brick and stucco leave no way for a flange: the house is taken off without it. */
+    @ParameterizedTest
+    @EnumSource(names = {"BRICK_VENEER", "STUCCO"})
+    void masonryIsClosedToAFlange(Cladding masonry) {
+        assertThat(SIMULATOR.takeoff(of(masonry)).keySet()).containsExactly(Method.FULL_FRAME, Method.INSERT);
+        assertThat(SIMULATOR.simulate(of(masonry)).contrast())
+                .isEqualTo(new Contrast(Method.FULL_FRAME, Method.INSERT));
+    }
+
     @ParameterizedTest
     @EnumSource(names = {"BRICK_VENEER", "STUCCO"})
     void onMasonryNobodyTapesOrBedsAFlange(Cladding masonry) {
-        assertThat(work(of(masonry)))
+        assertThat(work(of(masonry), Method.FULL_FRAME))
                 .doesNotContain(
                         "Flashing tape, 6 in.",
                         "Barrier seam tape",
@@ -102,13 +112,13 @@ class LapsByWallTest {
                         "Tape jambs",
                         "Tape the head")
                 .anyMatch(name -> name.contains("Sill pan"));
-        assertThat(work(of(Cladding.VINYL_SIDING)))
+        assertThat(work(of(Cladding.VINYL_SIDING), Method.FULL_FLANGE))
                 .contains("Flashing tape, 6 in.", "Run the bead behind the flange", "Tape jambs", "Tape the head");
     }
 
-    /** Trade names of what a full-flange job does at openings and buys. */
-    private static List<String> work(House house) {
-        HouseTakeoff takeoff = takeoff(house, Method.FULL_FLANGE);
+    /** Trade names of what a job does at openings and buys. */
+    private static List<String> work(House house, Method method) {
+        HouseTakeoff takeoff = takeoff(house, method);
         Stream<String> steps = takeoff.work().openings().stream()
                 .flatMap(opening -> opening.lines().stream())
                 .map(line -> line.step())

@@ -26,6 +26,7 @@ import weatherlap.sim.house.Room;
 import weatherlap.sim.house.SidingCondition;
 import weatherlap.sim.house.Sighting;
 import weatherlap.sim.house.Terrain;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.OpeningExposure;
 import weatherlap.sim.run.ElevationResult;
@@ -61,8 +62,8 @@ final class HandmadeResults {
         Elevation wall = house.elevations().get(0);
         List<ElevationResult> walls = new ArrayList<>();
         List<OpeningResult> openings = new ArrayList<>();
-        for (Method method : Method.values()) {
-            boolean full = method == Method.FULL_FLANGE;
+        for (Method method : Contrast.USUAL.at(cladding).both()) {
+            boolean full = method != Method.INSERT;
             double horizon = full ? 10_000 + mean : 10_000;
             methods.put(method, method(method, horizon));
             walls.add(new ElevationResult(wall, method, full ? 6 : 0, 50, full ? 4 : 12, full ? 300 : 150, horizon));
@@ -85,15 +86,23 @@ final class HandmadeResults {
                 house,
                 List.of(new PlanParts.Wall(
                         wall,
-                        new double[4],
-                        new double[4],
+                        new double[1 << Method.values().length],
+                        new double[1 << Method.values().length],
                         List.of(new Part(
                                 wall.openings().get(0),
                                 new BitSet(),
                                 List.of(
-                                        new Way(Method.FULL_FLANGE, 10_000 + least, damage, 0, dry, List.of()),
+                                        new Way(
+                                                Contrast.USUAL
+                                                        .at(house.cladding())
+                                                        .first(),
+                                                10_000 + least,
+                                                damage,
+                                                0,
+                                                dry,
+                                                List.of()),
                                         new Way(Method.INSERT, 10_000, 0, 0, ones, List.of())))))),
-                new double[4],
+                new double[1 << Method.values().length],
                 ones);
     }
 
@@ -151,7 +160,7 @@ final class HandmadeResults {
     }
 
     private static OpeningResult opening(Elevation wall, Method method) {
-        boolean full = method == Method.FULL_FLANGE;
+        boolean full = method != Method.INSERT;
         return new OpeningResult(
                 wall,
                 wall.openings().get(0),
@@ -174,7 +183,7 @@ final class HandmadeResults {
     }
 
     private static MethodResult method(Method method, double horizon) {
-        boolean full = method == Method.FULL_FLANGE;
+        boolean full = method != Method.INSERT;
         return new MethodResult(
                 method,
                 10,

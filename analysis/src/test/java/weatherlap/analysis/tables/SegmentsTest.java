@@ -25,7 +25,7 @@ class SegmentsTest {
         assertThat(claddings).extracting(Share::label).containsExactly("vinyl siding", "stucco");
         Share vinyl = claddings.get(0);
         assertThat(vinyl.houses()).isEqualTo(2);
-        assertThat(vinyl.housesForFullFlange()).isEqualTo(1);
+        assertThat(vinyl.housesForFirst()).isEqualTo(1);
         assertThat(vinyl.differencePerOpeningUsd()).isEqualTo(-50, within(1e-9));
         assertThat(vinyl.of(Method.INSERT).glassLostPct()).isEqualTo(20, within(1e-9));
         assertThat(segments.bySegment().get(Segmentation.BEARING))

@@ -28,7 +28,7 @@ public enum MethodStyle {
 
     public static MethodStyle of(Method method) {
         return switch (method) {
-            case FULL_FLANGE -> FULL_FLANGE;
+            case FULL_FLANGE, FULL_FRAME -> FULL_FLANGE;
             case INSERT -> INSERT;
         };
     }

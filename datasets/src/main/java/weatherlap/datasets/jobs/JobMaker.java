@@ -15,13 +15,15 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.house.Cladding;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Normal;
 import weatherlap.sim.random.Streams;
 
 /**
  * Makes job records from the known rates of a shop. Every share and range in it is invented: jobs of 3 to 15 openings, half of them by
- * each method, from 25 to 90 °F, by three crews. A job takes the true minutes of its steps times a lognormal factor of its own; the
+ * each method of the usual contrast, from 25 to 90 °F, by three crews. A job takes the true minutes of its steps times a lognormal factor of its own; the
  * time sheet rounds to a hundredth of an hour.
  *
  * @param jobSpread coefficient of variation of a job's time about its true rates
@@ -58,7 +60,7 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
     }
 
     private JobRecord planned(String id, LocalDate date, UniformRandomProvider stream) {
-        Method method = Method.values()[stream.nextBoolean() ? 0 : 1];
+        boolean first = stream.nextBoolean();
         int openings = stream.nextInt(3, 16);
         double perimeterFt = rounded(openings * stream.nextDouble(12, 20), 10);
         double panels = openings * stream.nextInt(7, 14);
@@ -70,12 +72,14 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
         facts.put(Fact.STOREYS, pick(stream, "1", "2", "2"));
         facts.put(Fact.LEAD_SAFE, pick(stream, "no", "no", "no", "yes"));
         facts.put(Fact.INTERIOR_RETURN, pick(stream, "drywall", "drywall", "drywall", "wood_jamb"));
+        Contrast contrast =
+                Contrast.USUAL.at(Cladding.valueOf(facts.get(Fact.CLADDING).toUpperCase(Locale.ROOT)));
+        Method method = first ? contrast.first() : contrast.second();
         double spacingIn = assumptions.scenario().value(Scalar.FASTENER_SPACING_IN);
-        boolean boarded = !facts.get(Fact.CLADDING).equals("brick_veneer");
         JobRecord.Counted counted = new JobRecord.Counted(
                 OptionalDouble.of(Math.min(4, stream.nextInt(1, 1 + openings))),
                 OptionalDouble.of(Math.ceil(openings / JobQuantities.openingsADay(method))),
-                OptionalDouble.of(method.takesSidingDown() && boarded ? panels : 0),
+                OptionalDouble.of(method.takesSidingDown() ? panels : 0),
                 OptionalDouble.of(perimeterFt),
                 OptionalDouble.of(method.cutsReturns() ? rounded(perimeterFt * layers, 10) : 0),
                 OptionalDouble.of(method.hasFlange() ? Math.round(Units.feetToInches(perimeterFt) / spacingIn) : 0));

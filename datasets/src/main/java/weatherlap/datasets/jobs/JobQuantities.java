@@ -73,6 +73,7 @@ final class JobQuantities {
     static double openingsADay(Method method) {
         return switch (method) {
             case FULL_FLANGE -> 4;
+            case FULL_FRAME -> 5;
             case INSERT -> 9;
         };
     }

@@ -129,23 +129,34 @@ class BundledWorkTest {
 
     @ParameterizedTest
     @EnumSource(Cladding.class)
-    void aFullFlangeIsMoreWorkAndMoreMoneyThanAnInsertOnEveryCladding(Cladding cladding) {
-        WorkTakeoff flanged = work(TABLES, house(cladding, 2, 5), Method.FULL_FLANGE);
-        WorkTakeoff insert = work(TABLES, house(cladding, 2, 5), Method.INSERT);
-        assertThat(flanged.labour().value()).isGreaterThan(insert.labour().value());
-        assertThat(flanged.expectedCost(0).directUsd())
-                .isGreaterThan(insert.expectedCost(0).directUsd());
-        assertThat(flanged.crewDays().days()).isGreaterThan(insert.crewDays().days());
+    void aMethodThatOpensMoreIsMoreWorkAndMoreMoneyOnEveryCladding(Cladding cladding) {
+        List<WorkTakeoff> open = Method.openTo(cladding).stream()
+                .map(method -> work(TABLES, house(cladding, 2, 5), method))
+                .toList();
+        assertThat(open).hasSizeGreaterThan(1);
+        for (int m = 1; m < open.size(); m++) {
+            WorkTakeoff more = open.get(m - 1);
+            WorkTakeoff less = open.get(m);
+            assertThat(more.labour().value()).isGreaterThan(less.labour().value());
+            assertThat(more.expectedCost(0).directUsd())
+                    .isGreaterThan(less.expectedCost(0).directUsd());
+            assertThat(more.crewDays().days())
+                    .isGreaterThanOrEqualTo(less.crewDays().days());
+        }
     }
 
-    /** On brick and stucco the flange is cut off and the joint is sealed over backer rod; elsewhere the barrier is taped. */
+    /** A unit without a flange is sealed over backer rod, whatever the wall; a flange is taped to the barrier behind siding. */
     @Test
-    void masonryGetsAJointAndNoTapeOnTheWall() {
-        List<String> brick = steps(Cladding.BRICK_VENEER);
-        assertThat(brick).contains("ff_flange_off", "ff_backer_rod", "ff_joint").doesNotContain("ff_tape", "ff_flap");
+    void aUnitWithoutAFlangeGetsAJointAndNoTapeOnTheWall() {
+        for (Cladding cladding : Cladding.values()) {
+            assertThat(work(TABLES, house(cladding, 2, 5), Method.FULL_FRAME).lines().stream()
+                            .map(line -> line.step().id()))
+                    .contains("ff_backer_rod", "ff_joint", "fr_trim_outside", "ff_sill_tape")
+                    .doesNotContain("ff_tape", "ff_flap", "ff_screws", "siding_unlock", "boards_off");
+        }
         assertThat(steps(Cladding.VINYL_SIDING))
                 .contains("ff_tape", "ff_flap", "siding_unlock", "siding_rehang")
-                .doesNotContain("ff_flange_off", "ff_joint");
+                .doesNotContain("ff_backer_rod", "ff_joint");
         assertThat(steps(Cladding.WOOD_LAP))
                 .contains("boards_off", "boards_back")
                 .doesNotContain("siding_unlock");

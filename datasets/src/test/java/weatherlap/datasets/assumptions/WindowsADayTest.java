@@ -36,6 +36,12 @@ class WindowsADayTest {
         assertThat(standard(Method.INSERT).openingsADay(EIGHT_HOURS)).isBetween(8.0, 12.0);
     }
 
+    /** Validation, weak: a public guide puts full-frame work without siding taken down at 4 to 6 a day. */
+    @Test
+    void andFourToSixFullFrame() {
+        assertThat(standard(Method.FULL_FRAME).openingsADay(EIGHT_HOURS)).isBetween(4.0, 6.0);
+    }
+
     /** Judgement: 3 to 5 a day with siding taken down and put back; none was found in print. */
     @Test
     void andThreeToFiveFullFlange() {
@@ -81,7 +87,7 @@ class WindowsADayTest {
         String boards = "cladding=wood_lap & course_exposure_in=6 & panel_length_in=144";
         String brick = "cladding=brick_veneer & course_exposure_in= & panel_length_in=";
         return Stream.of(
-                new Kind("the standard job", "", 70, "8 to 12 inserts, 3 to 5 full-flange"),
+                new Kind("the standard job", "", 70, "8 to 12 inserts, 4 to 6 full-frame, 3 to 5 full-flange"),
                 new Kind("aluminum frames", "existing_material=aluminum", 70, "an insert's tear-out more than doubles"),
                 new Kind("vinyl frames", "existing_material=vinyl", 70, "faster: no capping"),
                 new Kind(
@@ -118,8 +124,12 @@ class WindowsADayTest {
         House house = kind(kind.changes());
         Assumptions assumptions = KindsOfJob.at(kind.temperatureF());
         String days = Stream.of(Method.values())
-                .map(method -> HouseTakeoff.work(house, method, assumptions).openingsADay(EIGHT_HOURS))
-                .map(a -> String.format(Locale.ROOT, "%.1f", a))
+                .map(method -> method.isOpenTo(house.cladding())
+                        ? String.format(
+                                Locale.ROOT,
+                                "%.1f",
+                                HouseTakeoff.work(house, method, assumptions).openingsADay(EIGHT_HOURS))
+                        : "–")
                 .collect(Collectors.joining(" | "));
         return "| %s | %s | %s |%n".formatted(kind.name(), days, kind.known()).replace(System.lineSeparator(), "\n");
     }

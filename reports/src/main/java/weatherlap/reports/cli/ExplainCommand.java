@@ -56,7 +56,7 @@ final class ExplainCommand implements Callable<Integer> {
     public Integer call() {
         int levels = depth == null ? DEEPEST : depth;
         Bounds.within(spec, "--depth", levels, 1, DEEPEST);
-        new Explain(input.paths(), opening, method.oneOrBoth(), levels).run(common.messages());
+        new Explain(input.paths(), opening, method.oneOrAll(), levels).run(common.messages());
         return 0;
     }
 }

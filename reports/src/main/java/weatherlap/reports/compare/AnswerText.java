@@ -29,15 +29,20 @@ final class AnswerText {
     static List<String> sentences(Answer answer, int horizonYears) {
         Method cheaper = answer.cheaper();
         PerHouse best = answer.of(cheaper);
-        PerHouse other = answer.of(cheaper.other());
+        PerHouse other = answer.of(answer.contrast().other(cheaper));
         List<String> lines = new ArrayList<>();
         lines.add(
                 verdict(answer) + " over " + Numbers.count(horizonYears, "year", "years") + " it costs a family "
                         + ReportWords.usd(answer.savedPerHouseUsd().mean()) + " less a house than "
-                        + cheaper.other().inSentence()
+                        + answer.contrast().other(cheaper).inSentence()
                         + ", price, expected leak damage and lost glass together, each at every window that it can be built at.");
         lines.add("How sure: it is the cheaper one for the portfolio in " + ReportWords.percent(answer.probability(), 0)
                 + " of the draws. In eight draws of ten it " + saved(answer.savedPerHouseUsd()) + " a house.");
+        if (answer.standIns() > 0) {
+            lines.add("At " + Numbers.count(answer.standIns(), "house", "houses")
+                    + " of brick or stucco no flanged unit fits behind the masonry: full-frame stands in its place there, here and in every"
+                    + " figure that sets the two side by side.");
+        }
         lines.add(departures(answer));
         lines.add(plans(answer));
         lines.add("What is given up and gained: " + cheaper.inSentence() + " is priced at "
@@ -58,7 +63,9 @@ final class AnswerText {
         TableView.Builder table = TableView.of("Means of a house; " + Numbers.count(answer.houses(), "house", "houses")
                         + " with " + Numbers.count(answer.openings(), "opening", "openings"))
                 .texts("measure")
-                .numbers("full-flange", "insert");
+                .numbers(
+                        answer.contrast().first().label(),
+                        answer.contrast().second().label());
         String years = " within " + Numbers.count(horizonYears, "year", "years");
         row(table, answer, Measure.PRICE, "price", house -> ReportWords.usd(house.priceUsd()));
         row(table, answer, Measure.PRICE, "cost to the shop", house -> ReportWords.usd(house.costUsd()));
@@ -111,8 +118,8 @@ final class AnswerText {
 
     private static void row(
             TableView.Builder table, Answer answer, Measure measure, String name, Function<PerHouse, String> value) {
-        String full = value.apply(answer.of(Method.FULL_FLANGE));
-        String insert = value.apply(answer.of(Method.INSERT));
+        String full = value.apply(answer.of(answer.contrast().first()));
+        String insert = value.apply(answer.of(answer.contrast().second()));
         table.row(name, full, insert).leadsTo(measure.id());
     }
 
@@ -148,7 +155,7 @@ final class AnswerText {
 
     /** How often the limit of leak damage overrules a default. */
     private static String limit(Answer answer) {
-        List<String> over = Stream.of(answer.cheaper(), answer.cheaper().other())
+        List<String> over = Stream.of(answer.cheaper(), answer.contrast().other(answer.cheaper()))
                 .filter(method -> answer.of(method).overLimit() > 0)
                 .map(method -> method.inSentence() + " breaks it in "
                         + Numbers.count(answer.of(method).overLimit(), "house", "houses"))
@@ -162,7 +169,7 @@ final class AnswerText {
     }
 
     private static String departures(Answer answer) {
-        String other = answer.cheaper().other().inSentence();
+        String other = answer.contrast().other(answer.cheaper()).inSentence();
         String houses = Numbers.count(answer.houses(), "house", "houses");
         String heldBack = answer.heldBack() == 0
                 ? ""

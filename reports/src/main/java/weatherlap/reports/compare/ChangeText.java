@@ -58,7 +58,7 @@ final class ChangeText {
                                 + " assumed, they would be even; " + aheadAbove(points.glassGapUsd()) + "."
                         : "Glass: no worth of glass turns the answer.");
         House house = middle.house();
-        for (Method method : Method.values()) {
+        for (Method method : middle.contrast().both()) {
             lines.add(InWords.capital(ReportWords.of(method)) + " at " + house.label() + " (" + house.id()
                     + "), the house of middle price. "
                     + FaultSwing.line(FaultSwing.of(simulator, house, method), ROWS));
@@ -71,19 +71,21 @@ final class ChangeText {
     /** The house of middle price with each disputed choice of the scenario taken otherwise. */
     TableView otherChoices() {
         House house = middle.house();
+        String first = middle.contrast().first().label();
+        String second = middle.contrast().second().label();
         TableView.Builder table = TableView.of(house.label() + " (" + house.id()
                         + "), the house of middle price, with a choice of scenario.toml taken otherwise")
                 .texts("choice")
-                .numbers("price, full-flange", "price, insert", "leak chance, full-flange", "insert")
-                .numbers("cost, full-flange", "cost, insert");
+                .numbers("price, " + first, "price, " + second, "leak chance, " + first, second)
+                .numbers("cost, " + first, "cost, " + second);
         row(table, "as assumed", middle);
         OtherChoice.of(simulator, house).forEach(other -> row(table, other.setting(), other.result()));
         return table.build();
     }
 
     private static void row(TableView.Builder table, String choice, HouseResult house) {
-        MethodResult full = house.method(Method.FULL_FLANGE);
-        MethodResult insert = house.method(Method.INSERT);
+        MethodResult full = house.first();
+        MethodResult insert = house.second();
         table.row(
                 choice,
                 ReportWords.usd(full.priceUsd()),

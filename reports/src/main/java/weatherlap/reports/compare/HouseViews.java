@@ -16,6 +16,7 @@ import weatherlap.reports.page.HouseEntry;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.house.House;
 import weatherlap.sim.laps.LeakExplanation;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseLook;
 import weatherlap.sim.run.HouseResult;
@@ -43,17 +44,21 @@ final class HouseViews {
 
     /** One row a house. */
     TableView summary(List<HouseChoice> choices) {
+        Contrast named =
+                choices.isEmpty() ? Contrast.USUAL : choices.get(0).result().named();
+        String first = named.first().label();
+        String second = named.second().label();
         TableView.Builder table = TableView.of("Each house wholly done by either method; costs over " + years
                         + " with the range of eight draws in ten. Plan: the family\u2019s cheapest under the limits, window by window in"
                         + " openings.csv. All stand in report.html")
                 .texts("house", "label")
-                .numbers("openings", "price, full-flange", "price, insert", "glass lost, full-flange", "insert")
-                .numbers("leak chance, full-flange", "insert", "cost, full-flange", "cost, insert")
+                .numbers("openings", "price, " + first, "price, " + second, "glass lost, " + first, second)
+                .numbers("leak chance, " + first, second, "cost, " + first, "cost, " + second)
                 .texts("cheaper, share of draws", "plan");
         for (HouseChoice choice : choices) {
             HouseResult house = choice.result();
-            MethodResult full = house.method(Method.FULL_FLANGE);
-            MethodResult insert = house.method(Method.INSERT);
+            MethodResult full = house.first();
+            MethodResult insert = house.second();
             table.row(
                     house.house().id(),
                     house.house().label(),
@@ -82,8 +87,7 @@ final class HouseViews {
                 + Numbers.count(house.openingCount(), "opening", "openings")
                 + (house.leadSafe() ? "; lead-safe work presumed" : "") + ". "
                 + LeakExplanation.verdict(
-                        result.method(Method.FULL_FLANGE).leakProbability(),
-                        result.method(Method.INSERT).leakProbability())
+                        result.first().leakProbability(), result.second().leakProbability())
                 + PlanWords.sentences(choice).map(sentence -> " " + sentence).collect(Collectors.joining())
                 + look.apply(result).map(worth -> " " + worth.inWords()).orElse("");
         String words = (house.id() + " " + house.label() + " " + ReportWords.of(house.cladding()) + " "
@@ -103,7 +107,7 @@ final class HouseViews {
     /** What a family must know first: a way out that is there today and would be gone. */
     private static String escape(HouseResult result) {
         List<String> worse = new ArrayList<>();
-        for (Method method : Method.values()) {
+        for (Method method : result.contrast().both()) {
             for (String flag : List.of("escape_lost", "escape_relieved")) {
                 List<String> openings = result.openings().stream()
                         .filter(o -> o.method() == method && o.codeFlags().contains(flag))
@@ -125,12 +129,12 @@ final class HouseViews {
     }
 
     private TableView houseTable(HouseResult house) {
-        MethodResult full = house.method(Method.FULL_FLANGE);
-        MethodResult insert = house.method(Method.INSERT);
+        MethodResult full = house.first();
+        MethodResult insert = house.second();
         return TableView.of("The house: mean, and the range of eight draws in ten; houses.csv, rows of house_id "
                         + house.house().id())
                 .texts("measure")
-                .numbers("full-flange", "insert")
+                .numbers(full.method().label(), insert.method().label())
                 .row("price", ReportWords.usd(full.priceUsd()), ReportWords.usd(insert.priceUsd()))
                 .leadsTo(Measure.PRICE.id())
                 .row("cost to the shop", ReportWords.usd(full.costUsd()), ReportWords.usd(insert.costUsd()))
@@ -200,17 +204,19 @@ final class HouseViews {
     }
 
     private TableView openingTable(HouseResult house) {
+        String first = house.contrast().first().label();
+        String second = house.contrast().second().label();
         TableView.Builder table = TableView.of("Its openings; leak chance within " + years
                         + "; openings.csv, rows of house_id " + house.house().id())
                 .texts("wall / opening")
-                .numbers("glass today (ft\u00b2)", "lost, full-flange", "lost, insert")
-                .numbers("order, full-flange (in.)", "order, insert (in.)")
-                .numbers("labour, full-flange (person-min)", "labour, insert")
-                .numbers("leak chance, full-flange", "leak chance, insert")
-                .texts("largest leak cause, insert", "code flags");
+                .numbers("glass today (ft\u00b2)", "lost, " + first, "lost, " + second)
+                .numbers("order, " + first + " (in.)", "order, " + second + " (in.)")
+                .numbers("labour, " + first + " (person-min)", "labour, " + second)
+                .numbers("leak chance, " + first, "leak chance, " + second)
+                .texts("largest leak cause, " + second, "code flags");
         for (Map<Method, OpeningResult> both : house.byOpening()) {
-            OpeningResult full = both.get(Method.FULL_FLANGE);
-            OpeningResult insert = both.get(Method.INSERT);
+            OpeningResult full = both.get(house.contrast().first());
+            OpeningResult insert = both.get(house.contrast().second());
             table.row(
                     full.elevation().id() + " / " + full.opening().id(),
                     ReportWords.number(full.glassExistingFt2(), 2),
@@ -246,6 +252,7 @@ final class HouseViews {
         if (full.codeFlags().equals(insert.codeFlags())) {
             return "both: " + flags(full.codeFlags());
         }
-        return "full-flange: " + flags(full.codeFlags()) + "; insert: " + flags(insert.codeFlags());
+        return full.method().label() + ": " + flags(full.codeFlags()) + "; "
+                + insert.method().label() + ": " + flags(insert.codeFlags());
     }
 }

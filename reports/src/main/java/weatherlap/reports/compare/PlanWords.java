@@ -18,9 +18,9 @@ import weatherlap.sim.run.HouseResult;
 final class PlanWords {
     private PlanWords() {}
 
-    /** The plan in a word: a method, or both. */
+    /** The plan in a word: a method, or mixed. */
     static String word(HouseChoice choice) {
-        return choice.family().single().map(ReportWords::of).orElse("both");
+        return choice.family().single().map(ReportWords::of).orElse("mixed");
     }
 
     /** The plan in a line, and how sure the cost alone is. */
@@ -34,7 +34,7 @@ final class PlanWords {
                         ? ReportWords.of(one) + ", " + sure
                         : ReportWords.of(one) + "; " + cheaper.inSentence() + " alone, " + sure + ", is closed"
                                 + " or would not be cheapest within the limits")
-                .orElseGet(() -> "both: " + windows(choice.family()));
+                .orElseGet(() -> "mixed: " + windows(choice.family()));
     }
 
     /**
@@ -91,7 +91,7 @@ final class PlanWords {
         }
         List<Integer> closed = choice.closedAt(method, limit);
         List<String> openings = choice.result().byOpening().stream()
-                .map(ways -> ways.get(method))
+                .map(ways -> ways.values().iterator().next())
                 .map(way -> way.elevation().id() + "/" + way.opening().id())
                 .toList();
         return closed.size() == openings.size()

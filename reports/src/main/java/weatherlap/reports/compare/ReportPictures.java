@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.choice.DecisionMaps;
 import weatherlap.analysis.choice.PortfolioMap;
@@ -32,6 +33,7 @@ import weatherlap.reports.page.Figure;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.OpeningResult;
@@ -97,19 +99,20 @@ final class ReportPictures {
     }
 
     private Picture glass() {
-        Map<String, List<OpeningResult>> kinds = new TreeMap<>();
-        List<OpeningResult> all = new ArrayList<>();
+        Map<String, List<Pair<OpeningResult>>> kinds = new TreeMap<>();
+        List<Pair<OpeningResult>> all = new ArrayList<>();
         for (HouseResult house : results.houses()) {
-            for (OpeningResult opening : house.openings()) {
+            for (Map<Method, OpeningResult> methods : house.byOpening()) {
+                Pair<OpeningResult> opening = pair(side -> methods.get(side.apply(house.contrast())));
                 all.add(opening);
-                kinds.computeIfAbsent(kind(opening.opening()), k -> new ArrayList<>())
+                kinds.computeIfAbsent(kind(opening.insert().opening()), k -> new ArrayList<>())
                         .add(opening);
             }
         }
         List<GlassLost.Group> groups = new ArrayList<>();
         groups.add(group("all openings", all));
         kinds.entrySet().stream()
-                .sorted(Comparator.comparing((Map.Entry<String, List<OpeningResult>> kind) ->
+                .sorted(Comparator.comparing((Map.Entry<String, List<Pair<OpeningResult>>> kind) ->
                         -kind.getValue().size()))
                 .limit(KINDS)
                 .forEach(kind -> groups.add(group("today " + kind.getKey(), kind.getValue())));
@@ -120,23 +123,29 @@ final class ReportPictures {
         return ReportWords.of(opening.existingMaterial()) + " " + ReportWords.of(opening.operation());
     }
 
-    private static GlassLost.Group group(String label, List<OpeningResult> openings) {
-        return new GlassLost.Group(label, openings.size() / 2, pair(method -> {
-            Summary lost = Summary.of(openings.stream()
-                    .filter(opening -> opening.method() == method)
-                    .mapToDouble(OpeningResult::glassLostFraction)
-                    .toArray());
-            return new Spread(lost.p10(), lost.p50(), lost.p90());
-        }));
+    private static GlassLost.Group group(String label, List<Pair<OpeningResult>> openings) {
+        return new GlassLost.Group(
+                label,
+                openings.size(),
+                new Pair<>(
+                        spread(openings.stream().map(Pair::fullFlange)),
+                        spread(openings.stream().map(Pair::insert))));
+    }
+
+    private static Spread spread(Stream<OpeningResult> openings) {
+        Summary lost = Summary.of(
+                openings.mapToDouble(OpeningResult::glassLostFraction).toArray());
+        return new Spread(lost.p10(), lost.p50(), lost.p90());
     }
 
     private Picture cost() {
         Map<String, double[]> parts = new LinkedHashMap<>();
         for (HouseResult house : results.houses()) {
-            for (Method method : Method.values()) {
-                house.method(method)
+            for (int side = 0; side < 2; side++) {
+                int at = side;
+                house.method(house.contrast().both().get(side))
                         .costParts()
-                        .forEach((name, usd) -> parts.computeIfAbsent(name, key -> new double[2])[method.ordinal()] +=
+                        .forEach((name, usd) -> parts.computeIfAbsent(name, key -> new double[2])[at] +=
                                 usd / results.houses().size());
             }
         }
@@ -144,7 +153,7 @@ final class ReportPictures {
                 scope + ", means",
                 "house",
                 parts.entrySet().stream()
-                        .map(part -> new CostStack.Part(part.getKey(), pair(m -> part.getValue()[m.ordinal()])))
+                        .map(part -> new CostStack.Part(part.getKey(), pair(part.getValue())))
                         .toList());
     }
 
@@ -164,29 +173,34 @@ final class ReportPictures {
                 "typical house by price: " + typical.house().label() + ", "
                         + Numbers.count(typical.house().openingCount(), "opening", "openings"),
                 "cost of the job to the shop",
-                pair(method -> Arrays.stream(costs.get(method)).boxed().toList()),
-                Optional.of(pair(method -> typical.method(method).priceUsd())));
+                pair(side -> Arrays.stream(costs.get(side.apply(typical.contrast())))
+                        .boxed()
+                        .toList()),
+                Optional.of(pair(
+                        side -> typical.method(side.apply(typical.contrast())).priceUsd())));
     }
 
     private static double bothPrices(HouseResult house) {
-        return house.method(Method.FULL_FLANGE).priceUsd()
-                + house.method(Method.INSERT).priceUsd();
+        return house.first().priceUsd() + house.second().priceUsd();
     }
 
     private Picture leaks() {
         double[][] sums = new double[8][3];
         for (HouseResult house : results.houses()) {
-            for (OpeningResult opening : house.openings()) {
-                double[] sum = sums[Segmentation.octant(opening.elevation().bearingDeg())];
-                sum[opening.method().ordinal()] += opening.leakProbability();
-                sum[2] += 0.5;
+            for (Map<Method, OpeningResult> methods : house.byOpening()) {
+                OpeningResult first = methods.get(house.contrast().first());
+                double[] sum = sums[Segmentation.octant(first.elevation().bearingDeg())];
+                sum[0] += first.leakProbability();
+                sum[1] += methods.get(house.contrast().second()).leakProbability();
+                sum[2]++;
             }
         }
         List<LeakRose.Ray> rays = new ArrayList<>();
         for (int i = 0; i < sums.length; i++) {
             double[] sum = sums[i];
             if (sum[2] > 0) {
-                rays.add(new LeakRose.Ray(45.0 * i, pair(m -> Math.min(1, sum[m.ordinal()] / sum[2]))));
+                rays.add(new LeakRose.Ray(
+                        45.0 * i, new Pair<>(Math.min(1, sum[0] / sum[2]), Math.min(1, sum[1] / sum[2]))));
             }
         }
         return new LeakRose(scope, "chance of leak damage at an opening within " + years, rays);
@@ -207,10 +221,8 @@ final class ReportPictures {
         return new CostRisk.House(
                 house.house().label(),
                 ReportWords.of(house.house().cladding()),
-                house.method(Method.FULL_FLANGE).priceUsd()
-                        - house.method(Method.INSERT).priceUsd(),
-                house.method(Method.FULL_FLANGE).leakProbability()
-                        - house.method(Method.INSERT).leakProbability(),
+                house.first().priceUsd() - house.second().priceUsd(),
+                house.first().leakProbability() - house.second().leakProbability(),
                 marked);
     }
 
@@ -239,12 +251,12 @@ final class ReportPictures {
         }
         int openings = Math.max(1, segments.whole().openings());
         for (HouseResult house : results.houses()) {
-            for (Method method : Method.values()) {
-                house.method(method)
+            for (int side = 0; side < 2; side++) {
+                int at = side;
+                house.method(house.contrast().both().get(side))
                         .labourMinutesByStep()
                         .forEach((step, sum) ->
-                                minutes.computeIfAbsent(names.getOrDefault(step, step), key -> new double[2])[
-                                                method.ordinal()] +=
+                                minutes.computeIfAbsent(names.getOrDefault(step, step), key -> new double[2])[at] +=
                                         sum / openings);
             }
         }
@@ -262,7 +274,7 @@ final class ReportPictures {
         double[] rest = new double[2];
         minutes.forEach((name, both) -> {
             if (shown.contains(name)) {
-                bars.add(new LabourBySteps.Step(name, pair(m -> both[m.ordinal()])));
+                bars.add(new LabourBySteps.Step(name, pair(both)));
             } else {
                 rest[0] += both[0];
                 rest[1] += both[1];
@@ -271,7 +283,7 @@ final class ReportPictures {
         return new LabourBySteps(
                 scope,
                 bars,
-                Optional.of(new LabourBySteps.Step("all other steps", pair(m -> rest[m.ordinal()])))
+                Optional.of(new LabourBySteps.Step("all other steps", pair(rest)))
                         .filter(others -> size(rest) > 0));
     }
 
@@ -284,14 +296,20 @@ final class ReportPictures {
                 scope,
                 "cost over " + years,
                 results.houses().stream()
-                        .map(house -> new HouseTotals.House(house.house().label(), pair(method -> {
-                            Summary cost = house.method(method).horizonCostUsd();
+                        .map(house -> new HouseTotals.House(house.house().label(), pair(side -> {
+                            Summary cost =
+                                    house.method(side.apply(house.contrast())).horizonCostUsd();
                             return new Spread(cost.p10(), cost.p50(), cost.p90());
                         })))
                         .toList());
     }
 
-    private static <T> Pair<T> pair(Function<Method, T> of) {
-        return new Pair<>(of.apply(Method.FULL_FLANGE), of.apply(Method.INSERT));
+    /** @param of for a side of a contrast, of which each house has its own */
+    private static <T> Pair<T> pair(Function<Function<Contrast, Method>, T> of) {
+        return new Pair<>(of.apply(Contrast::first), of.apply(Contrast::second));
+    }
+
+    private static Pair<Double> pair(double[] both) {
+        return new Pair<>(both[0], both[1]);
     }
 }

@@ -3,7 +3,6 @@ package weatherlap.reports.compare;
 import java.util.stream.Collectors;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
-import weatherlap.charts.kit.MethodStyle;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.run.Summary;
@@ -13,7 +12,7 @@ final class ReportWords {
     private ReportWords() {}
 
     static String of(Method method) {
-        return MethodStyle.of(method).label();
+        return method.label();
     }
 
     /** A constant as people write it: VINYL_SIDING gives vinyl siding. */
@@ -23,7 +22,7 @@ final class ReportWords {
 
     static String of(MethodScope scope) {
         return scope.equals(MethodScope.EVERY)
-                ? "both"
+                ? "every method"
                 : scope.methods().stream().map(InWords::of).collect(Collectors.joining(", "));
     }
 

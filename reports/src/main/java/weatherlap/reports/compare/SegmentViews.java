@@ -7,7 +7,6 @@ import weatherlap.analysis.tables.Segments;
 import weatherlap.analysis.tables.Share;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.TableView;
-import weatherlap.sim.method.Method;
 
 /** The comparison by segment, as tables of a page. */
 final class SegmentViews {
@@ -20,29 +19,32 @@ final class SegmentViews {
     }
 
     private static TableView view(Segmentation segmentation, List<Share> shares, Share whole) {
-        TableView.Builder table = TableView.of(
-                        "By " + segmentation.title()
-                                + ": means of an opening; cost difference is full-flange less insert, so a minus favours full-flange")
+        String first = whole.contrast().first().label();
+        String second = whole.contrast().second().label();
+        TableView.Builder table = TableView.of("By " + segmentation.title()
+                        + ": means of an opening; cost difference is " + first + " less " + second
+                        + ", so a minus favours "
+                        + first)
                 .texts(segmentation.title())
                 .numbers(
                         "houses",
                         "openings",
-                        "glass lost, full-flange",
-                        "glass lost, insert",
-                        "labour at the opening, full-flange (person-min)",
-                        "labour, insert",
-                        "leak chance, full-flange",
-                        "leak chance, insert",
+                        "glass lost, " + first,
+                        "glass lost, " + second,
+                        "labour at the opening, " + first + " (person-min)",
+                        "labour, " + second,
+                        "leak chance, " + first,
+                        "leak chance, " + second,
                         "cost difference over the horizon (USD)",
-                        "houses for full-flange");
+                        "houses for " + first);
         shares.forEach(share -> add(table, share));
         add(table, whole);
         return table.build();
     }
 
     private static void add(TableView.Builder table, Share share) {
-        Share.Totals full = share.of(Method.FULL_FLANGE);
-        Share.Totals insert = share.of(Method.INSERT);
+        Share.Totals full = share.of(share.contrast().first());
+        Share.Totals insert = share.of(share.contrast().second());
         double n = share.openings();
         table.row(
                 share.label(),
@@ -55,6 +57,6 @@ final class SegmentViews {
                 ReportWords.percent(full.leakScores() / n / 100, 1),
                 ReportWords.percent(insert.leakScores() / n / 100, 1),
                 Numbers.signedUsd(share.differencePerOpeningUsd()),
-                ReportWords.number(share.housesForFullFlange(), 0));
+                ReportWords.number(share.housesForFirst(), 0));
     }
 }

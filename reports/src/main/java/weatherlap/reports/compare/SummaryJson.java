@@ -34,7 +34,7 @@ final class SummaryJson {
         json.put("departing_saves_usd", usd(answer.savedByDepartingUsd()));
         json.put("houses_held_back_by_limits", answer.heldBack());
         Map<String, Object> methods = new LinkedHashMap<>();
-        for (Method method : Method.values()) {
+        for (Method method : answer.contrast().both()) {
             methods.put(method.word(), perHouse(answer.of(method)));
         }
         json.put("mean_of_a_house", methods);

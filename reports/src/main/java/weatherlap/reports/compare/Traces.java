@@ -70,7 +70,8 @@ final class Traces {
         explained = IntStream.range(0, openings.size())
                 .filter(i -> seen.add(openings.get(i).operation()))
                 .boxed()
-                .flatMap(i -> Stream.of(Method.values()).map(method -> simulator.explain(house, i, method)))
+                .flatMap(i ->
+                        Method.openTo(house.cladding()).stream().map(method -> simulator.explain(house, i, method)))
                 .toList();
     }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
-import weatherlap.charts.kit.MethodStyle;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Scalar;
@@ -48,7 +47,7 @@ public final class CrewSheets {
                 walls(takeoff, windows, paper),
                 blankWalls(house),
                 LapOrder.of(house, takeoff.method(), scenario),
-                FastenerOrder.of(house, takeoff.method(), scenario),
+                FastenerOrder.of(takeoff.method(), scenario),
                 WorkTables.pickList(takeoff),
                 WorkTables.labour(work),
                 footing(origin),
@@ -131,6 +130,6 @@ public final class CrewSheets {
 
     /** Heading of a sheet: method and house. */
     public static String title(CrewSheet sheet) {
-        return "Crew sheet, " + MethodStyle.of(sheet.method()).label() + ": " + sheet.title();
+        return "Crew sheet, " + sheet.method().label() + ": " + sheet.title();
     }
 }

@@ -14,30 +14,25 @@ import weatherlap.sim.geometry.Fastening;
 import weatherlap.sim.geometry.Fastening.Turn;
 import weatherlap.sim.geometry.Flashing;
 import weatherlap.sim.geometry.OpeningGeometry;
+import weatherlap.sim.geometry.OrderSize;
 
-/** What is cut, taped and screwed around a full-flange unit, or bent and fitted around an insert. */
+/** What is cut, taped and screwed around a flanged unit, joined and trimmed around one without a flange, or bent around an insert. */
 final class EdgeTable {
     private EdgeTable() {}
 
-    /** @param taped whether jambs and head can be taped to the barrier */
-    static TableView flanged(List<Window> windows, boolean taped) {
+    static TableView flanged(List<Window> windows) {
         TableView.Builder table = TableView.of(
-                        "Cut back the returns; "
-                                + (taped ? "strips of tape" : "sill strip")
-                                + ", tails included; screws at corners + middles of jambs + middles of head and sill + the rest")
+                        "Cut back the returns; strips of tape, tails included; screws at corners + middles of jambs + middles of head and sill + the rest")
                 .texts("No.")
                 .numbers("Cut off", "Sill board", "Jambs, 2 of", "Head")
                 .texts("Layers", "Saw depth")
-                .numbers("Return left", "Sill strip");
-        if (taped) {
-            table.numbers("Jamb strips, 2 of", "Head strip");
-        }
-        table.texts("Screws");
-        windows.forEach(window -> table.row(flanged(window, taped).toArray(String[]::new)));
+                .numbers("Return left", "Sill strip", "Jamb strips, 2 of", "Head strip")
+                .texts("Screws");
+        windows.forEach(window -> table.row(flanged(window).toArray(String[]::new)));
         return table.build();
     }
 
-    private static List<String> flanged(Window window, boolean taped) {
+    private static List<String> flanged(Window window) {
         OpeningGeometry geometry = window.takeoff().geometry();
         CutBack cut = geometry.cutBack().orElseThrow();
         Flashing tape = geometry.flashing();
@@ -55,10 +50,8 @@ final class EdgeTable {
         }
         cells.add(Inches.text(cut.depthLeftIn()));
         cells.add(Inches.text(tape.sillIn()));
-        if (taped) {
-            cells.add(Inches.text(tape.jambIn()));
-            cells.add(Inches.text(tape.headIn()));
-        }
+        cells.add(Inches.text(tape.jambIn()));
+        cells.add(Inches.text(tape.headIn()));
         cells.add(screws(geometry.fasteners()));
         return cells;
     }
@@ -81,6 +74,33 @@ final class EdgeTable {
 
     private static long turn(List<Fastening.Fastener> fasteners, Turn turn) {
         return fasteners.stream().filter(screw -> screw.turn() == turn).count();
+    }
+
+    /** Joint, sill pan and trim of units that are set to the rough opening without a flange. */
+    static TableView joined(List<Window> windows, Scenario scenario) {
+        TableView.Builder table = TableView.of(
+                        "Joint around each unit, sill pan and trim over the joint; the pan is turned up "
+                                + Inches.text(scenario.value(Scalar.TAPE_TAIL_IN)) + " at both jambs")
+                .texts("No.")
+                .numbers(
+                        "Joint at each jamb",
+                        "Joint at head and sill",
+                        "Sill pan",
+                        "Trim at jambs, 2 of",
+                        "Trim at head and sill")
+                .texts("Inside");
+        for (Window window : windows) {
+            OrderSize order = window.takeoff().geometry().order();
+            table.row(
+                    window.mark(),
+                    Inches.text((order.openingWidthIn() - order.overallWidthIn()) / 2),
+                    Inches.text((order.openingHeightIn() - order.heightIn()) / 2),
+                    Inches.text(order.openingWidthIn() + 2 * scenario.value(Scalar.TAPE_TAIL_IN)),
+                    Inches.text(order.openingHeightIn()),
+                    Inches.text(order.openingWidthIn()),
+                    InWords.of(window.takeoff().opening().interiorReturn()));
+        }
+        return table.build();
     }
 
     static TableView capped(List<Window> windows, Scenario scenario) {

@@ -13,14 +13,15 @@ import weatherlap.sim.method.Method;
 /**
  * The laps from below, each over the one before, so that water runs over every edge: pan or sill strip over the barrier below, unit,
  * jamb strips, head strip, head flap. The order is that of the DOE Building America guidance on flashing and of AAMA 2400 (Method A);
- * behind masonry and around an insert, where the barrier is not reached, the order is common practice, no source.
+ * around a unit without a flange, where the barrier is not reached, the order is common practice, no source.
  */
 final class LapOrder {
     private LapOrder() {}
 
     static List<String> of(House house, Method method, Scenario scenario) {
         return switch (method) {
-            case FULL_FLANGE -> house.cladding().inCourses() ? flanged(house, scenario) : masonry(scenario);
+            case FULL_FLANGE -> flanged(house, scenario);
+            case FULL_FRAME -> sealed(house, scenario);
             case INSERT -> insert();
         };
     }
@@ -80,20 +81,25 @@ final class LapOrder {
                         + " sealed, so the pan must drain another way.)";
     }
 
-    private static List<String> masonry(Scenario scenario) {
+    private static List<String> sealed(House house, Scenario scenario) {
+        String wall = house.cladding().inCourses() ? "siding" : "masonry";
         return List.of(
-                "Joint: cut the old sealant, saw the old flange free behind the masonry, lift the unit out. The wall's own lintel"
-                        + " flashing stays as it is: look at it and write down what is there.",
+                "Joint: cut the old sealant, saw an old flange free behind the " + wall
+                        + ", lift the unit out whole. The flashing"
+                        + " above stays as it is: look at it and write down what is there.",
                 "Sill: pan or sill strip, "
                         + Inches.text(scenario.value(Scalar.TAPE_TAIL_IN))
-                        + " up each jamb where it cannot run past, its front edge over the masonry sill or over the barrier below.",
-                "Unit: flange cut off, straps on. Set it, shim, level the sill, plumb the jambs, measure both diagonals, then fasten in"
-                        + " the order given beside.",
-                "The barrier at jambs and head is not reached: this job does not mend its laps. The joint and the pan carry the water.",
+                        + " up each jamb where it cannot run past, its front edge over the sill of the wall or over the barrier below.",
+                "Unit: no flange. Set it, shim, level the sill, plumb the jambs, measure both diagonals, then fasten in the order"
+                        + " given beside.",
+                "The barrier at jambs and head is not reached: this job does not mend its laps. The joint and the pan carry the water."
+                        + " Say so to the owner.",
                 "Backer rod all round, half as deep as the joint is wide; leave a way out for water at the sill.",
                 "Joint: sealant at jambs and head, tooled; the sill last, its weeps open.",
+                "Trim outside, sill piece first, then both legs, then the head piece over their tops, its back leg under what stands"
+                        + " above. Bead trim to " + wall + " at head and legs; none under the sill piece.",
                 "Look: the pan drains to the outside. Photograph the sill before it is covered.",
-                "Inside, last: fill the gap, then a bead between unit and opening, all round; then the returns and the sill board.");
+                "Inside, last: fill the gap, then a bead between unit and opening, all round; then trim and sill board back.");
     }
 
     private static List<String> insert() {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Inches;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.drawing.WallDrawing;
@@ -46,8 +45,8 @@ final class WallPart {
                 siding(house, plan, takenDown),
                 SizeTable.of(windows, takeoff.method()),
                 switch (takeoff.method()) {
-                    case FULL_FLANGE ->
-                        EdgeTable.flanged(windows, house.cladding().inCourses());
+                    case FULL_FLANGE -> EdgeTable.flanged(windows);
+                    case FULL_FRAME -> EdgeTable.joined(windows, scenario);
                     case INSERT -> EdgeTable.capped(windows, scenario);
                 });
     }
@@ -87,10 +86,6 @@ final class WallPart {
     private static List<String> siding(House house, SidingPlan plan, boolean takenDown) {
         if (!takenDown) {
             return List.of("No siding comes down.");
-        }
-        if (!house.cladding().inCourses()) {
-            return List.of("The " + InWords.of(house.cladding())
-                    + " stays: cut the sealant joint around each window and saw the old flange free behind it.");
         }
         if (plan.layout().isEmpty()) {
             return List.of(

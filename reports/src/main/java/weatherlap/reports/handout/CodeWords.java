@@ -46,10 +46,10 @@ record CodeWords(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density 
     }
 
     private String escape() {
-        List<RoomChange> rooms = rooms(CodeRule.ESCAPE, Method.INSERT);
+        List<RoomChange> rooms = rooms(CodeRule.ESCAPE, last());
         int today = RoomChange.shortBefore(rooms);
         if (today == 0
-                && Stream.of(Method.values())
+                && takeoffs.keySet().stream()
                         .allMatch(method -> RoomChange.shortAfter(rooms(CodeRule.ESCAPE, method)) == 0)) {
             long open = rooms.stream()
                     .filter(room -> room.change().after().verdict() == Verdict.OPEN)
@@ -60,7 +60,7 @@ record CodeWords(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density 
                             + " of " + rooms.size() + ".";
         }
         Set<String> lost = new LinkedHashSet<>();
-        for (Method method : Method.values()) {
+        for (Method method : takeoffs.keySet()) {
             rooms(CodeRule.ESCAPE, method).stream()
                     .filter(room -> room.change().worse())
                     .flatMap(room -> room.bearers().stream())
@@ -76,9 +76,9 @@ record CodeWords(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density 
     }
 
     private String lightAndAir() {
-        List<RoomChange> light = rooms(CodeRule.LIGHT, Method.INSERT);
+        List<RoomChange> light = rooms(CodeRule.LIGHT, last());
         boolean said = Stream.of(CodeRule.LIGHT, CodeRule.VENTILATION)
-                .flatMap(rule -> Stream.of(Method.values()).flatMap(method -> rooms(rule, method).stream()))
+                .flatMap(rule -> takeoffs.keySet().stream().flatMap(method -> rooms(rule, method).stream()))
                 .anyMatch(room -> room.change().flag().isPresent());
         return said
                 ? "Of " + Numbers.count(light.size(), "room", "rooms") + " with a known floor, too little light: "
@@ -88,11 +88,16 @@ record CodeWords(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density 
 
     /** 1 today, 1 after full-flange, 2 after the insert. */
     private String shortfalls(CodeRule rule) {
-        return RoomChange.shortBefore(rooms(rule, Method.INSERT))
+        return RoomChange.shortBefore(rooms(rule, last()))
                 + " today, "
-                + Stream.of(Method.values())
+                + takeoffs.keySet().stream()
                         .map(method -> RoomChange.shortAfter(rooms(rule, method)) + " after " + method.inSentence())
                         .collect(Collectors.joining(", "));
+    }
+
+    /** What is said of today holds for every method alike. */
+    private Method last() {
+        return takeoffs.keySet().stream().reduce((a, b) -> b).orElseThrow();
     }
 
     private List<RoomChange> rooms(CodeRule rule, Method method) {
@@ -103,7 +108,7 @@ record CodeWords(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density 
 
     private String either(List<CodeRule> rules, String one, String many) {
         Map<List<Integer>, List<Method>> found = new LinkedHashMap<>();
-        for (Method method : Method.values()) {
+        for (Method method : takeoffs.keySet()) {
             found.computeIfAbsent(open(rules, method), o -> new ArrayList<>()).add(method);
         }
         String sentence = found.entrySet().stream()
@@ -115,7 +120,7 @@ record CodeWords(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density 
     }
 
     private static String phrase(List<Method> methods) {
-        return methods.size() == Method.values().length
+        return methods.size() == 2
                 ? "either way"
                 : "with "
                         + InWords.list(methods.stream().map(Method::inSentence).toList());

@@ -1,6 +1,7 @@
 package weatherlap.reports.handout;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,10 +43,10 @@ public final class HandoutMaker {
         this.result = result;
         this.takeoffs = takeoffs;
         this.assumptions = assumptions;
-        this.rain = new RainOnHouse(takeoffs.get(Method.FULL_FLANGE), climate);
+        this.rain = new RainOnHouse(takeoffs.get(result.contrast().first()), climate);
         this.weather = WeatherWords.sheet(climate);
         this.rose = climate.anyBearing() ? Optional.empty() : Optional.of(rain.rose());
-        this.kinds = WindowKinds.of(takeoffs);
+        this.kinds = WindowKinds.of(result.contrast(), takeoffs);
     }
 
     /**
@@ -54,7 +55,10 @@ public final class HandoutMaker {
      * @param assumptions and climate: those of the simulator
      */
     public static HandoutMaker of(House house, Simulator simulator, Assumptions assumptions, RainClimate climate) {
-        return new HandoutMaker(simulator.simulate(house), simulator.takeoff(house), assumptions, climate);
+        HouseResult result = simulator.simulate(house);
+        Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(simulator.takeoff(house));
+        takeoffs.keySet().retainAll(result.contrast().both());
+        return new HandoutMaker(result, takeoffs, assumptions, climate);
     }
 
     House house() {
@@ -74,7 +78,7 @@ public final class HandoutMaker {
 
     private Handout handout(Density density) {
         House house = result.house();
-        WindowViews windows = new WindowViews(kinds, takeoffs, density);
+        WindowViews windows = new WindowViews(kinds, result.contrast(), takeoffs, density);
         List<WindowSection> sections = windows.sections();
         Offer offer = new Offer(result, takeoffs, assumptions.scenario());
         return new Handout(
@@ -91,7 +95,7 @@ public final class HandoutMaker {
                 weather,
                 rose,
                 rose.map(known -> rain.walls(density)),
-                BehindSiding.lines(takeoffs.get(Method.INSERT), density),
+                BehindSiding.lines(takeoffs.get(result.contrast().second()), density),
                 new CodeWords(kinds, takeoffs, density).lines(),
                 cautions(house),
                 lean(),
@@ -120,7 +124,7 @@ public final class HandoutMaker {
         Method preferred = result.preferred();
         double share = result.preferredProbability();
         MethodResult lower = result.method(preferred);
-        MethodResult other = result.method(preferred.other());
+        MethodResult other = result.method(result.contrast().other(preferred));
         String years = Numbers.count(assumptions.scenario().whole(Scalar.HORIZON_YEARS), "year", "years");
         String sure = share >= 0.9
                 ? "The gap is clear."
@@ -128,7 +132,7 @@ public final class HandoutMaker {
         return "Count price, likely leak damage and the worth of lost glass over " + years + ". Then "
                 + preferred.inSentence() + " comes to "
                 + Phrases.usd(lower.horizonCostUsd().mean()) + " and "
-                + preferred.other().inSentence() + " to "
+                + result.contrast().other(preferred).inSentence() + " to "
                 + Phrases.usd(other.horizonCostUsd().mean()) + " on average. In " + Phrases.percent(share)
                 + " of our trial runs " + preferred.inSentence() + " is lower. " + sure + rotten()
                 + " How long you will stay and what light is worth to you is your call.";

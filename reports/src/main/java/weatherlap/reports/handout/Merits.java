@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.sim.method.Method;
@@ -17,13 +18,15 @@ final class Merits {
 
     private Merits() {}
 
-    /** The insert first, as the smaller job; a method that nothing speaks for is left out. */
+    /** The second of the two first, as a rule the smaller job; a method that nothing speaks for is left out. */
     static List<String> sentences(HouseResult house) {
         Map<Method, List<String>> merits = new EnumMap<>(Method.class);
-        for (Method method : Method.values()) {
-            merits.put(method, of(house.method(method), house.method(method.other())));
+        for (Method method : house.contrast().both()) {
+            merits.put(
+                    method,
+                    of(house.method(method), house.method(house.contrast().other(method))));
         }
-        return List.of(Method.INSERT, Method.FULL_FLANGE).stream()
+        return Stream.of(house.contrast().second(), house.contrast().first())
                 .filter(method -> !merits.get(method).isEmpty())
                 .map(method -> InWords.capital(method.inSentence()) + " " + InWords.list(merits.get(method)) + ".")
                 .toList();

@@ -20,12 +20,12 @@ import weatherlap.sim.run.MethodResult;
  */
 record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario scenario) {
     TableView table() {
-        MethodResult full = house.method(Method.FULL_FLANGE);
-        MethodResult insert = house.method(Method.INSERT);
+        MethodResult full = house.first();
+        MethodResult insert = house.second();
         String years = Numbers.count(scenario.whole(Scalar.HORIZON_YEARS), "year", "years");
         return TableView.of("The whole house by either method")
                 .texts("")
-                .numbers("full-flange", "insert")
+                .numbers(full.method().label(), insert.method().label())
                 .row("Price (likely range)", price(full), price(insert))
                 .row("\u2013 windows and material", material(full), material(insert))
                 .row("\u2013 work", work(full), work(insert))
@@ -35,7 +35,7 @@ record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario sce
                         days(full),
                         days(insert))
                 .row("Glass against today", glass(full), glass(insert))
-                .row("Siding panels down and back", panels(Method.FULL_FLANGE), panels(Method.INSERT))
+                .row("Siding panels down and back", panels(full.method()), panels(insert.method()))
                 .row(
                         "Chance of leak damage in " + years + "*",
                         Phrases.range(full.leakScore()),

@@ -14,6 +14,7 @@ import weatherlap.analysis.words.InWords;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
@@ -48,7 +49,7 @@ record WindowKinds(List<Group> groups) {
      * Like windows.
      *
      * @param openings which, counted in table order
-     * @param differenceFt2 glass that full-flange shows more than an insert, all of them together
+     * @param differenceFt2 glass that the first method shows more than the second, all of them together
      */
     record Group(
             String mark, Style style, double widthIn, double heightIn, List<Integer> openings, double differenceFt2) {
@@ -57,9 +58,9 @@ record WindowKinds(List<Group> groups) {
         }
     }
 
-    static WindowKinds of(Map<Method, HouseTakeoff> takeoffs) {
-        List<OpeningTakeoff> full = takeoffs.get(Method.FULL_FLANGE).openings();
-        List<OpeningTakeoff> insert = takeoffs.get(Method.INSERT).openings();
+    static WindowKinds of(Contrast contrast, Map<Method, HouseTakeoff> takeoffs) {
+        List<OpeningTakeoff> full = takeoffs.get(contrast.first()).openings();
+        List<OpeningTakeoff> insert = takeoffs.get(contrast.second()).openings();
         Map<Style, LinkedHashMap<Kind, List<Integer>>> styles = IntStream.range(0, insert.size())
                 .boxed()
                 .collect(inOrder(

@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.drawing.WindowSketch;
-import weatherlap.charts.kit.MethodStyle;
 import weatherlap.reports.handout.Handout.WindowGroup;
 import weatherlap.reports.handout.Handout.WindowLine;
 import weatherlap.reports.handout.Handout.WindowSection;
@@ -19,6 +18,7 @@ import weatherlap.reports.handout.WindowKinds.Group;
 import weatherlap.reports.handout.WindowKinds.Style;
 import weatherlap.reports.page.Figure;
 import weatherlap.sim.geometry.Glass;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
@@ -27,17 +27,16 @@ import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
  * The groups of windows as a handout shows them: those that tell most drawn at one scale, the others in lines, and the last together in
  * one sentence where there are too many.
  */
-record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density density) {
+record WindowViews(WindowKinds kinds, Contrast contrast, Map<Method, HouseTakeoff> takeoffs, Density density) {
     /** Glass of an opening, counted in table order. */
     private interface GlassOf extends Function<Integer, Glass> {}
 
     /** Today, without a method, or after the work by one. */
     private record Stage(String name, Optional<Method> method) {
-        static Stream<Stage> inOrder() {
+        static Stream<Stage> inOrder(Contrast contrast) {
             return Stream.concat(
                     Stream.of(new Stage("today", Optional.empty())),
-                    Stream.of(Method.FULL_FLANGE, Method.INSERT)
-                            .map(method -> new Stage(MethodStyle.of(method).label(), Optional.of(method))));
+                    contrast.both().stream().map(method -> new Stage(method.label(), Optional.of(method))));
         }
     }
 
@@ -83,9 +82,10 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
         double today = sum(openings, this::existing);
         return "And " + Numbers.count(rest.size(), "more kind", "more kinds") + " ("
                 + Numbers.count(openings.size(), "window", "windows") + "), together " + ft2(today)
-                + " of glass today, " + reduced(openings, Method.FULL_FLANGE, today) + " with full-flange and "
-                + reduced(openings, Method.INSERT, today)
-                + " with an insert. The page handout.html draws each of them.";
+                + " of glass today, " + reduced(openings, contrast.first(), today) + " with "
+                + contrast.first().inSentence() + " and "
+                + reduced(openings, contrast.second(), today)
+                + " with " + contrast.second().inSentence() + ". The page handout.html draws each of them.";
     }
 
     private String reduced(List<Integer> openings, Method method, double today) {
@@ -128,8 +128,7 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
     private double pxPerIn() {
         return drawnGroups().stream()
                 .map(group -> group.openings().get(0))
-                .flatMap(
-                        i -> Stream.of(existing(i), replaced(Method.FULL_FLANGE).apply(i)))
+                .flatMap(i -> Stream.of(existing(i), replaced(contrast.first()).apply(i)))
                 .mapToDouble(glass ->
                         WindowSketch.scale(WindowShape.of(glass), density.drawingWidthPx(), density.drawingHeightPx()))
                 .min()
@@ -137,12 +136,12 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
     }
 
     private String where(Group group) {
-        return new Places(takeoffs.get(Method.INSERT).house(), density)
-                .of(group.openings().stream().map(i -> at(i, Method.INSERT)).toList());
+        return new Places(takeoffs.get(contrast.second()).house(), density)
+                .of(group.openings().stream().map(i -> at(i, contrast.second())).toList());
     }
 
     private List<WindowView> views(Group group, double pxPerIn) {
-        return Stage.inOrder().map(stage -> view(stage, group, pxPerIn)).toList();
+        return Stage.inOrder(contrast).map(stage -> view(stage, group, pxPerIn)).toList();
     }
 
     private WindowView view(Stage stage, Group group, double pxPerIn) {
@@ -162,7 +161,7 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
                 group.mark(),
                 group.size(),
                 where(group),
-                Stage.inOrder()
+                Stage.inOrder(contrast)
                         .map(stage -> Stream.of(area(stage, group), change(stage, group), inches(stage, group))
                                 .filter(text -> !text.isEmpty())
                                 .collect(Collectors.joining(" ")))
@@ -217,7 +216,7 @@ record WindowViews(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Densit
     }
 
     private Glass existing(int opening) {
-        return at(opening, Method.INSERT).geometry().existing();
+        return at(opening, contrast.second()).geometry().existing();
     }
 
     private GlassOf replaced(Method method) {

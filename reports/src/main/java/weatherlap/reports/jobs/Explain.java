@@ -34,7 +34,7 @@ public record Explain(InputPaths paths, String opening, List<Method> methods, in
         for (House house : inputs.portfolio().houses()) {
             int index = keys(house).indexOf(opening);
             if (index >= 0) {
-                for (Method method : methods) {
+                for (Method method : ClosedMethod.open(methods, house)) {
                     messages.result(opening + ", " + method.word());
                     for (Amount amount : simulator.explain(house, index, method).all()) {
                         ExplainText.print(amount, depth, messages::result);

@@ -2,6 +2,7 @@ package weatherlap.reports.jobs;
 
 import java.io.IOException;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -60,6 +61,7 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
 
     private HouseTakeoff takeoff(Inputs inputs, House found) {
         Assumptions assumptions = inputs.assumptions().assumptions();
+        ClosedMethod.open(List.of(method), found);
         return HouseTakeoff.of(found, assumptions, inputs.rain(), LeakTables.of(assumptions))
                 .get(method);
     }

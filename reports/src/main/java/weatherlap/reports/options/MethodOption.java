@@ -13,7 +13,7 @@ import weatherlap.sim.method.Method;
 
 /** How the windows are replaced. */
 public final class MethodOption {
-    private static final String EXPECTED = "full_flange or insert";
+    private static final String EXPECTED = "full_flange, full_frame or insert";
 
     @Spec(Target.MIXEE)
     private CommandSpec spec;
@@ -23,7 +23,7 @@ public final class MethodOption {
             paramLabel = "M",
             converter = ByWord.class,
             completionCandidates = Words.class,
-            description = "How the windows are replaced: " + EXPECTED + ". To be named, but for explain (else both).")
+            description = "How the windows are replaced: " + EXPECTED + ". To be named, but for explain (else all).")
     private Method method;
 
     /** The method, which the user has to name. */
@@ -34,8 +34,8 @@ public final class MethodOption {
         return method;
     }
 
-    /** The method, or both where the user names none. */
-    public List<Method> oneOrBoth() {
+    /** The method, or every method where the user names none. */
+    public List<Method> oneOrAll() {
         return method == null ? List.of(Method.values()) : List.of(method);
     }
 

@@ -2,6 +2,7 @@ package weatherlap.sim.method;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import weatherlap.sim.house.Cladding;
 
@@ -38,6 +39,13 @@ public record Contrast(Method first, Method second) {
         Method one = open.test(first) ? first : standIn(open);
         Method other = open.test(second) ? second : standIn(open.and(method -> method != one));
         return one == first && other == second ? this : new Contrast(one, other);
+    }
+
+    /** Of the two the one that leaves more of what is in the wall: the old frame, or else the laps of the barrier. */
+    public Optional<Method> leaves() {
+        return both().stream().filter(Method::keepsOldFrame).findFirst().or(() -> both().stream()
+                .filter(method -> !method.reachesBarrier())
+                .findFirst());
     }
 
     private Method standIn(Predicate<Method> open) {

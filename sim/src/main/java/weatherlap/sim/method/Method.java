@@ -1,5 +1,7 @@
 package weatherlap.sim.method;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import weatherlap.sim.house.Cladding;
 
@@ -7,6 +9,8 @@ import weatherlap.sim.house.Cladding;
 public enum Method {
     /** The old unit out whole, a unit with a nailing flange lapped into the barrier, siding put back over the flange. */
     FULL_FLANGE("full-flange", "full-flange"),
+    /** The old unit out whole, siding and barrier left alone, a unit without a flange sealed to the opening and trimmed outside. */
+    FULL_FRAME("full-frame", "full-frame"),
     /** A smaller unit set into the frame that stays. */
     INSERT("insert", "the insert");
 
@@ -22,7 +26,7 @@ public enum Method {
     public boolean keepsOldFrame() {
         return switch (this) {
             case INSERT -> true;
-            case FULL_FLANGE -> false;
+            case FULL_FLANGE, FULL_FRAME -> false;
         };
     }
 
@@ -30,7 +34,7 @@ public enum Method {
     public boolean hasFlange() {
         return switch (this) {
             case FULL_FLANGE -> true;
-            case INSERT -> false;
+            case FULL_FRAME, INSERT -> false;
         };
     }
 
@@ -38,7 +42,7 @@ public enum Method {
     public boolean takesSidingDown() {
         return switch (this) {
             case FULL_FLANGE -> true;
-            case INSERT -> false;
+            case FULL_FRAME, INSERT -> false;
         };
     }
 
@@ -46,7 +50,7 @@ public enum Method {
     public boolean reachesBarrier() {
         return switch (this) {
             case FULL_FLANGE -> true;
-            case INSERT -> false;
+            case FULL_FRAME, INSERT -> false;
         };
     }
 
@@ -54,7 +58,7 @@ public enum Method {
     public boolean cutsReturns() {
         return switch (this) {
             case FULL_FLANGE -> true;
-            case INSERT -> false;
+            case FULL_FRAME, INSERT -> false;
         };
     }
 
@@ -62,7 +66,7 @@ public enum Method {
     public boolean isCapped() {
         return switch (this) {
             case INSERT -> true;
-            case FULL_FLANGE -> false;
+            case FULL_FLANGE, FULL_FRAME -> false;
         };
     }
 
@@ -71,8 +75,11 @@ public enum Method {
         return !takesSidingDown() || cladding.inCourses();
     }
 
-    public Method other() {
-        return this == FULL_FLANGE ? INSERT : FULL_FLANGE;
+    /** The methods that a house of that cladding is open to, in their order. */
+    public static List<Method> openTo(Cladding cladding) {
+        return Arrays.stream(values())
+                .filter(method -> method.isOpenTo(cladding))
+                .toList();
     }
 
     /** As the trade writes it, such as {@code full-flange}. */

@@ -11,7 +11,6 @@ import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.LapFault.SeenAs;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.house.House;
 import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.laps.LookValue;
@@ -23,12 +22,12 @@ import weatherlap.sim.run.OpeningResult.LeakCause;
  * What it is worth to open up one window of a house before its method is chosen: the {@link LookValue} of the one existing fault whose
  * sight is worth most.
  *
- * <p>The insert leaves the fault f where it stands, the full flange takes it away. With H the mean horizon cost of the house, N the
+ * <p>One method leaves the fault f where it stands, the other of the two takes it away (as a rule an insert and full-flange). With H the mean horizon cost of the house, N the
  * openings at which nobody has looked at that lap, p the share of them thought to have the fault, and G what the fault adds to the
- * damage of one opening, the cost of an insert at one of them is
+ * damage of one opening, the cost of the first at one of them is
  *
  * <pre>
- * sound  = H_insert / N − p G        faulty = sound + G        G = mean of c_f / p_f · D / Σ P        USD
+ * sound  = H_leaves / N − p G        faulty = sound + G        G = mean of c_f / p_f · D / Σ P        USD
  * </pre>
  *
  * c_f: what the fault adds to the chance of damage at an opening, p_f: the chance that it stands there; D: expected repairs of the
@@ -40,58 +39,63 @@ import weatherlap.sim.run.OpeningResult.LeakCause;
  */
 public record HouseLook(LapFault fault, int openings, LookValue value) {
 
-    static Optional<HouseLook> of(HouseTakeoff insert, HouseResult result, Assumptions assumptions) {
+    static Optional<HouseLook> of(HouseTakeoff leaving, HouseResult result, Assumptions assumptions) {
         return IntStream.range(0, assumptions.faults().size())
                 .filter(f -> assumptions.faults().get(f).kind() == FaultKind.EXISTING)
-                .mapToObj(f -> of(f, insert, result, assumptions))
+                .mapToObj(f -> of(f, leaving, result, assumptions))
                 .flatMap(Optional::stream)
                 .max(Comparator.comparingDouble(look -> look.value().gainUsd()));
     }
 
-    private static Optional<HouseLook> of(int f, HouseTakeoff insert, HouseResult result, Assumptions assumptions) {
+    private static Optional<HouseLook> of(int f, HouseTakeoff leaving, HouseResult result, Assumptions assumptions) {
         LapFault fault = assumptions.faults().get(f);
-        List<Integer> unseen = IntStream.range(0, insert.openings().size())
-                .filter(o -> lookTells(
-                        fault, insert.house(), insert.openings().get(o).opening(), assumptions.scenario()))
+        List<Integer> unseen = IntStream.range(0, leaving.openings().size())
+                .filter(o -> lookTells(fault, leaving, mends(leaving, result), o, assumptions.scenario()))
                 .boxed()
                 .toList();
-        double chances = insertResults(result).stream()
+        double chances = results(leaving, result).stream()
                 .mapToDouble(OpeningResult::leakProbability)
                 .sum();
-        double share = insert.laps().quality(f).mean();
+        double share = leaving.laps().quality(f).mean();
         if (unseen.isEmpty() || chances == 0 || share == 0) {
             return Optional.empty();
         }
-        double usdPerChance = repairsUsd(result.method(Method.INSERT)) / chances;
+        double usdPerChance = repairsUsd(result.method(leaving.method())) / chances;
         double added = unseen.stream()
                         .mapToDouble(o ->
-                                addedChance(f, insert, insertResults(result).get(o), o))
+                                addedChance(f, leaving, results(leaving, result).get(o), o))
                         .average()
                         .orElseThrow()
                 * usdPerChance;
-        double sound = mean(result, Method.INSERT) / unseen.size() - share * added;
-        double fullFlange = mean(result, Method.FULL_FLANGE) / unseen.size();
+        double sound = mean(result, leaving.method()) / unseen.size() - share * added;
+        double mended = mean(result, mends(leaving, result)) / unseen.size();
         return Optional.of(new HouseLook(
                 fault,
                 unseen.size(),
                 LookValue.of(
-                        insert.laps().quality(f),
+                        leaving.laps().quality(f),
                         assumptions.scenario().value(Scalar.INSPECTION_RELIABILITY),
                         unseen.size(),
-                        new ByFinding(fullFlange, fullFlange),
+                        new ByFinding(mended, mended),
                         new ByFinding(sound + added, sound),
                         assumptions.scenario().value(Scalar.LOOK_COST_USD))));
+    }
+
+    /** The other of the two methods, which takes away what this one leaves. */
+    private static Method mends(HouseTakeoff leaving, HouseResult result) {
+        return result.contrast().other(leaving.method());
     }
 
     private static double repairsUsd(MethodResult method) {
         return method.expectedDamageUsd() + method.warrantyUsd();
     }
 
-    /** Whether nobody has looked, and the fault would stay with an insert and not with a full flange. */
-    private static boolean lookTells(LapFault fault, House house, Opening opening, Scenario scenario) {
+    /** Whether nobody has looked, and the fault would stay with the one method and not with the other. */
+    private static boolean lookTells(LapFault fault, HouseTakeoff leaving, Method mends, int o, Scenario scenario) {
+        Opening opening = leaving.openings().get(o).opening();
         return fault.seenAs().map(as -> unknown(as, opening)).orElse(false)
-                && fault.canStand(house, opening, Method.INSERT, scenario)
-                && !fault.canStand(house, opening, Method.FULL_FLANGE, scenario);
+                && fault.canStand(leaving.house(), opening, leaving.method(), scenario)
+                && !fault.canStand(leaving.house(), opening, mends, scenario);
     }
 
     private static boolean unknown(SeenAs as, Opening opening) {
@@ -103,19 +107,19 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
         };
     }
 
-    private static List<OpeningResult> insertResults(HouseResult result) {
+    private static List<OpeningResult> results(HouseTakeoff leaving, HouseResult result) {
         return result.openings().stream()
-                .filter(o -> o.method() == Method.INSERT)
+                .filter(o -> o.method() == leaving.method())
                 .toList();
     }
 
     /** What the fault adds to the chance of damage at an opening when it stands there. */
-    private static double addedChance(int f, HouseTakeoff insert, OpeningResult opening, int o) {
-        double standing = insert.openings().get(o).leaks().paths().stream()
+    private static double addedChance(int f, HouseTakeoff leaving, OpeningResult opening, int o) {
+        double standing = leaving.openings().get(o).leaks().paths().stream()
                 .filter(path -> path.faultIndex() == f)
                 .mapToDouble(path -> path.probability())
                 .sum();
-        String id = insert.laps().tables().assumptions().faults().get(f).id();
+        String id = leaving.laps().tables().assumptions().faults().get(f).id();
         double adds = opening.leakCauses().stream()
                 .filter(cause -> cause.faultId().equals(id))
                 .mapToDouble(LeakCause::contribution)

@@ -15,7 +15,7 @@ import weatherlap.sim.method.Method;
 /**
  * One house under every method that it is open to.
  *
- * @param contrast the two that are set side by side
+ * @param named the two that the run sets side by side
  * @param methods by method
  * @param horizonUsd by method: horizon cost by draw, USD; not to be changed
  * @param elevations elevations with openings, in table order, each under every method
@@ -24,7 +24,7 @@ import weatherlap.sim.method.Method;
 @SuppressWarnings("ArrayRecordComponent") // draws, summed over houses by whoever needs the portfolio's
 public record HouseResult(
         House house,
-        Contrast contrast,
+        Contrast named,
         Map<Method, MethodResult> methods,
         Map<Method, double[]> horizonUsd,
         List<ElevationResult> elevations,
@@ -48,9 +48,9 @@ public record HouseResult(
                 Contrast.USUAL,
                 methods,
                 Map.of(
-                        Contrast.USUAL.first(),
+                        Contrast.USUAL.at(house.cladding()).first(),
                         horizonDifferenceUsd,
-                        Contrast.USUAL.second(),
+                        Contrast.USUAL.at(house.cladding()).second(),
                         new double[horizonDifferenceUsd.length]),
                 elevations,
                 openings);
@@ -79,18 +79,23 @@ public record HouseResult(
         return all;
     }
 
+    /** The two that are set side by side at this house. */
+    public Contrast contrast() {
+        return named.at(house.cladding());
+    }
+
     public MethodResult first() {
-        return method(contrast.first());
+        return method(contrast().first());
     }
 
     public MethodResult second() {
-        return method(contrast.second());
+        return method(contrast().second());
     }
 
     /** First less second of the contrast, horizon cost by draw, USD. */
     public double[] horizonDifferenceUsd() {
-        double[] difference = horizonUsd.get(contrast.first()).clone();
-        double[] second = horizonUsd.get(contrast.second());
+        double[] difference = horizonUsd.get(contrast().first()).clone();
+        double[] second = horizonUsd.get(contrast().second());
         for (int d = 0; d < difference.length; d++) {
             difference[d] -= second[d];
         }
@@ -99,12 +104,12 @@ public record HouseResult(
 
     /** Of the two that are set side by side the one with the lower mean horizon cost. */
     public Method preferred() {
-        return contrast.first() == cheapest(contrast.both()) ? contrast.first() : contrast.second();
+        return cheapest(contrast().both());
     }
 
     /** Share of the draws in which that one of the two costs less over the horizon. */
     public double preferredProbability() {
-        return cheapestProbability(preferred(), contrast.both());
+        return cheapestProbability(preferred(), contrast().both());
     }
 
     /** The method with the lowest mean horizon cost; where some are equal the last of them, which is the least work. */

@@ -83,7 +83,7 @@ public record HouseTakeoff(
         }
     }
 
-    /** Takes a house off for every method. */
+    /** Takes a house off for every method that it is open to. */
     public static Map<Method, HouseTakeoff> of(
             House house, Assumptions assumptions, RainClimate climate, LeakTables tables) {
         HouseLaps laps = HouseLaps.of(house, tables);
@@ -94,7 +94,7 @@ public record HouseTakeoff(
         List<OpeningExposure> exposures =
                 rain.stream().map(OpeningRain::exposure).toList();
         Map<Method, List<OpeningGeometry>> geometries = new EnumMap<>(Method.class);
-        for (Method method : Method.values()) {
+        for (Method method : Method.openTo(house.cladding())) {
             geometries.put(method, geometries(house, method, assumptions));
         }
         Map<Method, CodeReview> codes = CodeReview.of(geometries, assumptions.scenario());

@@ -147,7 +147,9 @@ public final class Simulator {
 
     /** What it is worth to open up one window of a house before deciding, from its result here; empty where no look could tell anything new. */
     public Optional<HouseLook> look(HouseResult result) {
-        return HouseLook.of(takeoff(result.house()).get(Method.INSERT), result, assumptions);
+        return result.contrast()
+                .leaves()
+                .flatMap(leaves -> HouseLook.of(takeoff(result.house()).get(leaves), result, assumptions));
     }
 
     private Map<Method, MethodDraws> draw(House house) {
