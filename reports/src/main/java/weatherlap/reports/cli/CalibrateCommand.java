@@ -1,33 +1,72 @@
 package weatherlap.reports.cli;
 
 import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Calibrate;
+import weatherlap.reports.jobs.CalibrateADay;
 import weatherlap.reports.options.AssumptionOptions;
 import weatherlap.reports.options.OutputOptions;
+import weatherlap.sim.method.Method;
 
 @Command(
         name = "calibrate",
-        description = "Fits the labour rates to records of finished jobs and writes them as assumption tables.",
+        description = {
+            "Fits the labour rates to records of finished jobs, or to the windows a day that you know, and writes them as assumption tables."
+        },
         footer = {
             "",
             "Examples, with made-up job records:",
             "  weatherlap generate --houses 1 --jobs 40 --out made-up-shop",
             "  weatherlap calibrate made-up-shop/jobs.csv --out fitted",
-            "  weatherlap compare my-houses --assumptions fitted/assumptions --out report"
+            "  weatherlap compare my-houses --assumptions fitted/assumptions --out report",
+            "",
+            "Without records: two men set nine inserts or four full-flange a day, on the",
+            "standard job (ten wood double hungs of 32 x 54 in., one story, sound frames)",
+            "or on a house of yours:",
+            "  weatherlap calibrate --a-day insert=9 --a-day full_flange=4 --out mine",
+            "  weatherlap calibrate my-houses --a-day insert=7 --like EXAMPLE --out mine"
         })
 final class CalibrateCommand implements Callable<Integer> {
+    private static final double MOST_A_DAY = 1000;
+
+    @Spec
+    private CommandSpec spec;
+
     @Mixin
     private CommonOptions common;
 
     @Parameters(
             paramLabel = "JOBS.csv",
+            arity = "0..1",
             description =
-                    "Table of finished jobs, one a row: job_id, method, openings, person_hours and what else is known.")
+                    "Table of finished jobs, one a row: job_id, method, openings, person_hours and what else is known. With --a-day: the"
+                            + " folder that holds the house of --like (else the bundled demo).")
     private Path jobs;
+
+    @Option(
+            names = "--a-day",
+            paramLabel = "METHOD=N",
+            description =
+                    "Windows a day that your crew does by that method, on the standard job or the house of --like; may be repeated.")
+    private Map<String, Double> aDay = Map.of();
+
+    @Option(
+            names = "--like",
+            paramLabel = "HOUSE",
+            description = "With --a-day: the house that the windows a day are of.")
+    private String like = "";
 
     @Mixin
     private AssumptionOptions assumptions;
@@ -37,7 +76,49 @@ final class CalibrateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        new Calibrate(jobs, assumptions.folder(), assumptions.changes(), output.request()).run(common.messages());
+        if (aDay.isEmpty()) {
+            if (jobs == null || !like.isEmpty()) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "Name JOBS.csv, a table of finished jobs, or the windows that your crew does a day: --a-day insert=9");
+            }
+            new Calibrate(jobs, assumptions.folder(), assumptions.changes(), output.request()).run(common.messages());
+            return 0;
+        }
+        if (jobs != null && like.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(), "With --a-day name a house of " + jobs + " by --like, or leave the folder out");
+        }
+        new CalibrateADay(
+                        byMethod(),
+                        Optional.ofNullable(jobs),
+                        like,
+                        assumptions.folder(),
+                        assumptions.changes(),
+                        output.request())
+                .run(common.messages());
         return 0;
+    }
+
+    private Map<Method, Double> byMethod() {
+        Map<Method, Double> rates = new EnumMap<>(Method.class);
+        aDay.forEach((word, rate) -> {
+            Method method = Stream.of(Method.values())
+                    .filter(m -> m.word().equals(word))
+                    .findFirst()
+                    .orElseThrow(() -> new ParameterException(
+                            spec.commandLine(),
+                            "--a-day: \"" + word + "\" is not a method; methods are "
+                                    + Stream.of(Method.values())
+                                            .map(Method::word)
+                                            .collect(Collectors.joining(", "))));
+            if (!(rate > 0 && rate <= MOST_A_DAY)) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "--a-day " + word + "=" + rate + ": windows a day are above 0, at most 1000");
+            }
+            rates.put(method, rate);
+        });
+        return rates;
     }
 }

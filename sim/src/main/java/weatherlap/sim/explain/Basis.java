@@ -7,6 +7,8 @@ public enum Basis {
     DATASET,
     /** What the shop itself kept of its jobs. */
     OWN_RECORDS,
+    /** What the shop itself knows, without records. */
+    OWN_FIGURE,
     COMMON_PRACTICE,
     MEMORY,
     JUDGEMENT,
