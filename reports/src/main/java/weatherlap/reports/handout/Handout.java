@@ -11,7 +11,7 @@ import weatherlap.sim.house.Cladding;
  *
  * @param label of the house; untrusted text
  * @param facts about the house, in a line
- * @param cladding decides what full-flange can reach
+ * @param cladding decides which method takes the old window out whole, and what it can reach
  * @param summary the comparison in a few sentences
  * @param offer both methods side by side: price, days, glass, leaks
  * @param priceHolds what is in the price of each method

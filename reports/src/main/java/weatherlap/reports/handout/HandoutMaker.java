@@ -146,7 +146,8 @@ public final class HandoutMaker {
         return frames == 0
                 ? ""
                 : " But " + Numbers.count(frames, "old frame is", "old frames are")
-                        + " rotten and cannot hold an insert: mend the frame first, or choose full-flange there.";
+                        + " rotten and cannot hold an insert: mend the frame first, or choose "
+                        + result.contrast().first().label() + " there.";
     }
 
     /** Fonts of the printed sheet are made known before anything is measured. */

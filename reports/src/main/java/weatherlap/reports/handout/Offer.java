@@ -53,7 +53,7 @@ record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario sce
                 + Numbers.count(scenario.whole(Scalar.WARRANTY_YEARS), "year", "years") + "."
                 + (house.house().cladding().inCourses()
                         ? " Full-flange adds flashing tape, siding work and new edges inside."
-                        : " Full-flange adds a sill pan, a sealed joint and new edges inside.")
+                        : " Full-frame adds a sill pan, a sealed joint and trim outside.")
                 + " The insert adds metal capping outside.");
         holds.add("* Anywhere in the house: a judgement, to compare and not to forecast. All ranges: 8 times in 10.");
         return holds;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.sim.house.Cladding;
+import weatherlap.sim.method.Contrast;
 
 /** Sentences that are the same for every house. */
 public final class Prose {
@@ -12,7 +13,7 @@ public final class Prose {
             "Full-flange: we open the wall around the window, take it out whole, and lap a new one into the"
                     + " rain barrier of the house." + INSERTED;
     private static final String IN_MASONRY =
-            "Full-flange: we take the window out whole, set a new one on a sill pan, and seal the joint"
+            "Full-frame: we take the window out whole, set a new one on a sill pan, and seal the joint"
                     + " to the brick or stucco. The wall stays shut." + INSERTED;
     public static final String DRAWN = "Seen from outside, all at one scale. Hatched: old frame that stays. Percent is"
             + " glass lost against today. Measured sizes are checked again before anything is ordered.";
@@ -21,7 +22,7 @@ public final class Prose {
             "Can mend: bad laps around the window, a missing sill pan, soft wood in the opening, and a poor fit.",
             "Cannot mend: the rain barrier on the rest of the wall, or leaks from the roof or the siding.",
             "Costs you: more work and money, siding that may crack, and trimming inside. New laps done badly can leak too.");
-    private static final List<String> FULL_FLANGE_IN_MASONRY = List.of(
+    private static final List<String> FULL_FRAME = List.of(
             "Can mend: a missing sill pan, a dry joint, soft wood in the opening, and a poor fit.",
             "Cannot mend: old laps at the sides and the top. They sit behind the brick or stucco and stay as they are, good or bad.",
             "Costs you: more work and money, and trimming inside. The joint is the main guard against rain, so look at it now and then.");
@@ -58,14 +59,19 @@ public final class Prose {
 
     private Prose() {}
 
+    /** The method that takes the old window out whole there. */
+    public static String whole(Cladding cladding) {
+        return Contrast.USUAL.at(cladding).first().label();
+    }
+
     /** What the methods are, at a wall whose siding comes down or at one of masonry. */
     public static String methods(Cladding cladding) {
         return cladding.inCourses() ? LAPPED : IN_MASONRY;
     }
 
-    /** What full-flange can and cannot do there. */
-    public static List<String> fullFlange(Cladding cladding) {
-        return cladding.inCourses() ? FULL_FLANGE : FULL_FLANGE_IN_MASONRY;
+    /** What that method can and cannot do there. */
+    public static List<String> wholeCan(Cladding cladding) {
+        return cladding.inCourses() ? FULL_FLANGE : FULL_FRAME;
     }
 
     /** All of it. */
@@ -73,7 +79,7 @@ public final class Prose {
         return Stream.of(
                         Stream.of(LAPPED, IN_MASONRY, DRAWN),
                         FULL_FLANGE.stream(),
-                        FULL_FLANGE_IN_MASONRY.stream(),
+                        FULL_FRAME.stream(),
                         INSERT.stream(),
                         WHEN_INSERT.stream().map(line -> "An insert makes sense when " + line + "."),
                         UNCERTAIN.stream(),

@@ -52,10 +52,10 @@ class ProseTest {
     @ParameterizedTest
     @EnumSource(Cladding.class)
     void bothMethodsGetTheirDue(Cladding cladding) {
-        List<String> fullFlange = Prose.fullFlange(cladding);
-        assertThat(Prose.INSERT).hasSameSizeAs(fullFlange);
+        List<String> whole = Prose.wholeCan(cladding);
+        assertThat(Prose.INSERT).hasSameSizeAs(whole);
         for (int i = 0; i < Prose.INSERT.size(); i++) {
-            assertThat(start(Prose.INSERT.get(i))).isEqualTo(start(fullFlange.get(i)));
+            assertThat(start(Prose.INSERT.get(i))).isEqualTo(start(whole.get(i)));
         }
     }
 
@@ -64,7 +64,7 @@ class ProseTest {
     void nobodyIsToldOfLapsThatMasonryKeepsShut(Cladding cladding) {
         boolean lapped = cladding.inCourses();
         assertThat(Prose.methods(cladding).contains("rain barrier")).isEqualTo(lapped);
-        assertThat(Prose.fullFlange(cladding).toString().contains("Can mend: bad laps"))
+        assertThat(Prose.wholeCan(cladding).toString().contains("Can mend: bad laps"))
                 .isEqualTo(lapped);
     }
 
