@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -13,9 +14,6 @@ import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scalar;
-import weatherlap.sim.assumptions.ThreePoint;
-import weatherlap.sim.explain.Basis;
-import weatherlap.sim.explain.Origin;
 
 /** Fits the rates of the labour steps to job records; the model stands in the package's page. */
 public final class Calibrator {
@@ -31,25 +29,25 @@ public final class Calibrator {
     /** With fewer jobs their spread is too uncertain to call any of them an outlier, or to hold any out. */
     private static final int ENOUGH_JOBS = 8;
 
-    private static final String FITTED = "the shop's own records of ";
-    private static final String BEFORE = "; before: ";
-    private static final int LONGEST_BEFORE = 850;
-
     private final Assumptions assumptions;
     private final CalibrationOptions options;
     private final JobTable table;
     private final TimedSteps.Informed informed;
     private final RateRegression.NoisePrior noisePrior;
 
-    private Calibrator(Assumptions assumptions, CalibrationOptions options, JobTable table) {
+    Calibrator(Assumptions assumptions, CalibrationOptions options, JobTable table) {
         this.assumptions = assumptions;
         this.options = options;
         this.table = table;
         double spread = Math.max(LEAST_SPREAD, assumptions.scenario().value(Scalar.CREW_SPREAD));
         this.noisePrior = new RateRegression.NoisePrior(spread, options.noiseDegrees());
-        this.informed = TimedSteps.inform(
+        this.informed = inform(table);
+    }
+
+    private TimedSteps.Informed inform(JobTable seen) {
+        return TimedSteps.inform(
                 RatePrior.ofSteps(means(), variances(), options.paceSpread()),
-                table,
+                seen,
                 noisePrior,
                 assumptions.scenario().value(Scalar.OPENING_SPREAD));
     }
@@ -66,7 +64,7 @@ public final class Calibrator {
                 .filter(i -> Math.abs(deviations[i]) <= options.outlierLimit())
                 .mapToObj(all::get)
                 .toList();
-        RateRegression fit = fit(kept);
+        RateRegression fit = fit(kept, informed);
         List<StepFit> steps = IntStream.range(0, table.steps().size())
                 .mapToObj(s -> stepFit(fit, s, kept))
                 .toList();
@@ -74,7 +72,13 @@ public final class Calibrator {
                 .filter(job -> table.works().get(job).job().personHours().isPresent())
                 .mapToObj(job -> fittedJob(job, fit, all.contains(job) ? deviations[all.indexOf(job)] : 0))
                 .toList();
-        return new Calibration(calibrated(steps), steps, fitted, relativeNoise(fit, kept), heldOut(kept), skipped(all));
+        return new Calibration(
+                FittedTables.of(assumptions, steps),
+                steps,
+                fitted,
+                relativeNoise(fit, kept),
+                heldOut(kept, fitted),
+                skipped(all));
     }
 
     private FittedJob fittedJob(int job, RateRegression fit, double deviations) {
@@ -86,13 +90,13 @@ public final class Calibrator {
                 Math.abs(deviations) > options.outlierLimit());
     }
 
-    private RateRegression fit(List<Integer> jobs) {
-        return regress(table.design(jobs), table.observed(jobs));
-    }
-
-    private RateRegression regress(RealMatrix design, RealVector observed) {
+    private RateRegression fit(List<Integer> jobs, TimedSteps.Informed known) {
         return RateRegression.fit(
-                design, observed, Optional.of(informed.prior()), noisePrior, RateRegression.Sign.NOT_NEGATIVE);
+                table.design(jobs),
+                table.observed(jobs),
+                Optional.of(known.prior()),
+                noisePrior,
+                RateRegression.Sign.NOT_NEGATIVE);
     }
 
     private RealVector means() {
@@ -182,33 +186,41 @@ public final class Calibrator {
         return byFit > 0 ? fit.noise() * byTables / byFit : fit.noise();
     }
 
-    private Optional<HeldOutError> heldOut(List<Integer> jobs) {
+    private Optional<HeldOutError> heldOut(List<Integer> kept, List<FittedJob> fitted) {
+        Set<String> aside = fitted.stream()
+                .filter(FittedJob::outlier)
+                .map(job -> job.job().id())
+                .collect(Collectors.toSet());
+        List<Integer> jobs = table.withHours().stream()
+                .filter(j -> !aside.contains(table.works().get(j).job().id()))
+                .toList();
         if (options.folds() == 0 || jobs.size() < ENOUGH_JOBS) {
             return Optional.empty();
         }
         int folds = Math.min(options.folds(), jobs.size());
-        double[] sums = new double[4];
-        for (int fold = 0; fold < folds; fold++) {
-            int held = fold;
-            RealVector minutes = fit(IntStream.range(0, jobs.size())
-                            .filter(i -> i % folds != held)
-                            .mapToObj(jobs::get)
-                            .toList())
-                    .coefficients();
-            IntStream.range(0, jobs.size()).filter(i -> i % folds == held).forEach(i -> {
-                int job = jobs.get(i);
-                double actual = table.works().get(job).job().personHours().orElseThrow();
-                double byTables = table.hours(job, means());
-                double byFit = table.hours(job, minutes);
-                sums[0] += Math.pow(actual / byTables - 1, 2);
-                sums[1] += Math.pow(actual / byFit - 1, 2);
-                sums[2] += Math.pow(actual - byTables, 2);
-                sums[3] += Math.pow(actual - byFit, 2);
-            });
-        }
-        double[] roots =
-                Arrays.stream(sums).map(sum -> Math.sqrt(sum / jobs.size())).toArray();
-        return Optional.of(new HeldOutError(folds, jobs.size(), roots[0], roots[1], roots[2], roots[3]));
+        return Optional.of(heldOut(kept, jobs, folds).error(folds));
+    }
+
+    /** Forecasts of jobs by fits to the others: {@code kept} give totals, all but the held-out ones timed steps. */
+    HeldOut heldOut(List<Integer> kept, List<Integer> jobs, int folds) {
+        return HeldOut.of(
+                jobs,
+                folds,
+                jobs.stream()
+                        .mapToDouble(
+                                j -> table.works().get(j).job().personHours().orElseThrow())
+                        .toArray(),
+                jobs.stream().mapToDouble(j -> table.hours(j, means())).toArray(),
+                held -> {
+                    Set<Integer> unseen = Set.copyOf(held);
+                    List<Integer> seen =
+                            kept.stream().filter(j -> !unseen.contains(j)).toList();
+                    RateRegression fit = fit(seen, inform(table.without(unseen)));
+                    double noise = relativeNoise(fit, jobs);
+                    return held.stream()
+                            .map(j -> new HeldOut.Forecast(table.hours(j, fit.coefficients()), noise))
+                            .toList();
+                });
     }
 
     private List<String> skipped(List<Integer> used) {
@@ -220,70 +232,8 @@ public final class Calibrator {
                 .toList();
     }
 
-    private Assumptions calibrated(List<StepFit> fits) {
-        return new Assumptions(
-                fits.stream().map(Calibrator::calibrated).toList(),
-                assumptions.materials(),
-                assumptions.unitPrices(),
-                assumptions.sightlines(),
-                assumptions.faults(),
-                assumptions.wages(),
-                assumptions.scenario());
-    }
-
-    private static LabourStep calibrated(StepFit fit) {
-        LabourStep step = fit.step();
-        return new LabourStep(
-                step.id(),
-                step.method(),
-                step.tradeName(),
-                step.driver(),
-                moved(step.minutes(), fit.fittedMinutes(), fit.standardError()),
-                step.appliesWhen(),
-                step.coldSensitive(),
-                step.heightSensitive(),
-                step.people(),
-                fit.jobs() == 0 ? step.origin() : fittedOrigin(step, fit.jobs()));
-    }
-
-    private static Origin fittedOrigin(LabourStep step, int jobs) {
-        return new Origin(
-                step.origin().table(),
-                step.origin().row(),
-                Basis.DATASET,
-                FITTED + (jobs == 1 ? "1 job" : jobs + " jobs") + ", shrunk towards the table"
-                        + before(step.origin().source()));
-    }
-
-    /** What a row rested on before it was ever fitted, in so many characters that a table takes the cell. */
-    private static String before(String source) {
-        if (source.startsWith(FITTED)) {
-            int at = source.indexOf(BEFORE);
-            return at < 0 ? "" : source.substring(at);
-        }
-        return source.isEmpty() ? "" : BEFORE + source.substring(0, Math.min(source.length(), LONGEST_BEFORE));
-    }
-
     /** Whether rates of these tables come from job records already: the same records given again would count twice. */
     public static boolean isFitted(Assumptions assumptions) {
-        return assumptions.steps().stream()
-                .anyMatch(step -> step.origin().source().startsWith(FITTED));
-    }
-
-    /**
-     * The three points moved and drawn together so that their mean and standard deviation are the fitted ones; drawn further together
-     * where the low point would fall below zero.
-     */
-    static ThreePoint moved(ThreePoint points, double mean, double deviation) {
-        double old = Math.sqrt(points.variance());
-        if (old == 0) {
-            return ThreePoint.exactly(mean);
-        }
-        double below = points.mean() - points.low();
-        double scale = Math.min(deviation / old, mean / below);
-        return new ThreePoint(
-                Math.max(0, mean - scale * below),
-                mean + scale * (points.likely() - points.mean()),
-                mean + scale * (points.high() - points.mean()));
+        return FittedTables.isFitted(assumptions);
     }
 }

@@ -45,6 +45,23 @@ record JobTable(List<LabourStep> steps, List<JobWork> works) {
                 .toList();
     }
 
+    List<Integer> withHours() {
+        return IntStream.range(0, works.size())
+                .filter(j -> works.get(j).job().personHours().isPresent())
+                .boxed()
+                .toList();
+    }
+
+    /** The other jobs, in a table with numbers of its own. */
+    JobTable without(Set<Integer> jobs) {
+        return new JobTable(
+                steps,
+                IntStream.range(0, works.size())
+                        .filter(j -> !jobs.contains(j))
+                        .mapToObj(works::get)
+                        .toList());
+    }
+
     private static double untimedMinutes(JobWork work) {
         Set<String> timed = work.job().stepMinutes().keySet();
         return work.weights().entrySet().stream()

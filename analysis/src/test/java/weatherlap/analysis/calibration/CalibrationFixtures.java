@@ -1,9 +1,12 @@
 package weatherlap.analysis.calibration;
 
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Condition;
@@ -39,6 +42,28 @@ final class CalibrationFixtures {
                 step("capping", MethodScope.of(Method.INSERT), Driver.CAPPING_FT, 2.5, "", false),
                 step("clean", MethodScope.EVERY, Driver.OPENING, 12, "", false));
         return new Assumptions(steps, List.of(), List.of(), List.of(), List.of(), List.of(), scenario());
+    }
+
+    /** A job with its hours and all of its timed steps times a factor. */
+    static JobRecord slower(JobRecord job, double factor) {
+        Map<String, Double> minutes = new LinkedHashMap<>(job.stepMinutes());
+        minutes.replaceAll((step, taken) -> factor * taken);
+        return with(job, factor * job.personHours().orElseThrow(), minutes);
+    }
+
+    static JobRecord with(JobRecord job, double personHours, Map<String, Double> stepMinutes) {
+        return new JobRecord(
+                job.id(),
+                job.date(),
+                job.houseId(),
+                job.method(),
+                job.crew(),
+                job.openings(),
+                job.counted(),
+                job.temperatureF(),
+                OptionalDouble.of(personHours),
+                job.facts(),
+                stepMinutes);
     }
 
     private static LabourStep step(

@@ -96,26 +96,11 @@ class CalibratorTest {
     @Test
     void aJobThatTookThriceItsTimeIsSetAside() {
         List<JobRecord> jobs = new ArrayList<>(jobs(tables(1), 40, 0, 11));
-        jobs.set(5, withHours(jobs.get(5), 3 * jobs.get(5).personHours().orElseThrow()));
+        jobs.set(5, CalibrationFixtures.slower(jobs.get(5), 3));
         Calibration calibration = calibrate(jobs);
         assertThat(calibration.outliers()).extracting(o -> o.job().id()).contains("job-0006");
         assertThat(calibration.outliers().size()).isLessThanOrEqualTo(2);
         assertThat(meanRatio(calibration)).isCloseTo(1, within(0.1));
-    }
-
-    private static JobRecord withHours(JobRecord job, double hours) {
-        return new JobRecord(
-                job.id(),
-                job.date(),
-                job.houseId(),
-                job.method(),
-                job.crew(),
-                job.openings(),
-                job.counted(),
-                job.temperatureF(),
-                OptionalDouble.of(hours),
-                job.facts(),
-                job.stepMinutes());
     }
 
     @Test
@@ -169,7 +154,7 @@ class CalibratorTest {
     @Test
     void aLowPointIsNeverBelowZero() {
         ThreePoint points = new ThreePoint(6, 10, 18);
-        ThreePoint moved = Calibrator.moved(points, 4, Math.sqrt(points.variance()));
+        ThreePoint moved = FittedTables.moved(points, 4, Math.sqrt(points.variance()));
         assertThat(moved.low()).isZero();
         assertThat(moved.mean()).isCloseTo(4, within(1e-12));
     }

@@ -24,8 +24,11 @@ final class CalibrationText {
                     + " least squares.",
             "A job is set aside when what a robust fit leaves over is more than 3.5 robust standard deviations. Nothing is set aside"
                     + " where fewer than 8 jobs have hours.",
-            "Held-out error: the jobs are split into parts, each part is foreseen by rates fitted to the others, and the root mean square"
-                    + " of hours taken over hours foreseen, less 1, is compared with that of the tables as they were.",
+            "Held-out error: the jobs are split into parts, and each part is foreseen by rates fitted to the others, which saw neither"
+                    + " its hours nor its timed steps. A job\u2019s error is the log of hours taken over hours foreseen, so half counts like"
+                    + " double; its root mean square is shown as a percentage. The paired gain is the mean over the jobs of the"
+                    + " tables\u2019 squared error less the fitted rates\u2019. Fitted rates or tables are called better only where it is"
+                    + " further from 0 than chance makes it one time in twenty (one-sided t test).",
             "Steps that always occur together cannot be told apart from totals: their sum is learnt and shared among them by the width of"
                     + " their ranges, which shows in intervals that stay wide. Timing the steps of a few jobs tells them apart.",
             "A 90% interval should hold the true rate nine times in ten for shops like those that the tables describe; a shop far from"
@@ -33,8 +36,6 @@ final class CalibrationText {
 
     private static final int NAMED = 5;
     private static final int MOVED = 8;
-    /** A smaller gain on unseen jobs is not worth a change. */
-    private static final double WORTH = 0.95;
 
     private final Calibration calibration;
 
@@ -78,11 +79,19 @@ final class CalibrationText {
             return "Too few jobs to tell whether the fitted rates foresee better: the tables move a little, and none was held out.";
         }
         HeldOutError error = calibration.heldOut().orElseThrow();
-        String numbers = " on jobs that the fit had not seen they miss by " + Numbers.percent(error.fitted(), 1)
-                + ", the tables by " + Numbers.percent(error.tables(), 1) + ".";
-        return error.fitted() < WORTH * error.tables()
-                ? "Use the fitted rates:" + numbers
-                : "The tables serve as well as the fitted rates:" + numbers;
+        String numbers = " on jobs that the fit had not seen they miss by " + miss(error.fitted())
+                + ", the tables by " + miss(error.tables()) + " (paired gain " + Numbers.signed(error.gain(), 4)
+                + ", standard error " + Numbers.plain(error.gainError(), 4) + ").";
+        return switch (error.verdict()) {
+            case FITTED -> "Use the fitted rates:" + numbers;
+            case TABLES -> "Keep the tables, the fitted rates foresee worse:" + numbers;
+            case EITHER -> "These jobs cannot tell whether the fitted rates or the tables foresee better:" + numbers;
+        };
+    }
+
+    /** A root mean square of logs as a percentage of a job. */
+    private static String miss(double log) {
+        return Numbers.percent(Math.expm1(log), 1);
     }
 
     private String movedSentence() {
@@ -129,8 +138,8 @@ final class CalibrationText {
                 hours(sum(FittedJob::fittedHours)));
         calibration.heldOut().ifPresent(error -> table.row(
                         "error on jobs held out (" + error.folds() + " parts), root mean square",
-                        Numbers.percent(error.tables(), 1),
-                        Numbers.percent(error.fitted(), 1))
+                        miss(error.tables()),
+                        miss(error.fitted()))
                 .row(
                         "the same, person-hours of a job",
                         Numbers.plain(error.tablesHours(), 1),
