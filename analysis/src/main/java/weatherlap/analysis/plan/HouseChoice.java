@@ -159,9 +159,13 @@ public record HouseChoice(
                 - wherever.get(result.contrast().second()).horizonCostUsd();
     }
 
-    /** Limits leave the house one plan, whichever method it starts from. */
+    /** Limits leave the house one plan, whichever of the two methods it starts from. */
     public boolean onePlan() {
-        return wherever.values().stream().map(Plan::byOpening).distinct().count() == 1;
+        return result.contrast().both().stream()
+                        .map(method -> wherever.get(method).byOpening())
+                        .distinct()
+                        .count()
+                == 1;
     }
 
     /** Family and shop want different methods. */
