@@ -136,14 +136,15 @@ public final class Oddities {
 
     private static List<Picture> breakEven() {
         return List.of(
-                new BreakEvenCurve("none", "x", "", "cost", List.of(), Optional.empty()),
+                new BreakEvenCurve("none", "x", "", "cost", List.of(), Optional.empty(), 0),
                 new BreakEvenCurve(
                         "one point",
                         "x",
                         "",
                         "cost",
                         List.of(new BreakEvenCurve.Point(3, new Pair<>(5.0, 5.0))),
-                        Optional.empty()),
+                        Optional.empty(),
+                        3),
                 new BreakEvenCurve(
                         ENDLESS,
                         UNBROKEN,
@@ -152,7 +153,8 @@ public final class Oddities {
                         List.of(
                                 new BreakEvenCurve.Point(-1e7, new Pair<>(0.0, 9e9)),
                                 new BreakEvenCurve.Point(1e7, new Pair<>(1e9, -9e9))),
-                        Optional.of(new Spread(-2e7, -1e7, 3e7))),
+                        Optional.of(new Spread(-2e7, -1e7, 3e7)),
+                        1e9),
                 new BreakEvenMap("none", "x", "y", List.of(), List.of(), List.of()),
                 new BreakEvenMap(
                         ENDLESS, HOSTILE, UNBROKEN, LABELS, List.of(UNBROKEN), List.of(List.of(0.0, 0.5, 1.0))),

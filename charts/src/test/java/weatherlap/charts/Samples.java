@@ -218,7 +218,8 @@ public final class Samples {
                         .mapToObj(i -> new BreakEvenCurve.Point(
                                 i * 1000, new Pair<>(14000 + i * 110.0, 10500 + i * 420.0 + i * i * 3)))
                         .toList(),
-                java.util.Optional.of(new Spread(8200, 9700, 12400)));
+                java.util.Optional.of(new Spread(8200, 9700, 12400)),
+                3500);
     }
 
     public static BreakEvenMap breakEvenMap() {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.StatUtils;
+import weatherlap.analysis.plan.Plan;
+import weatherlap.analysis.plan.Wherever;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
@@ -13,7 +15,6 @@ import weatherlap.sim.house.House;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.run.HouseResult;
-import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -55,7 +56,7 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
     }
 
     /**
-     * Horizon costs, means over the houses.
+     * Horizon costs of plans that can be built, each method wherever no limit closes it; means over the houses.
      *
      * @param fullFlangeUsd mean over the draws, USD
      * @param insertUsd likewise
@@ -65,28 +66,29 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
     @SuppressWarnings("ArrayRecordComponent") // draws
     public record Costs(double fullFlangeUsd, double insertUsd, double[] differenceUsd) {}
 
-    /** What the houses cost under assumptions, ranges and all. */
+    /** What the houses cost under assumptions, ranges and all: the headline of a comparison. */
     public Costs costs(Assumptions assumptions) {
         Simulator simulator = simulator(assumptions);
-        List<HouseResult> results =
-                houses.parallelStream().map(simulator::simulate).toList();
+        List<Wherever> results = houses.parallelStream()
+                .map(house -> Wherever.of(simulator.simulateForPlans(house)))
+                .toList();
         double[] difference = new double[draws];
-        for (HouseResult house : results) {
+        for (Wherever house : results) {
             double[] own = house.horizonDifferenceUsd();
             for (int d = 0; d < draws; d++) {
                 difference[d] += own[d] / results.size();
             }
         }
-        double first = mean(results, HouseResult::first);
-        double second = mean(results, HouseResult::second);
+        double first = mean(results, Wherever::first);
+        double second = mean(results, Wherever::second);
         double off = first - second - StatUtils.mean(difference);
         return new Costs(
                 first, second, Arrays.stream(difference).map(usd -> usd + off).toArray());
     }
 
-    private static double mean(List<HouseResult> results, Function<HouseResult, MethodResult> side) {
+    private static double mean(List<Wherever> results, Function<Wherever, Plan> side) {
         return results.stream()
-                .mapToDouble(house -> side.apply(house).horizonCostUsd().mean())
+                .mapToDouble(house -> side.apply(house).horizonCostUsd())
                 .average()
                 .orElseThrow();
     }

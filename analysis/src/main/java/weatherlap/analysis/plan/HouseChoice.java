@@ -19,8 +19,7 @@ import weatherlap.sim.run.SimulatedHouse;
  * The choice for one house.
  *
  * @param closed by opening in table order over the walls, then by closed method: the limits that close it there
- * @param wherever by method: this method at every opening open to it, elsewhere what is cheapest there; it can be built, but may break the
- *     family's limit of leak damage
+ * @param wherever by method: the plan with it as the default, {@link Wherever}
  * @param overLimit methods whose plan breaks that limit while some plan of the house keeps it
  * @param family the cheapest plan for the family within the limit; the least risky where no plan keeps it
  * @param shop the method that earns the shop more for each day of a crew, among those that {@code wherever} can use
@@ -54,10 +53,9 @@ public record HouseChoice(
         PlanSearch search = new PlanSearch(parts, open);
         Plan family = search.best(riskLimit);
         boolean atRisk = family.leakProbability() > riskLimit;
-        Map<Method, Plan> wherever = new EnumMap<>(Method.class);
-        house.result().methods().keySet().forEach(method -> wherever.put(method, search.wherever(method)));
+        Wherever wherever = Wherever.of(house, open);
         Set<Method> over = EnumSet.noneOf(Method.class);
-        wherever.forEach((method, plan) -> {
+        wherever.plans().forEach((method, plan) -> {
             if (plan.leakProbability() > riskLimit) {
                 over.add(method);
             }
@@ -67,15 +65,12 @@ public record HouseChoice(
                 open.stream()
                         .map(opening -> closed(opening, house.result().house().cladding()))
                         .toList(),
-                wherever,
+                wherever.plans(),
                 atRisk ? Set.of() : over,
                 family,
-                shop(house.result(), wherever),
+                shop(house.result(), wherever.plans()),
                 atRisk,
-                difference(
-                        parts,
-                        wherever.get(house.result().contrast().first()),
-                        wherever.get(house.result().contrast().second())));
+                wherever.horizonDifferenceUsd());
     }
 
     private static Map<Method, Set<Limit>> closed(OpenMethods opening, Cladding cladding) {
@@ -95,15 +90,6 @@ public record HouseChoice(
                 .map(Map.Entry::getKey)
                 .max((a, b) -> Double.compare(perDay(result, a), perDay(result, b)))
                 .orElse(result.preferred());
-    }
-
-    private static double[] difference(PlanParts parts, Plan a, Plan b) {
-        double[] difference = PlanCost.horizonUsd(parts, a);
-        double[] other = PlanCost.horizonUsd(parts, b);
-        for (int d = 0; d < difference.length; d++) {
-            difference[d] -= other[d];
-        }
-        return difference;
     }
 
     private static double perDay(HouseResult result, Method method) {

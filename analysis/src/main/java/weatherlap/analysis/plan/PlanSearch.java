@@ -2,7 +2,6 @@ package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import weatherlap.sim.method.Method;
@@ -40,20 +39,6 @@ final class PlanSearch {
         }
         Plan safe = leastRisky();
         return safe.leakProbability() > riskLimit ? safe : cheapestWithin(riskLimit, safe, cheapest);
-    }
-
-    /** The method at every opening open to it, elsewhere what is cheapest at each opening by itself. */
-    Plan wherever(Method method) {
-        List<Part> openings = parts.openings();
-        List<Method> methods = IntStream.range(0, openings.size())
-                .mapToObj(o -> open.get(o).open().contains(method)
-                        ? method
-                        : open.get(o).ways(openings.get(o)).stream()
-                                .min(Comparator.comparingDouble(Way::horizonUsd))
-                                .orElseThrow()
-                                .method())
-                .toList();
-        return PlanCost.plan(parts, methods, 0);
     }
 
     private Plan leastRisky() {

@@ -3,23 +3,27 @@ package weatherlap.analysis.drivers;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import weatherlap.analysis.breakeven.BreakEven;
+import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.analysis.tables.Answer;
+import weatherlap.analysis.tables.Comparison;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.Portfolio;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;
-import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.random.Streams;
 import weatherlap.sim.run.Simulator;
 
 /** What a break-even varies is what a table, or the command line, would say. */
@@ -67,17 +71,43 @@ class FactorsTest {
                 .orElseThrow();
     }
 
-    /** Mean of a house, full-flange less insert, as a comparison reports it. */
+    /** What a search finds, put into a comparison by {@code --set}, is where neither method is ahead; the rotten frames are no choice. */
+    @Test
+    void theCrossingSetInACompareLeavesAHeadlineOfNothing() {
+        List<House> demo = DemoPortfolio.load().houses();
+        List<House> houses = new ArrayList<>(SimulatedPortfolio.sample(demo, 4));
+        demo.stream().filter(house -> house.id().equals("rot")).forEach(houses::add);
+        SimulatedPortfolio portfolio = new SimulatedPortfolio(houses, scenario -> CLIMATE, 64, 1);
+        Factor repair = Factors.named(BUNDLED, "repair_cost_usd").orElseThrow();
+        BreakEven found = BreakEven.over(
+                repair.name(),
+                repair.search().low(),
+                repair.search().high(),
+                value -> portfolio.costs(repair.assume(BUNDLED, value)).differenceUsd(),
+                new BreakEven.Effort(4, 20, new Streams(1)));
+        assertThat(found.crossings()).hasSize(1);
+        String set = "repair_cost_usd=" + found.crossings().get(0).value();
+        Answer answer =
+                answer(houses, TABLES.with(List.of(set)).value().orElseThrow().assumptions());
+        double alone = answer.of(Method.FULL_FLANGE).horizonCostUsd()
+                - answer.of(Method.INSERT).horizonCostUsd();
+        assertThat(Math.abs(alone)).as("whatever limits let be built").isGreaterThan(10);
+        assertThat(answer.savedPerHouseUsd().mean()).isCloseTo(0.0, within(1.0));
+    }
+
+    /** Mean of a house, full-flange less insert, as the headline of a comparison has it. */
     private static double compared(Assumptions assumptions) {
-        List<HouseResult> houses = new Simulator(assumptions, CLIMATE, Sampling.SOBOL, 64, 1)
-                .run(new Portfolio(HOUSES), 2)
-                .houses();
-        return houses.stream()
-                .mapToDouble(house ->
-                        house.method(Method.FULL_FLANGE).horizonCostUsd().mean()
-                                - house.method(Method.INSERT).horizonCostUsd().mean())
-                .average()
-                .orElseThrow();
+        Answer answer = answer(HOUSES, assumptions);
+        double saved = answer.savedPerHouseUsd().mean();
+        return answer.cheaper() == Method.INSERT ? saved : -saved;
+    }
+
+    private static Answer answer(List<House> houses, Assumptions assumptions) {
+        Comparison.Sum sum = new Comparison.Sum(64, houses.size());
+        double limit = assumptions.scenario().value(Scalar.RISK_LIMIT);
+        Simulator simulator = new Simulator(assumptions, CLIMATE, Sampling.SOBOL, 64, 1);
+        houses.forEach(house -> sum.add(HouseChoice.of(simulator.simulateForPlans(house), limit)));
+        return sum.comparison().answer();
     }
 
     @ParameterizedTest

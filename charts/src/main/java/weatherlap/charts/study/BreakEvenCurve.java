@@ -38,9 +38,16 @@ import weatherlap.sim.Check;
  * @param points in any order
  * @param crossing where the costs are equal, with the interval that holds it nine times in ten; empty where they do not cross
  *     in the range
+ * @param now the value that the assumption has; marked where the range holds it
  */
 public record BreakEvenCurve(
-        String scope, String varied, String unit, String cost, List<Point> points, Optional<Spread> crossing)
+        String scope,
+        String varied,
+        String unit,
+        String cost,
+        List<Point> points,
+        Optional<Spread> crossing,
+        double now)
         implements Picture {
 
     /** A value of the assumption and what the methods cost with it, USD. */
@@ -55,6 +62,7 @@ public record BreakEvenCurve(
     public BreakEvenCurve {
         Check.text("varied", varied);
         Check.text("cost", cost);
+        Check.finite("value now", now);
         points =
                 points.stream().sorted(Comparator.comparingDouble(Point::value)).toList();
     }
@@ -82,12 +90,13 @@ public record BreakEvenCurve(
         Point first = points.get(0);
         Point last = points.get(points.size() - 1);
         String range = " from " + number(first.value()) + " to " + value(last.value());
-        return crossing.map(at -> "With " + Lettering.clean(varied) + " below " + value(at.middle()) + " "
+        String change = crossing.map(at -> "With " + Lettering.clean(varied) + " below " + value(at.middle()) + " "
                         + cheaper(first)
                         + " costs less, above it " + cheaper(last) + " (nine times in ten the change lies between "
                         + number(at.low()) + " and " + value(at.high()) + ").")
                 .orElseGet(() -> "With " + Lettering.clean(varied) + range + ", " + cheaper(first)
                         + " costs less throughout: the costs do not cross.");
+        return change + " It is now " + value(now) + ".";
     }
 
     private static String cheaper(Point point) {
@@ -149,6 +158,7 @@ public record BreakEvenCurve(
         }
         XYPlot plot = RowAxis.upright(new XYPlot(data, variedAxis(), costAxis(), renderer));
         renderer.addAnnotation(((Layer) this::band).annotation(), org.jfree.chart.ui.Layer.BACKGROUND);
+        renderer.addAnnotation(((Layer) this::mark).annotation(), org.jfree.chart.ui.Layer.BACKGROUND);
         plot.addAnnotation(((Layer) this::labels).annotation());
         Frame.body(g, this, 36, plot);
     }
@@ -166,6 +176,21 @@ public record BreakEvenCurve(
             double x = clamp(s.xPx(at.middle()), s);
             g.draw(new Line2D.Double(x, s.area().getMinY() - 4, x, s.area().getMaxY()));
         });
+    }
+
+    /** The value that the assumption has, behind the lines. */
+    private void mark(Graphics2D g, Scales s) {
+        double x = s.xPx(now);
+        if (x < s.area().getMinX() || x > s.area().getMaxX()) {
+            return;
+        }
+        g.setPaint(Tone.MUTED.color());
+        g.setStroke(Theme.stroke(1.5f, 4, 3));
+        g.draw(new Line2D.Double(x, s.area().getMinY(), x, s.area().getMaxY()));
+        boolean right = x > s.area().getCenterX();
+        String text = Lettering.fit("now " + value(now), Theme.SMALL, 300);
+        Lettering.draw(
+                g, text, Theme.SMALL, Tone.MUTED, x + (right ? -5 : 5), s.area().getMaxY() - 6, right ? 1 : 0);
     }
 
     private static double clamp(double x, Scales s) {

@@ -42,17 +42,20 @@ class StudyChartDataTest {
         List<BreakEvenCurve.Point> points = List.of(
                 new BreakEvenCurve.Point(10, new Pair<>(5.0, 9.0)), new BreakEvenCurve.Point(0, new Pair<>(5.0, 1.0)));
         BreakEvenCurve crossing =
-                new BreakEvenCurve("", "repair cost", "USD", "cost", points, Optional.of(new Spread(4, 5, 6.5)));
+                new BreakEvenCurve("", "repair cost", "USD", "cost", points, Optional.of(new Spread(4, 5, 6.5)), 3.5);
         BreakEvenCurve none =
-                new BreakEvenCurve("", "repair cost", "USD", "cost", points.subList(0, 1), Optional.empty());
+                new BreakEvenCurve("", "repair cost", "USD", "cost", points.subList(0, 1), Optional.empty(), 20);
 
         assertThat(crossing.series(MethodStyle.INSERT).getX(0)).isEqualTo(0.0);
         assertThat(crossing.variedAxis().getLabel()).isEqualTo("repair cost, USD");
         assertThat(crossing.message())
                 .isEqualTo(
                         "With repair cost below 5.00 USD insert costs less, above it full-flange (nine times in ten the "
-                                + "change lies between 4.00 and 6.50 USD).");
-        assertThat(none.message()).endsWith("full-flange costs less throughout: the costs do not cross.");
+                                + "change lies between 4.00 and 6.50 USD). It is now 3.50 USD.");
+        assertThat(crossing.svg()).contains(">now 3.50 USD<");
+        assertThat(none.message())
+                .endsWith("full-flange costs less throughout: the costs do not cross. It is now 20.0 USD.");
+        assertThat(none.svg()).as("a value outside the range has no mark").doesNotContain(">now 20.0 USD<");
     }
 
     @Test

@@ -165,7 +165,8 @@ public record BreakEvenSearch(
                                         e.getValue().fullFlangeUsd(),
                                         e.getValue().insertUsd())))
                         .toList(),
-                crossing);
+                crossing,
+                factor.range().likely());
         Drivers.write(folder, chart(factor), picture);
         return found;
     }

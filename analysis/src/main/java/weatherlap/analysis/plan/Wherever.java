@@ -1,0 +1,74 @@
+package weatherlap.analysis.plan;
+
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import weatherlap.sim.method.Contrast;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.run.PlanParts;
+import weatherlap.sim.run.PlanParts.Part;
+import weatherlap.sim.run.PlanParts.Way;
+import weatherlap.sim.run.SimulatedHouse;
+
+/**
+ * One house with each method as the default.
+ *
+ * @param contrast the two of the house that are set side by side
+ * @param plans by method: this method at every opening open to it, elsewhere what is cheapest there; it can be built, but may break the
+ *     family's limit of leak damage
+ * @param horizonDifferenceUsd by the first of the house's contrast less by the second, horizon cost by draw, USD; not to be changed
+ */
+@SuppressWarnings("ArrayRecordComponent") // draws, summed over houses by whoever needs the portfolio's
+public record Wherever(Contrast contrast, Map<Method, Plan> plans, double[] horizonDifferenceUsd) {
+    public Wherever {
+        plans = Collections.unmodifiableMap(new EnumMap<>(plans));
+    }
+
+    /** The plans of a house, without the search for the cheapest of all. */
+    public static Wherever of(SimulatedHouse house) {
+        return of(house, house.parts().openings().stream().map(OpenMethods::of).toList());
+    }
+
+    /** @param open in table order over the walls */
+    static Wherever of(SimulatedHouse house, List<OpenMethods> open) {
+        Map<Method, Plan> plans = new EnumMap<>(Method.class);
+        house.result().methods().keySet().forEach(method -> plans.put(method, plan(house.parts(), open, method)));
+        Contrast contrast = house.result().contrast();
+        return new Wherever(
+                contrast, plans, difference(house.parts(), plans.get(contrast.first()), plans.get(contrast.second())));
+    }
+
+    /** The plan of the first method of the contrast. */
+    public Plan first() {
+        return plans.get(contrast.first());
+    }
+
+    public Plan second() {
+        return plans.get(contrast.second());
+    }
+
+    private static Plan plan(PlanParts parts, List<OpenMethods> open, Method method) {
+        List<Part> openings = parts.openings();
+        List<Method> methods = IntStream.range(0, openings.size())
+                .mapToObj(o -> open.get(o).open().contains(method)
+                        ? method
+                        : open.get(o).ways(openings.get(o)).stream()
+                                .min(Comparator.comparingDouble(Way::horizonUsd))
+                                .orElseThrow()
+                                .method())
+                .toList();
+        return PlanCost.plan(parts, methods, 0);
+    }
+
+    private static double[] difference(PlanParts parts, Plan a, Plan b) {
+        double[] difference = PlanCost.horizonUsd(parts, a);
+        double[] other = PlanCost.horizonUsd(parts, b);
+        for (int d = 0; d < difference.length; d++) {
+            difference[d] -= other[d];
+        }
+        return difference;
+    }
+}
