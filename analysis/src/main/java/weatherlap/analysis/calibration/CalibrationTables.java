@@ -5,7 +5,7 @@ import weatherlap.analysis.tables.ResultTable;
 
 /** The tables that {@code calibrate} writes. */
 public final class CalibrationTables {
-    public static final Layout<StepFit> STEPS = Layout.<StepFit>of("labour-fit.csv", "Labour fit", "One labour step.")
+    public static final Layout<StepFit> STEPS = Layout.<StepFit>of("labour-fit.csv", "Labor fit", "One labor step.")
             .text("step_id", "step", "key in labour-steps.csv", fit -> fit.step()
                     .id())
             .number(

@@ -42,7 +42,7 @@ final class HouseFacts {
         return List.of(
                 AskedFact.Number.byStep(
                         "storeys",
-                        "Has the house fewer than %s storeys?",
+                        "Has the house fewer than %s stories?",
                         numbers(houses, h -> (double) h.storeys()),
                         1),
                 AskedFact.Number.byStep(

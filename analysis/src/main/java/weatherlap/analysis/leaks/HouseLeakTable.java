@@ -34,10 +34,10 @@ public final class HouseLeakTable {
 
     private static Layout<InHouse<OpeningResult>> layout() {
         LayoutBuilder<InHouse<OpeningResult>> layout = Layout.<InHouse<OpeningResult>>of(
-                        "leaks.csv", "Leaks", "One opening and method, house by house, by bearing and storey.")
+                        "leaks.csv", "Leaks", "One opening and method, house by house, by bearing and story.")
                 .house(InHouse::houseId)
                 .bearing(HouseLeakTable::bearingDeg)
-                .whole("storey", "storey", "that the opening stands in, from 1", HouseLeakTable::storey)
+                .whole("storey", "story", "that the opening stands in, from 1", HouseLeakTable::storey)
                 .elevation(row -> row.part().elevation().id())
                 .opening(row -> row.part().opening().id())
                 .method(row -> row.part().method())

@@ -26,10 +26,10 @@ public final class ElevationTable {
                     row -> row.part().leakScore())
             .number(
                     "labour_minutes_mean",
-                    "labour, mean",
+                    "labor, mean",
                     "person-min",
                     1,
-                    "labour at the wall's openings and on what they share: mean of the draws",
+                    "labor at the wall's openings and on what they share: mean of the draws",
                     row -> row.part().labourMinutesMean())
             .closed(
                     "limits that close this method at an opening of the wall or more, ; between them",

@@ -25,7 +25,7 @@ public final class HouseTable {
             .number("glass_lost_ft2", "glass lost", "ft²", 2, "glass lost by all openings", row -> result(row)
                     .glassLostFt2())
             .glassLostShare(row -> 100 * result(row).glassLostFraction())
-            .spread("labour_hours", "labour", "person-h", 2, "labour of the house, shared work once", row -> result(row)
+            .spread("labour_hours", "labor", "person-h", 2, "labor of the house, shared work once", row -> result(row)
                     .labourHours())
             .whole("crew_days", "crew days", "working days of the crew", row -> result(row)
                     .crewDays())
@@ -38,7 +38,7 @@ public final class HouseTable {
                     "cost",
                     "USD",
                     2,
-                    "what the job costs the shop: labour, material, overhead, repairs under the warranty and service",
+                    "what the job costs the shop: labor, material, overhead, repairs under the warranty and service",
                     row -> result(row).costUsd())
             .number(
                     "gross_profit_per_crew_day_usd",

@@ -47,10 +47,10 @@ public final class OpeningTable {
                     .orderHeightIn())
             .spread(
                     "labour_minutes",
-                    "labour",
+                    "labor",
                     "person-min",
                     1,
-                    "labour at this opening, without what openings share",
+                    "labor at this opening, without what openings share",
                     row -> row.part().labourMinutes())
             .spread(
                     "material_usd",

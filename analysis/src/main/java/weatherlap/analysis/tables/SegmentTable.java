@@ -19,10 +19,10 @@ public final class SegmentTable {
             .glassLostShare(row -> row.totals().glassLostPct())
             .number(
                     "labour_minutes_mean",
-                    "labour, mean",
+                    "labor, mean",
                     "person-min",
                     1,
-                    "labour at the opening and its share of its wall",
+                    "labor at the opening and its share of its wall",
                     row -> row.totals().labourMinutes() / row.share().openings())
             .drivingRain(
                     "wind-driven rain on the opening",

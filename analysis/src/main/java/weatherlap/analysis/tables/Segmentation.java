@@ -7,7 +7,7 @@ import weatherlap.sim.house.House;
 /** What the openings of a portfolio are told apart by. */
 public enum Segmentation {
     CLADDING("cladding"),
-    STOREYS("storeys"),
+    STOREYS("stories"),
     DECADE("decade built"),
     BEARING("bearing of the wall"),
     OVERHANG("overhang of the eave");
@@ -34,7 +34,7 @@ public enum Segmentation {
                         house.cladding().ordinal(),
                         house.cladding().name().toLowerCase(Locale.ROOT).replace('_', ' '));
             case STOREYS ->
-                new Segment(house.storeys(), house.storeys() + (house.storeys() == 1 ? " storey" : " storeys"));
+                new Segment(house.storeys(), house.storeys() + (house.storeys() == 1 ? " story" : " stories"));
             case DECADE -> decade(house.yearBuilt() / 10 * 10);
             case BEARING -> {
                 int point = octant(wall.bearingDeg());

@@ -56,7 +56,7 @@ public record LabourBySteps(String scope, List<Step> steps, Optional<Step> other
 
     @Override
     public String title() {
-        return "Where the labour goes";
+        return "Where the labor goes";
     }
 
     @Override
@@ -67,7 +67,7 @@ public record LabourBySteps(String scope, List<Step> steps, Optional<Step> other
     @Override
     public String message() {
         if (steps.isEmpty()) {
-            return "There are no labour steps to show.";
+            return "There are no labor steps to show.";
         }
         return "A window takes " + minutes(total(MethodStyle.FULL_FLANGE)) + " person-minutes full-flange and "
                 + minutes(total(MethodStyle.INSERT)) + " as an insert. The longest steps are "

@@ -44,7 +44,7 @@ public final class PortfolioTables {
                     word("cladding", Cladding.class, "what covers the walls outside"),
                     word("barrier", Barrier.class, "weather-resistive barrier behind the cladding; empty: unknown")
                             .optional(),
-                    whole("storeys", 1, 4, "storeys over grade"),
+                    whole("storeys", 1, 4, "stories over grade"),
                     text("region", "looks up wages; empty: the scenario's").optional(),
                     word("lead_test", LeadTest.class, "result of a test of the old paint for lead; empty: unknown")
                             .optional(),
@@ -95,7 +95,7 @@ public final class PortfolioTables {
                             .optional(),
                     positive(
                                     "obstruction_m",
-                                    "metres",
+                                    "meters",
                                     10_000,
                                     "distance to the nearest upwind obstacle as tall as the wall; empty: none")
                             .optional()),

@@ -65,7 +65,7 @@ final class CalibrationPictures {
                 List.of(
                         factor("crew", kept, job -> shown.contains(crew(job)) ? crew(job) : OTHERS),
                         factor("temperature", kept, job -> temperature(job.job())),
-                        factor("storeys", kept, job -> job.job().facts().getOrDefault(Fact.STOREYS, NOT_KEPT))));
+                        factor("stories", kept, job -> job.job().facts().getOrDefault(Fact.STOREYS, NOT_KEPT))));
     }
 
     /** Levels by their names, those that are none last. */

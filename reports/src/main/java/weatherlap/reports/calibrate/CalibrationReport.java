@@ -54,7 +54,7 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
         TableView.Builder runTable = TableView.of("What the results depend on").texts("name", "value");
         run.forEach(runTable::row);
         return new CalibrationPage(
-                "Labour rates fitted to " + name,
+                "Labor rates fitted to " + name,
                 text.scope() + ".",
                 text.sentences(),
                 text.keyFigures(),

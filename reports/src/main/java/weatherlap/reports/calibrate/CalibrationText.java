@@ -15,8 +15,8 @@ import weatherlap.reports.page.TableView;
 /** A calibration in sentences and tables. */
 final class CalibrationText {
     static final List<String> METHOD = List.of(
-            "A job\u2019s person-minutes are the sum over the labour steps of minutes for one unit \u00d7 quantity \u00d7 the factors for cold,"
-                    + " height, practice and lead-safe work. What a record leaves out (panels, walls, storeys) is filled in for an"
+            "A job\u2019s person-minutes are the sum over the labor steps of minutes for one unit \u00d7 quantity \u00d7 the factors for cold,"
+                    + " height, practice and lead-safe work. What a record leaves out (panels, walls, stories) is filled in for an"
                     + " ordinary job.",
             "The estimator is a linear regression with the tables for a prior: each rate starts at the mean of its range, with the"
                     + " range for its uncertainty, and all of them share a pace that differs by a tenth from shop to shop (judgement)."

@@ -10,7 +10,7 @@ import weatherlap.reports.options.SetOptions;
 @Command(
         name = "assumptions",
         description =
-                "Writes what is assumed of the shop as tables to edit: labour steps, materials, units, wages, sightlines, lap faults, scalars.",
+                "Writes what is assumed of the shop as tables to edit: labor steps, materials, units, wages, sightlines, lap faults, scalars.",
         footer = {
             "",
             "Examples:",

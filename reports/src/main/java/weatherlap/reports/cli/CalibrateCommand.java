@@ -23,7 +23,7 @@ import weatherlap.sim.method.Method;
 @Command(
         name = "calibrate",
         description = {
-            "Fits the labour rates to records of finished jobs, or to the windows a day that you know, and writes them as assumption tables."
+            "Fits the labor rates to records of finished jobs, or to the windows a day that you know, and writes them as assumption tables."
         },
         footer = {
             "",

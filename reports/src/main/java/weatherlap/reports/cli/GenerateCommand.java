@@ -51,7 +51,7 @@ final class GenerateCommand implements Callable<Integer> {
             names = "--mix",
             paramLabel = "FILE",
             description =
-                    "Table of the shares of storeys, claddings, windows and the like; or new-york or national, which come with the"
+                    "Table of the shares of stories, claddings, windows and the like; or new-york or national, which come with the"
                             + " program. Else: new-york.")
     private Path mix;
 

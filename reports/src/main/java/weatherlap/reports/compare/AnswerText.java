@@ -82,7 +82,7 @@ final class AnswerText {
                 Measure.PRICE,
                 "gross profit a crew day: the one divided by the other",
                 house -> ReportWords.usd(house.grossProfitPerCrewDayUsd()));
-        row(table, answer, Measure.LABOUR, "labour, person-hours", house -> ReportWords.number(house.labourHours(), 1));
+        row(table, answer, Measure.LABOUR, "labor, person-hours", house -> ReportWords.number(house.labourHours(), 1));
         row(
                 table,
                 answer,

@@ -83,7 +83,7 @@ final class HouseViews {
         String facts = escape(result) + InWords.capital(ReportWords.of(house.cladding())) + ", built "
                 + house.yearBuilt()
                 + ", "
-                + Numbers.count(house.storeys(), "storey", "storeys") + ", "
+                + Numbers.count(house.storeys(), "story", "stories") + ", "
                 + Numbers.count(house.openingCount(), "opening", "openings")
                 + (house.leadSafe() ? "; lead-safe work presumed" : "") + ". "
                 + LeakExplanation.verdict(
@@ -147,7 +147,7 @@ final class HouseViews {
                         ReportWords.percent(insert.lossProbability(), 1))
                 .leadsTo(Measure.PRICE.id())
                 .row(
-                        "labour, person-hours",
+                        "labor, person-hours",
                         ReportWords.number(full.labourHours(), 1),
                         ReportWords.number(insert.labourHours(), 1))
                 .leadsTo(Measure.LABOUR.id())
@@ -211,7 +211,7 @@ final class HouseViews {
                 .texts("wall / opening")
                 .numbers("glass today (ft\u00b2)", "lost, " + first, "lost, " + second)
                 .numbers("order, " + first + " (in.)", "order, " + second + " (in.)")
-                .numbers("labour, " + first + " (person-min)", "labour, " + second)
+                .numbers("labor, " + first + " (person-min)", "labor, " + second)
                 .numbers("leak chance, " + first, "leak chance, " + second)
                 .texts("largest leak cause, " + second, "code flags");
         for (Map<Method, OpeningResult> both : house.byOpening()) {

@@ -11,12 +11,12 @@ final class MethodText {
                     + " frame that stays.",
             "Glass: the width and height of each lite, from the size of the frame and the sightlines of the unit, before and after. A new"
                     + " vinyl unit shows less glass than thin old aluminium under either method.",
-            "Labour: each step of labour-steps.csv takes its person-minutes for one unit of its driver, such as a foot of perimeter or a"
+            "Labor: each step of labour-steps.csv takes its person-minutes for one unit of its driver, such as a foot of perimeter or a"
                     + " siding panel; height, cold, lead-safe work and the crew\u2019s practice scale it. Siding is taken down once for all"
                     + " openings of a wall.",
             "Material: each item of materials.csv by its driver, with waste, bought in whole packages for a house; the new unit by its"
                     + " united inches.",
-            "Price: from the mean cost by the pricing rule of the scenario. What it costs the shop holds labour, material, overhead by the"
+            "Price: from the mean cost by the pricing rule of the scenario. What it costs the shop holds labor, material, overhead by the"
                     + " hour, a reserve for service and the repairs expected of leaks that the shop's warranty covers: each leak is paid for once, by"
                     + " the shop within the price or by the family.",
             "Rain: wind-driven rain on each wall from hourly weather by ISO 15927-3, lessened hour by hour by the eave, and by terrain and"
@@ -46,7 +46,7 @@ final class MethodText {
                     + " flagged from the model code of 2018; the local code and its official decide. Its clause for replacements"
                     + " (R310.2.5), which names existing frames, decides with escape_rule whether a way out that gets too small closes"
                     + " a method: a flag is a caution, never a pass.",
-            "Mould behind the siding: stop, find the water, and follow local guidance before closing the wall.");
+            "Mold inside a wall: stop, find the water, and follow local guidance before closing the wall.");
 
     private MethodText() {}
 }

@@ -153,7 +153,8 @@ final class ReportPictures {
                 scope + ", means",
                 "house",
                 parts.entrySet().stream()
-                        .map(part -> new CostStack.Part(part.getKey(), pair(part.getValue())))
+                        .map(part ->
+                                new CostStack.Part(part.getKey().replace("labour", "labor"), pair(part.getValue())))
                         .toList());
     }
 
@@ -238,7 +239,7 @@ final class ReportPictures {
             }
         }
         return new PortfolioHeatMap(
-                scope, "storeys", "shortest overhang over a window, in.", map.across(), map.up(), cells);
+                scope, "stories", "shortest overhang over a window, in.", map.across(), map.up(), cells);
     }
 
     /** Steps of one trade name, such as setting the unit, are one bar whichever method's row they are. */

@@ -23,7 +23,7 @@ final class SegmentViews {
         String second = whole.contrast().second().label();
         TableView.Builder table = TableView.of("By " + segmentation.title()
                         + ": means of an opening; cost difference is " + first + " less " + second
-                        + ", so a minus favours "
+                        + ", so a minus favors "
                         + first)
                 .texts(segmentation.title())
                 .numbers(
@@ -31,8 +31,8 @@ final class SegmentViews {
                         "openings",
                         "glass lost, " + first,
                         "glass lost, " + second,
-                        "labour at the opening, " + first + " (person-min)",
-                        "labour, " + second,
+                        "labor at the opening, " + first + " (person-min)",
+                        "labor, " + second,
                         "leak chance, " + first,
                         "leak chance, " + second,
                         "cost difference over the horizon (USD)",

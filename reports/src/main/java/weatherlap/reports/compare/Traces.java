@@ -91,7 +91,7 @@ final class Traces {
                         origins),
                 trace(
                         Measure.LABOUR,
-                        "Labour and crew days",
+                        "Labor and crew days",
                         "houses.csv: labour_hours_mean, crew_days; openings.csv: labour_minutes_mean",
                         WORK,
                         origins),

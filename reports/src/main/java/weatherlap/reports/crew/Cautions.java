@@ -24,7 +24,7 @@ final class Cautions {
     static List<String> of(House house, Method method, List<Window> windows, Scenario scenario) {
         List<String> cautions = new ArrayList<>();
         cautions.add(
-                "This sheet does not replace training, licence, the unit maker's instructions or the local code; where they differ,"
+                "This sheet does not replace training, license, the unit maker's instructions or the local code; where they differ,"
                         + " they go first.");
         cautions.add(lead(house));
         cautions.add(
@@ -60,7 +60,7 @@ final class Cautions {
                                 : "the frame is on record as rotten: look how far the rot goes before closing.",
                         w -> w.takeoff().opening().frameCondition() == FrameCondition.ROTTEN)
                 .ifPresent(cautions::add);
-        cautions.add("Mould, nests, wet insulation or bad wiring behind the wall: stop, and follow local guidance.");
+        cautions.add("Mold, nests, wet insulation or bad wiring behind the wall: stop, and follow local guidance.");
         return cautions;
     }
 

@@ -62,7 +62,7 @@ public final class CrewSheets {
                     case NONE -> "none";
                     case UNKNOWN -> "not known";
                 }
-                + ", " + Numbers.count(house.storeys(), "storey", "storeys");
+                + ", " + Numbers.count(house.storeys(), "story", "stories");
     }
 
     private static List<String> figures(HouseTakeoff takeoff, List<Window> windows) {

@@ -38,7 +38,7 @@ final class BehindSiding {
         String laps = laps(openings);
         String noted = InWords.list(noted(openings));
         if (laps.isEmpty()) {
-            return "Nobody has looked behind the siding yet. "
+            return "Nobody has looked inside the walls yet. "
                     + (noted.isEmpty() ? "No stains or bad frames were noted." : "Noted from outside: " + noted + ".");
         }
         return laps + (noted.isEmpty() ? "" : " Also seen: " + noted + ".");

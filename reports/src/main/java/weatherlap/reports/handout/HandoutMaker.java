@@ -105,7 +105,7 @@ public final class HandoutMaker {
 
     private static String facts(House house) {
         return InWords.capital(InWords.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
-                + Numbers.count(house.storeys(), "storey", "storeys") + ", "
+                + Numbers.count(house.storeys(), "story", "stories") + ", "
                 + Numbers.count(house.openingCount(), "window opening", "window openings");
     }
 

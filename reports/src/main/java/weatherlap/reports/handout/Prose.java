@@ -28,7 +28,7 @@ public final class Prose {
             "Costs you: more work and money, and trimming inside. The joint is the main guard against rain, so look at it now and then.");
     public static final List<String> INSERT = List.of(
             "Can mend: drafts, foggy glass, worn or stuck sashes, and a tired look outside.",
-            "Cannot mend: what is behind the siding. Old laps stay as they are, good or bad, under new trim.",
+            "Cannot mend: what is hidden in the wall. Old laps stay as they are, good or bad, under new trim.",
             "Costs you: some glass. The sealant outside is the main guard against rain, so look at it now and then.");
     public static final List<String> WHEN_INSERT = List.of(
             "the old frame is sound and square, with no stains or soft wood near it",
@@ -51,7 +51,7 @@ public final class Prose {
             "Asbestos", "Old siding, putty and caulk may hold it. Have them tested before anyone cuts or pulls them.");
     static final Named SAFETY = new Named(
             "On the day",
-            "Keep people and pets away from open walls, ladders, heavy glass and cutting dust. Mould behind the siding: stop, find"
+            "Keep people and pets away from open walls, ladders, heavy glass and cutting dust. Mold inside a wall: stop, find"
                     + " the water, and follow local advice.");
     static final Named CODE = new Named(
             "Local code",

@@ -80,7 +80,7 @@ class CalibrateCommandTest {
     void thePageIsWholeEscapedAndFetchesNothing() throws Exception {
         String page = Files.readString(fitted.resolve("calibration.html"));
         assertThat(page)
-                .contains("What the fitted rates leave unexplained", "under 32", "storeys", "job-0004")
+                .contains("What the fitted rates leave unexplained", "under 32", "stories", "job-0004")
                 .doesNotContain(CREW)
                 .doesNotContainPattern("(?i)(src|href)=\"(https?:|//|file:)");
         assertThat(DocumentBuilderFactory.newInstance()
@@ -91,7 +91,7 @@ class CalibrateCommandTest {
                 .isEqualTo(2);
         try (PDDocument pdf = Loader.loadPDF(fitted.resolve("calibration.pdf").toFile())) {
             assertThat(new PDFTextStripper().getText(pdf))
-                    .containsSubsequence("Labour rates fitted to shop.csv", "The rates", "Jobs set aside", "SHA-256");
+                    .containsSubsequence("Labor rates fitted to shop.csv", "The rates", "Jobs set aside", "SHA-256");
         }
     }
 

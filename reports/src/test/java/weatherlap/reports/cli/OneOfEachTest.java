@@ -11,12 +11,16 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Where there is one house, one window, one year and one person, nothing says "1 houses". */
+/** Where there is one house, one window, one year and one person, nothing says "1 houses"; and what is read is American English. */
 class OneOfEachTest {
     /** Not after a scalar's key: there the unit stands in a column of its own. */
     private static final Pattern ONE_OF_MANY = Pattern.compile(".{0,60}(?<![\\w.,$-])(?<!_\\w{1,20} )1 (?:people"
             + "|(?:bearing|board|corner|cut-back|day|draw|elevation|fault|file|hour|house|job|opening|panel|point|question|record"
-            + "|row|screw|step|storey|unit|wall|warning|week|window|year)s)\\b(?! of)");
+            + "|row|screw|step|story|unit|wall|warning|week|window|year)s)\\b(?! of)");
+
+    /** Not in the names of columns and files, nor where a column is compared or listed: those keep their names. */
+    private static final Pattern BRITISH = Pattern.compile(
+            ".{0,60}(?<![-_/\\w])(?i:labour(?![-_/.\\w])" + "|mould|licence|favours?|colour|storeys?(?![=&!,|\\w]))");
 
     @TempDir
     private Path folder;
@@ -37,6 +41,7 @@ class OneOfEachTest {
         run("breakeven", house, one, "--set", "draws=16", "--vary", "repair_cost_usd", "--out", folder.resolve("even"));
         assertThat(said).anyMatch(line -> line.contains("1 house, 1 opening"));
         assertThat(wrong()).isEmpty();
+        assertThat(found(BRITISH, ".html")).isEmpty();
     }
 
     @Test
@@ -59,14 +64,20 @@ class OneOfEachTest {
         said.add(cli.err());
     }
 
-    /** What is wrong in all that was said and written, each with the words before it. */
     private List<String> wrong() throws IOException {
+        return found(ONE_OF_MANY, "");
+    }
+
+    /** What of the kind is in all that was said, and written to files of that ending, each with the words before it. */
+    private List<String> found(Pattern kind, String ending) throws IOException {
         List<String> texts = new ArrayList<>(said);
         for (Path file : Outputs.files(folder).values()) {
-            texts.add(Outputs.text(file));
+            if (file.toString().endsWith(ending)) {
+                texts.add(Outputs.text(file));
+            }
         }
         return texts.stream()
-                .flatMap(text -> ONE_OF_MANY.matcher(text).results().map(MatchResult::group))
+                .flatMap(text -> kind.matcher(text).results().map(MatchResult::group))
                 .toList();
     }
 }

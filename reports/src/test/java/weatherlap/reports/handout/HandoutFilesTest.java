@@ -65,7 +65,7 @@ class HandoutFilesTest {
                         "full-flange",
                         "insert",
                         "Rain on your walls",
-                        "Behind the siding",
+                        "Inside the walls",
                         "can and cannot",
                         "When an insert makes sense",
                         "Take care, and ask",

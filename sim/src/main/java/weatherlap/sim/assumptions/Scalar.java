@@ -41,8 +41,8 @@ public enum Scalar {
     RAIN_DAY_MM("mm", 0, 100, "rain within the working hours that loses the day"),
     TEMPERATURE_F("°F", -40, 120, "outside, on the day of the work"),
     LEARNING_SLOPE("fraction", 0.5, 1, "time of a crew's next opening when its count in a house doubles"),
-    HEIGHT_FACTOR_SECOND("", 1, 5, "times the minutes of a height-sensitive step on the second storey"),
-    HEIGHT_FACTOR_THIRD("", 1, 5, "likewise on the third storey and above"),
+    HEIGHT_FACTOR_SECOND("", 1, 5, "times the minutes of a height-sensitive step on the second story"),
+    HEIGHT_FACTOR_THIRD("", 1, 5, "likewise on the third story and above"),
     CREW_SPREAD("fraction", 0, 1, "coefficient of variation of a crew's pace from house to house"),
     OPENING_SPREAD("fraction", 0, 1, "coefficient of variation of the time of one opening about its house"),
     LEAD_SAFE_FACTOR(

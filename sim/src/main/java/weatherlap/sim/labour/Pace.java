@@ -105,7 +105,7 @@ public final class Pace {
 
     private Amount height(int storey) {
         return storey == 1
-                ? Amount.given("first storey", 1, "")
+                ? Amount.given("first story", 1, "")
                 : scenario.amount(storey == 2 ? Scalar.HEIGHT_FACTOR_SECOND : Scalar.HEIGHT_FACTOR_THIRD);
     }
 

@@ -198,7 +198,7 @@ public record HouseTakeoff(
         Amount minutes = work.openings().get(opening).labour();
         Amount wage = work.personHour();
         Amount labour = Amount.formula(
-                "labour in hours × wage",
+                "labor in hours × wage",
                 Units.minutesToHours(minutes.value()) * wage.value(),
                 "USD",
                 List.of(minutes, wage));

@@ -94,7 +94,7 @@ public record OpeningExplanation(
     private static Amount housePrice(MethodDraws draws, Scenario scenario) {
         JobCost cost = draws.expected();
         List<Amount> parts = new ArrayList<>(List.of(
-                Amount.given("labour of the house", cost.labourUsd(), "USD"),
+                Amount.given("labor of the house", cost.labourUsd(), "USD"),
                 draws.takeoff().work().material(),
                 warranty(draws, scenario),
                 scenario.amount(Scalar.SERVICE_RESERVE)));

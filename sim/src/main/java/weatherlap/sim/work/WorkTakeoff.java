@@ -123,7 +123,7 @@ public record WorkTakeoff(
         Stream<Amount> house =
                 Stream.concat(jobLines.stream(), dayLines.stream()).map(LabourLine::amount);
         return Amount.sum(
-                "labour",
+                "labor",
                 "min",
                 Stream.of(walls, house, Stream.of(travel())).flatMap(s -> s).toList());
     }
