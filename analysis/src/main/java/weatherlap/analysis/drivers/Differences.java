@@ -16,6 +16,15 @@ public record Differences(double[] costUsd, double[] risk) {
     @FunctionalInterface
     public interface Model {
         Differences at(Assumptions known);
+
+        /**
+         * The same for a part of the houses, as far as they can be dealt out.
+         *
+         * @param position of the part, 0 to less than parts
+         */
+        default Model part(int position, int parts) {
+            return this;
+        }
     }
 
     /** The mean over the houses of each outcome. */

@@ -70,7 +70,8 @@ public record DriverStudy(
         List<List<Swing>> swings = Swing.of(model, factors.size(), single, TAIL);
         List<FactorGroup> asked = new ArrayList<>(tables);
         widest(swings, effort.singly()).forEach(f -> asked.add(single.get(f)));
-        List<SobolIndices> indices = SobolIndices.estimate(model, factors.size(), asked, effort.design());
+        List<SobolIndices> indices = SobolIndices.estimateEach(
+                r -> model.part(r, effort.design().replicates()), factors.size(), asked, effort.design());
         InformationStudy information = InformationStudy.of(
                 model, effort.informationPoints(), effort.design().streams());
         List<DriverRow> rows = new ArrayList<>();

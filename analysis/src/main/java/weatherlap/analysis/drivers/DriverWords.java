@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import weatherlap.analysis.sensitivity.PartialInformation.Worth;
+import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Scenario;
 
 /** What the study of drivers says, for an analyst. */
 public final class DriverWords {
@@ -18,6 +20,13 @@ public final class DriverWords {
         words.addAll(measure(study));
         words.add(estimator(study));
         return words;
+    }
+
+    /** What was not varied. */
+    public static String held(Scenario scenario) {
+        return "Choices are not varied; in force for repairs within the warranty: warranty_covers = "
+                + scenario.choice(Choice.WARRANTY_COVERS)
+                + ". Each method is taken at every window, whatever limits let be built.";
     }
 
     private static String tables(DriverStudy study) {
@@ -71,7 +80,7 @@ public final class DriverWords {
         return String.format(
                 Locale.ROOT,
                 "First order after Janon et al. 2014, total after Jansen 1999, on %d digitally shifted Sobol' sequences of %d points;"
-                        + " errors are standard errors over the shifts. Worth: expected value of partial perfect information by"
+                        + " errors are standard errors over the sequences, each with houses of its own, and hold the choice of houses. Worth: expected value of partial perfect information by"
                         + " regression on %d points.",
                 study.effort().design().replicates(),
                 study.effort().design().points(),

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.stat.StatUtils;
 import weatherlap.analysis.sensitivity.PartialInformation;
 import weatherlap.analysis.sensitivity.PartialInformation.Worth;
 import weatherlap.sim.random.Sampling;
@@ -66,9 +67,14 @@ record InformationStudy(List<Worth> worths, double nothingUsd, double everything
                 .toList();
     }
 
+    /** Mean over the houses; the error holds their choice where there are more than one. */
     private static Worth aHouse(PartialInformation known, double[][] differences) {
         Worth all = known.worth(differences);
-        return new Worth(all.value() / differences.length, all.error() / differences.length);
+        double[] byHouse = Arrays.stream(differences)
+                .mapToDouble(house -> known.worth(new double[][] {house}).value())
+                .toArray();
+        double ofChoice = Math.sqrt(StatUtils.variance(byHouse) / byHouse.length);
+        return new Worth(all.value() / byHouse.length, Math.hypot(all.error() / byHouse.length, ofChoice));
     }
 
     private static double everything(double[][] differences) {

@@ -14,6 +14,10 @@ import weatherlap.sim.random.PertQuantile;
  */
 record RangedModel(Assumptions base, List<Factor> factors, Differences.Model model) implements CubeModel {
 
+    RangedModel part(int position, int parts) {
+        return new RangedModel(base, factors, model.part(position, parts));
+    }
+
     /** Mean cost difference and mean risk difference over the houses. */
     @Override
     public double[][] outcomes(double[][] points) {

@@ -41,6 +41,17 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
                 .toList();
     }
 
+    /** Every so manyth house; parts beyond the number of houses come round to the first again. */
+    @Override
+    public SimulatedPortfolio part(int position, int parts) {
+        int dealt = Math.min(parts, houses.size());
+        List<House> own = IntStream.range(0, houses.size())
+                .filter(h -> h % dealt == position % dealt)
+                .mapToObj(houses::get)
+                .toList();
+        return new SimulatedPortfolio(own, climate, draws, seed);
+    }
+
     @Override
     public Differences at(Assumptions known) {
         Simulator simulator = simulator(known);

@@ -2,6 +2,7 @@ package weatherlap.analysis.sensitivity;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 import org.apache.commons.math3.stat.StatUtils;
 import weatherlap.sim.Check;
 import weatherlap.sim.random.Streams;
@@ -57,10 +58,20 @@ public record SobolIndices(double mean, double variance, List<Index> indices) {
      * @param factors columns of the model's points, at most 500
      */
     public static List<SobolIndices> estimate(CubeModel model, int factors, List<FactorGroup> groups, Design design) {
+        return estimateEach(shift -> model, factors, groups, design);
+    }
+
+    /**
+     * The same where every shift has a model of its own, such as one of other houses: what differs from one to the next is in the error.
+     *
+     * @param models by position of the shift, from 0
+     */
+    public static List<SobolIndices> estimateEach(
+            IntFunction<CubeModel> models, int factors, List<FactorGroup> groups, Design design) {
         Check.within("factors", factors, 1, ShiftedSobol.MOST_DIMENSIONS / 2);
         List<Replicate> replicates = new ArrayList<>();
         for (int r = 0; r < design.replicates(); r++) {
-            replicates.add(Replicate.of(model, factors, groups, design, r));
+            replicates.add(Replicate.of(models.apply(r), factors, groups, design, r));
         }
         List<SobolIndices> outcomes = new ArrayList<>();
         for (int o = 0; o < replicates.get(0).mean().length; o++) {

@@ -8,6 +8,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import weatherlap.analysis.sensitivity.PartialInformation.Worth;
 import weatherlap.analysis.sensitivity.SobolIndices.Design;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.sim.assumptions.Assumptions;
@@ -69,7 +70,7 @@ class DriverStudyTest {
         assertIndex(Outcome.COST_DIFFERENCE, "materials", 0);
         assertIndex(Outcome.COST_DIFFERENCE, STEP.name(), 0.36);
         assertIndex(Outcome.RISK_DIFFERENCE, ITEM.name(), 1);
-        assertThat(study.indices().get(0).variance()).isCloseTo(25, within(1.0));
+        assertThat(study.indices().get(0).variance()).isCloseTo(25, within(2.0));
     }
 
     @Test
@@ -97,6 +98,19 @@ class DriverStudyTest {
         assertThat(information.worths().get(names.indexOf(GLASS.name())).value())
                 .isBetween(0.6, information.everythingUsd());
         assertThat(DriverWords.of(study)).anyMatch(line -> line.startsWith("Measure next, 1: " + GLASS.name()));
+    }
+
+    /** One of the two houses gains nothing by it: the worth of a house is half of the other's, and as much off as it is large. */
+    @Test
+    void errorOfAWorthHoldsTheChoiceOfHouses() {
+        int glass = study.factors().stream().map(Factor::name).toList().indexOf(GLASS.name());
+        Worth worth = study.information().worths().get(glass);
+        assertThat(worth.error()).isCloseTo(worth.value(), within(0.1 * worth.value()));
+    }
+
+    @Test
+    void theChoiceOfWarrantyInForceIsTold() {
+        assertThat(DriverWords.held(BUNDLED.scenario())).contains("warranty_covers = own_work");
     }
 
     @Test

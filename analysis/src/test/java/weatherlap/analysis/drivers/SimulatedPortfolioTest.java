@@ -93,6 +93,15 @@ class SimulatedPortfolioTest {
         assertThat(SimulatedPortfolio.sample(ten, 40)).hasSize(10);
     }
 
+    @Test
+    void partsDealTheHousesOut() {
+        List<House> three = List.of(house(), house(), house());
+        SimulatedPortfolio all = new SimulatedPortfolio(three, s -> CLIMATE, 8, 3);
+        assertThat(all.part(0, 2).houses()).containsExactly(three.get(0), three.get(2));
+        assertThat(all.part(1, 2).houses()).containsExactly(three.get(1));
+        assertThat(all.part(4, 8).houses()).containsExactly(three.get(1));
+    }
+
     /** The means take the mean of a repair as known, the draws do not: they differ by sampling error. */
     @Test
     void costsOfTheMethodsDifferByTheMeanDifference() {

@@ -105,6 +105,18 @@ class SobolIndicesTest {
     }
 
     @Test
+    void errorHoldsWhatDiffersFromOneSequenceToTheNext() {
+        // Every other sequence sees Y = X0, the rest Y = X1: the share of X0 is 1/2, each sequence 1/2 off it.
+        List<FactorGroup> groups = FactorGroup.singly(List.of("x0", "x1"));
+        Index index = SobolIndices.estimateEach(shift -> rowwise(x -> x[shift % 2]), 2, groups, DESIGN)
+                .get(0)
+                .indices()
+                .get(0);
+        assertThat(index.total()).isCloseTo(0.5, within(0.01));
+        assertThat(index.totalError()).isCloseTo(0.5 / Math.sqrt(7), within(0.01));
+    }
+
+    @Test
     void constantOutcomeHasNoDrivers() {
         Index index = estimate(x -> 7, 1).indices().get(0);
         assertThat(index).isEqualTo(new Index("x0", 0, 0, 0, 0));

@@ -35,7 +35,7 @@ final class DriversCommand implements Callable<Integer> {
     private InputOptions input;
 
     @Mixin
-    private final SampleOption sample = new SampleOption(12);
+    private final SampleOption sample = new SampleOption(16);
 
     @Option(
             names = "--draws",
@@ -48,7 +48,7 @@ final class DriversCommand implements Callable<Integer> {
     @Option(
             names = "--points",
             paramLabel = "N",
-            defaultValue = "32",
+            defaultValue = "16",
             description =
                     "Points of each Sobol' sequence, 2 to 1,048,576, best a power of two. Else: ${DEFAULT-VALUE}.")
     private int points;
@@ -56,8 +56,9 @@ final class DriversCommand implements Callable<Integer> {
     @Option(
             names = "--replicates",
             paramLabel = "N",
-            defaultValue = "4",
-            description = "Sequences, 2 to 1000, each shifted at random; they show the error. Else: ${DEFAULT-VALUE}.")
+            defaultValue = "8",
+            description =
+                    "Sequences, 2 to 1000, each shifted at random and with houses of its own; they show the error. Else: ${DEFAULT-VALUE}.")
     private int replicates;
 
     @Option(
@@ -71,7 +72,7 @@ final class DriversCommand implements Callable<Integer> {
     @Option(
             names = "--information",
             paramLabel = "N",
-            defaultValue = "400",
+            defaultValue = "200",
             description = "Points for the worth of knowing a row, 50 to 1,000,000. Else: ${DEFAULT-VALUE}.")
     private int information;
 

@@ -71,6 +71,7 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
             folder.commit(new RunRecord(Version.current(), "drivers", settings(inputs, houses), inputs.checksums()));
             messages.result("Drivers of the difference, full-flange less insert, over " + scope + ".");
             DriverWords.of(study).forEach(messages::result);
+            messages.result(DriverWords.held(base.scenario()));
         }
         messages.note("drivers.csv and charts are in " + output.folder() + "; a browser shows "
                 + output.folder().resolve("charts").resolve("cost_difference-swings.svg"));
@@ -84,12 +85,22 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
                 effort.singly,
                 effort.information);
         try (Messages.Progress progress = messages.progress("runs", DriverStudy.runs(base, asked))) {
-            Differences.Model counted = known -> {
-                Differences differences = portfolio.at(known);
-                progress.step();
-                return differences;
-            };
-            return DriverStudy.of(base, counted, asked);
+            return DriverStudy.of(base, new Counted(portfolio, progress), asked);
+        }
+    }
+
+    /** Tells of every run. */
+    private record Counted(Differences.Model model, Messages.Progress progress) implements Differences.Model {
+        @Override
+        public Differences at(Assumptions known) {
+            Differences differences = model.at(known);
+            progress.step();
+            return differences;
+        }
+
+        @Override
+        public Differences.Model part(int position, int parts) {
+            return new Counted(model.part(position, parts), progress);
         }
     }
 

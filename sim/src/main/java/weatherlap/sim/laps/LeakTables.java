@@ -1,6 +1,8 @@
 package weatherlap.sim.laps;
 
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import weatherlap.sim.assumptions.Assumptions;
@@ -27,6 +29,26 @@ public final class LeakTables {
      * @param passes mean share of the arriving water that passes it over the horizon, 0 to 1
      */
     private record Compiled(LineOfDefence line, LeakTable table, double passes) {}
+
+    /** All that a line's table depends on. */
+    private record Terms(
+            LineOfDefence line, Fragility fragility, int horizonYears, int warrantyYears, double discountRate) {
+        Compiled compiled() {
+            LeakTable table = new LeakTable(line, fragility, horizonYears, warrantyYears, discountRate);
+            return new Compiled(line, table, line.meanPasses(horizonYears));
+        }
+    }
+
+    /** Lines that are kept for others like them and for later runs: sweeps of other assumptions come back to the same ones. */
+    private static final int KEPT = 512;
+
+    private static final Map<Terms, Compiled> SHARED =
+            Collections.synchronizedMap(new LinkedHashMap<>(KEPT, 0.75f, true) {
+                @Override
+                protected boolean removeEldestEntry(Map.Entry<Terms, Compiled> eldest) {
+                    return size() > KEPT;
+                }
+            });
 
     private final Assumptions assumptions;
     private final Fragility fragility;
@@ -61,10 +83,19 @@ public final class LeakTables {
     }
 
     private Compiled compiled(LineOfDefence line, Scenario scenario) {
-        int horizon = scenario.whole(Scalar.HORIZON_YEARS);
-        LeakTable table = new LeakTable(
-                line, fragility, horizon, scenario.whole(Scalar.WARRANTY_YEARS), scenario.value(Scalar.DISCOUNT_RATE));
-        return new Compiled(line, table, line.meanPasses(horizon));
+        Terms terms = new Terms(
+                line,
+                fragility,
+                scenario.whole(Scalar.HORIZON_YEARS),
+                scenario.whole(Scalar.WARRANTY_YEARS),
+                scenario.value(Scalar.DISCOUNT_RATE));
+        Compiled known = SHARED.get(terms);
+        if (known != null) {
+            return known;
+        }
+        Compiled made = terms.compiled(); // outside the lock: others may make theirs meanwhile
+        SHARED.put(terms, made);
+        return made;
     }
 
     private double crewPrior(LapFault fault, Workmanship workmanship) {
