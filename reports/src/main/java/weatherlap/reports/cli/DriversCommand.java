@@ -35,7 +35,7 @@ final class DriversCommand implements Callable<Integer> {
     private InputOptions input;
 
     @Mixin
-    private final SampleOption sample = new SampleOption(16);
+    private final SampleOption sample = new SampleOption(8);
 
     @Option(
             names = "--draws",
@@ -64,7 +64,7 @@ final class DriversCommand implements Callable<Integer> {
     @Option(
             names = "--rows",
             paramLabel = "N",
-            defaultValue = "8",
+            defaultValue = "6",
             description =
                     "Rows of the tables, 0 to 400, that get indices by themselves, those with the widest swings. Else: ${DEFAULT-VALUE}.")
     private int rows;
@@ -72,7 +72,7 @@ final class DriversCommand implements Callable<Integer> {
     @Option(
             names = "--information",
             paramLabel = "N",
-            defaultValue = "200",
+            defaultValue = "150",
             description = "Points for the worth of knowing a row, 50 to 1,000,000. Else: ${DEFAULT-VALUE}.")
     private int information;
 
