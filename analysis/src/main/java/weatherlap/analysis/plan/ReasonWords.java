@@ -1,24 +1,60 @@
 package weatherlap.analysis.plan;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import weatherlap.analysis.plan.PlanReason.Swap;
+import weatherlap.analysis.plan.PlanReason.Why;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.sim.method.Method;
 
-/** Reasons as a family and a shop read them, without the window they are about. */
+/** Reasons as a family and a shop read them, without the windows they are about. */
 public final class ReasonWords {
+    private record Kind(Method method, Why why, Map<Method, Set<Limit>> closed, Optional<Method> other) {}
+
     private ReasonWords() {}
 
-    /** A sentence. */
+    /** Those that read alike but for their numbers together, in the order of their first. */
+    public static Collection<List<PlanReason>> alike(List<PlanReason> reasons) {
+        Map<Kind, List<PlanReason>> groups = new LinkedHashMap<>();
+        reasons.forEach(reason -> groups.computeIfAbsent(
+                        new Kind(
+                                reason.method(),
+                                reason.why(),
+                                reason.closed(),
+                                reason.swap().map(Swap::method)),
+                        kind -> new ArrayList<>())
+                .add(reason));
+        return groups.values();
+    }
+
+    /** A sentence on one opening. */
     public static String of(PlanReason reason) {
+        return of(List.of(reason));
+    }
+
+    /** A sentence on one or more that are alike; where their numbers differ, from the least to the most. */
+    public static String of(List<PlanReason> alike) {
+        PlanReason first = alike.get(0);
         String words =
-                switch (reason.why()) {
-                    case ONLY_ONE -> only(reason);
-                    case LEAST_RISK -> "keeps the leak chance of the house lowest" + otherwise(reason);
+                switch (first.why()) {
+                    case ONLY_ONE -> only(first);
+                    case LEAST_RISK ->
+                        "keeps the leak chance of the house lowest, at "
+                                + percent(swap(first).planLeakProbability())
+                                + otherwise(alike, swap(first).planLeakProbability());
                     case KEEPS_LIMIT ->
-                        "keeps the leak chance of the house under " + percent(reason.riskLimit()) + otherwise(reason);
-                    case SHARES_SIDING -> "shares the siding that is down anyway: " + saving(reason);
-                    case CHEAPER -> saving(reason);
+                        "keeps the leak chance of the house within " + percent(first.riskLimit())
+                                + otherwise(alike, first.riskLimit());
+                    case SHARES_SIDING -> "shares the siding that is down anyway: " + saving(alike);
+                    case CHEAPER -> saving(alike);
                     case BEST_FOUND -> "part of the best plan that we found";
                 };
         return InWords.capital(words) + ".";
@@ -32,24 +68,35 @@ public final class ReasonWords {
         return "only " + reason.method().inSentence() + " will do here" + (closed.isEmpty() ? "" : ": " + closed);
     }
 
-    /** What the other method would do here: save money or not, and raise the chance. */
-    private static String otherwise(PlanReason reason) {
-        Swap swap = swap(reason);
-        String without = percent(swap.planLeakProbability());
-        String with = percent(swap.leakProbability());
-        String chance =
-                with.equals(without) ? "take it a little above " + without : "take it from " + without + " to " + with;
-        return rounded(-swap.moreUsd()) > 0
-                ? "; " + other(reason) + " here would save " + Numbers.usd(rounded(-swap.moreUsd()))
-                        + " over the years but " + chance
-                : "; " + other(reason) + " here would " + chance;
+    /** What the other method would do here: save money or not, and raise the chance above so much. */
+    private static String otherwise(List<PlanReason> alike, double above) {
+        String with = range(alike, Swap::leakProbability, ReasonWords::percent);
+        String chance = with.equals(percent(above)) ? "just above " + with : "to " + with;
+        String saved = range(alike, swap -> Math.max(0, -swap.moreUsd()), ReasonWords::usd);
+        return "; " + other(alike) + " here would "
+                + (saved.equals(usd(0)) ? "" : "save " + saved + " over the years but ") + "take it " + chance;
     }
 
-    private static String saving(PlanReason reason) {
-        double usd = rounded(swap(reason).moreUsd());
-        return usd > 0
-                ? "costs " + Numbers.usd(usd) + " less over the years than " + other(reason)
-                : "costs no more over the years than " + other(reason);
+    private static String saving(List<PlanReason> alike) {
+        String usd = range(alike, Swap::moreUsd, ReasonWords::usd);
+        return usd.equals(usd(0))
+                ? "costs no more over the years than " + other(alike)
+                : "costs " + usd + " less over the years than " + other(alike);
+    }
+
+    private interface Written {
+        String of(double value);
+    }
+
+    private static String range(List<PlanReason> alike, ToDoubleFunction<Swap> value, Written written) {
+        double[] sorted = alike.stream()
+                .map(ReasonWords::swap)
+                .mapToDouble(value)
+                .sorted()
+                .toArray();
+        String least = written.of(sorted[0]);
+        String most = written.of(sorted[sorted.length - 1]);
+        return least.equals(most) ? least : "between " + least + " and " + most;
     }
 
     private static String percent(double fraction) {
@@ -57,12 +104,12 @@ public final class ReasonWords {
     }
 
     /** To the nearest ten dollars. */
-    private static double rounded(double usd) {
-        return Math.round(usd / 10) * 10.0;
+    private static String usd(double usd) {
+        return Numbers.usd(Math.round(usd / 10) * 10.0);
     }
 
-    private static String other(PlanReason reason) {
-        return swap(reason).method().inSentence();
+    private static String other(List<PlanReason> alike) {
+        return swap(alike.get(0)).method().inSentence();
     }
 
     private static Swap swap(PlanReason reason) {

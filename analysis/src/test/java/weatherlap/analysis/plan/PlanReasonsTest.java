@@ -73,8 +73,8 @@ class PlanReasonsTest {
         assertThat(reason.swap().orElseThrow().moreUsd()).isCloseTo(-300, within(1e-9));
         assertThat(ReasonWords.of(reason))
                 .isEqualTo(
-                        "Keeps the leak chance of the house under 20%; the insert here would save $300 over the years"
-                                + " but take it from 10% to 30%.");
+                        "Keeps the leak chance of the house within 20%; the insert here would save $300 over the years"
+                                + " but take it to 30%.");
     }
 
     @Test
@@ -84,7 +84,18 @@ class PlanReasonsTest {
         assertThat(reason.why()).isEqualTo(Why.LEAST_RISK);
         assertThat(ReasonWords.of(reason))
                 .isEqualTo(
-                        "Keeps the leak chance of the house lowest; the insert here would take it a little above 10%.");
+                        "Keeps the leak chance of the house lowest, at 10%; the insert here would take it just above 10%.");
+    }
+
+    /** What reads alike but for its numbers is said once. */
+    @Test
+    void likeReasonsAreToldTogether() {
+        List<PlanReason> reasons =
+                of(parts(new Terms(0, 0), opening(900, 1300), opening(900, 1500), opening(1300, 900)), 1);
+        assertThat(ReasonWords.alike(reasons).stream().map(ReasonWords::of))
+                .containsExactly(
+                        "Costs between $350 and $550 less over the years than the insert.",
+                        "Costs $450 less over the years than full-flange.");
     }
 
     /** A plan that a search was cut off at does not claim to be cheaper. */

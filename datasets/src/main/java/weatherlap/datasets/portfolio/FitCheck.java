@@ -2,6 +2,7 @@ package weatherlap.datasets.portfolio;
 
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import weatherlap.datasets.table.CsvText;
@@ -43,12 +44,21 @@ final class FitCheck {
             row.error(problems, "frame_width_in", "an existing unit of " + size(opening) + " shows no glass");
             return;
         }
-        if (Arrays.stream(Method.values()).noneMatch(method -> hasUnit(opening, method))) {
+        List<Method> without = Arrays.stream(Method.values())
+                .filter(method -> !hasUnit(opening, method))
+                .toList();
+        if (without.size() == Method.values().length) {
             row.error(
                     problems,
                     "frame_width_in",
                     "no unit of any method fits into " + size(opening) + " and shows glass");
+            return;
         }
+        without.forEach(method -> row.warning(
+                problems,
+                "frame_width_in",
+                "no unit for " + method.inSentence() + " fits into " + size(opening)
+                        + " and shows glass: this window cannot be done so"));
     }
 
     /** One method without a unit is closed at the opening; it stops nothing. */

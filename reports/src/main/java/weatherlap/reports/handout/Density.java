@@ -27,6 +27,8 @@ public record Density(
     /** A page that scrolls holds everything. */
     static final Density SCREEN = new Density("screen", 12, 56, 50, Integer.MAX_VALUE, 0, false, false);
 
+    private static final int LONGEST_KEY = 24;
+    private static final int LONGEST_KEY_WHERE_CLOSE = 8;
     private static final int[] FEWER_DRAWN = {20, 16, 14, 12, 10, 8, 6, 4};
     private static final int[] FEWER_LISTED = {30, 24, 20, 16, 13, 10, 7, 4, 2, 0};
 
@@ -58,6 +60,11 @@ public record Density(
 
     private static Density close(int drawn, int listed) {
         return new Density("close", 9, 48, 28, drawn, listed, true, true);
+    }
+
+    /** Characters of a wall's or window's key. */
+    int longestKey() {
+        return shortWalls ? LONGEST_KEY_WHERE_CLOSE : LONGEST_KEY;
     }
 
     /** The text, or what of it so many characters hold. */

@@ -15,6 +15,7 @@ import weatherlap.sim.house.Cladding;
  * @param summary the comparison in a few sentences
  * @param offer both methods side by side: price, days, glass, leaks
  * @param priceHolds what is in the price of each method
+ * @param third the plan window by window; empty where one method does all
  * @param windows by what they are
  * @param rest what is neither drawn nor listed; empty: nothing
  * @param footPx length of a foot in the drawings, CSS px
@@ -36,6 +37,7 @@ public record Handout(
         List<String> summary,
         TableView offer,
         List<String> priceHolds,
+        Optional<ThirdChoice> third,
         List<WindowSection> windows,
         String rest,
         double footPx,
@@ -61,6 +63,18 @@ public record Handout(
 
     /** A sentence or two with a name to find it by. */
     public record Named(String name, String words) {}
+
+    /**
+     * A plan of several methods.
+     *
+     * @param offer price, glass and leaks in sentences
+     * @param windows those of a method and a reason, and the reason
+     */
+    public record ThirdChoice(String offer, List<Named> windows) {
+        public ThirdChoice {
+            windows = List.copyOf(windows);
+        }
+    }
 
     /**
      * Windows of one kind and several sizes.

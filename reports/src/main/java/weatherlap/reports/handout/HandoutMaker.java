@@ -24,6 +24,7 @@ import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.MethodResult;
+import weatherlap.sim.run.SimulatedHouse;
 import weatherlap.sim.run.Simulator;
 
 /** Puts a handout together from the results of one house. */
@@ -31,6 +32,7 @@ public final class HandoutMaker {
     private static final int LONGEST_LABEL = 240;
 
     private final HouseResult result;
+    private final WindowByWindow third;
     private final Map<Method, HouseTakeoff> takeoffs;
     private final Assumptions assumptions;
     private final RainOnHouse rain;
@@ -39,8 +41,12 @@ public final class HandoutMaker {
     private final WindowKinds kinds;
 
     private HandoutMaker(
-            HouseResult result, Map<Method, HouseTakeoff> takeoffs, Assumptions assumptions, RainClimate climate) {
-        this.result = result;
+            SimulatedHouse simulated,
+            Map<Method, HouseTakeoff> takeoffs,
+            Assumptions assumptions,
+            RainClimate climate) {
+        this.result = simulated.result();
+        this.third = WindowByWindow.of(simulated, assumptions.scenario());
         this.takeoffs = takeoffs;
         this.assumptions = assumptions;
         this.rain = new RainOnHouse(takeoffs.get(result.contrast().first()), climate);
@@ -55,10 +61,10 @@ public final class HandoutMaker {
      * @param assumptions and climate: those of the simulator
      */
     public static HandoutMaker of(House house, Simulator simulator, Assumptions assumptions, RainClimate climate) {
-        HouseResult result = simulator.simulate(house);
+        SimulatedHouse simulated = simulator.simulateForPlans(house);
         Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(simulator.takeoff(house));
-        takeoffs.keySet().retainAll(result.contrast().both());
-        return new HandoutMaker(result, takeoffs, assumptions, climate);
+        takeoffs.keySet().retainAll(simulated.result().contrast().both());
+        return new HandoutMaker(simulated, takeoffs, assumptions, climate);
     }
 
     House house() {
@@ -88,6 +94,7 @@ public final class HandoutMaker {
                 Merits.sentences(result),
                 offer.table(),
                 offer.priceHolds(),
+                third.words(density),
                 sections,
                 windows.rest(),
                 windows.footPx(),

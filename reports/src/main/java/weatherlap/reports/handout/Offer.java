@@ -87,9 +87,7 @@ record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario sce
     }
 
     private static String glass(MethodResult method) {
-        String share = Phrases.percent(Math.abs(method.glassLostFraction()));
-        return Numbers.plain(Math.abs(method.glassLostFt2()), 1) + " ft\u00b2 "
-                + (method.glassLostFt2() < 0 ? "more (" : "less (") + share + ")";
+        return Phrases.glass(method.glassLostFt2(), method.glassExistingFt2());
     }
 
     private String panels(Method method) {

@@ -23,6 +23,12 @@ final class Phrases {
         return Numbers.percent(fraction, 0);
     }
 
+    /** Against today: 12.3 ft² less (8%). */
+    static String glass(double lostFt2, double todayFt2) {
+        return Numbers.plain(Math.abs(lostFt2), 1) + " ft\u00b2 " + (lostFt2 < 0 ? "more (" : "less (")
+                + percent(todayFt2 == 0 ? 0 : Math.abs(lostFt2) / todayFt2) + ")";
+    }
+
     static String range(Summary percent) {
         return percent(percent.mean() / 100) + " (" + Numbers.plain(percent.p10(), 0) + " to "
                 + Numbers.plain(percent.p90(), 0) + ")";

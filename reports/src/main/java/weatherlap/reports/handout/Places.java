@@ -15,8 +15,6 @@ import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 record Places(House house, Density density) {
     private static final int ROOMS = 4;
     private static final int KEYS = 8;
-    private static final int LONGEST = 24;
-    private static final int LONGEST_WHERE_CLOSE = 8;
 
     String of(List<OpeningTakeoff> windows) {
         Set<String> rooms = new LinkedHashSet<>();
@@ -24,16 +22,12 @@ record Places(House house, Density density) {
         int shown = density.bounded() ? Math.min(KEYS, windows.size()) : windows.size();
         windows.forEach(window -> rooms.add(InWords.of(window.opening().room())));
         windows.subList(0, shown).forEach(window -> walls.computeIfAbsent(
-                        density.cut(wall(window.elevation()), longest()), wall -> new ArrayList<>())
-                .add(density.cut(window.opening().id(), longest())));
+                        density.cut(wall(window.elevation()), density.longestKey()), wall -> new ArrayList<>())
+                .add(density.cut(window.opening().id(), density.longestKey())));
         List<String> places = new ArrayList<>();
         walls.forEach((wall, keys) -> places.add(wall + " " + String.join(", ", keys)));
         return density.some(List.copyOf(rooms), ROOMS) + ": " + String.join("; ", places)
                 + (shown < windows.size() ? " and " + (windows.size() - shown) + " more" : "");
-    }
-
-    private int longest() {
-        return density.shortWalls() ? LONGEST_WHERE_CLOSE : LONGEST;
     }
 
     private String wall(Elevation wall) {

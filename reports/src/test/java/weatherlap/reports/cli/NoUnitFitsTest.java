@@ -32,6 +32,13 @@ class NoUnitFitsTest {
         lines.set(1, String.join(",", first));
         Files.write(openings, lines);
 
+        Cli check = Cli.run("check", town);
+        assertThat(check.status()).isZero();
+        assertThat(check.err())
+                .contains(
+                        "openings.csv:2:frame_width_in: no unit for the insert fits into 8 x 8 inches and shows glass: this window"
+                                + " cannot be done so");
+
         Path report = folder.resolve("report");
         assertThat(Cli.run("compare", town, "--draws", 16, "--quiet", "--out", report)
                         .status())

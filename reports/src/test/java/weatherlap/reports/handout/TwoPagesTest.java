@@ -48,6 +48,9 @@ class TwoPagesTest {
             assertThat(house.openings()).allSatisfy(opening -> assertThat(sheet.text())
                     .contains(Phrases.size(opening.frameWidthIn(), opening.frameHeightIn())));
             boolean rotten = house.openings().anyMatch(opening -> opening.frameCondition() == FrameCondition.ROTTEN);
+            assertThat(sheet.text().contains("Or each window its own way"))
+                    .as(house.id())
+                    .isEqualTo(handout.page().third().isPresent());
             assertThat(sheet.text().replaceAll("\\s+", " ").contains("rotten and cannot hold an insert"))
                     .as(house.id())
                     .isEqualTo(rotten);
