@@ -44,6 +44,10 @@ public record Density(
         if (kinds <= 11) {
             ladder.add(new Density("roomy", 10, 56, 50, kinds, 0, true, false));
         }
+        if (kinds <= 11) {
+            ladder.add(new Density("close", 10, 52, 40, kinds, 0, true, true));
+            ladder.add(new Density("close", 9.5, 50, 36, kinds, 0, true, true));
+        }
         if (kinds <= 24) {
             ladder.add(close(kinds, 0));
         }
