@@ -2,6 +2,7 @@ package weatherlap.analysis.calibration;
 
 import java.util.List;
 import java.util.Optional;
+import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.sim.assumptions.Assumptions;
 
 /**
@@ -13,6 +14,8 @@ import weatherlap.sim.assumptions.Assumptions;
  * @param noise coefficient of variation of a job about its fitted minutes, fraction
  * @param heldOut empty where there are too few jobs to hold any out
  * @param skipped ids of jobs that could not be used: neither hours nor a timed step
+ * @param grossTimings timings that were set aside; their steps count as not timed in those jobs
+ * @param contradictions jobs whose total was set aside as their timed minutes do not fit their person-hours
  */
 public record Calibration(
         Assumptions calibrated,
@@ -20,14 +23,33 @@ public record Calibration(
         List<FittedJob> jobs,
         double noise,
         Optional<HeldOutError> heldOut,
-        List<String> skipped) {
+        List<String> skipped,
+        List<GrossTiming> grossTimings,
+        List<JobRecord> contradictions) {
+    /** Fewer jobs at the same fraction are no cluster. */
+    private static final int CLUSTER = 2;
+
     public Calibration {
         steps = List.copyOf(steps);
         jobs = List.copyOf(jobs);
         skipped = List.copyOf(skipped);
+        grossTimings = List.copyOf(grossTimings);
+        contradictions = List.copyOf(contradictions);
     }
 
     public List<FittedJob> outliers() {
         return jobs.stream().filter(FittedJob::outlier).toList();
+    }
+
+    /**
+     * Jobs set aside that took about the fitted hours over so many people: hours of the clock put down for person-hours, most likely.
+     * Empty unless two or more did.
+     *
+     * @param people of a crew, 2 or more
+     */
+    public List<FittedJob> clockHours(int people) {
+        List<FittedJob> jobs =
+                outliers().stream().filter(job -> people == job.clockHoursOf()).toList();
+        return jobs.size() < CLUSTER ? List.of() : jobs;
     }
 }

@@ -48,7 +48,7 @@ public final class CalibrationTables {
                     "deviations",
                     "",
                     2,
-                    "what a robust fit leaves over, in its robust standard deviations",
+                    "log of what a robust fit leaves over, in its robust standard deviations",
                     FittedJob::robustDeviations)
             .yesNo(
                     "set_aside",

@@ -1,30 +1,21 @@
 package weatherlap.analysis.calibration;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import org.apache.commons.math3.stat.StatUtils;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
 
 /** Fits the rates of the labour steps to job records; the model stands in the package's page. */
 public final class Calibrator {
-    /** Standard deviation over median absolute deviation, for normal errors. */
-    private static final double MAD_TO_SD = 1.4826;
-    /** Huber's constant: 95 % efficient where errors are normal. */
-    private static final double HUBER = 1.345;
-
-    private static final int ROBUST_ROUNDS = 20;
-    private static final double SETTLED = 1e-4;
-    /** Residuals smaller than this share of a job never make an outlier. */
+    /** Jobs whose spread is smaller than this are not believed to be. */
     private static final double LEAST_SPREAD = 0.01;
     /** With fewer jobs their spread is too uncertain to call any of them an outlier, or to hold any out. */
     private static final int ENOUGH_JOBS = 8;
@@ -54,10 +45,17 @@ public final class Calibrator {
 
     /** Fits all rates to all jobs. */
     public static Calibration calibrate(Assumptions assumptions, List<JobRecord> jobs, CalibrationOptions options) {
-        return new Calibrator(assumptions, options, JobTable.of(assumptions, jobs)).calibration();
+        JobTable typed = JobTable.of(assumptions, jobs);
+        List<GrossTiming> gross = gross(assumptions.scenario(), options).of(typed);
+        return new Calibrator(assumptions, options, typed.without(gross)).calibration(gross);
     }
 
-    private Calibration calibration() {
+    private static GrossTimings gross(Scenario scenario, CalibrationOptions options) {
+        double spread = Math.hypot(scenario.value(Scalar.CREW_SPREAD), scenario.value(Scalar.OPENING_SPREAD));
+        return new GrossTimings(options.paceSpread(), Math.max(LEAST_SPREAD, spread), options.outlierLimit());
+    }
+
+    private Calibration calibration(List<GrossTiming> gross) {
         List<Integer> all = table.withTotals();
         double[] deviations = robustDeviations(all);
         List<Integer> kept = IntStream.range(0, all.size())
@@ -78,7 +76,16 @@ public final class Calibrator {
                 fitted,
                 relativeNoise(fit, kept),
                 heldOut(kept, fitted),
-                skipped(all));
+                skipped(all),
+                gross,
+                contradictions());
+    }
+
+    private List<JobRecord> contradictions() {
+        return table.withHours().stream()
+                .filter(table::contradictory)
+                .map(job -> table.works().get(job).job())
+                .toList();
     }
 
     private FittedJob fittedJob(int job, RateRegression fit, double deviations) {
@@ -87,7 +94,7 @@ public final class Calibrator {
                 table.hours(job, means()),
                 table.hours(job, fit.coefficients()),
                 deviations,
-                Math.abs(deviations) > options.outlierLimit());
+                Math.abs(deviations) > options.outlierLimit() || table.contradictory(job));
     }
 
     private RateRegression fit(List<Integer> jobs, TimedSteps.Informed known) {
@@ -114,51 +121,18 @@ public final class Calibrator {
                 .toArray());
     }
 
-    /** Residuals of a Huber fit over their median absolute deviation; zeros where there are too few jobs. */
+    /** Log residuals of a Huber fit over their median absolute deviation; zeros where there are too few jobs. */
     private double[] robustDeviations(List<Integer> jobs) {
-        if (jobs.size() < ENOUGH_JOBS) {
-            return new double[jobs.size()];
-        }
-        RealMatrix design = table.design(jobs);
-        RealVector observed = table.observed(jobs);
-        double[] deviations = new double[jobs.size()];
-        double spread = noisePrior.noise();
-        for (int round = 0; round < ROBUST_ROUNDS; round++) {
-            double[] residuals = huberResiduals(design, observed, deviations, spread);
-            double next = Math.max(LEAST_SPREAD, MAD_TO_SD * medianOfAbsolutes(residuals));
-            boolean settled = Math.abs(next - spread) < SETTLED * spread;
-            spread = next;
-            for (int i = 0; i < deviations.length; i++) {
-                deviations[i] = residuals[i] / spread;
-            }
-            if (settled) {
-                break;
-            }
-        }
-        return deviations;
-    }
-
-    private double[] huberResiduals(RealMatrix design, RealVector observed, double[] deviations, double spread) {
-        double[] roots = Arrays.stream(deviations)
-                .map(d -> Math.sqrt(Math.min(1, HUBER / Math.abs(d))))
-                .toArray();
-        RealMatrix weighted = design.copy();
-        for (int i = 0; i < roots.length; i++) {
-            weighted.setRowVector(i, design.getRowVector(i).mapMultiply(roots[i]));
-        }
-        RealVector rates = RateRegression.fit(
-                        weighted,
-                        observed.ebeMultiply(new ArrayRealVector(roots)),
-                        Optional.of(informed.prior()),
-                        noisePrior,
-                        RateRegression.Sign.NOT_NEGATIVE,
-                        spread)
-                .coefficients();
-        return observed.subtract(design.operate(rates)).toArray();
-    }
-
-    private static double medianOfAbsolutes(double[] values) {
-        return StatUtils.percentile(Arrays.stream(values).map(Math::abs).toArray(), 50);
+        return jobs.size() < ENOUGH_JOBS
+                ? new double[jobs.size()]
+                : HuberFit.of(
+                                table.design(jobs),
+                                table.observed(jobs),
+                                Optional.of(informed.prior()),
+                                noisePrior,
+                                RateRegression.Sign.NOT_NEGATIVE,
+                                HuberFit.Residual.LOG)
+                        .deviations();
     }
 
     private StepFit stepFit(RateRegression fit, int step, List<Integer> kept) {

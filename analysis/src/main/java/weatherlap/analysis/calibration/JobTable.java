@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.MatrixUtils;
@@ -21,6 +22,10 @@ import weatherlap.sim.assumptions.LabourStep;
  * @param steps the columns
  */
 record JobTable(List<LabourStep> steps, List<JobWork> works) {
+    /** A job with less of it untimed has no total of its own to tell of. */
+    private static final double TIMED_WHOLE = 0.05;
+    /** Timed minutes and hours of a job timed whole agree within this, as a log: a tenth, for rounding (judgement). */
+    private static final double AGREES = Math.log(1.1);
 
     static JobTable of(Assumptions assumptions, List<JobRecord> jobs) {
         return new JobTable(
@@ -36,13 +41,43 @@ record JobTable(List<LabourStep> steps, List<JobWork> works) {
      */
     record TotalRow(double[] weights, double observed) {}
 
-    /** Jobs that have hours and some work that was not timed; empty for the others. */
+    /** Jobs that have hours, some work that was not timed, and hours left for it. */
     List<Integer> withTotals() {
-        return IntStream.range(0, works.size())
-                .filter(j -> works.get(j).job().personHours().isPresent())
-                .filter(j -> untimedMinutes(works.get(j)) > 0.05 * works.get(j).expectedMinutes())
-                .boxed()
+        return withHours().stream()
+                .filter(j -> !wasTimedWhole(works.get(j)) && !contradictory(j))
                 .toList();
+    }
+
+    private static boolean wasTimedWhole(JobWork work) {
+        return untimedMinutes(work) <= TIMED_WHOLE * work.expectedMinutes();
+    }
+
+    /** Timed minutes that leave none for the rest of the job, or are not the hours of a job that was timed whole. */
+    boolean contradictory(int job) {
+        JobWork work = works.get(job);
+        if (work.job().stepMinutes().isEmpty()) {
+            return false;
+        }
+        double taken = work.job().personHours().orElseThrow() * Units.MINUTES_PER_HOUR;
+        double timed = timedMinutes(work.job());
+        return wasTimedWhole(work) ? Math.abs(Math.log(timed / taken)) > AGREES : timed >= taken;
+    }
+
+    private static double timedMinutes(JobRecord job) {
+        return job.stepMinutes().values().stream().mapToDouble(m -> m).sum();
+    }
+
+    /** The same jobs; timings that were set aside are as if never taken. */
+    JobTable without(List<GrossTiming> timings) {
+        Map<JobRecord, Set<String>> dropped = timings.stream()
+                .collect(Collectors.groupingBy(
+                        GrossTiming::job, Collectors.mapping(t -> t.step().id(), Collectors.toSet())));
+        return new JobTable(
+                steps,
+                works.stream()
+                        .map(work -> new JobWork(
+                                work.job().without(dropped.getOrDefault(work.job(), Set.of())), work.weights()))
+                        .toList());
     }
 
     List<Integer> withHours() {
@@ -79,7 +114,7 @@ record JobTable(List<LabourStep> steps, List<JobWork> works) {
                         timed.containsKey(step.id()) ? 0 : work.weights().getOrDefault(step, 0.0) / expected)
                 .toArray();
         double taken = work.job().personHours().orElseThrow() * Units.MINUTES_PER_HOUR;
-        double rest = taken - timed.values().stream().mapToDouble(m -> m).sum();
+        double rest = taken - timedMinutes(work.job());
         return new TotalRow(weights, rest / expected);
     }
 

@@ -19,6 +19,10 @@
  * ordinary least squares. The noise is the scaled residual sum over (n − effective parameters), with a few jobs' worth of prior from
  * the scenario. Minutes that were timed are taken out of a job's total, so that nothing is counted twice.
  *
+ * <p>Gross records are set aside before the fit: timings by {@link GrossTimings}, totals that contradict the timed minutes, and jobs beyond
+ * the limit of the options in {@link HuberFit} on the log scale, in which none pulls harder than 1.345 spreads. What is left moves a rate
+ * by no more than a residual at that limit.
+ *
  * <p>Steps that always occur together cannot be told apart from totals: their sum is learnt, and shared among them by the width of
  * their ranges. A step that no job held moves only with the shop's pace. Intervals hold for shops like those of the prior; a shop far
  * from every range is pulled towards it.

@@ -10,12 +10,14 @@ import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Cladding;
+import weatherlap.sim.house.SidingCondition;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.quantity.Breakage;
 
 /**
  * Quantity of every driver of a job, from what its record holds. Judgement where the record is silent: openings 36 × 60 in., hence 16
  * ft around; edges in the proportion 3 to 5; screws as far apart as the scenario says; one layer of return all around; ten panels an
- * opening where there are any; a wall for every three openings, at most four; a day for every 4 full-flange or 9 insert openings.
+ * opening where there are any, of which as many break as the scenario expects on that day; a wall for every three openings, at most four; a day for every 4 full-flange or 9 insert openings.
  */
 final class JobQuantities {
     private static final double PERIMETER_FT = 16;
@@ -42,6 +44,13 @@ final class JobQuantities {
                         case ELEVATION ->
                             job.counted().elevations().orElse(Math.min(WALLS, Math.ceil(n / OPENINGS_A_WALL)));
                         case PANEL -> panels(job, facts);
+                        case BROKEN_PANEL ->
+                            Breakage.panels(
+                                    panels(job, facts),
+                                    scenario.value(Scalar.BREAKAGE_FRACTION),
+                                    scenario.value(Scalar.TEMPERATURE_F),
+                                    SidingCondition.valueOf(
+                                            facts.get(Fact.SIDING_CONDITION).toUpperCase(Locale.ROOT)));
                         case OPENING -> n;
                         case UNIT -> units;
                         case CORNER -> 4 * n;
@@ -62,7 +71,7 @@ final class JobQuantities {
                         case GLASS_FT2 ->
                             n * GLASS_SHARE_OF_FRAME * WIDTH_SHARE * HEIGHT_SHARE * Math.pow(around / n, 2);
                         // bought, never worked by the piece
-                        case BROKEN_PANEL, TAPE_FT, SEALANT_IN3, FOAM_IN3, CAPPING_FT2 -> 0;
+                        case TAPE_FT, SEALANT_IN3, FOAM_IN3, CAPPING_FT2 -> 0;
                     };
             quantities.put(driver, quantity);
         }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.method.Method;
@@ -92,6 +93,26 @@ public record JobRecord(
                 stepMinutes,
                 Optional.of(from),
                 Optional.of(until));
+    }
+
+    /** The same with some of its timings left out, by step id. */
+    public JobRecord without(Set<String> timings) {
+        Map<String, Double> kept = new LinkedHashMap<>(stepMinutes);
+        kept.keySet().removeAll(timings);
+        return new JobRecord(
+                id,
+                date,
+                houseId,
+                method,
+                crew,
+                openings,
+                counted,
+                temperatureF,
+                personHours,
+                facts,
+                kept,
+                finished,
+                followedUntil);
     }
 
     /**

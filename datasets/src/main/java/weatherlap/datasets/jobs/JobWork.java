@@ -48,13 +48,10 @@ public record JobWork(JobRecord job, Map<LabourStep, Double> weights) {
     public static JobWork of(Assumptions assumptions, JobRecord job) {
         Map<Fact, String> facts = new EnumMap<>(ORDINARY);
         facts.putAll(job.facts());
-        Map<Driver, Double> quantities = JobQuantities.of(job, facts, assumptions.scenario());
         Scenario base = assumptions.scenario();
-        double temperatureF = job.temperatureF().orElse(base.value(Scalar.TEMPERATURE_F));
-        Pace pace = new Pace(
-                base.with(Scalar.TEMPERATURE_F, temperatureF),
-                job.openings(),
-                facts.get(Fact.LEAD_SAFE).equals("yes"));
+        Scenario day = base.with(Scalar.TEMPERATURE_F, job.temperatureF().orElse(base.value(Scalar.TEMPERATURE_F)));
+        Map<Driver, Double> quantities = JobQuantities.of(job, facts, day);
+        Pace pace = new Pace(day, job.openings(), facts.get(Fact.LEAD_SAFE).equals("yes"));
         int storeys = Integer.parseInt(facts.get(Fact.STOREYS));
         Map<LabourStep, Double> weights = new LinkedHashMap<>();
         assumptions

@@ -46,6 +46,7 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
         lines.addAll(PlainTable.lines(text.mostMoved()));
         lines.add("");
         lines.add(text.setAsideSentence());
+        lines.addAll(text.typing());
         return lines;
     }
 

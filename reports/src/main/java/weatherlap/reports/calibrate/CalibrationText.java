@@ -7,10 +7,13 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.FittedJob;
+import weatherlap.analysis.calibration.GrossTiming;
 import weatherlap.analysis.calibration.HeldOutError;
 import weatherlap.analysis.calibration.StepFit;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.reports.page.TableView;
+import weatherlap.sim.Units;
 
 /** A calibration in sentences and tables. */
 final class CalibrationText {
@@ -22,8 +25,11 @@ final class CalibrationText {
                     + " range for its uncertainty, and all of them share a pace that differs by a tenth from shop to shop (judgement)."
                     + " Few jobs move the rates a little, many jobs a lot. No rate falls below zero. With no prior it would be ordinary"
                     + " least squares.",
-            "A job is set aside when what a robust fit leaves over is more than 3.5 robust standard deviations. Nothing is set aside"
-                    + " where fewer than 8 jobs have hours.",
+            "A job is set aside when the log of what a robust fit leaves over is more than 3.5 robust standard deviations, up or down."
+                    + " In that fit no job pulls harder than 1.345 deviations. Nothing is set aside where fewer than 8 jobs have hours."
+                    + " A timing is set aside by the same limit, judged by the other timings of its step and its range; where timed"
+                    + " minutes leave none for the rest of a job, or differ by more than a tenth from the hours of a job that was timed"
+                    + " whole, the hours are set aside and the timings stay.",
             "Held-out error: the jobs are split into parts, and each part is foreseen by rates fitted to the others, which saw neither"
                     + " its hours nor its timed steps. A job\u2019s error is the log of hours taken over hours foreseen, so half counts like"
                     + " double; its root mean square is shown as a percentage. The paired gain is the mean over the jobs of the"
@@ -71,7 +77,48 @@ final class CalibrationText {
         }
         lines.add(movedSentence());
         lines.add(setAsideSentence());
+        lines.addAll(typing());
         return lines;
+    }
+
+    /** What was typed wrong, most likely; empty where nothing was. */
+    List<String> typing() {
+        List<String> lines = new ArrayList<>();
+        for (int people = 2; people <= 3; people++) {
+            List<FittedJob> jobs = calibration.clockHours(people);
+            if (!jobs.isEmpty()) {
+                lines.add("Of these, " + jobs.size() + " took about " + (people == 2 ? "half" : "a third")
+                        + " of the fitted hours: hours of the clock put down for the person-hours of a crew of "
+                        + people + "? "
+                        + names(jobs.stream().map(job -> job.job().id()).toList()) + ".");
+            }
+        }
+        if (!calibration.grossTimings().isEmpty()) {
+            lines.add("Timings set aside, too far from the others of their step or from its range: "
+                    + calibration.grossTimings().stream()
+                            .map(CalibrationText::timing)
+                            .collect(Collectors.joining("; "))
+                    + ".");
+        }
+        if (!calibration.contradictions().isEmpty()) {
+            lines.add("Timed minutes contradict person_hours, so that only the timings were fitted: "
+                    + calibration.contradictions().stream()
+                            .map(CalibrationText::contradiction)
+                            .collect(Collectors.joining("; "))
+                    + ".");
+        }
+        return lines;
+    }
+
+    private static String timing(GrossTiming timing) {
+        return timing.job().id() + " " + timing.step().id() + " " + Numbers.plain(timing.minutes(), 1) + " min (about "
+                + Numbers.plain(timing.expectedMinutes(), 1) + " expected)";
+    }
+
+    private static String contradiction(JobRecord job) {
+        double minutes = job.stepMinutes().values().stream().mapToDouble(m -> m).sum();
+        return job.id() + " (timed " + Numbers.plain(Units.minutesToHours(minutes), 1) + " person-hours, person_hours "
+                + Numbers.plain(job.personHours().orElseThrow(), 1) + ")";
     }
 
     private String verdict() {

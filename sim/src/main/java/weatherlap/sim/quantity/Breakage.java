@@ -10,7 +10,7 @@ import weatherlap.sim.house.SidingCondition;
  * and below (1.5, 5 and 12.5 %), straight between; doubled for brittle siding, and half as much again where nobody has looked. At
  * most 1.
  */
-final class Breakage {
+public final class Breakage {
     private static final double WARM_F = 50;
     private static final double FREEZING_F = 32;
     private static final double COLD_F = 20;
@@ -22,9 +22,10 @@ final class Breakage {
     /**
      * Expected panels, from those that are handled.
      *
-     * @param warmAndSound share that breaks at 50 °F and above
+     * @param handled panels or boards, a count, 0 or more
+     * @param warmAndSound share that breaks at 50 °F and above, 0 to 1
      */
-    static double panels(double handled, double warmAndSound, double temperatureF, SidingCondition condition) {
+    public static double panels(double handled, double warmAndSound, double temperatureF, SidingCondition condition) {
         return handled * fraction(warmAndSound, temperatureF, condition);
     }
 
