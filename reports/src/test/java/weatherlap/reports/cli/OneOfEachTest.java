@@ -20,7 +20,7 @@ class OneOfEachTest {
 
     /** Not in the names of columns and files, nor where a column is compared or listed: those keep their names. */
     private static final Pattern BRITISH = Pattern.compile(
-            ".{0,60}(?<![-_/\\w])(?i:labour(?![-_/.\\w])" + "|mould|licence|favours?|colour|storeys?(?![=&!,|\\w]))");
+            ".{0,60}(?<![-_/\\w])(?i:labour(?![-_/.\\w])" + "|mould|licence|favours?|colour|storeys?(?! is \\d|[=&!,|\\w]))");
 
     @TempDir
     private Path folder;
