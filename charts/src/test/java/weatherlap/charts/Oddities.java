@@ -22,10 +22,12 @@ import weatherlap.charts.report.LeakRose;
 import weatherlap.charts.report.PortfolioHeatMap;
 import weatherlap.charts.study.BreakEvenCurve;
 import weatherlap.charts.study.BreakEvenMap;
+import weatherlap.charts.study.Curves;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.ExposureRose;
 import weatherlap.charts.study.FittedHours;
 import weatherlap.charts.study.Residuals;
+import weatherlap.charts.study.SeenCalls;
 import weatherlap.charts.study.Swings;
 
 /** Data that come seldom and break pictures: none, one, far too large, labels that are an attack or have no end. */
@@ -172,6 +174,25 @@ public final class Oddities {
 
     private static List<Picture> calibration() {
         return List.of(
+                new SeenCalls("none", List.of()),
+                new SeenCalls(
+                        HOSTILE,
+                        LABELS.stream()
+                                .map(label -> new SeenCalls.Row(label, 1_000_000, 1e-9, 2e6))
+                                .toList()),
+                new Curves("no-curve", "None", "none", "None.", "x", "y", true, List.of()),
+                new Curves(
+                        "odd-curve",
+                        "Odd",
+                        ENDLESS,
+                        "Odd.",
+                        UNBROKEN,
+                        HOSTILE,
+                        false,
+                        LABELS.stream()
+                                .map(label -> new Curves.Curve(
+                                        label, java.awt.Color.BLACK, true, List.of(0.0, 1e6), List.of(-1e6, 1e6)))
+                                .toList()),
                 new FittedHours("none", List.of()),
                 new FittedHours(ENDLESS, List.of(new FittedHours.Job(MethodStyle.INSERT, 0, 1e6))),
                 new Residuals("none", List.of()),

@@ -21,10 +21,12 @@ import weatherlap.charts.report.LeakRose;
 import weatherlap.charts.report.PortfolioHeatMap;
 import weatherlap.charts.study.BreakEvenCurve;
 import weatherlap.charts.study.BreakEvenMap;
+import weatherlap.charts.study.Curves;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.ExposureRose;
 import weatherlap.charts.study.FittedHours;
 import weatherlap.charts.study.Residuals;
+import weatherlap.charts.study.SeenCalls;
 import weatherlap.charts.study.Swings;
 
 /** Invented data for each chart, of the size a report has. */
@@ -34,6 +36,8 @@ public final class Samples {
 
     public static List<Picture> all() {
         return List.of(
+                seenCalls(),
+                curves(),
                 glassLost(),
                 costStack(),
                 leakRose(),
@@ -256,6 +260,36 @@ public final class Samples {
                 List.of("1", "2", "3"),
                 List.of("0", "1 to 12", "13 to 18", "over 18"),
                 cells);
+    }
+
+    public static SeenCalls seenCalls() {
+        return new SeenCalls(
+                "200 invented jobs",
+                List.of(
+                        new SeenCalls.Row("full-flange", 12, 9.4, 11.3),
+                        new SeenCalls.Row("insert", 31, 18.2, 29.9),
+                        new SeenCalls.Row("years since: 0 to 2", 0, 0, 0)));
+    }
+
+    public static Curves curves() {
+        List<Double> years = List.of(0.0, 2.0, 2.0, 8.0);
+        return new Curves(
+                "without-a-call",
+                "Jobs without a leak call",
+                "200 invented jobs",
+                "After 8 years 81% of the jobs had no leak call.",
+                "years since the work",
+                "share of jobs without a leak call",
+                true,
+                List.of(
+                        new Curves.Curve(
+                                "insert, seen", MethodStyle.INSERT.color(), false, years, List.of(1.0, 1.0, 0.8, 0.8)),
+                        new Curves.Curve(
+                                "insert, by the fit",
+                                MethodStyle.INSERT.color(),
+                                true,
+                                years,
+                                List.of(1.0, 0.9, 0.9, 0.8))));
     }
 
     public static FittedHours fittedHours() {

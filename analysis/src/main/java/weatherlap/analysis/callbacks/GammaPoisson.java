@@ -93,6 +93,18 @@ public final class GammaPoisson {
                 .sum();
     }
 
+    /** Posterior density of the rate of a group at a value above 0. */
+    public double density(int group, double value) {
+        return IntStream.range(0, points.size())
+                .filter(p -> weights[p] > 0)
+                .mapToDouble(p -> weights[p]
+                        * Math.exp(shape(p, group) * Math.log(rate(p, group))
+                                + (shape(p, group) - 1) * Math.log(value)
+                                - rate(p, group) * value
+                                - Gamma.logGamma(shape(p, group))))
+                .sum();
+    }
+
     /** The value that the rate of a group stays below with a probability, found by halving; good to nine digits. */
     public double quantile(int group, double probability) {
         double high = Math.max(mean(group), Double.MIN_NORMAL);

@@ -123,6 +123,11 @@ public final class LevelFit {
         return posterior.probabilityBelow(group, level);
     }
 
+    /** Posterior density of κ_m of a group. */
+    public double density(int group, double level) {
+        return posterior.density(group, level);
+    }
+
     /** The κ that the groups share: mean and the quantiles 0.05 and 0.95, to the step of the grid. */
     public Level shared() {
         return weighted(0);

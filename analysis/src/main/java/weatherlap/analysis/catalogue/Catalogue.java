@@ -3,6 +3,7 @@ package weatherlap.analysis.catalogue;
 import java.util.List;
 import weatherlap.analysis.breakeven.BreakEvenTable;
 import weatherlap.analysis.calibration.CalibrationTables;
+import weatherlap.analysis.callbacks.SeenExpected;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.drivers.DriverTable;
 import weatherlap.analysis.exposure.ExposureTable;
@@ -26,6 +27,7 @@ public final class Catalogue {
             ExposureTable.LAYOUT,
             CalibrationTables.STEPS,
             CalibrationTables.JOBS,
+            SeenExpected.TABLE,
             DriverTable.LAYOUT,
             BreakEvenTable.LAYOUT);
 

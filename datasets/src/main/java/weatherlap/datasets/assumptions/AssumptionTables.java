@@ -95,7 +95,7 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
         return new AssumptionTables(assumptions.withSteps(steps), newTexts);
     }
 
-    /** The same with the priors and origins of lap faults replaced by those of the given faults, which must be those of the table. */
+    /** The same with the admitted shares and origins of lap faults replaced by those of the given faults, which must be those of the table. */
     public AssumptionTables withFaults(List<LapFault> faults) {
         Map<String, String> newTexts = new LinkedHashMap<>(texts);
         String file = AssumptionSchemas.LAP_FAULTS.file();

@@ -1,8 +1,6 @@
 package weatherlap.datasets.assumptions;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -49,22 +47,18 @@ final class RowText {
         });
     }
 
-    /** {@code lap-faults.csv} with priors, basis and source of the given faults. */
+    /** {@code lap-faults.csv} with admitted shares, basis and source of the given faults. */
     static String withFaults(String text, List<LapFault> faults) {
         Map<String, LapFault> byId = faults.stream().collect(Collectors.toMap(LapFault::id, Function.identity()));
         return replace(text, AssumptionSchemas.LAP_FAULTS, row -> {
             LapFault fault = byId.get(row.text("fault_id"));
-            Map<String, String> cells = new HashMap<>();
-            fault.priorByBarrier().forEach((barrier, prior) -> cells.put(column(barrier), CsvText.cell(prior)));
-            fault.priorByWorkmanship().forEach((work, prior) -> cells.put(column(work), CsvText.cell(prior)));
-            cells.put("basis", basis(fault.origin()));
-            cells.put("source", fault.origin().source());
-            return cells;
+            return Map.of(
+                    "admitted_low", CsvText.cell(fault.admitted().low()),
+                    "admitted_likely", CsvText.cell(fault.admitted().likely()),
+                    "admitted_high", CsvText.cell(fault.admitted().high()),
+                    "basis", basis(fault.origin()),
+                    "source", fault.origin().source());
         });
-    }
-
-    private static String column(Enum<?> given) {
-        return "prior_" + given.name().toLowerCase(Locale.ROOT);
     }
 
     private static String basis(Origin origin) {

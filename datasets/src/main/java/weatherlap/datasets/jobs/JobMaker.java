@@ -30,7 +30,7 @@ import weatherlap.sim.random.Streams;
  * @param timedShare share of the jobs in which every step was timed
  */
 public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, double timedShare, long seed) {
-    private static final LocalDate FIRST_DAY = LocalDate.of(2024, 1, 2);
+    private static final LocalDate FIRST_DAY = LocalDate.of(2015, 1, 5);
     private static final int DAYS_BETWEEN = 3;
 
     /** The first jobs of the shop; more jobs do not change the earlier ones. */

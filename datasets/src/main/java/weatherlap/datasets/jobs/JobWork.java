@@ -45,9 +45,15 @@ public record JobWork(JobRecord job, Map<LabourStep, Double> weights) {
         weights = Collections.unmodifiableMap(new LinkedHashMap<>(weights));
     }
 
-    public static JobWork of(Assumptions assumptions, JobRecord job) {
+    /** What holds of a job: what its record keeps, else what is ordinary. */
+    static Map<Fact, String> facts(JobRecord job) {
         Map<Fact, String> facts = new EnumMap<>(ORDINARY);
         facts.putAll(job.facts());
+        return facts;
+    }
+
+    public static JobWork of(Assumptions assumptions, JobRecord job) {
+        Map<Fact, String> facts = facts(job);
         Scenario base = assumptions.scenario();
         Scenario day = base.with(Scalar.TEMPERATURE_F, job.temperatureF().orElse(base.value(Scalar.TEMPERATURE_F)));
         Map<Driver, Double> quantities = JobQuantities.of(job, facts, day);

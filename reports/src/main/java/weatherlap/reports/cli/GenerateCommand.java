@@ -66,7 +66,8 @@ final class GenerateCommand implements Callable<Integer> {
             paramLabel = "N",
             description =
                     "Write so many job records of a made-up shop too, 0 to 100,000, as jobs.csv, with its rates in"
-                            + " true-rates.csv, to try calibrate on. Else: 0.")
+                            + " true-rates.csv, to try calibrate on, and its service calls, callbacks.csv, with their level in"
+                            + " true-callbacks.csv, to try callbacks on. Else: 0.")
     private Integer jobs;
 
     @Mixin

@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             CrewsheetCommand.class,
             AssumptionsCommand.class,
             CalibrateCommand.class,
+            CallbacksCommand.class,
             SiteCommand.class,
             ExposureCommand.class,
             BreakevenCommand.class,

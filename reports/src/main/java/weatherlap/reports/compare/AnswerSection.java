@@ -13,7 +13,8 @@ final class AnswerSection {
     static Section of(CompareReport report) {
         ChangeText changes = new ChangeText(report.comparison().results(), report.simulator());
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Answer(AnswerText.sentences(report.comparison().answer(), report.years())));
+        blocks.add(new Block.Answer(
+                AnswerText.sentences(report.comparison().answer(), report.years(), report.ownRecords())));
         blocks.add(Block.Table.of(AnswerText.keyFigures(report.comparison().answer(), report.years())));
         blocks.add(Block.Heading.of("A rule to hang on the wall"));
         blocks.add(new Block.Points(DecisionWords.rule(report.decision())));

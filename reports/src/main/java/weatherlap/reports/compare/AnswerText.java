@@ -2,6 +2,7 @@ package weatherlap.reports.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import weatherlap.analysis.tables.Answer;
@@ -25,8 +26,9 @@ final class AnswerText {
      * The sentences, the answer itself first.
      *
      * @param horizonYears how far ahead the family looks
+     * @param ownRecords of the shop, on which the level of the leaks rests, in words; empty: on judgement
      */
-    static List<String> sentences(Answer answer, int horizonYears) {
+    static List<String> sentences(Answer answer, int horizonYears, Optional<String> ownRecords) {
         Method cheaper = answer.cheaper();
         PerHouse best = answer.of(cheaper);
         PerHouse other = answer.of(answer.contrast().other(cheaper));
@@ -52,10 +54,19 @@ final class AnswerText {
                 + " of today\u2019s glass against " + ReportWords.percent(other.glassLostFraction(), 1)
                 + ", and leaves a chance of leak damage somewhere in the house of "
                 + ReportWords.percent(best.anyLeak(), 0) + " against " + ReportWords.percent(other.anyLeak(), 0) + ".");
-        lines.add(
-                "The leak figures rest on judgement: no survey says how often each lap fault stands in old walls. Read them"
-                        + " as a comparison of the two methods, not as a forecast for a house.");
+        lines.add(leakBasis(ownRecords));
         return lines;
+    }
+
+    /** Whose records the level of the leaks rests on. */
+    private static String leakBasis(Optional<String> ownRecords) {
+        return ownRecords
+                .map(records -> "The level of the leak figures rests on the shop\u2019s own records: "
+                        + records.replaceFirst("^own records: ", "")
+                        + ". Which walls and which laps leak more is judgement still.")
+                .orElse(
+                        "The leak figures rest on judgement: no survey says how often each lap fault stands in old walls. Read"
+                                + " them as a comparison of the two methods, not as a forecast for a house.");
     }
 
     /** Both methods side by side, means of a house. */

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import weatherlap.analysis.callbacks.FittedTables;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.rule.RuleTable;
 import weatherlap.analysis.tables.Answer;
@@ -75,7 +77,7 @@ public record CompareReport(
     public List<String> lines() {
         Answer answer = comparison.answer();
         List<String> lines = new ArrayList<>();
-        lines.add(AnswerText.sentences(answer, years()).get(0));
+        lines.add(AnswerText.sentences(answer, years(), ownRecords()).get(0));
         lines.addAll(PlainTable.lines(AnswerText.keyFigures(answer, years())));
         return lines;
     }
@@ -92,6 +94,11 @@ public record CompareReport(
                         HousesSection.of(this),
                         MethodSection.of(this),
                         AssumptionsSection.of(this)));
+    }
+
+    /** Of the shop, on which the level of the leaks rests, in words; empty: on judgement. */
+    Optional<String> ownRecords() {
+        return FittedTables.records(assumptions);
     }
 
     /** The horizon. */
@@ -120,7 +127,7 @@ public record CompareReport(
     }
 
     private List<String> workbookLines() {
-        List<String> answer = AnswerText.sentences(comparison.answer(), years());
+        List<String> answer = AnswerText.sentences(comparison.answer(), years(), ownRecords());
         return List.of(
                 title(),
                 scope(),

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.analysis.calibration.CalibrationOptions;
+import weatherlap.analysis.callbacks.ExpectedCalls;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.ClimateCsv;
@@ -22,6 +23,10 @@ import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.generator.BundledMix;
 import weatherlap.datasets.generator.HouseGenerator;
 import weatherlap.datasets.generator.Mix;
+import weatherlap.datasets.jobs.CallMaker;
+import weatherlap.datasets.jobs.CallSchema;
+import weatherlap.datasets.jobs.CallText;
+import weatherlap.datasets.jobs.FollowedJob;
 import weatherlap.datasets.jobs.JobMaker;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobText;
@@ -37,6 +42,8 @@ import weatherlap.reports.output.Version;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.rain.RainClimate;
 
 /**
  * Writes a synthetic portfolio and, where asked for, records of jobs of a made-up shop whose rates are known.
@@ -52,6 +59,11 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
     private static final double PACE_SPREAD = CalibrationOptions.ORDINARY.paceSpread();
     /** Share of the jobs of which every step was timed; invented. */
     private static final double TIMED_SHARE = 0.2;
+
+    /** Mean time from damage to the call; invented. */
+    private static final double LAG_YEARS = 0.6;
+
+    private static final int CALL_DRAWS = 64;
 
     /** @throws BadInput with every problem of the mix */
     public void run(Messages messages) throws IOException {
@@ -84,7 +96,8 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
                     + (jobs == 0
                             ? ""
                             : ", and " + Numbers.count(jobs, "job", "jobs")
-                                    + " in jobs.csv with the shop's rates in true-rates.csv"));
+                                    + " in jobs.csv with the shop's rates in true-rates.csv, their service calls in callbacks.csv with the level"
+                                    + " of leaks in true-callbacks.csv"));
             messages.note("next: " + NextCommand.command("compare", output.folder(), "--out", "report"));
         }
     }
@@ -121,8 +134,21 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
         Shop shop = Shop.drawn(tables, PACE_SPREAD, seed);
         double jobSpread = tables.scenario().value(Scalar.CREW_SPREAD);
         List<JobRecord> made = new JobMaker(tables, shop, jobSpread, TIMED_SHARE, seed).jobs(jobs);
-        folder.write("jobs.csv", Content.of(JobText.of(made, tables)));
+        Map<Method, Double> levels = CallMaker.drawnLevels(seed);
+        RainClimate weather = RainClimate.of(DemoClimate.hourly(), tables.scenario());
+        ExpectedCalls model = new ExpectedCalls(tables, weather, CALL_DRAWS);
+        CallMaker maker =
+                new CallMaker(levels, LAG_YEARS, (job, years) -> model.of(job).happened(years), seed);
+        List<FollowedJob> followed =
+                made.stream().flatMap(job -> maker.followed(job).stream()).toList();
+        List<JobRecord> records = followed.stream().map(FollowedJob::job).toList();
+        folder.write("jobs.csv", Content.of(JobText.of(records, tables)));
         folder.write("true-rates.csv", Content.of(JobText.of(shop)));
+        folder.write(
+                CallSchema.FILE,
+                Content.of(CallText.of(
+                        followed.stream().flatMap(job -> job.calls().stream()).toList())));
+        folder.write("true-callbacks.csv", Content.of(CallText.of(levels, LAG_YEARS)));
     }
 
     private static void writeClimate(OutputStream out) throws IOException {

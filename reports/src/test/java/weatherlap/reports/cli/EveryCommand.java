@@ -20,6 +20,7 @@ final class EveryCommand {
                 List.of("explain", house, "--opening", "EXAMPLE/front/W1"),
                 List.of("exposure", made.resolve("climate.csv"), "--out", folder.resolve("rain")),
                 List.of("calibrate", made.resolve("jobs.csv"), "--out", folder.resolve("fitted")),
+                List.of("callbacks", made, "--out", folder.resolve("callbacks")),
                 List.of("assumptions", "--out", folder.resolve("shop")),
                 List.of("completion", "bash"));
     }

@@ -45,7 +45,8 @@ class GenerateCommandTest {
                             .status())
                     .isZero();
         }
-        for (String file : List.of("jobs.csv", "true-rates.csv", "houses.csv", "run.json")) {
+        for (String file : List.of(
+                "jobs.csv", "true-rates.csv", "callbacks.csv", "true-callbacks.csv", "houses.csv", "run.json")) {
             assertThat(one.resolve(file)).hasSameBinaryContentAs(two.resolve(file));
         }
         assertThat(Files.readAllLines(one.resolve("jobs.csv")))

@@ -3,7 +3,6 @@ package weatherlap.sim.assumptions;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import weatherlap.sim.Check;
 import weatherlap.sim.explain.Origin;
 import weatherlap.sim.house.Barrier;
@@ -67,6 +66,11 @@ public record LapFault(
 
     /** The same letting another share past. */
     public LapFault withAdmitted(ThreePoint changed) {
+        return withAdmitted(changed, origin);
+    }
+
+    /** The same letting another share past, which rests on something else. */
+    public LapFault withAdmitted(ThreePoint changed, Origin restsOn) {
         return new LapFault(
                 id,
                 joint,
@@ -82,38 +86,7 @@ public record LapFault(
                 changed,
                 seenAs,
                 stainOdds,
-                origin);
-    }
-
-    /** The same with the odds of every prior times a factor above 0: what is sure or out of the question stays so. */
-    public LapFault withOdds(double factor, Origin changed) {
-        Check.positive("factor of the odds", factor);
-        return new LapFault(
-                id,
-                joint,
-                tradeName,
-                whatHappens,
-                method,
-                kind,
-                appliesWhen,
-                timesOdds(priorByBarrier, factor),
-                oddsByEra,
-                timesOdds(priorByWorkmanship, factor),
-                firstLine,
-                admitted,
-                seenAs,
-                stainOdds,
-                changed);
-    }
-
-    private static <K> Map<K, Double> timesOdds(Map<K, Double> priors, double factor) {
-        return priors.entrySet().stream()
-                .collect(Collectors.toMap(Map.Entry::getKey, prior -> timesOdds(prior.getValue(), factor)));
-    }
-
-    /** A probability p with its odds p/(1 − p) times a factor. */
-    public static double timesOdds(double probability, double factor) {
-        return probability * factor / (1 - probability + probability * factor);
+                restsOn);
     }
 
     /** The reading of a lap that shows a fault. */

@@ -32,7 +32,7 @@ final class FaultPrior {
         List<Barrier> possible = possible(house);
         double sum = 0;
         for (Barrier one : possible) {
-            sum += LapFault.timesOdds(given(fault, fault.priorByBarrier(), one), odds);
+            sum += timesOdds(given(fault, fault.priorByBarrier(), one), odds);
         }
         return sum / possible.size();
     }
@@ -43,6 +43,10 @@ final class FaultPrior {
             case NONE -> house.openings().anyMatch(Opening::showsBarrier) ? EXISTING : List.of(Barrier.NONE);
             case HOUSEWRAP, BUILDING_PAPER -> List.of(house.barrier());
         };
+    }
+
+    static double timesOdds(double probability, double factor) {
+        return probability * factor / (1 - probability + probability * factor);
     }
 
     static <K> double given(LapFault fault, Map<K, Double> priors, K key) {

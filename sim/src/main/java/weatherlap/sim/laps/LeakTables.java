@@ -106,7 +106,7 @@ public final class LeakTables {
                 && assumptions.scenario().choice(Choice.SILL_FLANGE).equals("sealed");
         double prior = FaultPrior.given(fault, fault.priorByWorkmanship(), workmanship);
         boolean cold = fault.id().equals(TAPE_COLD) && scalar(Scalar.TEMPERATURE_F) < scalar(Scalar.TAPE_WARM_F);
-        return chosen ? 1 : cold ? LapFault.timesOdds(prior, scalar(Scalar.COLD_TAPE_ODDS)) : prior;
+        return chosen ? 1 : cold ? FaultPrior.timesOdds(prior, scalar(Scalar.COLD_TAPE_ODDS)) : prior;
     }
 
     public Assumptions assumptions() {

@@ -1,0 +1,100 @@
+package weatherlap.reports.jobs;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import weatherlap.analysis.callbacks.CallbackFit;
+import weatherlap.analysis.callbacks.CallbackFitter;
+import weatherlap.analysis.callbacks.FittedTables;
+import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.jobs.CallReader;
+import weatherlap.datasets.jobs.CallSchema;
+import weatherlap.datasets.jobs.FollowedJob;
+import weatherlap.datasets.table.Loaded;
+import weatherlap.reports.callbacks.CallbackReport;
+import weatherlap.reports.output.Checksum;
+import weatherlap.reports.output.OutputFolder;
+import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.output.RunRecord;
+import weatherlap.reports.output.Version;
+import weatherlap.reports.output.Warnings;
+import weatherlap.sim.rain.RainClimate;
+
+/**
+ * Fits the level of the leaks to jobs and their service calls and writes it as assumption tables.
+ *
+ * @param paths the folder of the jobs stands where a portfolio stands
+ * @param lagYears mean time from damage to the call; empty: fitted
+ */
+public record Callbacks(InputPaths paths, OptionalDouble lagYears, OutputRequest output) {
+    /** @throws BadInput with every problem of the tables or, where those are sound, of the records */
+    public void run(Messages messages) throws IOException {
+        Path folder = paths.portfolio().orElseThrow();
+        Inputs inputs = Inputs.besidePortfolio(paths);
+        AssumptionTables tables = inputs.assumptions();
+        Loaded<List<FollowedJob>> records = CallReader.read(folder, tables.assumptions());
+        List<FollowedJob> jobs = BadInput.unlessSound(records);
+        if (jobs.isEmpty()) {
+            throw new BadInput(
+                    List.of("jobs.csv: no job has a day on which it was finished; there is nothing to fit to"));
+        }
+        List<String> warnings = new ArrayList<>(inputs.warnings());
+        warnings.addAll(Warnings.grouped(records.warnings()));
+        if (FittedTables.isFitted(tables.assumptions())) {
+            warnings.add(
+                    "lap-faults.csv: holds shares that were fitted to records before; give only jobs that were not among"
+                            + " them, or they count twice");
+        }
+        messages.warn(warnings);
+        RainClimate climate = inputs.rain();
+        CallbackFit fit = CallbackFitter.fit(jobs, tables.assumptions(), climate, lagYears);
+        SortedMap<String, String> sums = sums(folder, inputs);
+        CallbackReport report = new CallbackReport(
+                inputs.name(), fit, inputs.climate().name(), inputs.assumed(), warnings, shown(sums));
+        try (OutputFolder written = output.open(paths.named())) {
+            report.write(written);
+            WriteAssumptions.write(FittedTables.of(tables, fit), "assumptions/", written);
+            written.commit(new RunRecord(Version.current(), "callbacks", settings(inputs), sums));
+        }
+        report.lines().forEach(messages::result);
+        messages.note("the fitted level is in " + NextCommand.pages(output.folder(), "callbacks"));
+        messages.note("next: "
+                + NextCommand.command(
+                        "compare", "--assumptions", output.folder().resolve("assumptions"), "--out", "report"));
+    }
+
+    private Map<String, Object> settings(Inputs inputs) {
+        Map<String, Object> settings = new LinkedHashMap<>();
+        settings.put("jobs", inputs.name());
+        settings.put("climate", inputs.climate().name());
+        settings.put("changes", paths.changes());
+        lagYears.ifPresent(lag -> settings.put("lag_years", lag));
+        return settings;
+    }
+
+    private static SortedMap<String, String> sums(Path folder, Inputs inputs) throws IOException {
+        SortedMap<String, String> sums = new TreeMap<>(inputs.checksums());
+        sums.keySet().removeIf(file -> file.startsWith("portfolio/"));
+        for (String file : List.of("jobs.csv", CallSchema.FILE)) {
+            sums.put("jobs/" + file, Checksum.of(folder.resolve(file)));
+        }
+        return sums;
+    }
+
+    private Map<String, String> shown(SortedMap<String, String> sums) {
+        Map<String, String> shown = new LinkedHashMap<>();
+        shown.put("program", "weatherlap " + Version.current());
+        lagYears.ifPresent(lag -> shown.put("mean lag given", lag + " years"));
+        if (!paths.changes().isEmpty()) {
+            shown.put("changes", String.join(", ", paths.changes()));
+        }
+        sums.forEach((file, sum) -> shown.put(file, "SHA-256 " + sum));
+        return shown;
+    }
+}

@@ -1,0 +1,105 @@
+package weatherlap.reports.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CallbacksCommandTest {
+    @TempDir
+    private static Path folder;
+
+    private static Path made;
+    private static Path fitted;
+    private static Cli run;
+
+    /** Three hundred jobs of a made-up shop whose level is known. */
+    @BeforeAll
+    static void fit() {
+        made = folder.resolve("made");
+        assertThat(Cli.run("generate", "--houses", 1, "--jobs", 300, "--seed", 3, "--out", made)
+                        .status())
+                .isZero();
+        fitted = folder.resolve("fitted");
+        run = Cli.run("callbacks", made, "--out", fitted);
+    }
+
+    @Test
+    void writesWhatItPromises() {
+        assertThat(run.err()).contains("the fitted level is in ", "--assumptions ");
+        assertThat(run.status()).isZero();
+        assertThat(run.out()).contains("Of 100 windows like these done by insert, about ");
+        assertThat(fitted.toFile().list())
+                .containsExactlyInAnyOrder(
+                        "seen-expected.csv", "callbacks.html", "callbacks.pdf", "charts", "assumptions", "run.json");
+    }
+
+    /** The truth differs from the tables; its level lies within half and twice the one that 300 jobs give. */
+    @Test
+    void comesNearTheTruthOfTheShop() throws IOException {
+        Map<String, Double> truth = Files.readAllLines(made.resolve("true-callbacks.csv")).stream()
+                .skip(1)
+                .map(line -> line.split(","))
+                .collect(Collectors.toMap(cells -> cells[0].replace('_', '-'), cells -> Double.parseDouble(cells[1])));
+        List<String[]> seen = Files.readAllLines(fitted.resolve("seen-expected.csv")).stream()
+                .map(line -> line.split(","))
+                .filter(cells -> cells[0].equals("method"))
+                .toList();
+        assertThat(seen).hasSizeBetween(2, truth.size());
+        for (String[] row : seen) {
+            double level = Double.parseDouble(row[6]) / Double.parseDouble(row[5]);
+            assertThat(Math.log(level / truth.get(row[1].toLowerCase(java.util.Locale.ROOT))))
+                    .as(row[1])
+                    .isCloseTo(0, within(Math.log(2)));
+        }
+    }
+
+    @Test
+    void theFittedTablesSayWhatTheyRestOnAndServe() throws IOException {
+        assertThat(Files.readString(fitted.resolve("assumptions/lap-faults.csv")))
+                .contains(",own records,", "leak calls in ", " window-years of 300 jobs");
+        assertThat(Files.readString(fitted.resolve("assumptions/scenario.toml")))
+                .contains("basis = \"own records\"");
+        Cli compare = Cli.run(
+                "compare",
+                "--assumptions",
+                fitted.resolve("assumptions"),
+                "--draws",
+                16,
+                "--out",
+                folder.resolve("report"));
+        assertThat(compare.err()).isNotEmpty();
+        assertThat(compare.status()).isZero();
+        assertThat(Files.readString(folder.resolve("report/report.html"))).contains("the shop\u2019s own records");
+    }
+
+    @Test
+    void recordsGivenTwiceAreWarnedOf() {
+        Cli again = Cli.run(
+                "callbacks", made, "--assumptions", fitted.resolve("assumptions"), "--out", folder.resolve("again"));
+        assertThat(again.status()).isZero();
+        assertThat(again.err()).contains("or they count twice");
+    }
+
+    @Test
+    void contradictionsAreRefusedByRowAndNothingIsWritten() throws IOException {
+        Path bad = Files.createDirectories(folder.resolve("bad"));
+        Files.writeString(bad.resolve("jobs.csv"), "job_id,method,openings,date\nj,insert,2,2020-01-02\n");
+        Files.writeString(bad.resolve("callbacks.csv"), "job_id,called,cause\nj,2019-12-31,leak\nj,2021-05-05,draft\n");
+        Cli refused = Cli.run("callbacks", bad, "--out", folder.resolve("none"));
+        assertThat(refused.status()).isEqualTo(2);
+        assertThat(refused.err())
+                .contains(
+                        "callbacks.csv:2:called: \"2019-12-31\" is before the job was finished",
+                        "callbacks.csv:3:cause: ");
+        assertThat(folder.resolve("none")).doesNotExist();
+    }
+}
