@@ -86,7 +86,7 @@ public final class HandoutMaker {
         House house = result.house();
         WindowViews windows = new WindowViews(kinds, result.contrast(), takeoffs, density);
         List<WindowSection> sections = windows.sections();
-        Offer offer = new Offer(result, takeoffs, assumptions.scenario());
+        Offer offer = new Offer(result, takeoffs, assumptions);
         return new Handout(
                 density.cut(house.label(), LONGEST_LABEL),
                 facts(house),

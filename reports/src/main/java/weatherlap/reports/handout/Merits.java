@@ -14,7 +14,6 @@ import weatherlap.sim.run.MethodResult;
 /** What speaks for each method at a house, a sentence a method. */
 final class Merits {
     private static final double LEAST_GLASS_FT2 = 0.1;
-    private static final double LEAST_LEAK = 0.005;
 
     private Merits() {}
 
@@ -46,8 +45,7 @@ final class Merits {
         if (more > LEAST_GLASS_FT2) {
             merits.add("keeps " + Numbers.plain(more, 1) + " square feet more glass");
         }
-        double drier = other.leakProbability() - own.leakProbability();
-        if (drier > LEAST_LEAK) {
+        if (LeakRank.of(own, other) == LeakRank.LESS) {
             merits.add("has the lower chance of leak damage");
         }
         return merits;

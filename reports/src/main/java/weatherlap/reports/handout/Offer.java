@@ -3,8 +3,10 @@ package weatherlap.reports.handout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import weatherlap.analysis.callbacks.FittedTables;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.TableView;
+import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.method.Method;
@@ -18,11 +20,11 @@ import weatherlap.sim.run.MethodResult;
  * <p>The range of a price is the price times the 10 and the 90 % point of the cost to the shop over its mean: what the same job would
  * be priced at if its cost were known to come out there.
  */
-record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario scenario) {
+record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Assumptions assumptions) {
     TableView table() {
         MethodResult full = house.first();
         MethodResult insert = house.second();
-        String years = Numbers.count(scenario.whole(Scalar.HORIZON_YEARS), "year", "years");
+        String years = Numbers.count(scenario().whole(Scalar.HORIZON_YEARS), "year", "years");
         return TableView.of("The whole house by either method")
                 .texts("")
                 .numbers(full.method().label(), insert.method().label())
@@ -31,15 +33,12 @@ record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario sce
                 .row("\u2013 work", work(full), work(insert))
                 .row("\u2013 shop, later service, profit", rest(full), rest(insert))
                 .row(
-                        "Days for a crew of " + scenario.whole(Scalar.CREW_SIZE) + " (person-hours)",
+                        "Days for a crew of " + scenario().whole(Scalar.CREW_SIZE) + " (person-hours)",
                         days(full),
                         days(insert))
                 .row("Glass against today", glass(full), glass(insert))
                 .row("Siding panels down and back", panels(full.method()), panels(insert.method()))
-                .row(
-                        "Chance of leak damage in " + years + "*",
-                        Phrases.range(full.leakScore()),
-                        Phrases.range(insert.leakScore()))
+                .row("Chance of leak damage in " + years + "*", leaks(full, insert), leaks(insert, full))
                 .build();
     }
 
@@ -47,16 +46,35 @@ record Offer(HouseResult house, Map<Method, HouseTakeoff> takeoffs, Scenario sce
     List<String> priceHolds() {
         List<String> holds = new ArrayList<>();
         holds.add("Both prices hold the new windows, sealant, foam, trim, clean-up, the dump fee"
-                + (scenario.value(Scalar.PERMIT_USD) > 0 ? ", a permit" : "")
+                + (scenario().value(Scalar.PERMIT_USD) > 0 ? ", a permit" : "")
                 + (house.house().leadSafe() ? ", lead-safe work" : "")
                 + " and mending leaks under the warranty of "
-                + Numbers.count(scenario.whole(Scalar.WARRANTY_YEARS), "year", "years") + "."
+                + Numbers.count(scenario().whole(Scalar.WARRANTY_YEARS), "year", "years") + "."
                 + (house.house().cladding().inCourses()
                         ? " Full-flange adds flashing tape, siding work and new edges inside."
                         : " Full-frame adds a sill pan, a sealed joint and trim outside.")
                 + " The insert adds metal capping outside.");
-        holds.add("* Anywhere in the house: a judgement, to compare and not to forecast. All ranges: 8 times in 10.");
+        holds.add("* Anywhere in the house: "
+                + (ownRecords()
+                        ? "at the level of this shop\u2019s own records."
+                        : "a judgement, to compare and not to forecast.")
+                + " All ranges: 8 times in 10.");
         return holds;
+    }
+
+    /** A figure where the shop's own records bear one, else a rank. */
+    private String leaks(MethodResult own, MethodResult other) {
+        return ownRecords()
+                ? Phrases.range(own.leakScore())
+                : LeakRank.of(own, other).word();
+    }
+
+    private boolean ownRecords() {
+        return FittedTables.isFitted(assumptions);
+    }
+
+    private Scenario scenario() {
+        return assumptions.scenario();
     }
 
     private static String price(MethodResult method) {

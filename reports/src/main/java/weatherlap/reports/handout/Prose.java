@@ -36,8 +36,8 @@ public final class Prose {
             "the wall is brick or stucco, which is costly to open, or the siding is too brittle to move",
             "money or time is short, or the house will be sold or sided again soon");
     public static final List<String> UNCERTAIN = List.of(
-            "The leak chances are judgement. No survey says how often each fault stands in old walls. Use them to compare, not to"
-                    + " forecast.",
+            "No survey says how often each fault stands in old walls. That is judgement. Use what this sheet says of leaks to compare,"
+                    + " not to forecast.",
             "Prices and days come from rates for each step. A written quote settles the price; a hidden fault may change it.",
             "Glass sizes come from usual frame widths. A drawing from the maker settles them.");
 

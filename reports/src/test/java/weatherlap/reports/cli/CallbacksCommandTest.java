@@ -82,6 +82,17 @@ class CallbacksCommandTest {
     }
 
     @Test
+    void theFamilysSheetGivesAFigureAtTheLevelOfTheRecords() throws IOException {
+        Path sheet = folder.resolve("sheet");
+        Cli handout = Cli.run("handout", made, "--assumptions", fitted.resolve("assumptions"), "--out", sheet);
+        assertThat(handout.status()).isZero();
+        String page = Files.readString(sheet.resolve("handout.html"));
+        int at = page.indexOf("Chance of leak damage");
+        assertThat(page.substring(at, page.indexOf("</tr>", at))).contains("%");
+        assertThat(page).contains("this shop\u2019s own records");
+    }
+
+    @Test
     void recordsGivenTwiceAreWarnedOf() {
         Cli again = Cli.run(
                 "callbacks", made, "--assumptions", fitted.resolve("assumptions"), "--out", folder.resolve("again"));

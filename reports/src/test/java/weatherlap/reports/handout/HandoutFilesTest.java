@@ -50,6 +50,17 @@ class HandoutFilesTest {
         }
     }
 
+    /** No survey and no record bears a figure, so that the sheet gives the order alone. */
+    @Test
+    void aLeakFigureThatRestsOnJudgementIsARank() throws IOException {
+        String page = Files.readString(folder.resolve("LETTER/handout.html"));
+        int at = page.indexOf("Chance of leak damage");
+        assertThat(at).isPositive();
+        String row = page.substring(at, page.indexOf("</tr>", at));
+        assertThat(row).doesNotContain("%").containsPattern(">(less|about the same|more)<");
+        assertThat(page).contains("a judgement, to compare and not to forecast");
+    }
+
     @ParameterizedTest
     @EnumSource(Paper.class)
     void everythingStandsInOrder(Paper paper) throws IOException {
