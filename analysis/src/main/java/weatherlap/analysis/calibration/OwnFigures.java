@@ -31,6 +31,10 @@ import weatherlap.sim.work.WorkTakeoff;
  * and weighs most, none out of its range. Steps that the job does not have stay as they are.
  */
 public final class OwnFigures {
+    private static final String OWN = "own figure: ";
+    private static final String BEFORE = "; before: ";
+    private static final int LONGEST_BEFORE = 850;
+
     private final Assumptions assumptions;
     private final House house;
 
@@ -111,11 +115,24 @@ public final class OwnFigures {
                     step.coldSensitive(),
                     step.heightSensitive(),
                     step.people(),
-                    new Origin(step.origin().table(), step.origin().row(), Basis.OWN_FIGURE, words));
+                    new Origin(
+                            step.origin().table(),
+                            step.origin().row(),
+                            Basis.OWN_FIGURE,
+                            OWN + words + before(step.origin().source())));
             steps.add(now);
             moved.put(now, change);
         }
         return new Tuned(steps, moved);
+    }
+
+    /** What a row rested on before it was ever tuned. */
+    private static String before(String source) {
+        if (source.startsWith(OWN)) {
+            int at = source.indexOf(BEFORE);
+            return at < 0 ? "" : source.substring(at);
+        }
+        return source.isEmpty() ? "" : BEFORE + source.substring(0, Math.min(source.length(), LONGEST_BEFORE));
     }
 
     /** For each minute of a step, what the left side of the line grows by. */

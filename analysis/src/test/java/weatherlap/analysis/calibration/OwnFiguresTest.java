@@ -54,6 +54,23 @@ class OwnFiguresTest {
         assertThat(tuned.moved().values()).allMatch(change -> change > 0);
     }
 
+    /** A row says what it rested on before, once, however often it is tuned. */
+    @Test
+    void aRowKeepsWhatItRestedOnBefore() {
+        OwnFigures.Tuned once = OWN.tuned(Map.of(Method.INSERT, 8.0), "insert=8.0");
+        OwnFigures.Tuned twice = new OwnFigures(TABLES.withSteps(once.steps()).assumptions(), StandardJob.house())
+                .tuned(Map.of(Method.INSERT, 9.0), "insert=9.0");
+        String source = twice.moved().keySet().stream()
+                .filter(step -> step.id().equals("in_capping"))
+                .findFirst()
+                .orElseThrow()
+                .origin()
+                .source();
+        assertThat(source)
+                .startsWith("own figure: insert=9.0; before: capping covers wood")
+                .doesNotContain("8.0");
+    }
+
     @Test
     void whatTheRangesCannotReachIsRefused() {
         OwnFigures.Reach reach = OWN.reach(Method.INSERT);

@@ -109,7 +109,7 @@ public record CalibrateADay(
 
     private OwnFigures.Tuned tuned(OwnFigures own, String job) {
         try {
-            return own.tuned(aDay, "own figure: " + figures() + " windows a day on " + job);
+            return own.tuned(aDay, figures() + " windows a day on " + job);
         } catch (IllegalArgumentException e) {
             throw new BadInput(List.of("--a-day: " + e.getMessage() + " on " + job + ", though each alone can be"));
         }

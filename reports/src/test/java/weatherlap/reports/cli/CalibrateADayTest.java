@@ -22,7 +22,7 @@ class CalibrateADayTest {
         assertThat(run.status()).isZero();
         assertThat(run.out()).contains("now 7.0 (", "now 3.0 (", "steps moved");
         assertThat(Files.readString(mine.resolve("assumptions/labour-steps.csv")))
-                .contains(",own figure,\"own figure: full_flange=3.0, insert=7.0 windows a day on the standard job\"");
+                .contains(",own figure,\"own figure: full_flange=3.0, insert=7.0 windows a day on the standard job");
         Cli again = Cli.run(
                 "calibrate",
                 "--a-day",
