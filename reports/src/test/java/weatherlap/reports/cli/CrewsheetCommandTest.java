@@ -204,7 +204,7 @@ class CrewsheetCommandTest {
                 .extracting(Cli::status)
                 .isEqualTo(2);
         assertThat(Cli.run("crewsheet", "--house", "brick", "--method", "new", "--out", out))
-                .satisfies(cli -> assertThat(cli.err()).contains("full_flange or insert"))
+                .satisfies(cli -> assertThat(cli.err()).contains("full_flange, full_frame or insert"))
                 .extracting(Cli::status)
                 .isEqualTo(2);
         assertThat(Cli.run("crewsheet", "--house", "brick", "--method", "insert", "--paper", "a3", "--out", out)

@@ -19,8 +19,8 @@ class OneOfEachTest {
             + "|row|screw|step|story|unit|wall|warning|week|window|year)s)\\b(?! of)");
 
     /** Not in the names of columns and files, nor where a column is compared or listed: those keep their names. */
-    private static final Pattern BRITISH = Pattern.compile(
-            ".{0,60}(?<![-_/\\w])(?i:labour(?![-_/.\\w])" + "|mould|licence|favours?|colour|storeys?(?! is \\d|[=&!,|\\w]))");
+    private static final Pattern BRITISH = Pattern.compile(".{0,60}(?<![-_/\\w])(?i:labour(?![-_/.\\w])"
+            + "|mould|licence|favours?|colour|storeys?(?! is \\d|[=&!,|\\w]))");
 
     @TempDir
     private Path folder;
