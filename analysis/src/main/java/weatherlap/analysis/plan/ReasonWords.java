@@ -60,6 +60,21 @@ public final class ReasonWords {
         return InWords.capital(words) + ".";
     }
 
+    /** The same with ranks where {@link #of(List)} has figures of the chance of leak damage, for whom judgement alone bears those. */
+    public static String ranked(List<PlanReason> alike) {
+        return switch (alike.get(0).why()) {
+            case LEAST_RISK -> "Keeps the leak risk of the house lowest" + ranked(alike, "raise it");
+            case KEEPS_LIMIT ->
+                "Keeps the leak risk of the house within what was taken for acceptable"
+                        + ranked(alike, "take it above that");
+            case ONLY_ONE, SHARES_SIDING, CHEAPER, BEST_FOUND -> of(alike);
+        };
+    }
+
+    private static String ranked(List<PlanReason> alike, String change) {
+        return "; " + other(alike) + " here would " + saved(alike) + change + ".";
+    }
+
     private static String only(PlanReason reason) {
         String closed = reason.closed().entrySet().stream()
                 .map(entry -> entry.getKey().inSentence() + " is out, "
@@ -72,9 +87,12 @@ public final class ReasonWords {
     private static String otherwise(List<PlanReason> alike, double above) {
         String with = range(alike, Swap::leakProbability, ReasonWords::percent);
         String chance = with.equals(percent(above)) ? "just above " + with : "to " + with;
+        return "; " + other(alike) + " here would " + saved(alike) + "take it " + chance;
+    }
+
+    private static String saved(List<PlanReason> alike) {
         String saved = range(alike, swap -> Math.max(0, -swap.moreUsd()), ReasonWords::usd);
-        return "; " + other(alike) + " here would "
-                + (saved.equals(usd(0)) ? "" : "save " + saved + " over the years but ") + "take it " + chance;
+        return saved.equals(usd(0)) ? "" : "save " + saved + " over the years but ";
     }
 
     private static String saving(List<PlanReason> alike) {

@@ -75,6 +75,10 @@ class PlanReasonsTest {
                 .isEqualTo(
                         "Keeps the leak chance of the house within 20%; the insert here would save $300 over the years"
                                 + " but take it to 30%.");
+        assertThat(ReasonWords.ranked(List.of(reason)))
+                .isEqualTo(
+                        "Keeps the leak risk of the house within what was taken for acceptable; the insert here would save"
+                                + " $300 over the years but take it above that.");
     }
 
     @Test

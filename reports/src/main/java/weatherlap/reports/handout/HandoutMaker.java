@@ -46,7 +46,7 @@ public final class HandoutMaker {
             Assumptions assumptions,
             RainClimate climate) {
         this.result = simulated.result();
-        this.third = WindowByWindow.of(simulated, assumptions.scenario());
+        this.third = WindowByWindow.of(simulated, assumptions);
         this.takeoffs = takeoffs;
         this.assumptions = assumptions;
         this.rain = new RainOnHouse(takeoffs.get(result.contrast().first()), climate);

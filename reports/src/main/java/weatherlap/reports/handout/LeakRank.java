@@ -20,12 +20,25 @@ enum LeakRank {
     }
 
     static LeakRank of(MethodResult own, MethodResult other) {
+        return of(own.leakProbability(), other.leakProbability());
+    }
+
+    /** Of two chances, 0 to 1. */
+    static LeakRank of(double own, double other) {
         return below(own, other) ? LESS : below(other, own) ? MORE : SAME;
     }
 
-    private static boolean below(MethodResult one, MethodResult other) {
-        return one.leakProbability() < CLEARLY * other.leakProbability()
-                && other.leakProbability() - one.leakProbability() > LEAST;
+    private static boolean below(double one, double other) {
+        return one < CLEARLY * other && other - one > LEAST;
+    }
+
+    /** Before the name of what it is set against. */
+    String likely() {
+        return switch (this) {
+            case LESS -> "less likely than with ";
+            case SAME -> "about as likely as with ";
+            case MORE -> "more likely than with ";
+        };
     }
 
     String word() {

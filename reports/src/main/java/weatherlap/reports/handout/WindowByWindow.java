@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import weatherlap.analysis.callbacks.FittedTables;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Plan;
 import weatherlap.analysis.plan.Plan.WallPlan;
@@ -17,12 +19,14 @@ import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.reports.handout.Handout.ThirdChoice;
+import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.geometry.SidingPlan;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.OpeningResult;
 import weatherlap.sim.run.SimulatedHouse;
 import weatherlap.sim.run.Summary;
@@ -31,16 +35,20 @@ import weatherlap.sim.run.Summary;
  * The family's plan where it takes windows by different methods: a choice beside one method for all.
  *
  * @param leakScore of the plan, percent
+ * @param ownRecords whether the shop's own records bear figures of leaks; else they are ranked
  */
-record WindowByWindow(HouseChoice choice, List<PlanReason> reasons, Summary leakScore, Scenario scenario) {
-    static WindowByWindow of(SimulatedHouse house, Scenario scenario) {
+record WindowByWindow(
+        HouseChoice choice, List<PlanReason> reasons, Summary leakScore, Scenario scenario, boolean ownRecords) {
+    static WindowByWindow of(SimulatedHouse house, Assumptions assumptions) {
+        Scenario scenario = assumptions.scenario();
         double riskLimit = scenario.value(Scalar.RISK_LIMIT);
         HouseChoice choice = HouseChoice.of(house, riskLimit);
         return new WindowByWindow(
                 choice,
                 PlanReasons.of(house.parts(), choice, riskLimit),
                 PlanReasons.leakScore(house.parts(), choice.family()),
-                scenario);
+                scenario,
+                FittedTables.isFitted(assumptions));
     }
 
     /** Empty where one method does all windows: then it is one of the two beside. */
@@ -61,13 +69,29 @@ record WindowByWindow(HouseChoice choice, List<PlanReason> reasons, Summary leak
                         .map(entry -> entry.getKey().inSentence() + " at " + entry.getValue())
                         .toList())
                 + ". Price " + Phrases.usd(plan.priceUsd()) + ", "
-                + glass() + panels() + ", chance of leak damage in " + years + " "
-                + Phrases.range(leakScore) + "*. With likely leak damage and the worth of lost glass it comes to "
+                + glass() + panels() + ", " + leaks(years)
+                + "*. With likely leak damage and the worth of lost glass it comes to "
                 + Phrases.usd(plan.horizonCostUsd()) + " over the years."
                 + (choice.atRisk()
-                        ? " No choice keeps the leak chance within "
-                                + Phrases.percent(scenario.value(Scalar.RISK_LIMIT)) + "; this one comes nearest."
+                        ? " No choice keeps the leak risk within "
+                                + (ownRecords
+                                        ? Phrases.percent(scenario.value(Scalar.RISK_LIMIT))
+                                        : "what was taken for acceptable")
+                                + "; this one comes nearest."
                         : "");
+    }
+
+    private String leaks(String years) {
+        if (ownRecords) {
+            return "chance of leak damage in " + years + " " + Phrases.range(leakScore);
+        }
+        HouseResult house = choice.result();
+        return "leak damage in " + years + " "
+                + InWords.list(Stream.of(house.first(), house.second())
+                        .map(one -> LeakRank.of(choice.family().leakProbability(), one.leakProbability())
+                                        .likely()
+                                + one.method().inSentence())
+                        .toList());
     }
 
     private String glass() {
@@ -102,7 +126,7 @@ record WindowByWindow(HouseChoice choice, List<PlanReason> reasons, Summary leak
         return ReasonWords.alike(reasons).stream()
                 .map(alike -> new Named(
                         InWords.capital(alike.get(0).method().inSentence()) + " at " + places(alike, density),
-                        ReasonWords.of(alike)))
+                        ownRecords ? ReasonWords.of(alike) : ReasonWords.ranked(alike)))
                 .toList();
     }
 
