@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -189,8 +190,19 @@ public record BreakEvenCurve(
         g.draw(new Line2D.Double(x, s.area().getMinY(), x, s.area().getMaxY()));
         boolean right = x > s.area().getCenterX();
         String text = Lettering.fit("now " + value(now), Theme.SMALL, 300);
-        Lettering.draw(
-                g, text, Theme.SMALL, Tone.MUTED, x + (right ? -5 : 5), s.area().getMaxY() - 6, right ? 1 : 0);
+        Lettering.draw(g, text, Theme.SMALL, Tone.MUTED, x + (right ? -5 : 5), freeRowPx(s), right ? 1 : 0);
+    }
+
+    /** A height at which no line is named: of three, the names take two at most. */
+    private double freeRowPx(Scales s) {
+        double[] taken = nameRowsPx(s, named(s));
+        double[] rows = {
+            s.area().getMaxY() - 6, s.area().getMinY() + 14, s.area().getCenterY()
+        };
+        return Arrays.stream(rows)
+                .filter(row -> Arrays.stream(taken).allMatch(name -> Math.abs(name - row) > 18))
+                .findFirst()
+                .orElse(rows[0]);
     }
 
     private static double clamp(double x, Scales s) {
@@ -205,24 +217,35 @@ public record BreakEvenCurve(
             String fitted = Lettering.fit(text, Theme.SMALL_STRONG, 500);
             Lettering.draw(g, fitted, Theme.SMALL_STRONG, Tone.INK, x, s.area().getMinY() - 8, 0.5);
         });
+        names(g, s, named(s));
+    }
+
+    /** The end at which the lines lie further apart. */
+    private Point named(Scales s) {
         Point first = points.get(0);
         Point last = points.get(points.size() - 1);
-        Point at = gapPx(first, s) > gapPx(last, s) ? first : last;
-        names(g, s, at);
+        return gapPx(first, s) > gapPx(last, s) ? first : last;
     }
 
     /** Names both lines at a point: the upper one over it, the lower one under it. */
     private static void names(Graphics2D g, Scales s, Point at) {
         boolean right = s.xPx(at.value()) > s.area().getCenterX();
         double x = s.xPx(at.value()) + (right ? -8 : 8);
+        double[] rows = nameRowsPx(s, at);
+        boolean fullFlangeAbove = s.yPx(at.usd().fullFlange()) <= s.yPx(at.usd().insert());
+        for (MethodStyle method : MethodStyle.values()) {
+            boolean above = fullFlangeAbove == (method == MethodStyle.FULL_FLANGE);
+            Lettering.draw(g, method.label(), Theme.STRONG, method.text(), x, rows[above ? 0 : 1], right ? 1 : 0);
+        }
+    }
+
+    /** Heights of the two names, the upper one first. */
+    private static double[] nameRowsPx(Scales s, Point at) {
         double fullFlange = s.yPx(at.usd().fullFlange());
         double insert = s.yPx(at.usd().insert());
         double low = Math.min(s.area().getMaxY() - 5, Math.max(fullFlange, insert) + 20);
         double high = Math.min(low - 16, Math.max(s.area().getMinY() + 12, Math.min(fullFlange, insert) - 10));
-        for (MethodStyle method : MethodStyle.values()) {
-            boolean above = (fullFlange <= insert) == (method == MethodStyle.FULL_FLANGE);
-            Lettering.draw(g, method.label(), Theme.STRONG, method.text(), x, above ? high : low, right ? 1 : 0);
-        }
+        return new double[] {high, low};
     }
 
     private static double gapPx(Point point, Scales s) {

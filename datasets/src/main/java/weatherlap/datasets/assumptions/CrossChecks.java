@@ -22,6 +22,7 @@ import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Operation;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.price.CrewRate;
 
 /** What no row can know by itself: whether the tables together hold all that a run may ask. */
@@ -48,8 +49,12 @@ final class CrossChecks {
 
     private void everyMethodHasSteps() {
         for (Method method : Method.values()) {
-            if (assumptions.steps(method).findAny().isEmpty()) {
-                problems.error(AssumptionSchemas.LABOUR_STEPS.file(), "has no step for the method " + word(method));
+            if (assumptions.steps(method).allMatch(step -> step.method().equals(MethodScope.EVERY))) {
+                problems.error(
+                        AssumptionSchemas.LABOUR_STEPS.file(),
+                        "has no step of its own for the method " + word(method)
+                                + "; where the tables are of an earlier version, begin with today's, which weatherlap"
+                                + " assumptions --out writes, and carry your rows over");
             }
         }
     }
