@@ -11,6 +11,7 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
+import weatherlap.sim.rain.RainDays;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.wind.DesignWind;
 import weatherlap.sim.work.WorkTakeoff;
@@ -24,11 +25,17 @@ public final class CrewSheets {
 
     /**
      * @param wind of the site; empty: not known, and nothing is said of it
+     * @param rain days that it takes at the place of the house; empty: not known, and nothing is said of it
      * @param origin what was read, for the foot of the sheet
      * @param notPrinted what the printing font lacks; empty: nothing
      */
     public static CrewSheet of(
-            HouseTakeoff takeoff, Optional<DesignWind> wind, Paper paper, String origin, String notPrinted) {
+            HouseTakeoff takeoff,
+            Optional<DesignWind> wind,
+            Optional<RainDays> rain,
+            Paper paper,
+            String origin,
+            String notPrinted) {
         House house = takeoff.house();
         WorkTakeoff work = takeoff.work();
         Scenario scenario = work.assumptions().scenario();
@@ -39,7 +46,7 @@ public final class CrewSheets {
                 JobFacts.of(house),
                 takeoff.method(),
                 paper,
-                figures(takeoff, windows),
+                figures(takeoff, windows, rain),
                 WorkTables.days(work, windows),
                 Cautions.of(house, takeoff.method(), windows, scenario),
                 CodeFlags.of(windows, takeoff.rooms()),
@@ -65,12 +72,15 @@ public final class CrewSheets {
                 + ", " + Numbers.count(house.storeys(), "story", "stories");
     }
 
-    private static List<String> figures(HouseTakeoff takeoff, List<Window> windows) {
+    private static List<String> figures(HouseTakeoff takeoff, List<Window> windows, Optional<RainDays> rain) {
         WorkTakeoff work = takeoff.work();
         List<String> figures = new ArrayList<>();
         figures.add(Numbers.count(windows.size(), "window", "windows"));
         figures.add(Numbers.count(work.crewDays().days(), "day", "days") + " for "
                 + Numbers.count(work.assumptions().scenario().whole(Scalar.CREW_SIZE), "person", "people"));
+        rain.ifPresent(lost -> figures.add("about "
+                + Numbers.plain(lost.daysFor(work.crewDays().days()), 1)
+                + " working days with the days that rain takes here over a year"));
         figures.add(Numbers.plain(Units.minutesToHours(work.labour().value()), 1) + " person-hours, travel included");
         if (takeoff.method().takesSidingDown()) {
             int down = takeoff.panelsDown().stream().mapToInt(panels -> panels).sum();

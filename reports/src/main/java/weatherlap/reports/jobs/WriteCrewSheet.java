@@ -23,6 +23,7 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.House;
 import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.rain.RainDays;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.wind.DesignWind;
 
@@ -42,9 +43,13 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
                 + WeatherWords.sheet(inputs.rain());
         HouseTakeoff takeoff = takeoff(inputs, found);
         Optional<DesignWind> wind = inputs.weather().site().flatMap(Site::wind);
-        CrewSheet screen = CrewSheets.of(takeoff, wind, paper, program, "");
+        Optional<RainDays> rain = Optional.of(inputs.rain())
+                .filter(climate -> !climate.anyBearing())
+                .map(climate -> climate.rainDays(inputs.scenario()));
+        CrewSheet screen = CrewSheets.of(takeoff, wind, rain, paper, program, "");
         String notPrinted = Unprintable.note(Stream.of(found), "crewsheet.html");
-        CrewSheet print = notPrinted.isEmpty() ? screen : CrewSheets.of(takeoff, wind, paper, program, notPrinted);
+        CrewSheet print =
+                notPrinted.isEmpty() ? screen : CrewSheets.of(takeoff, wind, rain, paper, program, notPrinted);
         try (OutputFolder folder = output.open(paths.named())) {
             folder.write("crewsheet.html", Content.of("<!DOCTYPE html>\n" + Html.render("crewsheet.jte", screen)));
             folder.write("crewsheet.pdf", Pdf.of(CrewSheets.title(print), Html.render("crewsheet.jte", print)));

@@ -39,7 +39,7 @@ class CrewSheetsTest {
     }
 
     private static CrewSheet sheet(HouseTakeoff takeoff) {
-        return CrewSheets.of(takeoff, Optional.empty(), Paper.LETTER, "", "");
+        return CrewSheets.of(takeoff, Optional.empty(), Optional.empty(), Paper.LETTER, "", "");
     }
 
     @Test

@@ -94,10 +94,4 @@ public record DayPlan(int days, List<Integer> dayOfOpening, List<Stint> stints) 
         Check.positive("time left in a working day, min,", dayMinutes);
         return new DayPlanner(dayMinutes, crew, walls).plan(houseMinutes);
     }
-
-    /** Working days that pass until the last, where a share of them is lost to weather, 0 to below 1. */
-    public double withWeather(double shareOfDaysLost) {
-        Check.within("share of days lost", shareOfDaysLost, 0, Math.nextDown(1.0));
-        return days / (1 - shareOfDaysLost);
-    }
 }

@@ -91,4 +91,14 @@ public record RainDays(Map<Month, Double> lostShare) {
         double lost = Math.min(lostShare.getOrDefault(month, 0.0), 0.99);
         return Check.notNegative("dry days", dryDays) / (1 - lost);
     }
+
+    /**
+     * The same over the year.
+     *
+     * @param dryDays 0 or more
+     */
+    public double daysFor(double dryDays) {
+        double lost = Math.min(lostDaysPerYear() / (DAYS_PER_YEAR * WORKING_SHARE), 0.99);
+        return Check.notNegative("dry days", dryDays) / (1 - lost);
+    }
 }

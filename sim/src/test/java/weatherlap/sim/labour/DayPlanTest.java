@@ -2,7 +2,6 @@ package weatherlap.sim.labour;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -99,11 +98,6 @@ class DayPlanTest {
         assertThat(plan.stints()).extracting(Stint::team).containsExactly(1, 1, 2, 2);
         assertThat(DayPlan.of(400, 3, 0, walls).days()).isEqualTo(2);
         assertThat(DayPlan.of(400, 2, 0, walls).days()).isEqualTo(2);
-    }
-
-    @Test
-    void weatherStretchesAPlan() {
-        assertThat(plan(400, 0, wall(400, 400, 400)).withWeather(0.25)).isCloseTo(4, within(1e-12));
     }
 
     @Test

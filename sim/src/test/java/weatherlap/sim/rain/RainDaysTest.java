@@ -55,6 +55,7 @@ class RainDaysTest {
     void aJobTakesLongerInARainyMonth() {
         assertThat(june(12, 3).daysFor(4, Month.JUNE)).isCloseTo(6, within(1e-9));
         assertThat(june(12, 3).daysFor(4, Month.MAY)).isEqualTo(4);
+        assertThat(june(12, 3).daysFor(4)).isCloseTo(6, within(1e-9)); // the one month on file stands for all
     }
 
     @Test
