@@ -23,7 +23,6 @@ import org.junit.jupiter.api.Test;
 import weatherlap.datasets.Corpus;
 import weatherlap.reports.jobs.InputPaths;
 import weatherlap.reports.jobs.Inputs;
-import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 
@@ -153,8 +152,8 @@ class FuzzTest {
         try {
             for (HouseResult house :
                     inputs.simulator().run(inputs.portfolio(), 1).houses()) {
-                for (Method method : Method.values()) {
-                    MethodResult result = house.method(method);
+                assertThat(house.methods()).as(what).hasSizeGreaterThan(1);
+                for (MethodResult result : house.methods().values()) {
                     assertThat(List.of(
                                     result.priceUsd(),
                                     result.costUsd().mean(),

@@ -32,7 +32,8 @@ class NamedFoldersTest {
         assertThat(home.toFile().list()).containsExactly(".pdfbox.cache");
         assertThat(temporary).isEmptyDirectory();
         assertThat(folder.resolve("work").toFile().list())
-                .containsExactlyInAnyOrder("house", "made", "report", "handout", "crew", "rain", "fitted", "shop");
+                .containsExactlyInAnyOrder(
+                        "house", "made", "report", "handout", "crew", "rain", "fitted", "callbacks", "shop");
     }
 
     @Test
