@@ -78,7 +78,7 @@ class OwnWeatherTest {
         assertThat(folder.resolve("e/charts/leak-rose.svg")).exists();
         assertThat(Files.readString(folder.resolve("e/report.html")))
                 .doesNotContain("not yours")
-                .contains("Weather of Newark &lt;b>NJ&lt;/b>, 2013", "of the wet ones a wind");
+                .contains("Weather of Newark &lt;b&gt;NJ&lt;/b&gt;, 2013", "of the wet ones a wind");
     }
 
     @Test
@@ -92,7 +92,7 @@ class OwnWeatherTest {
         Path own = folder.resolve("own");
         run("handout", houses, "--house", "G0001", "--out", own);
         assertThat(Files.readString(own.resolve("handout.html")))
-                .contains("class=\"rose\"", "Rain on each wall", "Weather: Newark &lt;b>NJ&lt;/b>, 2013.")
+                .contains("class=\"rose\"", "Rain on each wall", "Weather: Newark &lt;b&gt;NJ&lt;/b&gt;, 2013.")
                 .doesNotContain("not yours");
         Path tried = folder.resolve("tried");
         run("handout", houses, "--house", "G0001", "--climate", "seattle", "--out", tried);
