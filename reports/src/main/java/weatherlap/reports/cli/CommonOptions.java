@@ -4,7 +4,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
-import weatherlap.reports.jobs.Messages;
+import weatherlap.reports.output.Messages;
 
 /** Options that every command has. */
 final class CommonOptions {

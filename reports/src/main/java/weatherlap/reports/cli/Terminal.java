@@ -3,7 +3,7 @@ package weatherlap.reports.cli;
 import java.io.PrintWriter;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
-import weatherlap.reports.jobs.Messages;
+import weatherlap.reports.output.Messages;
 
 /**
  * Messages on the streams of a command line.

@@ -26,7 +26,6 @@ import weatherlap.charts.report.CostRisk;
 import weatherlap.charts.report.CostStack;
 import weatherlap.charts.report.GlassLost;
 import weatherlap.charts.report.HouseTotals;
-import weatherlap.charts.report.LabourBySteps;
 import weatherlap.charts.report.LeakRose;
 import weatherlap.charts.report.PortfolioHeatMap;
 import weatherlap.reports.page.Figure;
@@ -42,8 +41,6 @@ import weatherlap.sim.run.Summary;
 
 /** The pictures of the owner's report, in the order of its argument. */
 final class ReportPictures {
-    /** Labour steps shown by name; the rest are one bar. */
-    private static final int STEPS = 24;
     /** Kinds of opening shown beside the whole. */
     private static final int KINDS = 6;
 
@@ -89,7 +86,12 @@ final class ReportPictures {
                 Figure.of(map(), "houses.csv: preferred; elevations.csv: overhang_in"),
                 Figure.of(totals(), horizon),
                 Figure.of(
-                        labour(),
+                        new LabourPicture(
+                                        results.houses(),
+                                        steps,
+                                        segments.whole().openings(),
+                                        scope)
+                                .picture(),
                         "openings.csv: labour_minutes_mean, step by step; the rows of labour-steps.csv below")));
         if (bearings) {
             figures.add(
@@ -242,56 +244,6 @@ final class ReportPictures {
                 scope, "stories", "shortest overhang over a window, in.", map.across(), map.up(), cells);
     }
 
-    /** Steps of one trade name, such as setting the unit, are one bar whichever method's row they are. */
-    private Picture labour() {
-        Map<String, String> names = new LinkedHashMap<>();
-        Map<String, double[]> minutes = new LinkedHashMap<>();
-        for (LabourStep step : steps) {
-            names.put(step.id(), step.tradeName());
-            minutes.put(step.tradeName(), new double[2]);
-        }
-        int openings = Math.max(1, segments.whole().openings());
-        for (HouseResult house : results.houses()) {
-            for (int side = 0; side < 2; side++) {
-                int at = side;
-                house.method(house.contrast().both().get(side))
-                        .labourMinutesByStep()
-                        .forEach((step, sum) ->
-                                minutes.computeIfAbsent(names.getOrDefault(step, step), key -> new double[2])[at] +=
-                                        sum / openings);
-            }
-        }
-        return labour(scope + ", means of an opening, shared work spread over them", minutes);
-    }
-
-    /** The largest steps in table order, then the others as one. */
-    private static Picture labour(String scope, Map<String, double[]> minutes) {
-        List<String> shown = minutes.keySet().stream()
-                .filter(name -> size(minutes.get(name)) > 0)
-                .sorted(Comparator.comparingDouble((String name) -> -size(minutes.get(name))))
-                .limit(STEPS)
-                .toList();
-        List<LabourBySteps.Step> bars = new ArrayList<>();
-        double[] rest = new double[2];
-        minutes.forEach((name, both) -> {
-            if (shown.contains(name)) {
-                bars.add(new LabourBySteps.Step(name, pair(both)));
-            } else {
-                rest[0] += both[0];
-                rest[1] += both[1];
-            }
-        });
-        return new LabourBySteps(
-                scope,
-                bars,
-                Optional.of(new LabourBySteps.Step("all other steps", pair(rest)))
-                        .filter(others -> size(rest) > 0));
-    }
-
-    private static double size(double[] both) {
-        return Math.max(both[0], both[1]);
-    }
-
     private Picture totals() {
         return new HouseTotals(
                 scope,
@@ -310,7 +262,7 @@ final class ReportPictures {
         return new Pair<>(of.apply(Contrast::first), of.apply(Contrast::second));
     }
 
-    private static Pair<Double> pair(double[] both) {
+    static Pair<Double> pair(double[] both) {
         return new Pair<>(both[0], both[1]);
     }
 }

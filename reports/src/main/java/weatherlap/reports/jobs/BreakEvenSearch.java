@@ -27,6 +27,7 @@ import weatherlap.charts.kit.Spread;
 import weatherlap.charts.study.BreakEvenCurve;
 import weatherlap.charts.study.BreakEvenMap;
 import weatherlap.datasets.table.Nearest;
+import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;

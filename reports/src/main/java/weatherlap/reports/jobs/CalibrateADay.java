@@ -21,6 +21,8 @@ import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.datasets.portfolio.StandardJob;
 import weatherlap.reports.output.Checksum;
+import weatherlap.reports.output.Messages;
+import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;

@@ -19,6 +19,8 @@ import weatherlap.datasets.jobs.FollowedJob;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.reports.callbacks.CallbackReport;
 import weatherlap.reports.output.Checksum;
+import weatherlap.reports.output.Messages;
+import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;

@@ -8,6 +8,8 @@ import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.datasets.portfolio.SortedPortfolio;
 import weatherlap.datasets.sorting.Scratch;
 import weatherlap.datasets.table.Loaded;
+import weatherlap.reports.output.Messages;
+import weatherlap.reports.output.NextCommand;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Portfolio;

@@ -17,6 +17,8 @@ import weatherlap.datasets.table.Problem;
 import weatherlap.reports.compare.CompareReport;
 import weatherlap.reports.compare.ResultFiles;
 import weatherlap.reports.compare.ResultFiles.Rows;
+import weatherlap.reports.output.Messages;
+import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.Pdf;

@@ -23,6 +23,7 @@ import weatherlap.charts.kit.Picture;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.Swings;
 import weatherlap.reports.output.Content;
+import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;

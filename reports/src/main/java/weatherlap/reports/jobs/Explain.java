@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.reports.compare.ExplainText;
+import weatherlap.reports.output.Messages;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;

@@ -12,6 +12,8 @@ import weatherlap.datasets.site.SiteText;
 import weatherlap.datasets.site.Station;
 import weatherlap.datasets.site.Stations;
 import weatherlap.reports.output.Content;
+import weatherlap.reports.output.Messages;
+import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;

@@ -35,6 +35,8 @@ import weatherlap.datasets.portfolio.PortfolioText;
 import weatherlap.datasets.site.SiteText;
 import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.Content;
+import weatherlap.reports.output.Messages;
+import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;

@@ -18,6 +18,7 @@ import weatherlap.datasets.table.Characters;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.reports.output.Checksum;
+import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.Warnings;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;

@@ -7,6 +7,8 @@ import weatherlap.reports.handout.HandoutMaker;
 import weatherlap.reports.handout.TwoPages;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Html;
+import weatherlap.reports.output.Messages;
+import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import weatherlap.datasets.portfolio.Portfolios;
+import weatherlap.reports.output.Messages;
 import weatherlap.sim.house.House;
 
 /**

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunFile;
 import weatherlap.reports.output.RunRecord;

@@ -11,6 +11,8 @@ import weatherlap.reports.crew.CrewSheet;
 import weatherlap.reports.crew.CrewSheets;
 import weatherlap.reports.output.Content;
 import weatherlap.reports.output.Html;
+import weatherlap.reports.output.Messages;
+import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.Pdf;

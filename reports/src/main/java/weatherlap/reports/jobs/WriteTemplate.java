@@ -10,6 +10,8 @@ import weatherlap.datasets.portfolio.TemplatePortfolio;
 import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Schema;
 import weatherlap.reports.output.Content;
+import weatherlap.reports.output.Messages;
+import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import weatherlap.reports.jobs.InputPaths;
 import weatherlap.reports.jobs.MakeHandout;
-import weatherlap.reports.jobs.Messages;
+import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.page.Paper;
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weatherlap.datasets.Corpus;
+import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputRequest;
 
 class EditedWhileReadTest {

@@ -1,4 +1,4 @@
-package weatherlap.reports.jobs;
+package weatherlap.reports.output;
 
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -7,16 +7,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What to do next, as a line to type. */
-final class NextCommand {
+public final class NextCommand {
     private NextCommand() {}
 
     /** Where a page and its printed sheet are. */
-    static String pages(Path folder, String name) {
+    public static String pages(Path folder, String name) {
         return folder + "; open " + folder.resolve(name + ".html") + " or print " + folder.resolve(name + ".pdf");
     }
 
     /** The command line of these words, of lists each word; what a shell would take for more than letters is in quotes. */
-    static String command(Object... words) {
+    public static String command(Object... words) {
         return Arrays.stream(words)
                 .flatMap(word -> word instanceof List<?> several ? several.stream() : Stream.of(word))
                 .map(Object::toString)

@@ -1,4 +1,4 @@
-package weatherlap.reports.jobs;
+package weatherlap.reports.output;
 
 import java.util.List;
 
