@@ -58,12 +58,24 @@ final class LimitedSearch {
         return Math.max(0, usd - cutOffUsd);
     }
 
-    /** Looks through the plans that use no other methods than these. */
+    /**
+     * Looks through the plans that use no other methods than these. An option that with the cheapest of every other wall costs as much as
+     * what is found already, or that alone is too wet, is in no better plan.
+     */
     void over(int set) {
+        List<List<WallOption>> open = walls.stream()
+                .map(wall -> wall.stream().filter(option -> option.within(set)).toList())
+                .toList();
+        if (open.stream().anyMatch(List::isEmpty)) {
+            return;
+        }
+        double least = setupUsd[set]
+                + open.stream().mapToDouble(wall -> wall.get(0).usd()).sum();
         List<List<Bounded>> options = new ArrayList<>();
-        for (List<WallOption> wall : walls) {
+        for (List<WallOption> wall : open) {
+            double spare = usd - least + wall.get(0).usd();
             List<Bounded> own = undominated(wall.stream()
-                    .filter(option -> option.within(set))
+                    .filter(option -> option.usd() < spare && PlanSearch.mean(option.dry()) >= leastDry)
                     .map(option -> new Bounded(option, option.dry(), 0))
                     .toList());
             if (own.isEmpty()) {
