@@ -88,8 +88,7 @@ public record RainDays(Map<Month, Double> lostShare) {
      * @param dryDays 0 or more
      */
     public double daysFor(double dryDays, Month month) {
-        double lost = Math.min(lostShare.getOrDefault(month, 0.0), 0.99);
-        return Check.notNegative("dry days", dryDays) / (1 - lost);
+        return stretched(dryDays, lostShare.getOrDefault(month, 0.0));
     }
 
     /**
@@ -98,7 +97,10 @@ public record RainDays(Map<Month, Double> lostShare) {
      * @param dryDays 0 or more
      */
     public double daysFor(double dryDays) {
-        double lost = Math.min(lostDaysPerYear() / (DAYS_PER_YEAR * WORKING_SHARE), 0.99);
-        return Check.notNegative("dry days", dryDays) / (1 - lost);
+        return stretched(dryDays, lostDaysPerYear() / (DAYS_PER_YEAR * WORKING_SHARE));
+    }
+
+    private static double stretched(double dryDays, double lost) {
+        return Check.notNegative("dry days", dryDays) / (1 - Math.min(lost, 0.99));
     }
 }
