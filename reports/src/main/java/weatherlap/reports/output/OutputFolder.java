@@ -174,7 +174,7 @@ public final class OutputFolder implements AutoCloseable {
 
     /** When the process is asked to end: a file that is being written just then can come between, so several times. */
     private void dropQuietly() {
-        for (int i = 0; i < 20 && Folders.exists(fresh) || !ended; i++) {
+        for (int i = 0; i < 20 && (!ended || Folders.exists(fresh)); i++) {
             try {
                 letGo();
             } catch (IOException e) {
