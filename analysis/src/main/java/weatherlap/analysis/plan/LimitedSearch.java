@@ -75,8 +75,9 @@ final class LimitedSearch {
         for (List<WallOption> wall : open) {
             double spare = usd - least + wall.get(0).usd();
             List<Bounded> own = undominated(wall.stream()
-                    .filter(option -> option.usd() < spare && PlanSearch.mean(option.dry()) >= leastDry)
+                    .filter(option -> option.usd() < spare)
                     .map(option -> new Bounded(option, option.dry(), 0))
+                    .filter(option -> PlanSearch.mean(option.dry) >= leastDry)
                     .toList());
             if (own.isEmpty()) {
                 return;
