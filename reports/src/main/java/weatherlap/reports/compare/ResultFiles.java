@@ -34,7 +34,7 @@ public final class ResultFiles implements AutoCloseable {
     public ResultFiles(OutputFolder folder) throws IOException {
         try {
             for (Layout<?> layout : LAYOUTS) {
-                OutputStream file = folder.begin(layout.file());
+                OutputStream file = folder.begin(layout);
                 files.add(file);
                 file.write(Csv.header(layout));
             }

@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import weatherlap.analysis.columns.Layout;
 import weatherlap.datasets.sorting.Scratch;
 
 /**
@@ -35,6 +36,7 @@ public final class OutputFolder implements AutoCloseable {
     private final Thread atExit = new Thread(this::dropQuietly);
     private volatile boolean ended;
     private final SortedMap<String, String> written = Collections.synchronizedSortedMap(new TreeMap<>());
+    private final SortedMap<String, Layout<?>> tables = Collections.synchronizedSortedMap(new TreeMap<>());
 
     private OutputFolder(Path target, FolderLock lock, List<Path> parentsMade) {
         this.target = target;
@@ -112,6 +114,17 @@ public final class OutputFolder implements AutoCloseable {
         };
     }
 
+    /**
+     * Begins the file of a result table, whose columns {@link DataDictionary} will explain.
+     *
+     * @throws IllegalArgumentException if the file was begun before
+     */
+    public OutputStream begin(Layout<?> table) throws IOException {
+        OutputStream file = begin(table.file());
+        tables.put(table.file(), table);
+        return file;
+    }
+
     private OutputStream create(String name) throws IOException {
         if (ended) {
             throw new IOException("the run was ended");
@@ -129,6 +142,9 @@ public final class OutputFolder implements AutoCloseable {
     /** Writes {@code run.json} last and moves all into place. */
     public void commit(RunRecord run) throws IOException {
         Folders.deleteWhole(scratch);
+        if (!tables.isEmpty()) {
+            write(DataDictionary.FILE, DataDictionary.of(tables.values()));
+        }
         try (OutputStream out = create(RunRecord.FILE)) {
             Json.of(run.toJson(written)).writeTo(out);
         }

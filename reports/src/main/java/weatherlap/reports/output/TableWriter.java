@@ -1,6 +1,7 @@
 package weatherlap.reports.output;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.util.List;
 import weatherlap.analysis.tables.ResultTable;
 
@@ -9,7 +10,9 @@ public interface TableWriter {
     /** A file a table. */
     TableWriter CSV = (folder, tables) -> {
         for (ResultTable table : tables) {
-            folder.write(table.layout().file(), Csv.of(table));
+            try (OutputStream file = folder.begin(table.layout())) {
+                Csv.of(table).writeTo(file);
+            }
         }
     };
 
