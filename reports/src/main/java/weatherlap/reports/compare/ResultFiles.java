@@ -12,7 +12,7 @@ import weatherlap.analysis.tables.ElevationTable;
 import weatherlap.analysis.tables.HouseTable;
 import weatherlap.analysis.tables.OpeningTable;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.reports.output.Csv;
+import weatherlap.reports.format.Csv;
 import weatherlap.reports.output.OutputFolder;
 
 /** The tables that hold every house, written while houses come. */

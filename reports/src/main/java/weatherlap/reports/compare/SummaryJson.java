@@ -9,8 +9,8 @@ import weatherlap.analysis.columns.ResultColumn;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.words.Decimals;
-import weatherlap.reports.output.Content;
-import weatherlap.reports.output.Json;
+import weatherlap.reports.format.Content;
+import weatherlap.reports.format.Json;
 import weatherlap.sim.method.Method;
 
 /** {@code summary.json}: the portfolio and its segments for programs. Rates are fractions, money is USD. */

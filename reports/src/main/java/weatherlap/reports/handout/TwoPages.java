@@ -1,9 +1,9 @@
 package weatherlap.reports.handout;
 
 import java.util.stream.Stream;
-import weatherlap.reports.output.Content;
-import weatherlap.reports.output.Html;
-import weatherlap.reports.output.Pdf;
+import weatherlap.reports.format.Content;
+import weatherlap.reports.format.Html;
+import weatherlap.reports.format.Pdf;
 import weatherlap.reports.page.Paper;
 
 /** The printed sheet of a handout, on two pages. */

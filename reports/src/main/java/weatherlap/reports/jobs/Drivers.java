@@ -22,7 +22,7 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.Swings;
-import weatherlap.reports.output.Content;
+import weatherlap.reports.format.Content;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;

@@ -17,7 +17,7 @@ import weatherlap.datasets.climate.ClimateReader;
 import weatherlap.datasets.climate.ClimateReport;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
-import weatherlap.reports.output.Content;
+import weatherlap.reports.format.Content;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;

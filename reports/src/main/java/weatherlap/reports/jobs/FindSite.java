@@ -11,7 +11,7 @@ import weatherlap.datasets.site.PlaceSearch;
 import weatherlap.datasets.site.SiteText;
 import weatherlap.datasets.site.Station;
 import weatherlap.datasets.site.Stations;
-import weatherlap.reports.output.Content;
+import weatherlap.reports.format.Content;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import weatherlap.datasets.assumptions.AssumptionTables;
-import weatherlap.reports.output.Content;
+import weatherlap.reports.format.Content;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;

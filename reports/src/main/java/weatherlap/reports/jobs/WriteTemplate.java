@@ -9,7 +9,7 @@ import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.portfolio.TemplatePortfolio;
 import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Schema;
-import weatherlap.reports.output.Content;
+import weatherlap.reports.format.Content;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;

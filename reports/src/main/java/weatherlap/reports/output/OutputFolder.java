@@ -14,6 +14,9 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.datasets.sorting.Scratch;
+import weatherlap.reports.format.Content;
+import weatherlap.reports.format.DataDictionary;
+import weatherlap.reports.format.Json;
 
 /**
  * A folder of results that appears whole or not at all.

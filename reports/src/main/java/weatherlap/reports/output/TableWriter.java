@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import weatherlap.analysis.tables.ResultTable;
+import weatherlap.reports.format.Csv;
+import weatherlap.reports.format.WorkbookFile;
 
 /** A form that result tables are written in: whichever it is, from the same columns. */
 public interface TableWriter {

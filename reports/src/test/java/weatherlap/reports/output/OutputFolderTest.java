@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import weatherlap.datasets.sorting.Scratch;
+import weatherlap.reports.format.Content;
 
 class OutputFolderTest {
     private static final RunRecord RUN = new RunRecord("1", "test", Map.of("seed", 7), new TreeMap<>());

@@ -6,7 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import weatherlap.reports.output.Html;
+import weatherlap.reports.format.Html;
 
 class BlockTest {
     private static final TableView TABLE =

@@ -1,4 +1,4 @@
-package weatherlap.reports.output;
+package weatherlap.reports.format;
 
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;

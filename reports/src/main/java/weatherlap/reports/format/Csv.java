@@ -1,4 +1,4 @@
-package weatherlap.reports.output;
+package weatherlap.reports.format;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;

@@ -1,4 +1,4 @@
-package weatherlap.reports.output;
+package weatherlap.reports.format;
 
 import java.io.IOException;
 import java.io.OutputStream;

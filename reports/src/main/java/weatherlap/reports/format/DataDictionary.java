@@ -1,4 +1,4 @@
-package weatherlap.reports.output;
+package weatherlap.reports.format;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -20,7 +20,7 @@ public final class DataDictionary {
     private DataDictionary() {}
 
     /** @param tables at least one, in the order to list them */
-    static Content of(Collection<Layout<?>> tables) {
+    public static Content of(Collection<Layout<?>> tables) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("profile", "tabular-data-package");
         json.put("name", "weatherlap-results");

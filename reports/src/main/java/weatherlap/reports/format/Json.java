@@ -1,4 +1,4 @@
-package weatherlap.reports.output;
+package weatherlap.reports.format;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
