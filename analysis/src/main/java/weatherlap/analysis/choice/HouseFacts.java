@@ -10,7 +10,6 @@ import weatherlap.analysis.rule.AskedFact;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.Opening;
 
 /** What a measurer sees of a house from the street and at its windows, as facts to ask about. */
 final class HouseFacts {
@@ -62,7 +61,9 @@ final class HouseFacts {
                 new AskedFact.Word(
                         "frame_material",
                         "Are most frames %s?",
-                        words(houses, h -> most(h.openings().map(o -> word(o.existingMaterial()))))));
+                        words(
+                                houses,
+                                h -> most(h.openings().map(o -> word(o.frame().material()))))));
     }
 
     /** Over the walls with openings, in.; 0 where there are none. */
@@ -75,7 +76,7 @@ final class HouseFacts {
         List<FrameCondition> order =
                 List.of(FrameCondition.SOUND, FrameCondition.UNKNOWN, FrameCondition.WORN, FrameCondition.ROTTEN);
         return house.openings()
-                .map(Opening::frameCondition)
+                .map(o -> o.frame().condition())
                 .max(Comparator.comparingInt(order::indexOf))
                 .orElse(FrameCondition.UNKNOWN);
     }

@@ -4,7 +4,6 @@ import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
-import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.run.PlanParts.Way;
 
@@ -32,7 +31,7 @@ public enum Limit {
                     switch (limit) {
                         case NO_UNIT_FITS, ESCAPE_LOST -> way.codeFlags().contains(limit.word());
                         case ROTTEN_FRAME ->
-                            way.method().keepsOldFrame() && opening.frameCondition() == FrameCondition.ROTTEN;
+                            way.method().keepsOldFrame() && opening.frame().rotten();
                         case BEHIND_MASONRY, RISK_LIMIT -> false;
                     };
             if (breaks) {

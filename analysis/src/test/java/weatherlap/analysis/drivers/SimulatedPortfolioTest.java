@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.junit.jupiter.api.Test;
@@ -16,20 +14,13 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.Barrier;
-import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
-import weatherlap.sim.house.FrameCondition;
-import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.InteriorReturn;
-import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.LeadTest;
 import weatherlap.sim.house.Opening;
-import weatherlap.sim.house.Operation;
-import weatherlap.sim.house.Room;
-import weatherlap.sim.house.SidingCondition;
-import weatherlap.sim.house.Sighting;
-import weatherlap.sim.house.Terrain;
+import weatherlap.sim.made.MadeHouse;
+import weatherlap.sim.made.MadeOpening;
+import weatherlap.sim.made.MadeWall;
 import weatherlap.sim.rain.HourlyWeather;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Streams;
@@ -134,52 +125,20 @@ class SimulatedPortfolioTest {
     }
 
     private static House house() {
-        Elevation wall = new Elevation(
-                "w",
-                90,
-                24,
-                9,
-                6,
-                OptionalDouble.of(8),
-                OptionalDouble.of(144),
-                SidingCondition.SOUND,
-                OptionalDouble.empty(),
-                List.of(opening()));
-        return new House(
-                "h",
-                "h",
-                1985,
-                Terrain.SUBURBAN,
-                Cladding.VINYL_SIDING,
-                Barrier.BUILDING_PAPER,
-                1,
-                Optional.empty(),
-                LeadTest.NEGATIVE,
-                List.of(wall));
+        Elevation wall = MadeWall.of("w", opening())
+                .facing(90)
+                .size(24, 9)
+                .under(6)
+                .courses(8, 144)
+                .wall();
+        return MadeHouse.of("h", wall)
+                .built(1985)
+                .over(Barrier.BUILDING_PAPER)
+                .lead(LeadTest.NEGATIVE)
+                .house();
     }
 
     private static Opening opening() {
-        return new Opening(
-                "o",
-                Room.LIVING,
-                Operation.DOUBLE_HUNG,
-                Operation.DOUBLE_HUNG,
-                1,
-                36,
-                54,
-                60,
-                36,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                FrameMaterial.ALUMINUM,
-                FrameCondition.SOUND,
-                InteriorReturn.DRYWALL,
-                1,
-                OptionalDouble.empty(),
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Sighting.UNKNOWN,
-                Optional.empty());
+        return MadeOpening.of("o").size(36, 54).at(60, 36).opening();
     }
 }

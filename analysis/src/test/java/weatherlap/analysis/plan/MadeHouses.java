@@ -6,25 +6,18 @@ import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import weatherlap.sim.assumptions.Joint;
-import weatherlap.sim.house.Barrier;
-import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.InteriorReturn;
-import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.LeadTest;
 import weatherlap.sim.house.Opening;
-import weatherlap.sim.house.Operation;
 import weatherlap.sim.house.Room;
-import weatherlap.sim.house.SidingCondition;
-import weatherlap.sim.house.Sighting;
-import weatherlap.sim.house.Terrain;
+import weatherlap.sim.made.MadeHouse;
+import weatherlap.sim.made.MadeOpening;
+import weatherlap.sim.made.MadeWall;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.OpeningExposure;
@@ -85,17 +78,7 @@ public final class MadeHouses {
         methods.put(Method.FULL_FLANGE, method(Method.FULL_FLANGE, flange, cost.get(Method.FULL_FLANGE)));
         methods.put(Method.INSERT, method(Method.INSERT, insert, cost.get(Method.INSERT)));
         double difference = cost.get(Method.FULL_FLANGE) - cost.get(Method.INSERT);
-        House house = new House(
-                id,
-                id,
-                1975,
-                Terrain.SUBURBAN,
-                Cladding.VINYL_SIDING,
-                Barrier.HOUSEWRAP,
-                1,
-                Optional.empty(),
-                LeadTest.NEGATIVE,
-                elevations);
+        House house = MadeHouse.of(id, elevations).lead(LeadTest.NEGATIVE).house();
         return new SimulatedHouse(
                 new HouseResult(house, methods, new double[] {difference - 10, difference + 10}, wallResults, openings),
                 parts(house, flange, insert, cost, walls));
@@ -138,39 +121,18 @@ public final class MadeHouses {
     }
 
     private static Elevation elevation(String id, double bearingDeg, Wall wall) {
-        Opening opening = new Opening(
-                "o",
-                Room.BEDROOM,
-                Operation.DOUBLE_HUNG,
-                Operation.DOUBLE_HUNG,
-                1,
-                36,
-                54,
-                60,
-                36,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                FrameMaterial.WOOD,
-                wall.frame,
-                InteriorReturn.DRYWALL,
-                1,
-                OptionalDouble.empty(),
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Sighting.UNKNOWN,
-                Optional.empty());
-        return new Elevation(
-                id,
-                bearingDeg,
-                24,
-                9,
-                wall.overhangIn,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                SidingCondition.SOUND,
-                OptionalDouble.empty(),
-                List.of(opening));
+        Opening opening = MadeOpening.of("o")
+                .in(Room.BEDROOM)
+                .size(36, 54)
+                .of(FrameMaterial.WOOD)
+                .frame(wall.frame)
+                .at(60, 36)
+                .opening();
+        return MadeWall.of(id, opening)
+                .facing(bearingDeg)
+                .size(24, 9)
+                .under(wall.overhangIn)
+                .wall();
     }
 
     private static OpeningResult opening(Elevation wall, Method method, List<String> flags) {

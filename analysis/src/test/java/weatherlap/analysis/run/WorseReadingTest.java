@@ -14,6 +14,7 @@ import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.Sighting;
+import weatherlap.sim.made.MadeHouse;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.run.Simulator;
@@ -105,14 +106,11 @@ class WorseReadingTest {
     /** Chance of leak damage anywhere in a house whose one read opening stands among others. */
     private double risk(Reading reading, int year, Cladding cladding, FrameMaterial material) {
         return known.computeIfAbsent(reading, r -> {
-            House house = Town.house(
-                    Town.house("H1"),
-                    year,
-                    cladding,
-                    r.barrier(),
-                    o -> o.id().equals("1")
-                            ? Town.opening(o, material, r.head(), r.jamb(), r.sill(), r.stain())
-                            : Town.opening(o, material, Lap.UNKNOWN, Lap.UNKNOWN, Lap.UNKNOWN, Sighting.UNKNOWN));
+            House house = MadeHouse.like(
+                            Town.like(Town.house("H1"), year, cladding, r.barrier(), material, Lap.UNKNOWN))
+                    .eachOpening(
+                            o -> o.opening().id().equals("1") ? o.laps(r.head(), r.jamb(), r.sill(), r.stain()) : o)
+                    .house();
             return SIMULATOR.simulate(house).method(Method.INSERT).leakProbability();
         });
     }

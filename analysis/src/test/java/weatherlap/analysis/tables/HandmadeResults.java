@@ -6,26 +6,15 @@ import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.sim.assumptions.Joint;
-import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
-import weatherlap.sim.house.FrameCondition;
-import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.InteriorReturn;
-import weatherlap.sim.house.Lap;
-import weatherlap.sim.house.LeadTest;
-import weatherlap.sim.house.Opening;
-import weatherlap.sim.house.Operation;
-import weatherlap.sim.house.Room;
-import weatherlap.sim.house.SidingCondition;
-import weatherlap.sim.house.Sighting;
-import weatherlap.sim.house.Terrain;
+import weatherlap.sim.made.MadeHouse;
+import weatherlap.sim.made.MadeOpening;
+import weatherlap.sim.made.MadeWall;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.OpeningExposure;
@@ -107,56 +96,14 @@ final class HandmadeResults {
     }
 
     private static House madeHouse(String id, Cladding cladding, double bearingDeg) {
-        return new House(
-                id,
-                "House " + id,
-                1985,
-                Terrain.SUBURBAN,
-                cladding,
-                Barrier.HOUSEWRAP,
-                1,
-                Optional.empty(),
-                LeadTest.UNKNOWN,
-                List.of(wall(bearingDeg)));
+        return MadeHouse.of(id, wall(bearingDeg)).built(1985).clad(cladding).house();
     }
 
     private static Elevation wall(double bearingDeg) {
-        return new Elevation(
-                "w1",
-                bearingDeg,
-                30,
-                9,
-                12,
-                OptionalDouble.of(8),
-                OptionalDouble.of(144),
-                SidingCondition.SOUND,
-                OptionalDouble.empty(),
-                List.of(opening()));
-    }
-
-    private static Opening opening() {
-        return new Opening(
-                "o1",
-                Room.LIVING,
-                Operation.DOUBLE_HUNG,
-                Operation.DOUBLE_HUNG,
-                1,
-                36,
-                60,
-                24,
-                30,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                FrameMaterial.ALUMINUM,
-                FrameCondition.SOUND,
-                InteriorReturn.DRYWALL,
-                1,
-                OptionalDouble.empty(),
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Sighting.UNKNOWN,
-                Optional.empty());
+        return MadeWall.of("w1", MadeOpening.of("o1").at(24, 30).opening())
+                .facing(bearingDeg)
+                .courses(8, 144)
+                .wall();
     }
 
     private static OpeningResult opening(Elevation wall, Method method) {

@@ -3,15 +3,20 @@ package weatherlap.datasets.generator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import weatherlap.sim.Units;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.FrameMaterial;
+import weatherlap.sim.house.Inside;
 import weatherlap.sim.house.InteriorReturn;
 import weatherlap.sim.house.Lap;
+import weatherlap.sim.house.Laps;
+import weatherlap.sim.house.OldFrame;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.house.Place;
 import weatherlap.sim.house.Room;
 import weatherlap.sim.house.Sighting;
 
@@ -70,9 +75,15 @@ record WindowRows(
         for (int w = from; w < openings.size(); w++) {
             paired = !paired
                     && w > from
-                    && openings.get(w - 1).room() == openings.get(w).room();
+                    && openings.get(w - 1).place().room()
+                            == openings.get(w).place().room();
             Opening first = openings.get(paired ? w - 1 : w);
-            openings.set(w, openings.get(w).inRoom(wall + "-" + first.id(), first.floorAreaFt2()));
+            Place place = openings.get(w).place();
+            openings.set(
+                    w,
+                    openings.get(w)
+                            .at(place.inRoom(
+                                    wall + "-" + first.id(), first.place().floorAreaFt2())));
         }
     }
 
@@ -110,28 +121,29 @@ record WindowRows(
         Operation now = operation(room);
         String next = draw.text(Property.NEW_OPERATION);
         draw.know(Property.EXISTING_MATERIAL, material.name().toLowerCase(Locale.ROOT));
+        Operation after = next.equals("same") ? now : Operation.valueOf(next.toUpperCase(Locale.ROOT));
+        OptionalDouble insideSillIn =
+                OptionalDouble.of(Math.max(0, Math.rint(overFloorIn) + draw.whole(Property.SILL_FRAME_IN)));
+        Place place =
+                new Place(leftIn, sillIn, room, Optional.empty(), draw.number(Property.FLOOR_AREA_FT2), insideSillIn);
         return new Opening(
                 id,
-                room,
                 now,
-                next.equals("same") ? now : Operation.valueOf(next.toUpperCase(Locale.ROOT)),
+                after,
                 units,
-                widthIn,
-                heightIn,
-                leftIn,
-                sillIn,
-                OptionalDouble.of(Math.max(0, Math.rint(overFloorIn) + draw.whole(Property.SILL_FRAME_IN))),
-                draw.number(Property.FLOOR_AREA_FT2),
-                material,
-                draw.word(Property.FRAME_CONDITION, FrameCondition.class),
-                draw.word(Property.INTERIOR_RETURN, InteriorReturn.class),
-                draw.whole(Property.RETURN_LAYERS),
-                OptionalDouble.empty(),
-                lap(Property.HEAD_LAP),
-                lap(Property.JAMB_LAP),
-                lap(Property.SILL_LAP),
-                draw.word(Property.STAIN, Sighting.class),
-                Optional.empty());
+                new OldFrame(widthIn, heightIn, material, draw.word(Property.FRAME_CONDITION, FrameCondition.class)),
+                place,
+                new Inside(
+                        draw.word(Property.INTERIOR_RETURN, InteriorReturn.class),
+                        draw.whole(Property.RETURN_LAYERS),
+                        OptionalDouble.empty()),
+                new Laps(
+                        lap(Property.HEAD_LAP),
+                        lap(Property.JAMB_LAP),
+                        lap(Property.SILL_LAP),
+                        draw.word(Property.STAIN, Sighting.class)),
+                Optional.empty(),
+                Map.of());
     }
 
     /** A bedroom window opens, whatever the mix says. */

@@ -14,14 +14,16 @@ import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
+import weatherlap.sim.house.Inside;
 import weatherlap.sim.house.InteriorReturn;
-import weatherlap.sim.house.Lap;
+import weatherlap.sim.house.Laps;
 import weatherlap.sim.house.LeadTest;
+import weatherlap.sim.house.OldFrame;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.house.Place;
 import weatherlap.sim.house.Room;
 import weatherlap.sim.house.SidingCondition;
-import weatherlap.sim.house.Sighting;
 import weatherlap.sim.house.Terrain;
 
 /**
@@ -88,28 +90,26 @@ public final class JobHouse {
     }
 
     private static Opening opening(int storey, Map<Fact, String> facts) {
+        Operation operation = word(facts, Fact.OPERATION, Operation.class);
+        int units = Integer.parseInt(facts.get(Fact.UNITS));
+        FrameMaterial material = word(facts, Fact.EXISTING_MATERIAL, FrameMaterial.class);
         return new Opening(
                 "W" + storey,
-                Room.LIVING,
-                word(facts, Fact.OPERATION, Operation.class),
-                word(facts, Fact.OPERATION, Operation.class),
-                Integer.parseInt(facts.get(Fact.UNITS)),
-                36.0 * Integer.parseInt(facts.get(Fact.UNITS)),
-                60,
-                96,
-                30 + 12 * STOREY_FT * storey,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                word(facts, Fact.EXISTING_MATERIAL, FrameMaterial.class),
-                FrameCondition.SOUND,
-                InteriorReturn.DRYWALL,
-                1,
-                OptionalDouble.empty(),
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Sighting.UNKNOWN,
-                Optional.empty());
+                operation,
+                operation,
+                units,
+                new OldFrame(36.0 * units, 60, material, FrameCondition.SOUND),
+                new Place(
+                        96,
+                        30 + 12 * STOREY_FT * storey,
+                        Room.LIVING,
+                        Optional.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty()),
+                new Inside(InteriorReturn.DRYWALL, 1, OptionalDouble.empty()),
+                Laps.UNSEEN,
+                Optional.empty(),
+                Map.of());
     }
 
     private static <E extends Enum<E>> E word(Map<Fact, String> facts, Fact fact, Class<E> type) {

@@ -68,7 +68,8 @@ final class FitCheck {
     }
 
     private static String size(Opening opening) {
-        return CsvText.cell(opening.frameWidthIn()) + " x " + CsvText.cell(opening.frameHeightIn()) + " inches"
+        return CsvText.cell(opening.frame().widthIn()) + " x "
+                + CsvText.cell(opening.frame().heightIn()) + " inches"
                 + (opening.units() > 1 ? " with " + opening.units() + " units" : "");
     }
 }

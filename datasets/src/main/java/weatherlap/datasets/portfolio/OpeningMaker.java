@@ -8,10 +8,14 @@ import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Row;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.FrameMaterial;
+import weatherlap.sim.house.Inside;
 import weatherlap.sim.house.InteriorReturn;
 import weatherlap.sim.house.Lap;
+import weatherlap.sim.house.Laps;
+import weatherlap.sim.house.OldFrame;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.house.Place;
 import weatherlap.sim.house.Readings;
 import weatherlap.sim.house.Room;
 import weatherlap.sim.house.Sighting;
@@ -35,28 +39,36 @@ final class OpeningMaker {
         Operation operation = row.word("operation", Operation.class);
         return new Opening(
                 row.text("opening_id"),
-                row.word("room", Room.class),
                 operation,
                 row.word("new_operation", Operation.class, operation),
                 row.whole("units", 1),
-                row.number("frame_width_in"),
-                row.number("frame_height_in"),
+                new OldFrame(
+                        row.number("frame_width_in"),
+                        row.number("frame_height_in"),
+                        row.word("existing_material", FrameMaterial.class),
+                        row.word("frame_condition", FrameCondition.class, FrameCondition.UNKNOWN)),
+                place(row),
+                new Inside(
+                        row.word("interior_return", InteriorReturn.class),
+                        row.whole("return_layers"),
+                        row.optionalNumber("setback_in")),
+                new Laps(
+                        row.word("head_lap", Lap.class, Lap.UNKNOWN),
+                        row.word("jamb_lap", Lap.class, Lap.UNKNOWN),
+                        row.word("sill_lap", Lap.class, Lap.UNKNOWN),
+                        row.word("stain", Sighting.class, Sighting.UNKNOWN)),
+                readings(row, problems),
+                PortfolioTables.jobOf(PortfolioTables.OPENINGS, row));
+    }
+
+    private static Place place(Row row) {
+        return new Place(
                 row.number("left_in"),
                 row.number("sill_height_in"),
-                row.optionalNumber("interior_sill_in"),
-                row.optionalNumber("floor_area_ft2"),
-                row.word("existing_material", FrameMaterial.class),
-                row.word("frame_condition", FrameCondition.class, FrameCondition.UNKNOWN),
-                row.word("interior_return", InteriorReturn.class),
-                row.whole("return_layers"),
-                row.optionalNumber("setback_in"),
-                row.word("head_lap", Lap.class, Lap.UNKNOWN),
-                row.word("jamb_lap", Lap.class, Lap.UNKNOWN),
-                row.word("sill_lap", Lap.class, Lap.UNKNOWN),
-                row.word("stain", Sighting.class, Sighting.UNKNOWN),
-                readings(row, problems),
+                row.word("room", Room.class),
                 Optional.of(row.text("room_id")).filter(id -> !id.isEmpty()),
-                PortfolioTables.jobOf(PortfolioTables.OPENINGS, row));
+                row.optionalNumber("floor_area_ft2"),
+                row.optionalNumber("interior_sill_in"));
     }
 
     private static Optional<Readings> readings(Row row, Problems problems) {
@@ -89,11 +101,11 @@ final class OpeningMaker {
     }
 
     private static void warn(Row row, Opening opening, Problems problems) {
-        if (opening.room() == Room.BEDROOM) {
+        if (opening.place().room() == Room.BEDROOM) {
             if (opening.operation() == Operation.PICTURE) {
                 row.warning(problems, "operation", "a picture unit in a bedroom is no way out in a fire");
             }
-            if (opening.interiorSillIn().isEmpty()) {
+            if (opening.place().interiorSillIn().isEmpty()) {
                 row.warning(
                         problems,
                         "interior_sill_in",
@@ -101,8 +113,18 @@ final class OpeningMaker {
             }
         }
         opening.readings().ifPresent(readings -> {
-            warnOfSize(row, problems, "width_top_in", readings.smallestWidthIn(), opening.frameWidthIn());
-            warnOfSize(row, problems, "height_left_in", readings.smallestHeightIn(), opening.frameHeightIn());
+            warnOfSize(
+                    row,
+                    problems,
+                    "width_top_in",
+                    readings.smallestWidthIn(),
+                    opening.frame().widthIn());
+            warnOfSize(
+                    row,
+                    problems,
+                    "height_left_in",
+                    readings.smallestHeightIn(),
+                    opening.frame().heightIn());
         });
     }
 

@@ -6,8 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -21,22 +19,16 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
-import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
-import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.InteriorReturn;
-import weatherlap.sim.house.Lap;
-import weatherlap.sim.house.LeadTest;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
-import weatherlap.sim.house.Room;
-import weatherlap.sim.house.SidingCondition;
-import weatherlap.sim.house.Sighting;
-import weatherlap.sim.house.Terrain;
 import weatherlap.sim.labour.LabourLine;
+import weatherlap.sim.made.MadeHouse;
+import weatherlap.sim.made.MadeOpening;
+import weatherlap.sim.made.MadeWall;
 import weatherlap.sim.material.MaterialLine;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.price.JobCost;
@@ -52,59 +44,28 @@ class BundledWorkTest {
     private Path folder;
 
     private static Opening opening(int number) {
-        return new Opening(
-                "w" + number,
-                Room.LIVING,
-                Operation.DOUBLE_HUNG,
-                Operation.DOUBLE_HUNG,
-                1,
-                36,
-                60,
-                36 + 80 * number,
-                30,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                FrameMaterial.VINYL,
-                FrameCondition.SOUND,
-                InteriorReturn.DRYWALL,
-                1,
-                OptionalDouble.empty(),
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Sighting.UNKNOWN,
-                Optional.empty());
+        return MadeOpening.of("w" + number)
+                .of(FrameMaterial.VINYL)
+                .at(36 + 80 * number, 30)
+                .opening();
     }
 
     private static House house(Cladding cladding, int walls, int openingsEach) {
-        OptionalDouble exposure = cladding.inCourses() ? OptionalDouble.of(8) : OptionalDouble.empty();
-        OptionalDouble length = cladding.inCourses() ? OptionalDouble.of(150) : OptionalDouble.empty();
         List<Elevation> elevations = IntStream.range(0, walls)
-                .mapToObj(w -> new Elevation(
-                        "wall" + w,
-                        90.0 * w,
-                        50,
-                        9,
-                        12,
-                        exposure,
-                        length,
-                        SidingCondition.SOUND,
-                        OptionalDouble.empty(),
-                        IntStream.range(0, openingsEach)
-                                .mapToObj(BundledWorkTest::opening)
-                                .toList()))
+                .mapToObj(w -> wall(cladding, w, openingsEach))
                 .toList();
-        return new House(
-                "h",
-                "One storey",
-                1995,
-                Terrain.SUBURBAN,
-                cladding,
-                Barrier.HOUSEWRAP,
-                1,
-                Optional.empty(),
-                LeadTest.UNKNOWN,
-                elevations);
+        return MadeHouse.of("h", elevations).built(1995).clad(cladding).house();
+    }
+
+    private static Elevation wall(Cladding cladding, int number, int openings) {
+        MadeWall wall = MadeWall.of(
+                        "wall" + number,
+                        IntStream.range(0, openings)
+                                .mapToObj(BundledWorkTest::opening)
+                                .toList())
+                .facing(90.0 * number)
+                .size(50, 9);
+        return (cladding.inCourses() ? wall.courses(8, 150) : wall).wall();
     }
 
     private static WorkTakeoff work(Assumptions assumptions, House house, Method method) {
@@ -253,17 +214,7 @@ class BundledWorkTest {
     @Test
     void leadSafeWorkCostsMore() {
         House untested = house(Cladding.WOOD_LAP, 1, 4);
-        House old = new House(
-                untested.id(),
-                untested.label(),
-                1955,
-                untested.terrain(),
-                untested.cladding(),
-                untested.barrier(),
-                untested.storeys(),
-                untested.region(),
-                LeadTest.UNKNOWN,
-                untested.elevations());
+        House old = MadeHouse.like(untested).built(1955).house();
         assertThat(work(TABLES, old, Method.INSERT).labour().value())
                 .isGreaterThan(
                         1.25 * work(TABLES, untested, Method.INSERT).labour().value());

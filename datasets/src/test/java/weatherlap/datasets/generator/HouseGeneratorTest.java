@@ -55,7 +55,7 @@ class HouseGeneratorTest {
     @Test
     void everyHouseHasABedroomAndBedroomWindowsOpen() {
         assertThat(HOUSES).allSatisfy(house -> assertThat(house.openings())
-                .filteredOn(opening -> opening.room() == Room.BEDROOM)
+                .filteredOn(opening -> opening.place().room() == Room.BEDROOM)
                 .isNotEmpty()
                 .noneMatch(opening -> opening.operation() == Operation.PICTURE));
     }

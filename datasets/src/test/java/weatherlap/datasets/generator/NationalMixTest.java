@@ -67,7 +67,7 @@ class NationalMixTest {
     }
 
     private static boolean hasMetalFrames(House house) {
-        FrameMaterial first = house.openings().findFirst().orElseThrow().existingMaterial();
+        FrameMaterial first = house.openings().findFirst().orElseThrow().frame().material();
         return first == FrameMaterial.ALUMINUM || first == FrameMaterial.STEEL;
     }
 

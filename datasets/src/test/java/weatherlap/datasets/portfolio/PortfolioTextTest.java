@@ -41,10 +41,10 @@ class PortfolioTextTest {
         Opening mulled = house.elevations().get(0).openings().get(1);
         assertThat(mulled.units()).isEqualTo(2);
         assertThat(mulled.newOperation()).isEqualTo(Operation.DOUBLE_HUNG);
-        assertThat(mulled.setbackIn()).hasValue(1.375);
-        assertThat(mulled.jambLap()).isEqualTo(Lap.REVERSED);
+        assertThat(mulled.inside().setbackIn()).hasValue(1.375);
+        assertThat(mulled.laps().jamb()).isEqualTo(Lap.REVERSED);
         assertThat(east.openings().get(0).units()).isEqualTo(1);
-        assertThat(east.openings().get(0).setbackIn()).isEqualTo(OptionalDouble.empty());
+        assertThat(east.openings().get(0).inside().setbackIn()).isEqualTo(OptionalDouble.empty());
     }
 
     @Test
@@ -66,8 +66,8 @@ class PortfolioTextTest {
         Portfolio empty = readUnseen(",barrier", ",", ",frame_condition,head_lap,jamb_lap,sill_lap,stain", ",");
         Portfolio absent = readUnseen("", "", "", "");
         Opening opening = word.houses().get(0).elevations().get(0).openings().get(0);
-        assertThat(opening.frameCondition()).isEqualTo(FrameCondition.UNKNOWN);
-        assertThat(opening.stain()).isEqualTo(Sighting.UNKNOWN);
+        assertThat(opening.frame().condition()).isEqualTo(FrameCondition.UNKNOWN);
+        assertThat(opening.laps().stain()).isEqualTo(Sighting.UNKNOWN);
         assertThat(empty).isEqualTo(word);
         assertThat(absent).isEqualTo(word);
     }

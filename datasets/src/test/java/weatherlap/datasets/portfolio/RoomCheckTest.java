@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
-import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Portfolio;
 
 class RoomCheckTest {
@@ -49,7 +48,8 @@ class RoomCheckTest {
                 C,living,,180,150
                 """);
 
-        assertThat(read().orElseThrow().houses().get(0).openings().map(Opening::roomId))
+        assertThat(read().orElseThrow().houses().get(0).openings().map(o -> o.place()
+                        .roomId()))
                 .containsExactly(Optional.of("big"), Optional.of("big"), Optional.empty());
     }
 

@@ -122,7 +122,7 @@ final class ReportPictures {
     }
 
     private static String kind(Opening opening) {
-        return ReportWords.of(opening.existingMaterial()) + " " + ReportWords.of(opening.operation());
+        return ReportWords.of(opening.frame().material()) + " " + ReportWords.of(opening.operation());
     }
 
     private static GlassLost.Group group(String label, List<Pair<OpeningResult>> openings) {

@@ -11,7 +11,6 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.code.LiftLimit;
 import weatherlap.sim.geometry.UnitWeight;
 import weatherlap.sim.house.Cladding;
-import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.LeadTest;
 import weatherlap.sim.house.Sighting;
@@ -51,14 +50,14 @@ final class Cautions {
         named(
                         windows,
                         "a stain or soft wood was seen: open up, find the water and call the office before closing.",
-                        w -> w.takeoff().opening().stain() == Sighting.YES)
+                        w -> w.takeoff().opening().laps().stain() == Sighting.YES)
                 .ifPresent(cautions::add);
         named(
                         windows,
                         method.keepsOldFrame()
                                 ? "the frame is on record as rotten: mend it first, or do not set an insert there."
                                 : "the frame is on record as rotten: look how far the rot goes before closing.",
-                        w -> w.takeoff().opening().frameCondition() == FrameCondition.ROTTEN)
+                        w -> w.takeoff().opening().frame().rotten())
                 .ifPresent(cautions::add);
         cautions.add("Mold, nests, wet insulation or bad wiring behind the wall: stop, and follow local guidance.");
         return cautions;

@@ -45,7 +45,8 @@ final class EdgeTable {
                     piece(cut, "sill board"),
                     piece(cut, "left jamb"),
                     piece(cut, "head"),
-                    cut.layers() + " " + InWords.of(window.takeoff().opening().interiorReturn()),
+                    cut.layers() + " "
+                            + InWords.of(window.takeoff().opening().inside().finish()),
                     Inches.text(cut.sawDepthIn())));
         }
         cells.add(Inches.text(cut.depthLeftIn()));
@@ -98,7 +99,7 @@ final class EdgeTable {
                     Inches.text(order.openingWidthIn() + 2 * scenario.value(Scalar.TAPE_TAIL_IN)),
                     Inches.text(order.openingHeightIn()),
                     Inches.text(order.openingWidthIn()),
-                    InWords.of(window.takeoff().opening().interiorReturn()));
+                    InWords.of(window.takeoff().opening().inside().finish()));
         }
         return table.build();
     }
@@ -118,14 +119,14 @@ final class EdgeTable {
                     Inches.text(capping.jambIn()),
                     Inches.text(capping.headIn()),
                     Numbers.plain(Units.squareInchesToSquareFeet(capping.areaIn2()), 1) + " ft²",
-                    InWords.of(window.takeoff().opening().existingMaterial()) + ", "
-                            + switch (window.takeoff().opening().frameCondition()) {
+                    InWords.of(window.takeoff().opening().frame().material()) + ", "
+                            + switch (window.takeoff().opening().frame().condition()) {
                                 case SOUND -> "sound";
                                 case WORN -> "worn: level and pack the sill";
                                 case ROTTEN -> "ROTTEN: mend it first, or do not set an insert";
                                 case UNKNOWN -> "not looked at: probe sill and corners";
                             },
-                    InWords.of(window.takeoff().opening().interiorReturn()));
+                    InWords.of(window.takeoff().opening().inside().finish()));
         }
         return table.build();
     }

@@ -70,10 +70,10 @@ final class WallPart {
                 windows.stream()
                         .map(window -> new WallDrawing.Opening(
                                 window.mark(),
-                                window.takeoff().opening().leftIn(),
-                                window.takeoff().opening().sillHeightIn(),
-                                window.takeoff().opening().frameWidthIn(),
-                                window.takeoff().opening().frameHeightIn()))
+                                window.takeoff().opening().place().leftIn(),
+                                window.takeoff().opening().place().sillHeightIn(),
+                                window.takeoff().opening().frame().widthIn(),
+                                window.takeoff().opening().frame().heightIn()))
                         .toList(),
                 (int) (share * paper.acrossHeightPx() / scale));
     }

@@ -30,7 +30,7 @@ record Window(int number, OpeningTakeoff takeoff) {
     /** Wall, key and room: front W2, bedroom. */
     String name() {
         return takeoff.elevation().id() + " " + takeoff.opening().id() + ", "
-                + InWords.of(takeoff.opening().room());
+                + InWords.of(takeoff.opening().place().room());
     }
 
     /** Windows 1, 2 and 5. */

@@ -47,9 +47,9 @@ final class BehindSiding {
     /** A sentence on the laps that someone has looked at; empty where nobody has. */
     private static String laps(List<Opening> openings) {
         List<String> joints = new ArrayList<>();
-        long bad = addJoint(joints, "top", openings, Opening::headLap)
-                + addJoint(joints, "sides", openings, Opening::jambLap)
-                + addJoint(joints, "bottom", openings, Opening::sillLap);
+        long bad = addJoint(joints, "top", openings, o -> o.laps().head())
+                + addJoint(joints, "sides", openings, o -> o.laps().jamb())
+                + addJoint(joints, "bottom", openings, o -> o.laps().sill());
         if (joints.isEmpty()) {
             return "";
         }
@@ -73,9 +73,9 @@ final class BehindSiding {
 
     private static List<String> noted(List<Opening> openings) {
         List<String> noted = new ArrayList<>();
-        add(noted, "water stains or soft wood at", openings, o -> o.stain() == Sighting.YES);
-        add(noted, "rotten frames at", openings, o -> o.frameCondition() == FrameCondition.ROTTEN);
-        add(noted, "worn frames at", openings, o -> o.frameCondition() == FrameCondition.WORN);
+        add(noted, "water stains or soft wood at", openings, o -> o.laps().stain() == Sighting.YES);
+        add(noted, "rotten frames at", openings, o -> o.frame().rotten());
+        add(noted, "worn frames at", openings, o -> o.frame().condition() == FrameCondition.WORN);
         return noted;
     }
 

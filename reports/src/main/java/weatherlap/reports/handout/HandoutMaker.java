@@ -17,7 +17,6 @@ import weatherlap.reports.page.Unprintable;
 import weatherlap.reports.page.WeatherWords;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
-import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
@@ -148,7 +147,7 @@ public final class HandoutMaker {
     private String rotten() {
         long frames = result.house()
                 .openings()
-                .filter(opening -> opening.frameCondition() == FrameCondition.ROTTEN)
+                .filter(opening -> opening.frame().rotten())
                 .count();
         return frames == 0
                 ? ""

@@ -20,7 +20,7 @@ record Places(House house, Density density) {
         Set<String> rooms = new LinkedHashSet<>();
         Map<String, List<String>> walls = new LinkedHashMap<>();
         int shown = density.bounded() ? Math.min(KEYS, windows.size()) : windows.size();
-        windows.forEach(window -> rooms.add(InWords.of(window.opening().room())));
+        windows.forEach(window -> rooms.add(InWords.of(window.opening().place().room())));
         windows.subList(0, shown).forEach(window -> walls.computeIfAbsent(
                         density.cut(wall(window.elevation()), density.longestKey()), wall -> new ArrayList<>())
                 .add(density.cut(window.opening().id(), density.longestKey())));

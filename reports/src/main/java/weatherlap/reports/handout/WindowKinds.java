@@ -39,9 +39,9 @@ record WindowKinds(List<Group> groups) {
     private record Kind(Style style, double widthIn, double heightIn) {
         static Kind of(Opening opening) {
             return new Kind(
-                    new Style(opening.existingMaterial(), opening.operation(), opening.newOperation(), opening.units()),
-                    opening.frameWidthIn(),
-                    opening.frameHeightIn());
+                    new Style(opening.frame().material(), opening.operation(), opening.newOperation(), opening.units()),
+                    opening.frame().widthIn(),
+                    opening.frame().heightIn());
         }
     }
 

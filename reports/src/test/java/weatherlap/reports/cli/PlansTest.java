@@ -23,7 +23,6 @@ import tech.tablesaw.api.Row;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.io.csv.CsvReadOptions;
 import weatherlap.datasets.portfolio.DemoPortfolio;
-import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 
 /** Where to depart from the default: the plans that tables and page give for the demo's houses agree with each other and with the limits. */
@@ -125,7 +124,7 @@ class PlansTest {
         for (House house : DemoPortfolio.load().houses()) {
             for (var wall : house.elevations()) {
                 for (var opening : wall.openings()) {
-                    if (opening.frameCondition() == FrameCondition.ROTTEN) {
+                    if (opening.frame().rotten()) {
                         String key = house.id() + "/" + wall.id();
                         List<Row> methods = WALLS.get(key);
                         assertThat(methods.get(methods.size() - 1).getString("closed"))

@@ -14,6 +14,9 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.made.MadeHouse;
+import weatherlap.sim.made.MadeOpening;
+import weatherlap.sim.made.MadeWall;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.run.SimulatedHouse;
@@ -26,13 +29,14 @@ class HouseViewsTest {
     @Test
     void openingsWhoseIdsReadAlikeStayApart() {
         House demo = DemoPortfolio.load().houses().get(0);
-        Elevation wall = demo.elevations().get(0);
-        Opening opening = wall.openings().get(0);
-        House house = with(
-                demo,
-                List.of(
-                        with(wall, "north / left", with(opening, "1")),
-                        with(wall, "north", with(opening, "left / 1"))));
+        Opening opening = demo.openings().findFirst().orElseThrow();
+        Elevation left = MadeWall.of(
+                        "north / left", MadeOpening.like(opening).id("1").opening())
+                .wall();
+        Elevation north = MadeWall.of(
+                        "north", MadeOpening.like(opening).id("left / 1").opening())
+                .wall();
+        House house = MadeHouse.like(demo).walls(List.of(left, north)).house();
         TableView openings = new HouseViews(20, result -> Optional.empty())
                 .entries(List.of(HouseChoice.of(simulated(house), 1)))
                 .get(0)
@@ -43,58 +47,5 @@ class HouseViewsTest {
     private static SimulatedHouse simulated(House house) {
         RainClimate climate = RainClimate.of(DemoClimate.hourly(), BUNDLED.scenario());
         return new Simulator(BUNDLED, climate, Sampling.SOBOL, 16, 1).simulateForPlans(house);
-    }
-
-    private static House with(House house, List<Elevation> walls) {
-        return new House(
-                house.id(),
-                house.label(),
-                house.yearBuilt(),
-                house.terrain(),
-                house.cladding(),
-                house.barrier(),
-                house.storeys(),
-                house.region(),
-                house.leadTest(),
-                walls);
-    }
-
-    private static Elevation with(Elevation wall, String id, Opening opening) {
-        return new Elevation(
-                id,
-                wall.bearingDeg(),
-                wall.widthFt(),
-                wall.eaveHeightFt(),
-                wall.overhangIn(),
-                wall.courseExposureIn(),
-                wall.panelLengthIn(),
-                wall.sidingCondition(),
-                wall.obstructionM(),
-                List.of(opening));
-    }
-
-    private static Opening with(Opening o, String id) {
-        return new Opening(
-                id,
-                o.room(),
-                o.operation(),
-                o.newOperation(),
-                o.units(),
-                o.frameWidthIn(),
-                o.frameHeightIn(),
-                o.leftIn(),
-                o.sillHeightIn(),
-                o.interiorSillIn(),
-                o.floorAreaFt2(),
-                o.existingMaterial(),
-                o.frameCondition(),
-                o.interiorReturn(),
-                o.returnLayers(),
-                o.setbackIn(),
-                o.headLap(),
-                o.jambLap(),
-                o.sillLap(),
-                o.stain(),
-                o.readings());
     }
 }

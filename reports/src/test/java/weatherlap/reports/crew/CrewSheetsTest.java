@@ -15,7 +15,6 @@ import weatherlap.reports.format.Html;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.material.MaterialLine;
@@ -53,7 +52,7 @@ class CrewSheetsTest {
 
     private static boolean rotten(HouseTakeoff takeoff) {
         return takeoff.openings().stream()
-                .anyMatch(opening -> opening.opening().frameCondition() == FrameCondition.ROTTEN);
+                .anyMatch(opening -> opening.opening().frame().rotten());
     }
 
     @Test

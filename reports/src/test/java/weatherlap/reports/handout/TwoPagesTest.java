@@ -21,7 +21,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import weatherlap.analysis.words.InWords;
 import weatherlap.reports.jobs.Inputs;
 import weatherlap.reports.page.Paper;
-import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.Simulator;
@@ -46,8 +45,10 @@ class TwoPagesTest {
             assertThat(sheet.smallestPt()).as(house.id()).isGreaterThanOrEqualTo(SMALLEST_PT - 0.01);
             assertThat(sheet.text()).as(house.id()).doesNotContainPattern(MORE);
             assertThat(house.openings()).allSatisfy(opening -> assertThat(sheet.text())
-                    .contains(Phrases.size(opening.frameWidthIn(), opening.frameHeightIn())));
-            boolean rotten = house.openings().anyMatch(opening -> opening.frameCondition() == FrameCondition.ROTTEN);
+                    .contains(Phrases.size(
+                            opening.frame().widthIn(), opening.frame().heightIn())));
+            boolean rotten =
+                    house.openings().anyMatch(opening -> opening.frame().rotten());
             assertThat(sheet.text().contains("Or each window its own way"))
                     .as(house.id())
                     .isEqualTo(handout.page().third().isPresent());
@@ -68,8 +69,10 @@ class TwoPagesTest {
         assertThat(sheet.text()).contains("Long name Long name", "and 2 drier walls", "Local code");
         long shown = house.openings()
                 .filter(opening -> sheet.text()
-                        .contains(Phrases.size(opening.frameWidthIn(), opening.frameHeightIn()) + " "
-                                + InWords.of(opening.room())))
+                        .contains(Phrases.size(
+                                        opening.frame().widthIn(),
+                                        opening.frame().heightIn()) + " "
+                                + InWords.of(opening.place().room())))
                 .count();
         Matcher more = MORE.matcher(sheet.text());
         long rest = more.find() ? Long.parseLong(more.group(2)) : 0;

@@ -52,7 +52,7 @@ public record Assumptions(
 
     /** Of the unit that stands. */
     public Sightline existingSightline(Opening opening) {
-        return sightline(Product.EXISTING, opening.existingMaterial(), opening.operation());
+        return sightline(Product.EXISTING, opening.frame().material(), opening.operation());
     }
 
     /** Of the unit that a method puts in. */

@@ -33,23 +33,23 @@ public final class Facts {
     public static Map<Fact, String> of(House house, Opening opening, Method method, Scenario scenario) {
         Map<Fact, String> facts = ofHouse(house);
         putOpening(facts, house, opening, scenario);
-        put(facts, Fact.HEAD_LAP, opening.headLap());
-        put(facts, Fact.JAMB_LAP, opening.jambLap());
-        put(facts, Fact.SILL_LAP, opening.sillLap());
+        put(facts, Fact.HEAD_LAP, opening.laps().head());
+        put(facts, Fact.JAMB_LAP, opening.laps().jamb());
+        put(facts, Fact.SILL_LAP, opening.laps().sill());
         put(facts, Fact.METHOD, method);
         return Collections.unmodifiableMap(facts);
     }
 
     private static void putOpening(Map<Fact, String> facts, House house, Opening opening, Scenario scenario) {
-        put(facts, Fact.ROOM, opening.room());
+        put(facts, Fact.ROOM, opening.place().room());
         put(facts, Fact.OPERATION, opening.operation());
         put(facts, Fact.NEW_OPERATION, opening.newOperation());
         facts.put(Fact.UNITS, Integer.toString(opening.units()));
-        put(facts, Fact.EXISTING_MATERIAL, opening.existingMaterial());
+        put(facts, Fact.EXISTING_MATERIAL, opening.frame().material());
         facts.put(Fact.SASH_WEIGHTS, yes(hangsOnWeights(house, opening, scenario)));
         facts.put(Fact.OLD_FLANGE, yes(hasFlange(house, opening, scenario)));
-        put(facts, Fact.FRAME_CONDITION, opening.frameCondition());
-        put(facts, Fact.INTERIOR_RETURN, opening.interiorReturn());
+        put(facts, Fact.FRAME_CONDITION, opening.frame().condition());
+        put(facts, Fact.INTERIOR_RETURN, opening.inside().finish());
     }
 
     private static Map<Fact, String> ofElevation(House house, Elevation elevation) {
@@ -76,13 +76,13 @@ public final class Facts {
                     case SLIDER, CASEMENT, AWNING, PICTURE -> false;
                 };
         return hung
-                && opening.existingMaterial() == FrameMaterial.WOOD
+                && opening.frame().material() == FrameMaterial.WOOD
                 && house.yearBuilt() < scenario.value(Scalar.SASH_WEIGHTS_UNTIL_YEAR);
     }
 
     private static boolean hasFlange(House house, Opening opening, Scenario scenario) {
         Scalar from =
-                switch (opening.existingMaterial()) {
+                switch (opening.frame().material()) {
                     case ALUMINUM, VINYL, STEEL -> Scalar.FLANGE_FROM_YEAR;
                     case WOOD -> Scalar.WOOD_FLANGE_FROM_YEAR;
                 };

@@ -45,7 +45,7 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
         List<OpeningGeometry> openings = geometries.values().iterator().next();
         Map<Object, List<Integer>> byRoom = new LinkedHashMap<>();
         for (int o = 0; o < openings.size(); o++) {
-            Optional<String> id = openings.get(o).opening().roomId();
+            Optional<String> id = openings.get(o).opening().place().roomId();
             Object key = id.isPresent() ? id : (Object) o;
             byRoom.computeIfAbsent(key, k -> new ArrayList<>()).add(o);
         }

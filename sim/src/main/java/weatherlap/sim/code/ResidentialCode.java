@@ -92,8 +92,9 @@ public final class ResidentialCode {
         private static Unit of(OpeningGeometry geometry, Glass glass, ClearOpening clear) {
             Opening opening = geometry.opening();
             double oldSillIn = geometry.existingClear().rect().bottomIn();
-            OptionalDouble floorIn = opening.interiorSillIn().isPresent()
-                    ? OptionalDouble.of(oldSillIn - opening.interiorSillIn().getAsDouble())
+            OptionalDouble floorIn = opening.place().interiorSillIn().isPresent()
+                    ? OptionalDouble.of(
+                            oldSillIn - opening.place().interiorSillIn().getAsDouble())
                     : OptionalDouble.empty();
             return new Unit(glass, clear, opening.units() * clear.areaFt2(), floorIn);
         }
@@ -138,7 +139,7 @@ public final class ResidentialCode {
     /** Whether one unit of an opening lets people out. */
     public static CodeCheck escape(Opening opening, Unit unit) {
         Rect clear = unit.clear().rect();
-        boolean atGrade = opening.sillHeightIn() + clear.bottomIn() <= ESCAPE_SILL_IN;
+        boolean atGrade = opening.place().sillHeightIn() + clear.bottomIn() <= ESCAPE_SILL_IN;
         return escape(clear.widthIn(), clear.heightIn(), atGrade, overFloorIn(clear.bottomIn(), unit));
     }
 
@@ -186,7 +187,7 @@ public final class ResidentialCode {
 
     /** Glazing of a bath or a stair, which is asked for higher over the floor. */
     private static Optional<CodeCheck> roomGlazing(Opening opening, Unit unit) {
-        return switch (opening.room()) {
+        return switch (opening.place().room()) {
             case BATH ->
                 Optional.of(lowGlazing(CodeRule.WET_GLAZING, unit, WET_BOTTOM_IN, "within 60 in. of a tub or shower"));
             case STAIR ->
@@ -223,7 +224,8 @@ public final class ResidentialCode {
             return Optional.of(new CodeCheck(CodeRule.FALL, PASSES, () -> "does not open"));
         }
         double overFloorIn = unit.clear().rect().bottomIn() - unit.floorIn().getAsDouble();
-        double overGradeIn = opening.sillHeightIn() + unit.clear().rect().bottomIn();
+        double overGradeIn =
+                opening.place().sillHeightIn() + unit.clear().rect().bottomIn();
         Supplier<String> numbers = text("opens %.0f in. over the floor, %.0f in. over grade", overFloorIn, overGradeIn);
         return Optional.of(
                 overGradeIn > 72 && overFloorIn < 24

@@ -43,7 +43,7 @@ public record RoomReview(List<Integer> openings, int wayOut) {
     /** @param own openings of the house under one method */
     public Stream<RoomChange> changes(List<OpeningGeometry> own, boolean relief) {
         List<OpeningGeometry> room = openings.stream().map(own::get).toList();
-        Optional<String> id = room.get(0).opening().roomId();
+        Optional<String> id = room.get(0).opening().place().roomId();
         return Stream.concat(
                 escape(room, own.get(wayOut), relief)
                         .map(change -> new RoomChange(id, openings, List.of(wayOut), change))
@@ -61,7 +61,7 @@ public record RoomReview(List<Integer> openings, int wayOut) {
     }
 
     private static boolean sleptIn(OpeningGeometry geometry) {
-        Room kind = geometry.opening().room();
+        Room kind = geometry.opening().place().room();
         return kind == Room.BEDROOM || kind == Room.BASEMENT;
     }
 
@@ -82,9 +82,12 @@ public record RoomReview(List<Integer> openings, int wayOut) {
     private static Stream<CodeChange> lightAndAir(List<OpeningGeometry> room) {
         Opening first = room.get(0).opening();
         OptionalDouble floorFt2 = room.stream()
-                .flatMapToDouble(geometry -> geometry.opening().floorAreaFt2().stream())
+                .flatMapToDouble(geometry -> geometry.opening().place().floorAreaFt2().stream())
                 .findFirst();
-        if (first.roomId().isEmpty() || floorFt2.isEmpty() || first.room() == Room.BATH || first.room() == Room.STAIR) {
+        if (first.place().roomId().isEmpty()
+                || floorFt2.isEmpty()
+                || first.place().room() == Room.BATH
+                || first.place().room() == Room.STAIR) {
             return Stream.empty();
         }
         double floor = floorFt2.getAsDouble();

@@ -32,7 +32,7 @@ public record CutBack(double cutIn, double depthLeftIn, int layers, double sawDe
 
     static CutBack of(Opening opening, Method method, Assumptions assumptions) {
         Scenario scenario = assumptions.scenario();
-        double cutIn = opening.setbackIn().orElse(scenario.value(Scalar.SETBACK_IN));
+        double cutIn = opening.inside().setbackIn().orElse(scenario.value(Scalar.SETBACK_IN));
         double frameDepthIn = assumptions.sightline(method, opening).depthIn();
         double depthLeftIn = returnDepthIn(
                 scenario.value(Scalar.WALL_DEPTH_IN), frameDepthIn, scenario.value(Scalar.FLANGE_SETBACK_IN));
@@ -40,8 +40,8 @@ public record CutBack(double cutIn, double depthLeftIn, int layers, double sawDe
         return new CutBack(
                 cutIn,
                 depthLeftIn,
-                opening.returnLayers(),
-                opening.returnLayers() * scenario.value(Scalar.RETURN_THICKNESS_IN),
+                opening.inside().layers(),
+                opening.inside().layers() * scenario.value(Scalar.RETURN_THICKNESS_IN),
                 pieces);
     }
 
@@ -58,9 +58,9 @@ public record CutBack(double cutIn, double depthLeftIn, int layers, double sawDe
 
     private static List<Cut> pieces(Opening opening) {
         return List.of(
-                new Cut("sill board", opening.frameWidthIn()),
-                new Cut("left jamb", opening.frameHeightIn()),
-                new Cut("right jamb", opening.frameHeightIn()),
-                new Cut("head", opening.frameWidthIn()));
+                new Cut("sill board", opening.frame().widthIn()),
+                new Cut("left jamb", opening.frame().heightIn()),
+                new Cut("right jamb", opening.frame().heightIn()),
+                new Cut("head", opening.frame().widthIn()));
     }
 }

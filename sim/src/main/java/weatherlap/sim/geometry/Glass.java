@@ -47,7 +47,11 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
     private static Glass inRoughOpening(Opening opening, OrderSize order, Assumptions assumptions) {
         Sightline sightline = assumptions.sightline(order.method(), opening);
         double gapIn = assumptions.scenario().value(Scalar.ROUGH_GAP_IN);
-        Rect hole = new Rect(-gapIn / 2, -gapIn / 2, opening.frameWidthIn() + gapIn, opening.frameHeightIn() + gapIn);
+        Rect hole = new Rect(
+                -gapIn / 2,
+                -gapIn / 2,
+                opening.frame().widthIn() + gapIn,
+                opening.frame().heightIn() + gapIn);
         Rect assembly = hole.centred(order.overallWidthIn(), order.heightIn());
         Tiling tiling = new Tiling();
         tiling.ring(Part.GAP, hole, assembly);
@@ -91,7 +95,7 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
 
     /** The existing frame. */
     static Rect frame(Opening opening) {
-        return new Rect(0, 0, opening.frameWidthIn(), opening.frameHeightIn());
+        return new Rect(0, 0, opening.frame().widthIn(), opening.frame().heightIn());
     }
 
     /** Every visible lite, unit by unit. */

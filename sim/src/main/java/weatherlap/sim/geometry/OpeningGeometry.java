@@ -99,8 +99,8 @@ public record OpeningGeometry(
 
     private static Capping capping(Opening opening, Scenario scenario) {
         return Capping.of(
-                opening.frameWidthIn(),
-                opening.frameHeightIn(),
+                opening.frame().widthIn(),
+                opening.frame().heightIn(),
                 scenario.value(Scalar.COIL_STRETCH_OUT_IN),
                 scenario.value(Scalar.COIL_STRETCH_OUT_SILL_IN),
                 scenario.value(Scalar.COIL_TAIL_IN));

@@ -16,11 +16,11 @@ import weatherlap.sim.house.Opening;
 record OrderExplanation(Opening opening, OrderSize order, Sightline old, Sightline row, Scenario scenario) {
 
     Amount existingWidth() {
-        return cell(Amount.given("frame width", opening.frameWidthIn(), "in."));
+        return cell(Amount.given("frame width", opening.frame().widthIn(), "in."));
     }
 
     Amount existingHeight() {
-        return Amount.given("frame height", opening.frameHeightIn(), "in.");
+        return Amount.given("frame height", opening.frame().heightIn(), "in.");
     }
 
     Amount width() {

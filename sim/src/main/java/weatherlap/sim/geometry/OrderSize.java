@@ -117,14 +117,18 @@ public record OrderSize(
 
     /** Smallest width read, and never more than the frame, in. */
     static double measuredWidthIn(Opening opening) {
-        double readIn = opening.readings().map(Readings::smallestWidthIn).orElse(opening.frameWidthIn());
-        return Math.min(readIn, opening.frameWidthIn());
+        double readIn = opening.readings()
+                .map(Readings::smallestWidthIn)
+                .orElse(opening.frame().widthIn());
+        return Math.min(readIn, opening.frame().widthIn());
     }
 
     /** Smallest height read, and never more than the frame, in. */
     static double measuredHeightIn(Opening opening) {
-        double readIn = opening.readings().map(Readings::smallestHeightIn).orElse(opening.frameHeightIn());
-        return Math.min(readIn, opening.frameHeightIn());
+        double readIn = opening.readings()
+                .map(Readings::smallestHeightIn)
+                .orElse(opening.frame().heightIn());
+        return Math.min(readIn, opening.frame().heightIn());
     }
 
     /** The largest multiple of the step that is not above the length; a billionth of a step is rounding noise. */

@@ -65,7 +65,7 @@ public record SidingLayout(double widthIn, double eaveIn, double exposureIn, dou
 
     /** Lowest course that an opening meets; an opening that begins where a course ends does not meet it. */
     int firstCourse(Opening opening) {
-        return Math.min(courses() - 1, (int) Math.floor((opening.sillHeightIn() + NOISE_IN) / exposureIn));
+        return Math.min(courses() - 1, (int) Math.floor((opening.place().sillHeightIn() + NOISE_IN) / exposureIn));
     }
 
     /** The course above the highest that an opening meets, or the top course. */
@@ -75,7 +75,7 @@ public record SidingLayout(double widthIn, double eaveIn, double exposureIn, dou
 
     /** Leftmost panel of a course that an opening meets. */
     int firstPanel(int course, Opening opening) {
-        double panels = (opening.leftIn() + NOISE_IN + cutIn(course) - lengthIn) / pitchIn();
+        double panels = (opening.place().leftIn() + NOISE_IN + cutIn(course) - lengthIn) / pitchIn();
         return Math.min(panels(course) - 1, Math.max(0, (int) Math.floor(panels) + 1));
     }
 

@@ -46,7 +46,7 @@ public final class SidingRuns {
                 .filter(opening -> head(opening) == opening)
                 .mapToObj(this::run)
                 .sorted(Comparator.comparingDouble(
-                        run -> openings.get(run.openings().get(0)).leftIn()))
+                        run -> openings.get(run.openings().get(0)).place().leftIn()))
                 .toList();
     }
 
@@ -83,7 +83,8 @@ public final class SidingRuns {
                 count += panels[opening];
             }
         }
-        members.sort(Comparator.comparingDouble(opening -> openings.get(opening).leftIn()));
+        members.sort(Comparator.comparingDouble(
+                opening -> openings.get(opening).place().leftIn()));
         return new SidingRun(members, count);
     }
 }

@@ -80,7 +80,7 @@ public record House(
      * The storey an opening stands in, from 1: the one that holds its middle, storeys being equally high under the eave of its wall.
      */
     public int storeyOf(Elevation elevation, Opening opening) {
-        double middleIn = opening.sillHeightIn() + opening.frameHeightIn() / 2;
+        double middleIn = opening.place().sillHeightIn() + opening.frame().heightIn() / 2;
         double storeyHeightIn = elevation.eaveHeightIn() / storeys;
         return Math.max(1, Math.min(storeys, 1 + (int) Math.floor(middleIn / storeyHeightIn)));
     }

@@ -6,7 +6,6 @@ import weatherlap.sim.assumptions.Era;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.Opening;
 
 /**
  * How probable an existing fault is before anyone looks: the row's prior for the barrier, its odds p/(1 − p) times the row's factor for the
@@ -40,7 +39,8 @@ final class FaultPrior {
     private static List<Barrier> possible(House house) {
         return switch (house.barrier()) {
             case UNKNOWN -> KNOWN;
-            case NONE -> house.openings().anyMatch(Opening::showsBarrier) ? EXISTING : List.of(Barrier.NONE);
+            case NONE ->
+                house.openings().anyMatch(opening -> opening.laps().showBarrier()) ? EXISTING : List.of(Barrier.NONE);
             case HOUSEWRAP, BUILDING_PAPER -> List.of(house.barrier());
         };
     }

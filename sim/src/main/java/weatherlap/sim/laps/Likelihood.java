@@ -4,7 +4,6 @@ import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.LapFault;
-import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Sighting;
@@ -33,7 +32,8 @@ public record Likelihood(double ifStanding, double ifNot) {
         if (fault.kind() == FaultKind.NEW) {
             return NONE;
         }
-        boolean stained = opening.stain() == Sighting.YES || opening.frameCondition() == FrameCondition.ROTTEN;
+        boolean stained =
+                opening.laps().stain() == Sighting.YES || opening.frame().rotten();
         Likelihood stain = stained ? new Likelihood(fault.stainOdds(), 1) : NONE;
         return fault.seenAs()
                 .map(shown -> lap(reading(opening, shown.joint()), shown.lap(), reliability))
@@ -69,9 +69,9 @@ public record Likelihood(double ifStanding, double ifNot) {
 
     private static Lap reading(Opening opening, Joint joint) {
         return switch (joint) {
-            case HEAD -> opening.headLap();
-            case JAMB -> opening.jambLap();
-            case SILL -> opening.sillLap();
+            case HEAD -> opening.laps().head();
+            case JAMB -> opening.laps().jamb();
+            case SILL -> opening.laps().sill();
             case CORNER, FIELD -> Lap.UNKNOWN;
         };
     }

@@ -26,7 +26,10 @@ public final class Disposal {
                 Units.poundsToShortTons(weightLb(scenario, opening)),
                 "ton",
                 List.of(
-                        Amount.given("frame area", Units.squareInchesToSquareFeet(opening.frameAreaIn2()), "ft²"),
+                        Amount.given(
+                                "frame area",
+                                Units.squareInchesToSquareFeet(opening.frame().areaIn2()),
+                                "ft²"),
                         scenario.amount(Scalar.PANES),
                         scenario.amount(Scalar.PANE_THICKNESS_MM),
                         scenario.amount(Scalar.FRAME_LB_PER_FT)));
@@ -45,10 +48,12 @@ public final class Disposal {
     }
 
     static double weightLb(Scenario scenario, Opening opening) {
-        double areaM2 = Units.inchesToMetres(opening.frameWidthIn()) * Units.inchesToMetres(opening.frameHeightIn());
+        double areaM2 = Units.inchesToMetres(opening.frame().widthIn())
+                * Units.inchesToMetres(opening.frame().heightIn());
         double glassKg =
                 areaM2 * GLASS_KG_PER_M2_MM * scenario.value(Scalar.PANES) * scenario.value(Scalar.PANE_THICKNESS_MM);
-        double perimeterFt = Units.inchesToFeet(2 * (opening.frameWidthIn() + opening.frameHeightIn()));
+        double perimeterFt = Units.inchesToFeet(
+                2 * (opening.frame().widthIn() + opening.frame().heightIn()));
         return Units.kilogramsToPounds(glassKg) + perimeterFt * scenario.value(Scalar.FRAME_LB_PER_FT);
     }
 }

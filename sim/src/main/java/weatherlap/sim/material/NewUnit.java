@@ -31,6 +31,6 @@ public final class NewUnit {
 
     /** United inches of all units of an opening, in. */
     private static double unitedInches(Opening opening) {
-        return opening.frameWidthIn() + opening.units() * opening.frameHeightIn();
+        return opening.frame().widthIn() + opening.units() * opening.frame().heightIn();
     }
 }

@@ -50,9 +50,9 @@ public final class OpeningRain {
     private OpeningRain(RainClimate climate, House house, Elevation elevation, Opening opening, Scenario scenario) {
         this.scenario = scenario;
         wall = climate.wall(elevation.bearingDeg());
-        widthM = Units.inchesToMetres(opening.frameWidthIn());
-        heightM = Units.inchesToMetres(opening.frameHeightIn());
-        sillHeightM = Units.inchesToMetres(opening.sillHeightIn());
+        widthM = Units.inchesToMetres(opening.frame().widthIn());
+        heightM = Units.inchesToMetres(opening.frame().heightIn());
+        sillHeightM = Units.inchesToMetres(opening.place().sillHeightIn());
         headDepthM = Math.max(0, Units.inchesToMetres(elevation.eaveHeightIn() - opening.headHeightIn()));
         double bare = scenario.value(Scalar.WALL_FACTOR_BARE);
         boolean published = scenario.choice(Choice.SHELTER).equals("wall_factor");

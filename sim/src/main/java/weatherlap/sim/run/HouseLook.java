@@ -100,9 +100,9 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
 
     private static boolean unknown(SeenAs as, Opening opening) {
         return switch (as.joint()) {
-            case HEAD -> opening.headLap() == Lap.UNKNOWN;
-            case JAMB -> opening.jambLap() == Lap.UNKNOWN;
-            case SILL -> opening.sillLap() == Lap.UNKNOWN;
+            case HEAD -> opening.laps().head() == Lap.UNKNOWN;
+            case JAMB -> opening.laps().jamb() == Lap.UNKNOWN;
+            case SILL -> opening.laps().sill() == Lap.UNKNOWN;
             case CORNER, FIELD -> false;
         };
     }

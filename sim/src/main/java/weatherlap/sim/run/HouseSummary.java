@@ -17,7 +17,6 @@ import weatherlap.sim.code.CodeRule;
 import weatherlap.sim.code.RoomChange;
 import weatherlap.sim.geometry.OpeningGeometry;
 import weatherlap.sim.house.Elevation;
-import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.House;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.laps.LeakPath;
@@ -246,7 +245,7 @@ final class HouseSummary {
                 .flatMap(change -> change.flag().stream())
                 .distinct();
         Stream<String> rotten = draws.takeoff().method().keepsOldFrame()
-                        && house.openings().anyMatch(o -> o.frameCondition() == FrameCondition.ROTTEN)
+                        && house.openings().anyMatch(o -> o.frame().rotten())
                 ? Stream.of("rotten_frame")
                 : Stream.empty();
         Stream<String> noFit =

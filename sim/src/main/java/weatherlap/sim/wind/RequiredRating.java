@@ -58,8 +58,8 @@ public record RequiredRating(boolean nearCorner, double areaFt2, double inwardPs
                 .min()
                 .orElseThrow();
         double cornerIn = Units.feetToInches(WindPressure.cornerFt(leastWidthFt, roofFt));
-        boolean nearCorner =
-                opening.leftIn() < cornerIn || opening.leftIn() + opening.frameWidthIn() > wall.widthIn() - cornerIn;
+        boolean nearCorner = opening.place().leftIn() < cornerIn
+                || opening.place().leftIn() + opening.frame().widthIn() > wall.widthIn() - cornerIn;
         double areaFt2 = Units.squareInchesToSquareFeet(unitWidthIn * unitHeightIn);
         return Optional.of(new RequiredRating(
                 nearCorner,

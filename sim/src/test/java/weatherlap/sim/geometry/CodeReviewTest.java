@@ -7,7 +7,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,10 +19,10 @@ import weatherlap.sim.code.CodeRule;
 import weatherlap.sim.code.RoomChange;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
-import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
 import weatherlap.sim.house.Room;
+import weatherlap.sim.made.MadeOpening;
 import weatherlap.sim.method.Method;
 
 class CodeReviewTest {
@@ -159,19 +158,10 @@ class CodeReviewTest {
 
     @Test
     void aBathWhoseSillNobodyMeasuredIsNotPassed() {
-        Opening bath = new Measured(
-                        Room.BATH,
-                        Operation.AWNING,
-                        Operation.AWNING,
-                        1,
-                        24,
-                        24,
-                        24,
-                        80,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        FrameMaterial.ALUMINUM,
-                        Optional.empty())
+        Opening bath = Measured.frame(24, 24)
+                .in(Room.BATH)
+                .opens(Operation.AWNING, Operation.AWNING)
+                .at(24, 80)
                 .opening();
 
         assertThat(flags(AS_NEW, Method.INSERT, bath)).containsExactly(List.of("wet_glazing_check"));
@@ -180,7 +170,7 @@ class CodeReviewTest {
     /** IRC R312.2: more than 72 in. over grade and less than 24 in. over the floor. */
     @Test
     void aFixedUnitUpstairsThatIsMadeToOpenAsksForAGuard() {
-        Measured fixed = Measured.frame(36, 60)
+        MadeOpening fixed = Measured.frame(36, 60)
                 .opens(Operation.PICTURE, Operation.CASEMENT)
                 .at(24, 130);
 
@@ -199,7 +189,7 @@ class CodeReviewTest {
     }
 
     private static Opening in(String room, Opening opening) {
-        return opening.inRoom(room, opening.floorAreaFt2());
+        return opening.at(opening.place().inRoom(room, opening.place().floorAreaFt2()));
     }
 
     private static List<List<String>> flags(Assumptions assumptions, Method method, Opening... openings) {

@@ -62,10 +62,12 @@ class GlassPropertyTest {
     @Property
     void aFullFlangeUnitOfMoreGlassAreaNeedsALargerOpening(
             @ForAll("openings") Opening opening, @ForAll @DoubleRange(min = 0.25, max = 20) double moreIn) {
-        Opening wider = Measured.frame(Math.min(144, opening.frameWidthIn() + moreIn), opening.frameHeightIn())
+        Opening wider = Measured.frame(
+                        Math.min(144, opening.frame().widthIn() + moreIn),
+                        opening.frame().heightIn())
                 .opens(opening.operation(), opening.newOperation())
                 .mulled(opening.units())
-                .of(opening.existingMaterial())
+                .of(opening.frame().material())
                 .opening();
 
         assertThat(glassIn2(wider, Method.FULL_FLANGE, Bundled.ASSUMPTIONS))

@@ -81,7 +81,10 @@ class SidingPropertyTest {
             int highest = met.stream().mapToInt(SidingPanel::course).max().orElseThrow();
             double exposureIn = wall.courseExposureIn().getAsDouble();
             Rect above = new Rect(
-                    opening.leftIn(), (highest + 1) * exposureIn + 0.1, opening.frameWidthIn(), exposureIn - 0.2);
+                    opening.place().leftIn(),
+                    (highest + 1) * exposureIn + 0.1,
+                    opening.frame().widthIn(),
+                    exposureIn - 0.2);
             Set<SidingPanel> own = new HashSet<>(met);
             own.addAll(meeting(tree, above));
             apart += own.size();
@@ -146,7 +149,11 @@ class SidingPropertyTest {
     }
 
     private static Rect rect(Opening opening) {
-        return new Rect(opening.leftIn(), opening.sillHeightIn(), opening.frameWidthIn(), opening.frameHeightIn());
+        return new Rect(
+                opening.place().leftIn(),
+                opening.place().sillHeightIn(),
+                opening.frame().widthIn(),
+                opening.frame().heightIn());
     }
 
     private static Set<SidingPanel> meeting(STRtree tree, Rect rect) {

@@ -4,7 +4,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Condition;
@@ -21,20 +20,15 @@ import weatherlap.sim.assumptions.Workmanship;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
 import weatherlap.sim.house.Barrier;
-import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
-import weatherlap.sim.house.FrameCondition;
-import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.InteriorReturn;
 import weatherlap.sim.house.Lap;
-import weatherlap.sim.house.LeadTest;
 import weatherlap.sim.house.Opening;
-import weatherlap.sim.house.Operation;
 import weatherlap.sim.house.Room;
-import weatherlap.sim.house.SidingCondition;
 import weatherlap.sim.house.Sighting;
-import weatherlap.sim.house.Terrain;
+import weatherlap.sim.made.MadeHouse;
+import weatherlap.sim.made.MadeOpening;
+import weatherlap.sim.made.MadeWall;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.rain.OpeningExposure;
@@ -142,28 +136,11 @@ final class LapFixtures {
     }
 
     static Opening opening(String id, Lap head, Lap jamb, Lap sill, Sighting stain) {
-        return new Opening(
-                id,
-                Room.BEDROOM,
-                Operation.DOUBLE_HUNG,
-                Operation.DOUBLE_HUNG,
-                1,
-                36,
-                60,
-                40,
-                36,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                FrameMaterial.ALUMINUM,
-                FrameCondition.SOUND,
-                InteriorReturn.DRYWALL,
-                1,
-                OptionalDouble.empty(),
-                head,
-                jamb,
-                sill,
-                stain,
-                Optional.empty());
+        return MadeOpening.of(id)
+                .in(Room.BEDROOM)
+                .at(40, 36)
+                .laps(head, jamb, sill, stain)
+                .opening();
     }
 
     static Opening unseen(String id) {
@@ -171,28 +148,8 @@ final class LapFixtures {
     }
 
     static House house(Barrier barrier, List<Opening> openings) {
-        Elevation wall = new Elevation(
-                "north",
-                0,
-                40,
-                18,
-                12,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                SidingCondition.SOUND,
-                OptionalDouble.empty(),
-                openings);
-        return new House(
-                "h1",
-                "Invented house",
-                1975,
-                Terrain.SUBURBAN,
-                Cladding.VINYL_SIDING,
-                barrier,
-                2,
-                Optional.empty(),
-                LeadTest.UNKNOWN,
-                List.of(wall));
+        Elevation wall = MadeWall.of("north", openings).size(40, 18).wall();
+        return MadeHouse.of("h1", wall).over(barrier).storeys(2).house();
     }
 
     /** Water at the joints of a 3 × 5 ft window, roughly in the shares that the rain model gives. */

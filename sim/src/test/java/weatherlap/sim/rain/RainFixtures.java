@@ -3,10 +3,8 @@ package weatherlap.sim.rain;
 import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import weatherlap.sim.assumptions.Choice;
@@ -15,21 +13,13 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Setting;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
-import weatherlap.sim.house.Barrier;
-import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
-import weatherlap.sim.house.FrameCondition;
-import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.InteriorReturn;
-import weatherlap.sim.house.Lap;
-import weatherlap.sim.house.LeadTest;
 import weatherlap.sim.house.Opening;
-import weatherlap.sim.house.Operation;
-import weatherlap.sim.house.Room;
-import weatherlap.sim.house.SidingCondition;
-import weatherlap.sim.house.Sighting;
 import weatherlap.sim.house.Terrain;
+import weatherlap.sim.made.MadeHouse;
+import weatherlap.sim.made.MadeOpening;
+import weatherlap.sim.made.MadeWall;
 
 /** Houses, scenarios and weather for the tests of driving rain. */
 final class RainFixtures {
@@ -92,70 +82,23 @@ final class RainFixtures {
     }
 
     static Elevation elevation(double bearingDeg, double eaveFt, double overhangIn, Opening... openings) {
-        return new Elevation(
-                "wall",
-                bearingDeg,
-                30,
-                eaveFt,
-                overhangIn,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                SidingCondition.SOUND,
-                OptionalDouble.empty(),
-                List.of(openings));
+        return MadeWall.of("wall", openings)
+                .facing(bearingDeg)
+                .size(30, eaveFt)
+                .under(overhangIn)
+                .wall();
     }
 
     static Elevation obstructed(Elevation e, double distanceM) {
-        return new Elevation(
-                e.id(),
-                e.bearingDeg(),
-                e.widthFt(),
-                e.eaveHeightFt(),
-                e.overhangIn(),
-                e.courseExposureIn(),
-                e.panelLengthIn(),
-                e.sidingCondition(),
-                OptionalDouble.of(distanceM),
-                e.openings());
+        return MadeWall.like(e).obstructed(distanceM).wall();
     }
 
     static House house(int storeys, Terrain terrain, Elevation... elevations) {
-        return new House(
-                "h1",
-                "a house",
-                1975,
-                terrain,
-                Cladding.VINYL_SIDING,
-                Barrier.HOUSEWRAP,
-                storeys,
-                Optional.empty(),
-                LeadTest.UNKNOWN,
-                List.of(elevations));
+        return MadeHouse.of("h1", elevations).in(terrain).storeys(storeys).house();
     }
 
     /** An opening of 36 × 60 in. with its sill at a height over grade, ft. */
     static Opening opening(double sillFt) {
-        return new Opening(
-                "w1",
-                Room.LIVING,
-                Operation.DOUBLE_HUNG,
-                Operation.DOUBLE_HUNG,
-                1,
-                36,
-                60,
-                60,
-                sillFt * 12,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                FrameMaterial.ALUMINUM,
-                FrameCondition.SOUND,
-                InteriorReturn.DRYWALL,
-                1,
-                OptionalDouble.empty(),
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Sighting.UNKNOWN,
-                Optional.empty());
+        return MadeOpening.of("w1").at(60, sillFt * 12).opening();
     }
 }

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.made.MadeOpening;
 import weatherlap.sim.work.WorkFixtures;
 
 class RequiredRatingTest {
@@ -48,28 +49,6 @@ class RequiredRatingTest {
     }
 
     private static Opening at(double leftIn) {
-        Opening o = WorkFixtures.opening("w", 24, 1);
-        return new Opening(
-                o.id(),
-                o.room(),
-                o.operation(),
-                o.newOperation(),
-                o.units(),
-                o.frameWidthIn(),
-                o.frameHeightIn(),
-                leftIn,
-                o.sillHeightIn(),
-                o.interiorSillIn(),
-                o.floorAreaFt2(),
-                o.existingMaterial(),
-                o.frameCondition(),
-                o.interiorReturn(),
-                o.returnLayers(),
-                o.setbackIn(),
-                o.headLap(),
-                o.jambLap(),
-                o.sillLap(),
-                o.stain(),
-                o.readings());
+        return MadeOpening.of("w").at(leftIn, 24).opening();
     }
 }

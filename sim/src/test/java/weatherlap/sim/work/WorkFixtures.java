@@ -4,7 +4,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
@@ -21,21 +20,13 @@ import weatherlap.sim.assumptions.UnitPrice;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
-import weatherlap.sim.house.Barrier;
-import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
-import weatherlap.sim.house.FrameCondition;
-import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.InteriorReturn;
-import weatherlap.sim.house.Lap;
-import weatherlap.sim.house.LeadTest;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
-import weatherlap.sim.house.Room;
-import weatherlap.sim.house.SidingCondition;
-import weatherlap.sim.house.Sighting;
-import weatherlap.sim.house.Terrain;
+import weatherlap.sim.made.MadeHouse;
+import weatherlap.sim.made.MadeOpening;
+import weatherlap.sim.made.MadeWall;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.quantity.ElevationQuantities;
@@ -145,56 +136,15 @@ public final class WorkFixtures {
 
     /** A 36 × 60 in. double hung on the first storey of a two-storey wall. */
     public static Opening opening(String id, double sillHeightIn, int units) {
-        return new Opening(
-                id,
-                Room.LIVING,
-                Operation.DOUBLE_HUNG,
-                Operation.DOUBLE_HUNG,
-                units,
-                36,
-                60,
-                24,
-                sillHeightIn,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                FrameMaterial.ALUMINUM,
-                FrameCondition.SOUND,
-                InteriorReturn.DRYWALL,
-                1,
-                OptionalDouble.empty(),
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Lap.UNKNOWN,
-                Sighting.UNKNOWN,
-                Optional.empty());
+        return MadeOpening.of(id).mulled(units).at(24, sillHeightIn).opening();
     }
 
     public static Elevation elevation(String id, List<Opening> openings) {
-        return new Elevation(
-                id,
-                0,
-                40,
-                18,
-                12,
-                OptionalDouble.of(8),
-                OptionalDouble.of(150),
-                SidingCondition.SOUND,
-                OptionalDouble.empty(),
-                openings);
+        return MadeWall.of(id, openings).size(40, 18).courses(8, 150).wall();
     }
 
     public static House house(int yearBuilt, Elevation... elevations) {
-        return new House(
-                "h1",
-                "A house",
-                yearBuilt,
-                Terrain.SUBURBAN,
-                Cladding.VINYL_SIDING,
-                Barrier.HOUSEWRAP,
-                2,
-                Optional.empty(),
-                LeadTest.UNKNOWN,
-                List.of(elevations));
+        return MadeHouse.of("h1", elevations).built(yearBuilt).storeys(2).house();
     }
 
     private static List<Integer> positions(Elevation wall) {
