@@ -72,6 +72,10 @@ public final class Corpus {
     public static final Corpus CALLBACKS =
             new Corpus(Map.of("jobs.csv", "jobs/jobs.csv", "callbacks.csv", "jobs/callbacks.csv"));
 
+    /** Shops: {@code corpus/shop.txt}. */
+    public static final Corpus SHOP =
+            new Corpus(Map.of("shop.toml", "shop/own-shop.toml", "logo.svg", "shop/logo.svg"));
+
     /** Mixes: {@code corpus/mix.txt}. */
     public static final Corpus MIX = new Corpus(Map.of("mix.csv", "generator/new-york.csv"));
 

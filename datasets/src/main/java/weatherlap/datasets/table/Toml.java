@@ -52,9 +52,14 @@ public record Toml(String file, String text) {
 
     /** Physical line on which a name begins a table or an entry; 0 where it does not stand so plainly. */
     public int line(String name) {
+        return line(name, 0);
+    }
+
+    /** The same, looked for behind a physical line. */
+    int line(String name, int behind) {
         Pattern start = Pattern.compile("\\s*\\[?\\s*\"?" + Pattern.quote(name) + "\"?\\s*[\\]=.].*");
         List<String> lines = text.lines().toList();
-        for (int i = 0; i < lines.size(); i++) {
+        for (int i = behind; i < lines.size(); i++) {
             if (lines.get(i).contains(name) && start.matcher(lines.get(i)).matches()) {
                 return i + 1;
             }

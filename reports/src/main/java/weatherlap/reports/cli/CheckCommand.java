@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import weatherlap.reports.jobs.CheckInputs;
 import weatherlap.reports.options.InputOptions;
+import weatherlap.reports.options.ShopOption;
 
 @Command(
         name = "check",
@@ -22,9 +23,12 @@ final class CheckCommand implements Callable<Integer> {
     @Mixin
     private InputOptions input;
 
+    @Mixin
+    private ShopOption shop;
+
     @Override
     public Integer call() {
-        new CheckInputs(input.paths()).run(common.messages());
+        new CheckInputs(input.paths().withShop(shop.path())).run(common.messages());
         return 0;
     }
 }

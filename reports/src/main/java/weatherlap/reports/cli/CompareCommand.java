@@ -17,6 +17,7 @@ import weatherlap.reports.jobs.RepeatCompare;
 import weatherlap.reports.options.Bounds;
 import weatherlap.reports.options.InputOptions;
 import weatherlap.reports.options.OutputOptions;
+import weatherlap.reports.options.ShopOption;
 
 @Command(
         name = "compare",
@@ -39,6 +40,9 @@ final class CompareCommand implements Callable<Integer> {
 
     @Mixin
     private InputOptions input;
+
+    @Mixin
+    private ShopOption shop;
 
     @Option(
             names = "--draws",
@@ -114,6 +118,7 @@ final class CompareCommand implements Callable<Integer> {
         if (sampling != null) {
             changes.add("sampling=" + sampling);
         }
-        return new InputPaths(named.portfolio(), named.assumptions(), named.climate(), named.site(), changes);
+        return new InputPaths(
+                named.portfolio(), named.assumptions(), named.climate(), named.site(), shop.path(), changes);
     }
 }

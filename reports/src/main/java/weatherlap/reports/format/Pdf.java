@@ -33,7 +33,7 @@ import weatherlap.charts.kit.Fonts;
 
 /**
  * Printed sheets from XHTML with CSS 2.1 and inline SVG. Fonts are the bundled ones, embedded. Nothing is fetched: a page that names a
- * picture, a style sheet or an entity outside itself gets none of them. The same page gives the same bytes.
+ * picture, a style sheet or an entity outside itself gets none of them; dots that stand in the page are shown. The same page gives the same bytes.
  */
 public final class Pdf {
     private static final String[] SCHEMES = {"http", "https", "file", "jar", "ftp"};
@@ -116,11 +116,11 @@ public final class Pdf {
         builder.useFastMode();
         builder.withW3cDocument(page, null);
         builder.useSVGDrawer(new BatikSVGDrawer());
-        builder.useUriResolver((base, uri) -> null);
+        builder.useUriResolver((base, uri) -> isEmbedded(uri) ? uri : null);
         builder.useExternalResourceAccessControl(
-                (uri, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
+                (uri, type) -> isEmbedded(uri), ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
         builder.useExternalResourceAccessControl(
-                (uri, type) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
+                (uri, type) -> isEmbedded(uri), ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
         builder.useHttpStreamImplementation(uri -> new Nothing());
         builder.useProtocolsStreamImplementation(uri -> new Nothing(), SCHEMES);
         builder.useReplacementText("?");
@@ -136,6 +136,11 @@ public final class Pdf {
                     true);
         }
         return builder;
+    }
+
+    /** A picture that stands in the page itself. */
+    private static boolean isEmbedded(String uri) {
+        return uri != null && uri.startsWith("data:image/png;base64,");
     }
 
     /** The title, and a fixed date and identifier in place of the time of day. */

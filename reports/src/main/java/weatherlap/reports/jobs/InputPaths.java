@@ -13,6 +13,7 @@ import java.util.stream.Stream;
  * @param assumptions folder
  * @param climate files, read as one record, or words of bundled records; empty: that of the site, else the invented one
  * @param site file or folder of the site; empty: that beside the portfolio, where there is one
+ * @param shop file or folder of the shop; empty: that beside the portfolio, where there is one
  * @param changes of scalars and choices, each NAME=VALUE, in order
  */
 public record InputPaths(
@@ -20,16 +21,32 @@ public record InputPaths(
         Optional<Path> assumptions,
         List<Path> climate,
         Optional<Path> site,
+        Optional<Path> shop,
         List<String> changes) {
     public InputPaths {
         climate = List.copyOf(climate);
         changes = List.copyOf(changes);
     }
 
-    /** With at most one weather file and no site named. */
+    /** With no shop named. */
+    public InputPaths(
+            Optional<Path> portfolio,
+            Optional<Path> assumptions,
+            List<Path> climate,
+            Optional<Path> site,
+            List<String> changes) {
+        this(portfolio, assumptions, climate, site, Optional.empty(), changes);
+    }
+
+    /** With at most one weather file, no site and no shop named. */
     public InputPaths(
             Optional<Path> portfolio, Optional<Path> assumptions, Optional<Path> climate, List<String> changes) {
         this(portfolio, assumptions, climate.stream().toList(), Optional.empty(), changes);
+    }
+
+    /** The same with the shop that is named, if any. */
+    public InputPaths withShop(Optional<Path> named) {
+        return new InputPaths(portfolio, assumptions, climate, site, named, changes);
     }
 
     /** They as words of a command line. */
@@ -38,13 +55,14 @@ public record InputPaths(
         assumptions.ifPresent(folder -> words.addAll(List.of("--assumptions", folder)));
         climate.forEach(file -> words.addAll(List.of("--climate", file)));
         site.ifPresent(file -> words.addAll(List.of("--site", file)));
+        shop.ifPresent(file -> words.addAll(List.of("--shop", file)));
         changes.forEach(change -> words.addAll(List.of("--set", change)));
         return words;
     }
 
     /** All that are named. */
     List<Path> named() {
-        return Stream.of(portfolio.stream(), assumptions.stream(), climate.stream(), site.stream())
+        return Stream.of(portfolio.stream(), assumptions.stream(), climate.stream(), site.stream(), shop.stream())
                 .flatMap(paths -> paths)
                 .toList();
     }

@@ -14,6 +14,8 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.portfolio.Portfolios;
+import weatherlap.datasets.shop.Shop;
+import weatherlap.datasets.shop.ShopFile;
 import weatherlap.datasets.table.Characters;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
@@ -35,6 +37,7 @@ import weatherlap.sim.run.Simulator;
  * What a run reads, sound as a whole.
  *
  * @param name of the portfolio
+ * @param shop unnamed where no file says who it is
  * @param warnings doubtful but usable
  * @param checksums SHA-256 of each file, by its kind and name; bundled ones stand for themselves by the version of the program
  */
@@ -43,6 +46,7 @@ public record Inputs(
         Portfolio portfolio,
         AssumptionTables assumptions,
         Weather weather,
+        Shop shop,
         List<String> warnings,
         SortedMap<String, String> checksums) {
 
@@ -89,19 +93,24 @@ public record Inputs(
                 .orElseGet(() -> Loaded.of(DemoPortfolio.load())));
         Optional<AssumptionTables> assumptions = reader.take(tables);
         Optional<Weather> weather = reader.take(Weather.read(paths));
+        Optional<ShopFile> shop = reader.take(ShopReading.read(paths));
         if (!reader.problems.isEmpty()) {
             throw refused(paths, reader.problems);
         }
         reader.warnings.addAll(
                 SightlineOrder.exceptions(assumptions.orElseThrow().assumptions()));
+        SortedMap<String, String> sums =
+                checksums(paths, portfolioSums, weather.orElseThrow(), assumptions.orElseThrow());
+        sums.putAll(ShopReading.checksums(shop.orElseThrow()));
         String name = paths.portfolio().map(Inputs::name).orElse(DEMO);
         return new Inputs(
                 name,
                 portfolio.orElseThrow(),
                 assumptions.orElseThrow(),
                 weather.orElseThrow(),
+                shop.orElseThrow().shop(),
                 reader.warnings,
-                checksums(paths, portfolioSums, weather.orElseThrow(), assumptions.orElseThrow()));
+                sums);
     }
 
     /**
@@ -146,7 +155,7 @@ public record Inputs(
 
     /** The same under another name of the portfolio. */
     Inputs named(String other) {
-        return new Inputs(other, portfolio, assumptions, weather, warnings, checksums);
+        return new Inputs(other, portfolio, assumptions, weather, shop, warnings, checksums);
     }
 
     /** Which tables are not as bundled, in words. */

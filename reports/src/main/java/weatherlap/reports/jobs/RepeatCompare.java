@@ -36,7 +36,12 @@ public record RepeatCompare(Path run, InputPaths inputs, OutputRequest output, i
         RunFile recorded = recorded();
         Path assumptions = run.toAbsolutePath().normalize().resolveSibling("assumptions");
         InputPaths paths = new InputPaths(
-                inputs.portfolio(), Optional.of(assumptions), inputs.climate(), inputs.site(), List.of());
+                inputs.portfolio(),
+                Optional.of(assumptions),
+                inputs.climate(),
+                inputs.site(),
+                inputs.shop(),
+                List.of());
         Compare again = new Compare(paths, output, threads, largestWholeBytes);
         Inputs read = again.inputs().named(recorded.settings().getOrDefault("portfolio", ""));
         refuse(differing(read.checksums(), recorded.inputs()).stream()
@@ -71,6 +76,8 @@ public record RepeatCompare(Path run, InputPaths inputs, OutputRequest output, i
         problems.addAll(mismatch(name, "climate", !inputs.climate().isEmpty(), recorded, "name it with --climate"));
         boolean site = Weather.siteFile(inputs).isPresent();
         problems.addAll(mismatch(name, "site", site, recorded, "name its file with --site"));
+        boolean shop = ShopReading.file(inputs).isPresent();
+        problems.addAll(mismatch(name, "shop", shop, recorded, "name its file with --shop"));
         refuse(problems);
         return recorded;
     }

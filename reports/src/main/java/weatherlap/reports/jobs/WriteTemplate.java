@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.portfolio.TemplatePortfolio;
+import weatherlap.datasets.shop.ShopFile;
 import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Schema;
 import weatherlap.reports.format.Content;
@@ -17,7 +18,7 @@ import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 
-/** Writes a portfolio to fill in: the three tables with one made-up house, notes, and what each column holds. */
+/** Writes a portfolio to fill in: the three tables with one made-up house, the file of a shop, notes, and what each column holds. */
 public record WriteTemplate(OutputRequest output) {
     public void run(Messages messages) throws IOException {
         try (OutputFolder folder = output.open(List.of())) {
@@ -25,6 +26,7 @@ public record WriteTemplate(OutputRequest output) {
                 folder.write(table.file(), Content.of(TemplatePortfolio.bytes(table.file())));
             }
             folder.write("NOTES.txt", Content.of(TemplatePortfolio.bytes("NOTES.txt")));
+            folder.write(ShopFile.FILE, Content.of(ShopFile.template()));
             folder.write("columns.csv", Content.of(columns()));
             folder.commit(new RunRecord(Version.current(), "generate", Map.of("template", true), new TreeMap<>()));
         }

@@ -11,6 +11,9 @@ public final class SheetOptions {
     @Mixin
     private InputOptions input;
 
+    @Mixin
+    private ShopOption shop;
+
     @Option(
             names = "--house",
             paramLabel = "ID",
@@ -25,7 +28,7 @@ public final class SheetOptions {
     private Paper paper = Paper.LETTER;
 
     public InputPaths paths() {
-        return input.paths();
+        return input.paths().withShop(shop.path());
     }
 
     /** Empty where the user names none. */

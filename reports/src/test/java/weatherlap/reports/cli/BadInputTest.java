@@ -58,6 +58,11 @@ class BadInputTest {
     }
 
     @TestFactory
+    Stream<DynamicTest> shops() {
+        return tests("shop", Corpus.SHOP.cases("corpus/shop.txt"), folder -> List.of(good, "--shop", folder));
+    }
+
+    @TestFactory
     Stream<DynamicTest> mixes() {
         return Corpus.MIX.cases("corpus/mix.txt").stream()
                 .map(each -> DynamicTest.dynamicTest(

@@ -1,0 +1,20 @@
+package weatherlap.reports.options;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** What the shop says of itself. */
+public final class ShopOption {
+    @Option(
+            names = "--shop",
+            paramLabel = "FILE",
+            description =
+                    "Shop file, or its folder, as weatherlap generate --template writes it: name, license, logo, warranty, terms of a"
+                            + " price, season; else the shop.toml beside the portfolio, where there is one.")
+    private Path shop;
+
+    public Optional<Path> path() {
+        return Optional.ofNullable(shop);
+    }
+}
