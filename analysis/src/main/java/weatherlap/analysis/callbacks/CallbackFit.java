@@ -12,29 +12,36 @@ import weatherlap.sim.method.Method;
  * The level of the leaks as a shop's own records have it.
  *
  * @param jobs followed, in the order of the records
+ * @param measured jobs whose house stands in a portfolio
  * @param methods those with jobs
  * @param levels the fit behind it, a group a method in the order of {@link Method}
+ * @param groups levels of the fault groups
  * @param shared level of all methods, calls over expected
  * @param lagYears mean time from damage to call
  * @param prior how far the level could be off before the records
  * @param shares the lap faults that give these levels
  * @param repair what leak calls cost
+ * @param reserve what other calls cost
  */
 public record CallbackFit(
         List<FollowedJob> jobs,
+        int measured,
         Map<Method, MethodLevel> methods,
         LevelFit levels,
+        Map<FaultGroup, GroupLevel> groups,
         LevelFit.Level shared,
         LevelFit.Level lagYears,
         LevelFit.Prior prior,
         FaultShares shares,
         Repair repair,
+        ServiceReserve reserve,
         List<SeenExpected> seen) {
     public CallbackFit {
         jobs = List.copyOf(jobs);
         EnumMap<Method, MethodLevel> ordered = new EnumMap<>(Method.class);
         ordered.putAll(methods);
         methods = Collections.unmodifiableMap(ordered);
+        groups = Collections.unmodifiableMap(new EnumMap<>(groups));
         seen = List.copyOf(seen);
     }
 
@@ -76,6 +83,15 @@ public record CallbackFit(
             return -100 * Math.expm1(-atLevel * window.happened(10));
         }
     }
+
+    /**
+     * One fault group.
+     *
+     * @param expected calls by the tables, reported by the end of the records
+     * @param level calls over expected, pooled in part with the other groups
+     * @param tells whether the records tell it from the others
+     */
+    public record GroupLevel(double expected, LevelFit.Level level, boolean tells) {}
 
     /**
      * What leak calls cost.

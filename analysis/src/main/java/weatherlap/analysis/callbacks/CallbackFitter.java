@@ -9,10 +9,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import weatherlap.datasets.jobs.CallRecord;
 import weatherlap.datasets.jobs.FollowedJob;
+import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
+import weatherlap.sim.random.Streams;
 
 /** Fits the level of the leaks to the jobs of a shop and their calls. */
 public final class CallbackFitter {
@@ -22,52 +25,77 @@ public final class CallbackFitter {
     private static final int DRAWS = 128;
 
     private final List<FollowedJob> jobs;
+    private final JobHouses houses;
     private final Assumptions assumptions;
-    private final Map<FollowedJob, LaggedExposure> exposures = new IdentityHashMap<>();
+    private final Map<FollowedJob, ExpectedCalls.Damage> damage = new IdentityHashMap<>();
 
-    private CallbackFitter(List<FollowedJob> jobs, Assumptions assumptions) {
+    private CallbackFitter(List<FollowedJob> jobs, JobHouses houses, Assumptions assumptions) {
         this.jobs = jobs;
+        this.houses = houses;
         this.assumptions = assumptions;
     }
 
     /**
      * @param jobs at least one
+     * @param houses behind them
      * @param lagYears mean time from damage to call; empty: fitted
      */
     public static CallbackFit fit(
-            List<FollowedJob> jobs, Assumptions assumptions, RainClimate climate, OptionalDouble lagYears) {
-        return new CallbackFitter(jobs, assumptions).fit(climate, lagYears);
+            List<FollowedJob> jobs,
+            JobHouses houses,
+            Assumptions assumptions,
+            RainClimate climate,
+            OptionalDouble lagYears) {
+        return new CallbackFitter(jobs, houses, assumptions).fit(climate, lagYears);
     }
 
     private CallbackFit fit(RainClimate climate, OptionalDouble lagYears) {
-        ExpectedCalls model = new ExpectedCalls(assumptions, climate, DRAWS);
-        jobs.forEach(job -> exposures.put(job, model.of(job.job())));
-        JobMix mix = JobMix.of(jobs);
-        LevelFit.Prior prior = LevelPrior.of(mix, assumptions, climate, lagYears);
-        List<LevelFit.Group> groups =
+        ExpectedCalls model = new ExpectedCalls(houses, assumptions, climate, DRAWS);
+        jobs.forEach(job -> damage.put(job, model.of(job.job())));
+        JobMix mix = JobMix.of(jobs, houses, assumptions, climate);
+        LevelFit.Prior prior = LevelPrior.of(mix, assumptions, lagYears);
+        List<LevelFit.Group> methodJobs =
                 Arrays.stream(Method.values()).map(this::group).toList();
-        LevelFit fit = LevelFit.of(groups, prior);
+        LevelFit fit = LevelFit.of(methodJobs, prior);
         Map<Method, CallbackFit.MethodLevel> methods = new EnumMap<>(Method.class);
         Map<Method, Double> levels = new EnumMap<>(Method.class);
         for (Method method : Method.values()) {
             int group = method.ordinal();
             levels.put(method, fit.level(group).mean());
-            if (!groups.get(group).jobs().isEmpty()) {
-                methods.put(method, level(method, fit, model));
+            if (!methodJobs.get(group).jobs().isEmpty()) {
+                methods.put(method, level(method, fit));
             }
         }
-        CallbackFit.Repair repair = repair();
-        SeenTable seen = new SeenTable(jobs, exposures, levels, fit.lagYears().mean());
+        double lag = fit.lagYears().mean();
+        Map<FaultGroup, CallbackFit.GroupLevel> groups = groups(prior, lag);
+        Map<FaultGroup, Double> groupLevels = new EnumMap<>(FaultGroup.class);
+        groups.forEach((group, level) -> groupLevels.put(group, level.level().mean()));
         return new CallbackFit(
                 jobs,
+                (int) jobs.stream().filter(job -> houses.isMeasured(job.job())).count(),
                 methods,
                 fit,
+                groups,
                 fit.shared(),
                 fit.lagYears(),
                 prior,
-                FaultShares.of(mix, assumptions, climate, levels, records(methods)),
-                repair,
-                seen.rows());
+                FaultShares.of(mix, assumptions, levels, groupLevels, records(methods)),
+                repair(),
+                ServiceReserve.of(jobs, assumptions.scenario()),
+                new SeenTable(jobs, houses, damage, levels, lag).rows());
+    }
+
+    private Map<FaultGroup, CallbackFit.GroupLevel> groups(LevelFit.Prior prior, double lagYears) {
+        List<GroupFit.Job> followed = jobs.stream()
+                .map(job -> new GroupFit.Job(damage.get(job).byGroup(), job.years(), callYears(job)))
+                .toList();
+        long seed = (long) assumptions.scenario().value(Scalar.SEED);
+        GroupFit fit = GroupFit.of(followed, prior, lagYears, new Streams(seed).world("fault groups"));
+        Map<FaultGroup, CallbackFit.GroupLevel> levels = new EnumMap<>(FaultGroup.class);
+        for (FaultGroup group : FaultGroup.values()) {
+            levels.put(group, new CallbackFit.GroupLevel(fit.expected(group), fit.level(group), fit.tells(group)));
+        }
+        return levels;
     }
 
     private static String records(Map<Method, CallbackFit.MethodLevel> methods) {
@@ -86,20 +114,19 @@ public final class CallbackFitter {
 
     private LevelFit.Group group(Method method) {
         return new LevelFit.Group(of(method).stream()
-                .map(job -> new LevelFit.Job(
-                        exposures.get(job),
-                        job.years(),
-                        job.leaks().stream()
-                                .map(call -> job.years(call.called()))
-                                .toList()))
+                .map(job -> new LevelFit.Job(damage.get(job).all(), job.years(), callYears(job)))
                 .toList());
+    }
+
+    private static List<Double> callYears(FollowedJob job) {
+        return job.leaks().stream().map(call -> job.years(call.called())).toList();
     }
 
     private List<FollowedJob> of(Method method) {
         return jobs.stream().filter(job -> job.job().method() == method).toList();
     }
 
-    private CallbackFit.MethodLevel level(Method method, LevelFit fit, ExpectedCalls model) {
+    private CallbackFit.MethodLevel level(Method method, LevelFit fit) {
         List<FollowedJob> own = of(method);
         int openings = own.stream().mapToInt(job -> job.job().openings()).sum();
         return new CallbackFit.MethodLevel(
@@ -110,17 +137,17 @@ public final class CallbackFitter {
                 own.stream().mapToInt(job -> job.leaks().size()).sum(),
                 fit.expected(method.ordinal()),
                 fit.level(method.ordinal()),
-                window(own, openings, model),
+                window(own, openings),
                 KaplanMeier.of(own.stream().map(CallbackFitter::waited).toList()),
-                own.stream().map(exposures::get).toList());
+                own.stream().map(job -> damage.get(job).all()).toList());
     }
 
     /** Damage expected at a window, mean over all windows of the jobs. */
-    private static LaggedExposure window(List<FollowedJob> jobs, int openings, ExpectedCalls model) {
-        List<Double> knots = model.of(jobs.get(0).job()).knots();
+    private LaggedExposure window(List<FollowedJob> own, int openings) {
+        List<Double> knots = damage.get(own.get(0)).all().knots();
         double[] sum = new double[knots.size()];
-        for (FollowedJob job : jobs) {
-            List<Double> expected = model.of(job.job()).expected();
+        for (FollowedJob job : own) {
+            List<Double> expected = damage.get(job).all().expected();
             for (int k = 0; k < sum.length; k++) {
                 sum[k] += expected.get(k) / openings;
             }

@@ -12,38 +12,51 @@ import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
 import weatherlap.sim.method.Method;
-import weatherlap.sim.rain.RainClimate;
 
 /**
- * The lap faults letting past another share of the water, a factor times that of the table, at most all, until the model expects κ_m times
- * the damage of method m. How often a fault stands is left as it is: calls do not tell, a look does. A fault that several methods leave
+ * The lap faults letting past another share of the water, a factor times that of the table, at most all: first each fault group its own,
+ * until the model expects κ_g times the damage of the group; then, on top, each method its own, until it expects κ_m times the damage of
+ * method m. So the groups share out what the methods add up to. How often a fault stands is left as it is: calls do not tell, a look does. A fault that several methods leave
  * belongs to the last of them, which does the least work; methods are set from the last to the first, so that each finds the faults it
  * shares as the others left them.
  *
  * <p>Where shares alone cannot reach the level, they stand at the end of what is tried, a hundredth or a hundred times those of the table.
  *
  * @param faults in table order
- * @param factors of the shares, by method
+ * @param within factors of the shares, by group
+ * @param factors on top of those, by method
  * @param reached damage expected within ten years over that by the tables as they were, by method
  */
-public record FaultShares(List<LapFault> faults, Map<Method, Double> factors, Map<Method, Double> reached) {
+public record FaultShares(
+        List<LapFault> faults,
+        Map<FaultGroup, Double> within,
+        Map<Method, Double> factors,
+        Map<Method, Double> reached) {
     private static final double MOST = Math.log(100);
     private static final double NEAR = 1e-3;
     private static final int LONGEST = 150;
 
     public FaultShares {
         faults = List.copyOf(faults);
+        within = Map.copyOf(within);
         factors = Map.copyOf(factors);
         reached = Map.copyOf(reached);
     }
 
     /**
      * @param levels κ_m, above 0; a method without one keeps its faults
+     * @param groups κ_g, above 0
      * @param records what they rest on, in words
      */
     static FaultShares of(
-            JobMix mix, Assumptions assumptions, RainClimate climate, Map<Method, Double> levels, String records) {
-        Map<Method, Double> before = mix.damage(assumptions, climate);
+            JobMix mix,
+            Assumptions assumptions,
+            Map<Method, Double> levels,
+            Map<FaultGroup, Double> groups,
+            String records) {
+        Map<Method, Double> before = mix.damage(assumptions);
+        Map<FaultGroup, Double> within = new EnumMap<>(FaultGroup.class);
+        groups.forEach((group, level) -> within.put(group, factor(group, level, mix, assumptions)));
         Map<Method, Double> factors = new EnumMap<>(Method.class);
         Method[] methods = Method.values();
         for (int m = methods.length - 1; m >= 0; m--) {
@@ -53,16 +66,27 @@ public record FaultShares(List<LapFault> faults, Map<Method, Double> factors, Ma
                 factors.put(method, Math.exp(solved(x -> {
                     Map<Method, Double> tried = new EnumMap<>(factors.isEmpty() ? Map.of(method, 1.0) : factors);
                     tried.put(method, Math.exp(x));
-                    Assumptions changed = assumptions.withFaults(changed(assumptions, tried, ""));
-                    return Math.log(mix.damage(changed, climate).get(method)) - wanted;
+                    return Math.log(mix.damage(changed(assumptions, within, tried, ""), method)) - wanted;
                 })));
             }
         }
-        List<LapFault> faults = changed(assumptions, factors, records);
-        Map<Method, Double> after = mix.damage(assumptions.withFaults(faults), climate);
+        Assumptions fitted = changed(assumptions, within, factors, records);
+        Map<Method, Double> after = mix.damage(fitted);
         Map<Method, Double> reached = new EnumMap<>(Method.class);
         factors.keySet().forEach(method -> reached.put(method, after.get(method) / before.get(method)));
-        return new FaultShares(faults, factors, reached);
+        return new FaultShares(fitted.faults(), within, factors, reached);
+    }
+
+    /** What brings the damage of a group, all methods alike, to its level. */
+    private static double factor(FaultGroup group, double level, JobMix mix, Assumptions assumptions) {
+        double before = mix.damage(assumptions, group);
+        return before == 0 || level == 1
+                ? 1
+                : Math.exp(solved(x -> {
+                    Map<FaultGroup, Double> tried = Map.of(group, Math.exp(x));
+                    double after = mix.damage(changed(assumptions, tried, Map.of(), ""), group);
+                    return Math.log(after / (level * before));
+                }));
     }
 
     private static double solved(UnivariateFunction excess) {
@@ -72,15 +96,19 @@ public record FaultShares(List<LapFault> faults, Map<Method, Double> factors, Ma
         return excess.value(-MOST) >= 0 ? -MOST : new BrentSolver(NEAR).solve(60, excess, -MOST, MOST, 0);
     }
 
-    private static List<LapFault> changed(Assumptions assumptions, Map<Method, Double> factors, String records) {
-        return assumptions.faults().stream()
+    private static Assumptions changed(
+            Assumptions assumptions, Map<FaultGroup, Double> within, Map<Method, Double> factors, String records) {
+        return assumptions.withFaults(assumptions.faults().stream()
                 .map(fault -> {
-                    Double factor = factors.get(owner(fault));
-                    return factor == null
+                    Double own = factors.get(owner(fault));
+                    Double group = within.get(FaultGroup.of(fault));
+                    return own == null && group == null
                             ? fault
-                            : fault.withAdmitted(times(fault.admitted(), factor), origin(fault.origin(), records));
+                            : fault.withAdmitted(
+                                    times(fault.admitted(), (own == null ? 1 : own) * (group == null ? 1 : group)),
+                                    origin(fault.origin(), records));
                 })
-                .toList();
+                .toList());
     }
 
     private static ThreePoint times(ThreePoint share, double factor) {

@@ -11,26 +11,33 @@ import weatherlap.sim.assumptions.Setting;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
 
-/** The assumption tables with what the records moved: what the lap faults let past, and what a repair costs where calls have a cost. */
+/** The assumption tables with what the records moved: what the lap faults let past, what a repair costs and what other service takes. */
 public final class FittedTables {
     private FittedTables() {}
 
     /** Tables whose rows say what they now rest on. */
     public static AssumptionTables of(AssumptionTables tables, CallbackFit fit) {
         AssumptionTables faults = tables.withFaults(fit.shares().faults());
-        CallbackFit.Repair repair = fit.repair();
-        if (repair.calls() == 0) {
-            return faults;
-        }
-        String source = "own records: " + repair.calls() + " leak calls with a cost, mean "
-                + Math.round(repair.meanUsd()) + " USD, shrunk towards the table";
         Map<Scalar, Setting> settings =
                 new EnumMap<>(tables.assumptions().scenario().settings());
-        set(settings, Scalar.REPAIR_COST_LOW_USD, repair.after().low(), source);
-        set(settings, Scalar.REPAIR_COST_USD, repair.after().likely(), source);
-        set(settings, Scalar.REPAIR_COST_HIGH_USD, repair.after().high(), source);
-        return faults.with(
-                new Scenario(settings, tables.assumptions().scenario().choices()));
+        CallbackFit.Repair repair = fit.repair();
+        if (repair.calls() > 0) {
+            String source = "own records: " + repair.calls() + " leak calls with a cost, mean "
+                    + Math.round(repair.meanUsd()) + " USD, shrunk towards the table";
+            set(settings, Scalar.REPAIR_COST_LOW_USD, repair.after().low(), source);
+            set(settings, Scalar.REPAIR_COST_USD, repair.after().likely(), source);
+            set(settings, Scalar.REPAIR_COST_HIGH_USD, repair.after().high(), source);
+        }
+        ServiceReserve reserve = fit.reserve();
+        if (reserve.isFitted()) {
+            String source = "own records: " + reserve.calls() + " other calls within the warranty on " + reserve.jobs()
+                    + " jobs with a price, mean " + Math.round(reserve.meanUsd()) + " USD, shrunk towards the table";
+            set(settings, Scalar.SERVICE_RESERVE, reserve.after(), source);
+        }
+        return repair.calls() == 0 && !reserve.isFitted()
+                ? faults
+                : faults.with(
+                        new Scenario(settings, tables.assumptions().scenario().choices()));
     }
 
     private static void set(Map<Scalar, Setting> settings, Scalar scalar, double value, String source) {

@@ -12,7 +12,6 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Setting;
 import weatherlap.sim.assumptions.Workmanship;
 import weatherlap.sim.method.Method;
-import weatherlap.sim.rain.RainClimate;
 
 /**
  * How far the level of the leaks may be off by the tables themselves. Each range that the level hangs on is taken at its low and its high end,
@@ -35,12 +34,12 @@ final class LevelPrior {
 
     private LevelPrior() {}
 
-    static LevelFit.Prior of(JobMix mix, Assumptions assumptions, RainClimate climate, OptionalDouble lagYears) {
+    static LevelFit.Prior of(JobMix mix, Assumptions assumptions, OptionalDouble lagYears) {
         double squares = Stream.concat(
                         RANGED.stream().flatMap(scalar -> ends(scalar, assumptions)),
                         Stream.of(new Ends(
                                 work(assumptions, Workmanship.CAREFUL), work(assumptions, Workmanship.HURRIED))))
-                .mapToDouble(ends -> ends.square(mix, climate))
+                .mapToDouble(ends -> ends.square(mix))
                 .sum();
         double deviation = Math.min(MOST, Math.max(LEAST, Math.sqrt(squares)));
         double variance = Math.expm1(deviation * deviation / 2);
@@ -63,9 +62,9 @@ final class LevelPrior {
 
     private record Ends(Assumptions low, Assumptions high) {
         /** Variance of the logarithm of the level, mean over the methods. */
-        double square(JobMix mix, RainClimate climate) {
-            Map<Method, Double> below = mix.damage(low, climate);
-            Map<Method, Double> above = mix.damage(high, climate);
+        double square(JobMix mix) {
+            Map<Method, Double> below = mix.damage(low);
+            Map<Method, Double> above = mix.damage(high);
             return below.keySet().stream()
                     .flatMapToDouble(m -> DoubleStream.of(Math.log(above.get(m) / below.get(m)) / (2 * FIVE_PERCENT)))
                     .filter(Double::isFinite)

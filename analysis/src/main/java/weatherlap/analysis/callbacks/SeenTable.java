@@ -2,18 +2,19 @@ package weatherlap.analysis.callbacks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import weatherlap.datasets.jobs.FollowedJob;
-import weatherlap.datasets.jobs.JobHouse;
-import weatherlap.sim.assumptions.Fact;
+import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.sim.method.Method;
 
 /** Seen beside expected by method, by years since the work, and by the facts of the houses. */
 record SeenTable(
         List<FollowedJob> jobs,
-        Map<FollowedJob, LaggedExposure> exposures,
+        JobHouses houses,
+        Map<FollowedJob, ExpectedCalls.Damage> exposures,
         Map<Method, Double> levels,
         double lagYears) {
     private static final List<Integer> AGES = List.of(0, 2, 5, 10, 100);
@@ -24,12 +25,14 @@ record SeenTable(
         for (int a = 0; a + 1 < AGES.size(); a++) {
             rows.add(age(AGES.get(a), AGES.get(a + 1)));
         }
-        for (Fact fact : List.of(Fact.BARRIER, Fact.CLADDING, Fact.STOREYS)) {
-            by(rows, fact == Fact.STOREYS ? "stories" : fact.key(), job -> JobHouse.facts(job.job())
-                    .get(fact)
-                    .replace('_', ' '));
-        }
+        by(rows, "barrier", job -> word(houses.of(job.job()).barrier()));
+        by(rows, "cladding", job -> word(houses.of(job.job()).cladding()));
+        by(rows, "stories", job -> Integer.toString(houses.of(job.job()).storeys()));
         return rows.stream().filter(row -> row.jobs() > 0).toList();
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private void by(List<SeenExpected> rows, String factor, Function<FollowedJob, String> level) {
@@ -53,7 +56,7 @@ record SeenTable(
         int seen = 0;
         for (FollowedJob job : own) {
             double end = Math.min(to, job.years());
-            LaggedExposure exposure = exposures.get(job);
+            LaggedExposure exposure = exposures.get(job).all();
             double calls = exposure.reported(end, lagYears) - exposure.reported(from, lagYears);
             years += job.job().openings() * (end - from);
             expected += calls;

@@ -15,7 +15,8 @@ import weatherlap.sim.random.Streams;
 
 /**
  * Makes the follow-up of jobs and their service calls from known levels of leaks. Every share and range in it is invented: one job in
- * five is sold on or lost, other calls come once in a hundred window-years, a repair costs some 2,000 USD.
+ * five is sold on or lost, other calls come once in a hundred window-years, a repair costs some 2,000 USD, a window sells at some
+ * 1,000 USD.
  *
  * @param levels leak calls over those that the tables expect, by method
  * @param lagYears mean time from damage to call
@@ -28,6 +29,7 @@ public record CallMaker(Map<Method, Double> levels, double lagYears, Expected ex
     private static final double OTHER_CALLS = 0.01;
     private static final double REPAIR_USD = 2000;
     private static final double WARRANTY_YEARS = 10;
+    private static final double WINDOW_USD = 1000;
 
     /** Damage expected at the windows of a job, never falling with the years. */
     @FunctionalInterface
@@ -61,7 +63,8 @@ public record CallMaker(Map<Method, Double> levels, double lagYears, Expected ex
         LocalDate end = from.isBefore(END) ? END : from.plusYears(1);
         double years = (end.toEpochDay() - from.toEpochDay()) / DAYS_PER_YEAR;
         LocalDate until = stream.nextDouble() < LOST ? day(from, years * stream.nextDouble()) : end;
-        JobRecord kept = job.followed(from, until);
+        double price = Normal.factors(0.2, Shop.uniform(new Streams(seed).house("price", job.id())))[0];
+        JobRecord kept = job.followed(from, until, Math.rint(WINDOW_USD * job.openings() * price));
         FollowedJob whole = new FollowedJob(kept, from, until, List.of());
         List<CallRecord> calls = new ArrayList<>();
         leaks(whole, stream, calls);

@@ -38,14 +38,14 @@ public final class CallReader {
     private CallReader() {}
 
     /** The jobs in the order of their table, or every problem in both. */
-    public static Loaded<List<FollowedJob>> read(Path folder, Assumptions assumptions) {
+    public static Loaded<List<FollowedJob>> read(Path folder, Assumptions assumptions, JobHouses houses) {
         Problems missing = new Problems();
         Optional<Source> calls = Folder.of(folder).find(CallSchema.FILE, missing);
-        return new CallReader().read(JobReader.read(folder.resolve(JOBS), assumptions), calls, missing);
+        return new CallReader().read(JobReader.read(folder.resolve(JOBS), assumptions, houses), calls, missing);
     }
 
-    static Loaded<List<FollowedJob>> read(Source jobs, Source calls, Assumptions assumptions) {
-        return new CallReader().read(JobReader.read(jobs, assumptions), Optional.of(calls), new Problems());
+    static Loaded<List<FollowedJob>> read(Source jobs, Source calls, Assumptions assumptions, JobHouses houses) {
+        return new CallReader().read(JobReader.read(jobs, assumptions, houses), Optional.of(calls), new Problems());
     }
 
     private Loaded<List<FollowedJob>> read(Loaded<List<JobRecord>> read, Optional<Source> source, Problems missing) {

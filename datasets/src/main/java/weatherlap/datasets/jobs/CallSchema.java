@@ -23,7 +23,8 @@ public final class CallSchema {
                     Column.number("cost_usd", "USD", 0, 1e6, "what mending cost")
                             .optional(),
                     Column.word("paid_by", CallRecord.PaidBy.class, "who paid").optional()),
-            List.of());
+            List.of(),
+            false);
 
     private CallSchema() {}
 }

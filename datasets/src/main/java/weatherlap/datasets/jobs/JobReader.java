@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problems;
@@ -21,37 +22,47 @@ import weatherlap.sim.method.Method;
 /** Reads job records. */
 public final class JobReader {
     private final Assumptions assumptions;
+    private final Optional<JobHouses> houses;
     private final Problems problems = new Problems();
 
-    private JobReader(Assumptions assumptions) {
+    private JobReader(Assumptions assumptions, Optional<JobHouses> houses) {
         this.assumptions = assumptions;
+        this.houses = houses;
     }
 
     /** The records of a file in its order, or every problem in it. */
     public static Loaded<List<JobRecord>> read(Path file, Assumptions assumptions) {
-        JobReader reader = new JobReader(assumptions);
+        JobReader reader = new JobReader(assumptions, Optional.empty());
+        return reader.read(Folder.file(file, reader.problems));
+    }
+
+    /** The same, held against the houses that were worked on. */
+    static Loaded<List<JobRecord>> read(Path file, Assumptions assumptions, JobHouses houses) {
+        JobReader reader = new JobReader(assumptions, Optional.of(houses));
         return reader.read(Folder.file(file, reader.problems));
     }
 
     public static Loaded<List<JobRecord>> read(Source source, Assumptions assumptions) {
-        return new JobReader(assumptions).read(Optional.of(source));
+        return new JobReader(assumptions, Optional.empty()).read(Optional.of(source));
+    }
+
+    static Loaded<List<JobRecord>> read(Source source, Assumptions assumptions, JobHouses houses) {
+        return new JobReader(assumptions, Optional.of(houses)).read(Optional.of(source));
     }
 
     private Loaded<List<JobRecord>> read(Optional<Source> source) {
         Optional<TextTable> table =
                 source.flatMap(s -> TextTable.read(s, JobSchema.of(s.name(), assumptions), problems));
-        Optional<List<JobRecord>> jobs =
-                table.map(t -> t.soundRows().map(row -> job(row, t.schema())).toList());
+        Optional<List<JobRecord>> jobs = table.map(t -> {
+            List<String> timed = timed(t.schema());
+            return t.soundRows().map(row -> job(row, timed)).toList();
+        });
         return Loaded.of(jobs, problems);
     }
 
-    private JobRecord job(Row row, Schema schema) {
+    private JobRecord job(Row row, List<String> timed) {
         Map<String, Double> minutes = new LinkedHashMap<>();
-        assumptions.steps().stream()
-                .map(LabourStep::id)
-                .filter(id -> schema.names().indexOf(id) >= firstStep(schema))
-                .filter(row::has)
-                .forEach(id -> minutes.put(id, row.number(id)));
+        timed.stream().filter(row::has).forEach(id -> minutes.put(id, row.number(id)));
         Map<Fact, String> facts = new EnumMap<>(Fact.class);
         for (Fact fact : Fact.ofWork()) {
             if (row.has(fact.key())) {
@@ -61,7 +72,7 @@ public final class JobReader {
         if (!row.has("person_hours") && minutes.isEmpty()) {
             row.warning(problems, "person_hours", "is empty and no step was timed: the job tells nothing");
         }
-        return new JobRecord(
+        JobRecord job = new JobRecord(
                 row.text("job_id"),
                 DateCell.of(row, "date", problems),
                 text(row, "house_id"),
@@ -74,14 +85,22 @@ public final class JobReader {
                 facts,
                 minutes,
                 DateCell.of(row, "finished", problems),
-                DateCell.of(row, "followed_until", problems));
+                DateCell.of(row, "followed_until", problems),
+                row.optionalNumber("price_usd"));
+        houses.ifPresent(behind -> behind.check(row, job, problems));
+        return job;
     }
 
-    /** Steps stand last; one with the name of an earlier column has none of its own. */
-    private int firstStep(Schema schema) {
+    /** Steps that have a column. They stand last; one with the name of an earlier column has none of its own. */
+    private List<String> timed(Schema schema) {
         List<Fact> facts = Fact.ofWork();
-        String lastFact = facts.get(facts.size() - 1).key();
-        return schema.names().indexOf(lastFact) + 1;
+        int lastFact = schema.names().indexOf(facts.get(facts.size() - 1).key());
+        Set<String> columns =
+                Set.copyOf(schema.names().subList(lastFact + 1, schema.names().size()));
+        return assumptions.steps().stream()
+                .map(LabourStep::id)
+                .filter(columns::contains)
+                .toList();
     }
 
     private static JobRecord.Counted counted(Row row) {

@@ -24,6 +24,7 @@ import weatherlap.sim.method.Method;
  * @param stepMinutes person-minutes of the steps that the shop timed, by step id
  * @param finished last day on site; empty: not kept
  * @param followedUntil last day on which a call would have been known; empty: not kept
+ * @param priceUsd what the family paid for the job, USD; empty: not kept
  */
 public record JobRecord(
         String id,
@@ -38,7 +39,8 @@ public record JobRecord(
         Map<Fact, String> facts,
         Map<String, Double> stepMinutes,
         Optional<LocalDate> finished,
-        Optional<LocalDate> followedUntil) {
+        Optional<LocalDate> followedUntil,
+        OptionalDouble priceUsd) {
     public JobRecord {
         Check.text("job id", id);
         Check.within("openings", openings, 1, 10_000);
@@ -74,11 +76,12 @@ public record JobRecord(
                 facts,
                 stepMinutes,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                OptionalDouble.empty());
     }
 
-    /** The same, followed from one day until another. */
-    public JobRecord followed(LocalDate from, LocalDate until) {
+    /** The same at a price, followed from one day until another. */
+    public JobRecord followed(LocalDate from, LocalDate until, double paidUsd) {
         return new JobRecord(
                 id,
                 date,
@@ -92,7 +95,8 @@ public record JobRecord(
                 facts,
                 stepMinutes,
                 Optional.of(from),
-                Optional.of(until));
+                Optional.of(until),
+                OptionalDouble.of(paidUsd));
     }
 
     /** The same with some of its timings left out, by step id. */
@@ -112,7 +116,8 @@ public record JobRecord(
                 facts,
                 kept,
                 finished,
-                followedUntil);
+                followedUntil,
+                priceUsd);
     }
 
     /**

@@ -35,6 +35,8 @@ public final class JobSchema {
             Column.text(
                             "followed_until",
                             "last day on which a call would have been known; empty: the last day of the records")
+                    .optional(),
+            Column.positive("price_usd", "USD", 1e7, "what the family paid for the job")
                     .optional());
 
     private JobSchema() {}

@@ -56,6 +56,7 @@ public final class JobText {
         cells.put("person_hours", CsvText.cell(job.personHours()));
         cells.put("finished", job.finished().map(Object::toString).orElse(""));
         cells.put("followed_until", job.followedUntil().map(Object::toString).orElse(""));
+        cells.put("price_usd", CsvText.cell(job.priceUsd()));
         for (Fact fact : Fact.ofWork()) {
             cells.put(fact.key(), job.facts().getOrDefault(fact, ""));
         }

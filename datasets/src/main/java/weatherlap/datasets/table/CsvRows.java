@@ -116,12 +116,13 @@ public final class CsvRows implements Rows {
         return row;
     }
 
-    /** Whether there were rows and all of them were read, once there is no next one; that there were none at all is reported. */
+    /** Whether there were rows where there must be and all of them were read, once there is no next one; that some lack is reported. */
     public boolean checkWhole() {
-        if (empty && !cutShort) {
+        boolean lacking = empty && schema.needsRows();
+        if (lacking && !cutShort) {
             problems.error(schema.file(), "has a header and no rows");
         }
-        return !empty && !cutShort;
+        return !lacking && !cutShort;
     }
 
     /** Whether the reading had to end before the file did. */

@@ -11,8 +11,14 @@ import java.util.Map;
  * @param file name of its file
  * @param meaning one line for the documentation
  * @param key names of the columns that together tell rows apart; empty: rows may repeat
+ * @param needsRows whether a header alone is a mistake
  */
-public record Schema(String file, String meaning, List<Column> columns, List<String> key) {
+public record Schema(String file, String meaning, List<Column> columns, List<String> key, boolean needsRows) {
+    /** A table that is nothing without rows. */
+    public Schema(String file, String meaning, List<Column> columns, List<String> key) {
+        this(file, meaning, columns, key, true);
+    }
+
     public Schema {
         columns = List.copyOf(columns);
         key = List.copyOf(key);

@@ -47,6 +47,8 @@ public record CallbackReport(
         List<String> lines = new ArrayList<>(text.sentences());
         lines.add("");
         lines.addAll(PlainTable.lines(text.levels()));
+        lines.add("");
+        lines.addAll(PlainTable.lines(text.groupLevels()));
         return lines;
     }
 
@@ -68,7 +70,10 @@ public record CallbackReport(
                                 "The answer",
                                 "Answer",
                                 Section.Sheet.FIRST,
-                                List.of(new Block.Paragraphs(text.sentences()), Block.Table.of(text.levels()))),
+                                List.of(
+                                        new Block.Paragraphs(text.sentences()),
+                                        Block.Table.of(text.levels()),
+                                        Block.Table.of(text.groupLevels()))),
                         new Section("evidence", "The evidence", "Evidence", Section.Sheet.PLAIN, evidence),
                         new Section("method", "How it was worked out", "Method", Section.Sheet.PLAIN, method(text))));
     }

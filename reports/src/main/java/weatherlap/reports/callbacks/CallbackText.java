@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import weatherlap.analysis.callbacks.CallbackFit;
+import weatherlap.analysis.callbacks.FaultGroup;
 import weatherlap.analysis.callbacks.LevelFit;
+import weatherlap.analysis.callbacks.ServiceReserve;
+import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.method.Method;
@@ -17,14 +20,19 @@ record CallbackText(CallbackFit fit) {
     String scope() {
         return Numbers.count(fit.jobs().size(), "job", "jobs") + " followed over "
                 + Numbers.plain(fit.openingYears(), 0) + " window-years, "
-                + Numbers.count(fit.calls(), "call", "calls") + " for leak damage.";
+                + Numbers.count(fit.calls(), "call", "calls") + " for leak damage."
+                + (fit.measured() == 0
+                        ? ""
+                        : " Of " + Numbers.count(fit.measured(), "job", "jobs") + " the house was measured.");
     }
 
     List<String> sentences() {
         List<String> sentences = new ArrayList<>();
         sentences.add(scope());
         fit.methods().values().forEach(level -> sentences.add(sentence(level)));
+        sentences.add(groups());
         sentences.add(repair());
+        sentences.add(reserve());
         fit.shares().reached().forEach((method, reached) -> {
             CallbackFit.MethodLevel level = fit.methods().get(method);
             if (level != null && Math.abs(reached / level.level().mean() - 1) > NEAR) {
@@ -57,6 +65,51 @@ record CallbackText(CallbackFit fit) {
                         + " on average; a likely repair moves from "
                         + Numbers.usd(repair.before().likely()) + " to "
                         + Numbers.usd(repair.after().likely()) + ".";
+    }
+
+    /** What the records say of old laps, own laps and seals. */
+    private String groups() {
+        List<String> told = fit.groups().entrySet().stream()
+                .filter(e -> e.getValue().tells())
+                .map(e -> e.getKey().label() + " (" + times(e.getValue().level().mean()) + ", "
+                        + interval(e.getValue().level()) + ")")
+                .toList();
+        List<String> untold = fit.groups().entrySet().stream()
+                .filter(e -> !e.getValue().tells())
+                .map(e -> e.getKey().label())
+                .toList();
+        return (told.isEmpty() ? "" : "The records tell of " + InWords.list(told) + ". ")
+                + (untold.isEmpty()
+                        ? ""
+                        : "They cannot tell of " + InWords.list(untold) + " yet; "
+                                + (untold.size() == 1 ? "it moves" : "these move") + " with the rest.");
+    }
+
+    private String reserve() {
+        ServiceReserve reserve = fit.reserve();
+        return reserve.isFitted()
+                ? Numbers.count(reserve.calls(), "other call", "other calls") + " within the warranty cost "
+                        + Numbers.usd(reserve.meanUsd()) + " on average, on "
+                        + Numbers.count(reserve.jobs(), "job", "jobs")
+                        + " with a price; the share of the price kept for them moves from "
+                        + Numbers.percent(reserve.before(), 1) + " to " + Numbers.percent(reserve.after(), 1) + "."
+                : "The share of the price kept for other service stays at "
+                        + Numbers.percent(reserve.before(), 1)
+                        + ": it takes jobs with a price (price_usd) and what their other calls cost.";
+    }
+
+    TableView groupLevels() {
+        TableView.Builder table = TableView.of("Where the leaks come from, by what was wrong")
+                .texts("fault group")
+                .numbers("by the tables", "level", "90% interval", "told by the records");
+        fit.groups()
+                .forEach((group, level) -> table.row(
+                        group.label(),
+                        Numbers.plain(level.expected(), 1),
+                        times(level.level().mean()),
+                        interval(level.level()),
+                        level.tells() ? "yes" : "not yet"));
+        return table.build();
     }
 
     TableView levels() {
@@ -106,15 +159,20 @@ record CallbackText(CallbackFit fit) {
         LevelFit.Level lag = fit.lagYears();
         Map<Method, Double> factors = fit.shares().factors();
         List<String> shares = new ArrayList<>();
+        for (FaultGroup group : FaultGroup.values()) {
+            shares.add(group.label() + " \u00d7 "
+                    + Numbers.plain(fit.shares().within().get(group), 2));
+        }
         for (Method method : Method.values()) {
             if (factors.containsKey(method)) {
-                shares.add(method.label() + " \u00d7 " + Numbers.plain(factors.get(method), 2));
+                shares.add("all of " + method.label() + " \u00d7 " + Numbers.plain(factors.get(method), 2));
             }
         }
         return List.of(
                 "A call counts for leak damage where its cause is a leak and nobody noted that there was no damage; the first call of a"
                         + " named window counts, later ones are the same leak. A job counts for as long as it was followed.",
-                "Expected calls come from the leak model for a house with the facts of the job: windows of 36 \u00d7 60 in. to each"
+                "Expected calls come from the leak model for the house that a record names, where it was measured (--portfolio), mean over its"
+                        + " windows. For other jobs it takes a house with the facts of the record: windows of 36 \u00d7 60 in. to each"
                         + " quarter, on each story, under 12 in. of eave (judgement: records seldom say which way a window faces). What a"
                         + " record leaves out is that of an ordinary job, a barrier unknown.",
                 "The level is calls over expected calls, gamma distributed before any record with mean 1, and with a width from the ranges"
@@ -124,9 +182,13 @@ record CallbackText(CallbackFit fit) {
                         + " an exponential time, here " + Numbers.plain(lag.mean(), 2) + " years on average ("
                         + Numbers.plain(lag.low(), 2) + " to " + Numbers.plain(lag.high(), 2)
                         + "), so that the last years of the records count for less.",
+                "Nobody notes which lap a call came from. The method, the house and the year of a call make one group of faults likelier than"
+                        + " another: old laps leak from the first year and more where the barrier is poor, seals and capping later. The three"
+                        + " levels are gamma distributed about one that they share, and drawn in turn with where each call came from, at the"
+                        + " mean time to a call above.",
                 "The fitted tables change the share of the water that the lap faults let past, not how often they stand, until the model expects these levels: "
                         + String.join(", ", shares)
-                        + ". A fault that several methods leave moves with the one that leaves most.",
+                        + ". First the groups are brought to their levels, then, on top, each method to its own. A fault that several methods leave moves with the one that leaves most.",
                 "Calls of one house are taken to be independent given its facts. Where laps are good or bad by house, the intervals are too"
                         + " narrow. Families who never call are not seen: the level is that of damage that is reported to the shop.");
     }

@@ -44,6 +44,14 @@ final class CallbacksCommand implements Callable<Integer> {
                             + " service call a row (job_id, opening, called, cause, damage, cost_usd, paid_by).")
     private Path jobs;
 
+    @Option(
+            names = "--portfolio",
+            paramLabel = "FOLDER",
+            description =
+                    "Houses that the house_id of jobs.csv may name, so that expected calls rest on what was measured of them. Else: what"
+                            + " the rows say, or what is ordinary.")
+    private Path portfolio;
+
     @Mixin
     private AssumptionOptions assumptions;
 
@@ -65,9 +73,13 @@ final class CallbacksCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--lag (" + lag + ") must be 0 to 20 years");
         }
         InputPaths paths = new InputPaths(
-                Optional.of(jobs), assumptions.folder(), weather.climate(), weather.site(), assumptions.changes());
+                Optional.ofNullable(portfolio),
+                assumptions.folder(),
+                weather.climate(),
+                weather.site(),
+                assumptions.changes());
         OptionalDouble given = lag == null ? OptionalDouble.empty() : OptionalDouble.of(lag);
-        new Callbacks(paths, given, output.request()).run(common.messages());
+        new Callbacks(jobs, paths, given, output.request()).run(common.messages());
         return 0;
     }
 }

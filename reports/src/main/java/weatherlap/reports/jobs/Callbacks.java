@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import weatherlap.analysis.callbacks.CallbackFit;
 import weatherlap.analysis.callbacks.CallbackFitter;
 import weatherlap.analysis.callbacks.FittedTables;
@@ -16,6 +18,7 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.jobs.CallReader;
 import weatherlap.datasets.jobs.CallSchema;
 import weatherlap.datasets.jobs.FollowedJob;
+import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.reports.callbacks.CallbackReport;
 import weatherlap.reports.output.Checksum;
@@ -31,23 +34,24 @@ import weatherlap.sim.rain.RainClimate;
 /**
  * Fits the level of the leaks to jobs and their service calls and writes it as assumption tables.
  *
- * @param paths the folder of the jobs stands where a portfolio stands
+ * @param records folder of the jobs and their calls
+ * @param paths the portfolio holds houses that the records name; empty: they are made from the records
  * @param lagYears mean time from damage to the call; empty: fitted
  */
-public record Callbacks(InputPaths paths, OptionalDouble lagYears, OutputRequest output) {
+public record Callbacks(Path records, InputPaths paths, OptionalDouble lagYears, OutputRequest output) {
     /** @throws BadInput with every problem of the tables or, where those are sound, of the records */
     public void run(Messages messages) throws IOException {
-        Path folder = paths.portfolio().orElseThrow();
-        Inputs inputs = Inputs.besidePortfolio(paths);
+        Inputs inputs = paths.portfolio().isPresent() ? Inputs.read(paths) : Inputs.besidePortfolio(beside());
         AssumptionTables tables = inputs.assumptions();
-        Loaded<List<FollowedJob>> records = CallReader.read(folder, tables.assumptions());
-        List<FollowedJob> jobs = BadInput.unlessSound(records);
+        JobHouses houses = JobHouses.of(inputs.portfolio().houses());
+        Loaded<List<FollowedJob>> read = CallReader.read(records, tables.assumptions(), houses);
+        List<FollowedJob> jobs = BadInput.unlessSound(read);
         if (jobs.isEmpty()) {
             throw new BadInput(
                     List.of("jobs.csv: no job has a day on which it was finished; there is nothing to fit to"));
         }
         List<String> warnings = new ArrayList<>(inputs.warnings());
-        warnings.addAll(Warnings.grouped(records.warnings()));
+        warnings.addAll(Warnings.grouped(read.warnings()));
         if (FittedTables.isFitted(tables.assumptions())) {
             warnings.add(
                     "lap-faults.csv: holds shares that were fitted to records before; give only jobs that were not among"
@@ -55,11 +59,12 @@ public record Callbacks(InputPaths paths, OptionalDouble lagYears, OutputRequest
         }
         messages.warn(warnings);
         RainClimate climate = inputs.rain();
-        CallbackFit fit = CallbackFitter.fit(jobs, tables.assumptions(), climate, lagYears);
-        SortedMap<String, String> sums = sums(folder, inputs);
-        CallbackReport report = new CallbackReport(
-                inputs.name(), fit, inputs.climate().name(), inputs.assumed(), warnings, shown(sums));
-        try (OutputFolder written = output.open(paths.named())) {
+        CallbackFit fit = CallbackFitter.fit(jobs, houses, tables.assumptions(), climate, lagYears);
+        SortedMap<String, String> sums = sums(inputs);
+        CallbackReport report =
+                new CallbackReport(name(), fit, inputs.climate().name(), inputs.assumed(), warnings, shown(sums));
+        try (OutputFolder written = output.open(
+                Stream.concat(Stream.of(records), paths.named().stream()).toList())) {
             report.write(written);
             WriteAssumptions.write(FittedTables.of(tables, fit), "assumptions/", written);
             written.commit(new RunRecord(Version.current(), "callbacks", settings(inputs), sums));
@@ -71,20 +76,33 @@ public record Callbacks(InputPaths paths, OptionalDouble lagYears, OutputRequest
                         "compare", "--assumptions", output.folder().resolve("assumptions"), "--out", "report"));
     }
 
+    /** The folder of the records stands where a portfolio stands, so that a site beside it is found. */
+    private InputPaths beside() {
+        return new InputPaths(
+                Optional.of(records), paths.assumptions(), paths.climate(), paths.site(), paths.changes());
+    }
+
+    private String name() {
+        return Inputs.name(records);
+    }
+
     private Map<String, Object> settings(Inputs inputs) {
         Map<String, Object> settings = new LinkedHashMap<>();
-        settings.put("jobs", inputs.name());
+        settings.put("jobs", name());
+        paths.portfolio().ifPresent(folder -> settings.put("portfolio", inputs.name()));
         settings.put("climate", inputs.climate().name());
         settings.put("changes", paths.changes());
         lagYears.ifPresent(lag -> settings.put("lag_years", lag));
         return settings;
     }
 
-    private static SortedMap<String, String> sums(Path folder, Inputs inputs) throws IOException {
+    private SortedMap<String, String> sums(Inputs inputs) throws IOException {
         SortedMap<String, String> sums = new TreeMap<>(inputs.checksums());
-        sums.keySet().removeIf(file -> file.startsWith("portfolio/"));
+        if (paths.portfolio().isEmpty()) {
+            sums.keySet().removeIf(file -> file.startsWith("portfolio/"));
+        }
         for (String file : List.of("jobs.csv", CallSchema.FILE)) {
-            sums.put("jobs/" + file, Checksum.of(folder.resolve(file)));
+            sums.put("jobs/" + file, Checksum.of(records.resolve(file)));
         }
         return sums;
     }

@@ -27,6 +27,7 @@ import weatherlap.datasets.jobs.CallMaker;
 import weatherlap.datasets.jobs.CallSchema;
 import weatherlap.datasets.jobs.CallText;
 import weatherlap.datasets.jobs.FollowedJob;
+import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.jobs.JobMaker;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobText;
@@ -138,9 +139,9 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
         List<JobRecord> made = new JobMaker(tables, shop, jobSpread, TIMED_SHARE, seed).jobs(jobs);
         Map<Method, Double> levels = CallMaker.drawnLevels(seed);
         RainClimate weather = RainClimate.of(DemoClimate.hourly(), tables.scenario());
-        ExpectedCalls model = new ExpectedCalls(tables, weather, CALL_DRAWS);
-        CallMaker maker =
-                new CallMaker(levels, LAG_YEARS, (job, years) -> model.of(job).happened(years), seed);
+        ExpectedCalls model = new ExpectedCalls(JobHouses.unmeasured(), tables, weather, CALL_DRAWS);
+        CallMaker maker = new CallMaker(
+                levels, LAG_YEARS, (job, years) -> model.of(job).all().happened(years), seed);
         List<FollowedJob> followed =
                 made.stream().flatMap(job -> maker.followed(job).stream()).toList();
         List<JobRecord> records = followed.stream().map(FollowedJob::job).toList();

@@ -113,4 +113,33 @@ class CallbacksCommandTest {
                         "callbacks.csv:3:cause: ");
         assertThat(folder.resolve("none")).doesNotExist();
     }
+
+    /** A row that names a measured house is held against it, and its expected calls are those of its windows. */
+    @Test
+    void theHousesOfAPortfolioStandBehindTheJobs() throws IOException {
+        Path records = Files.createDirectories(folder.resolve("records"));
+        Files.writeString(records.resolve("callbacks.csv"), "job_id,called,cause\nj,2021-05-05,leak\n");
+        String house = Files.readAllLines(made.resolve("houses.csv")).get(1).split(",")[0];
+        String jobs = "job_id,house_id,method,openings,date\nj," + house + ",insert,";
+        Files.writeString(records.resolve("jobs.csv"), jobs + "2,2020-01-02\n");
+        Cli fine = Cli.run("callbacks", records, "--portfolio", made, "--out", folder.resolve("measured"));
+        assertThat(fine.err()).doesNotContain("no house");
+        assertThat(fine.status()).isZero();
+        assertThat(fine.out()).contains("Of 1 job the house was measured.");
+        assertThat(Files.readString(folder.resolve("measured/run.json"))).contains("portfolio/houses.csv");
+        Files.writeString(records.resolve("jobs.csv"), jobs + "200,2020-01-02\n");
+        Cli refused = Cli.run("callbacks", records, "--portfolio", made, "--out", folder.resolve("refused"));
+        assertThat(refused.status()).isEqualTo(2);
+        assertThat(refused.err()).contains("jobs.csv:2:openings: 200 are more than the ");
+    }
+
+    @Test
+    void whatWasPaidMovesRepairAndReserve() throws IOException {
+        assertThat(run.out())
+                .contains(" leak calls cost $", "the share of the price kept for them moves from 2.0% to ");
+        String scenario = Files.readString(fitted.resolve("assumptions/scenario.toml"));
+        String reserve = scenario.substring(scenario.indexOf("[service_reserve]"));
+        assertThat(reserve.substring(0, reserve.indexOf("\n\n")))
+                .contains("basis = \"own records\"", "other calls within the warranty on 300 jobs with a price");
+    }
 }

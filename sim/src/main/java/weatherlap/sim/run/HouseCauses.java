@@ -34,11 +34,16 @@ record HouseCauses(double[] pace, double[][] openingPace, LeakCauses leaks) {
                         .flatMap(e -> e.openings().stream().map(o -> key(e, o)))
                         .map(key -> Normal.factors(openingSpread, uniforms.opening(PACE, id, key)))
                         .toArray(double[][]::new),
-                LeakCauses.of(
-                        admitted,
-                        uniforms.house(OLD_LAPS, id),
-                        uniforms.house(NEW_LAPS, id),
-                        uniforms.house(WEATHER, id)));
+                leaks(id, uniforms, admitted));
+    }
+
+    /** Those of leaks alone. */
+    static LeakCauses leaks(String houseId, Uniforms uniforms, AdmittedShares admitted) {
+        return LeakCauses.of(
+                admitted,
+                uniforms.house(OLD_LAPS, houseId),
+                uniforms.house(NEW_LAPS, houseId),
+                uniforms.house(WEATHER, houseId));
     }
 
     private static String key(Elevation elevation, Opening opening) {

@@ -76,7 +76,7 @@ public final class Simulator {
      * The causes of leaks, which enter by products, so that no stratum of one alone keeps a mean. Faults come last, in table order, so that
      * a new row shifts no other cause. Which dimension a cause has changes the sampling error alone; this order did well of those tried.
      */
-    private static List<String> leading(Assumptions assumptions) {
+    static List<String> leading(Assumptions assumptions) {
         List<String> causes =
                 new ArrayList<>(List.of(HouseCauses.OLD_LAPS, HouseCauses.WEATHER, HouseCauses.NEW_LAPS, World.REPAIR));
         assumptions.faults().forEach(fault -> causes.add(World.admitted(fault)));

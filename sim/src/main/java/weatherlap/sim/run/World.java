@@ -59,10 +59,15 @@ record World(
         return new World(
                 rows(assumptions.steps(), "step", LabourStep::id, LabourStep::minutes, uniforms),
                 rows(assumptions.materials(), "price", Material::id, Material::price, uniforms),
-                rows(assumptions.faults(), ADMITTED, LapFault::id, LapFault::admitted, uniforms),
+                admitted(assumptions, uniforms),
                 PertQuantile.draws(new ThreePoint(1 - spread, 1, 1 + spread), uniforms.apply("unit price")),
                 PertQuantile.draws(repair, uniforms.apply(REPAIR)),
                 repair.mean());
+    }
+
+    /** The admitted shares alone. */
+    static double[][] admitted(Assumptions assumptions, Function<String, double[]> uniforms) {
+        return rows(assumptions.faults(), ADMITTED, LapFault::id, LapFault::admitted, uniforms);
     }
 
     public int draws() {
