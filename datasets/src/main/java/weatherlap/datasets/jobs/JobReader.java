@@ -55,6 +55,9 @@ public final class JobReader {
                 source.flatMap(s -> TextTable.read(s, JobSchema.of(s.name(), assumptions), problems));
         Optional<List<JobRecord>> jobs = table.map(t -> {
             List<String> timed = timed(t.schema());
+            if (t.size() > 1) {
+                t.rows().forEach(row -> TemplateJobs.check(row, problems));
+            }
             return t.soundRows().map(row -> job(row, timed)).toList();
         });
         return Loaded.of(jobs, problems);

@@ -42,6 +42,11 @@ final class GenerateCommand implements Callable<Integer> {
     private boolean template;
 
     @Option(
+            names = "--records",
+            description = "With --template: tables for jobs done and service calls too, for calibrate and callbacks.")
+    private boolean records;
+
+    @Option(
             names = "--seed",
             paramLabel = "S",
             description = "Whole number; the same seed gives the same houses. Else: 1.")
@@ -85,8 +90,12 @@ final class GenerateCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "--seed, --mix, --climate and --jobs go with --houses, not with --template");
         }
+        if (records && !template) {
+            throw new ParameterException(
+                    spec.commandLine(), "--records goes with --template; --jobs makes records of a made-up shop");
+        }
         if (template) {
-            new WriteTemplate(output.request()).run(common.messages());
+            new WriteTemplate(records, output.request()).run(common.messages());
             return 0;
         }
         Bounds.within(spec, "--houses", houses, 1, MOST);

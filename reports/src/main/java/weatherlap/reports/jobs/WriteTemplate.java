@@ -5,6 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.jobs.CallSchema;
+import weatherlap.datasets.jobs.JobSchema;
+import weatherlap.datasets.jobs.TemplateJobs;
 import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.portfolio.TemplatePortfolio;
 import weatherlap.datasets.shop.ShopFile;
@@ -18,8 +23,12 @@ import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 
-/** Writes a portfolio to fill in: the three tables with one made-up house, the file of a shop, notes, and what each column holds. */
-public record WriteTemplate(OutputRequest output) {
+/**
+ * Writes a portfolio to fill in: the three tables with one made-up house, the file of a shop, notes, and what each column holds.
+ *
+ * @param records whether to write tables of jobs and service calls too
+ */
+public record WriteTemplate(boolean records, OutputRequest output) {
     public void run(Messages messages) throws IOException {
         try (OutputFolder folder = output.open(List.of())) {
             for (Schema table : PortfolioTables.ALL) {
@@ -27,17 +36,30 @@ public record WriteTemplate(OutputRequest output) {
             }
             folder.write("NOTES.txt", Content.of(TemplatePortfolio.bytes("NOTES.txt")));
             folder.write(ShopFile.FILE, Content.of(ShopFile.template()));
+            if (records) {
+                for (String file : TemplateJobs.FILES) {
+                    folder.write(file, Content.of(TemplateJobs.bytes(file)));
+                }
+            }
             folder.write("columns.csv", Content.of(columns()));
-            folder.commit(new RunRecord(Version.current(), "generate", Map.of("template", true), new TreeMap<>()));
+            folder.commit(new RunRecord(Version.current(), "generate", settings(), new TreeMap<>()));
         }
         messages.note("three tables with one made-up house are in " + output.folder()
-                + "; read NOTES.txt there, put your houses in its place");
+                + "; read NOTES.txt there, put your houses in its place"
+                + (records ? "; jobs.csv and callbacks.csv hold a made-up job and a call, see RECORDS.txt" : ""));
         messages.note("next: " + NextCommand.command("check", output.folder()));
     }
 
-    private static String columns() {
+    private Map<String, Object> settings() {
+        return records ? Map.of("template", true, "records", true) : Map.of("template", true);
+    }
+
+    private String columns() {
+        Stream<Schema> own = records
+                ? Stream.of(JobSchema.of("jobs.csv", AssumptionTables.bundled().assumptions()), CallSchema.CALLBACKS)
+                : Stream.empty();
         return CsvText.line("table", "column", "must_be_filled", "holds", "meaning")
-                + PortfolioTables.ALL.stream()
+                + Stream.concat(PortfolioTables.ALL.stream(), own)
                         .flatMap(table -> table.columns().stream()
                                 .map(column -> CsvText.line(
                                         table.file(),

@@ -91,4 +91,27 @@ class GenerateCommandTest {
         assertThat(cli.err()).startsWith("mix.csv:1").doesNotContain("\tat ");
         assertThat(folder.resolve("a")).doesNotExist();
     }
+
+    /** The records of the template are read as they are, and the made-up job is named as soon as another stands beside it. */
+    @Test
+    void tablesForJobsAndCallsComeOnRequest() throws IOException {
+        Path template = folder.resolve("template");
+        assertThat(Cli.run("generate", "--template", "--records", "--out", template)
+                        .status())
+                .isZero();
+        assertThat(template.resolve("RECORDS.txt")).exists();
+        assertThat(Files.readString(template.resolve("columns.csv"))).contains("callbacks.csv,called,yes,");
+        Cli fit = Cli.run("callbacks", template, "--out", folder.resolve("fit"));
+        assertThat(fit.status()).isZero();
+        assertThat(fit.err()).doesNotContain("made-up job");
+        Files.writeString(
+                template.resolve("jobs.csv"),
+                Files.readString(template.resolve("jobs.csv")) + "mine,,insert,8,2021-05-13,,,,,,,,,,\n");
+        assertThat(Cli.run("callbacks", template, "--out", folder.resolve("two"))
+                        .err())
+                .contains("jobs.csv:2:job_id: this is still the made-up job");
+        assertThat(Cli.run("generate", "--houses", 1, "--records", "--out", folder.resolve("a"))
+                        .status())
+                .isEqualTo(2);
+    }
 }
