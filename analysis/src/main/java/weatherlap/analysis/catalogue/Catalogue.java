@@ -4,6 +4,9 @@ import java.util.List;
 import weatherlap.analysis.breakeven.BreakEvenTable;
 import weatherlap.analysis.calibration.CalibrationTables;
 import weatherlap.analysis.callbacks.SeenExpected;
+import weatherlap.analysis.changes.ChangedRow;
+import weatherlap.analysis.changes.HouseMove;
+import weatherlap.analysis.changes.Parts;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.drivers.DriverTable;
 import weatherlap.analysis.exposure.ExposureTable;
@@ -29,7 +32,10 @@ public final class Catalogue {
             CalibrationTables.JOBS,
             SeenExpected.TABLE,
             DriverTable.LAYOUT,
-            BreakEvenTable.LAYOUT);
+            BreakEvenTable.LAYOUT,
+            ChangedRow.LAYOUT,
+            HouseMove.LAYOUT,
+            Parts.LAYOUT);
 
     private Catalogue() {}
 }

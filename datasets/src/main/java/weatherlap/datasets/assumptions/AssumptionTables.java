@@ -69,6 +69,25 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
                 .ifPresent(text -> texts.put(file, text));
     }
 
+    /**
+     * The rows of one table by their key, as explanations name it; of each its cells by column, those that are empty left out.
+     *
+     * @throws IllegalArgumentException for a file that is none of them
+     */
+    public Map<String, Map<String, String>> rows(String file) {
+        if (file.equals(ScenarioText.FILE)) {
+            return ScenarioText.rows(assumptions.scenario());
+        }
+        Schema schema = SCHEMAS.stream()
+                .filter(each -> each.file().equals(file))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(file + " is no table of assumptions"));
+        Map<String, Map<String, String>> rows = new LinkedHashMap<>();
+        TextTable.read(Source.of(file, texts.get(file)), schema, new Problems())
+                .ifPresent(table -> table.rows().forEach(row -> rows.put(row.key(schema), row.filled(schema))));
+        return rows;
+    }
+
     /** The same with scalars, choices or wages changed by NAME=VALUE, or every change that cannot be made. */
     public Loaded<AssumptionTables> with(List<String> changes) {
         Problems problems = new Problems();

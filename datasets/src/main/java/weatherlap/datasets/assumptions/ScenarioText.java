@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -127,6 +128,30 @@ final class ScenarioText {
         return out.toString();
     }
 
+    /** Scalars and choices as rows of a table would be, in the order of their names. */
+    static Map<String, Map<String, String>> rows(Scenario scenario) {
+        Map<String, Map<String, String>> rows = new LinkedHashMap<>();
+        scenario.choices().forEach((choice, word) -> rows.put(CHOICES + "/" + choice.key(), Map.of("value", word)));
+        scenario.settings().forEach((scalar, setting) -> rows.put(scalar.key(), cells(setting)));
+        return rows;
+    }
+
+    private static Map<String, String> cells(Setting setting) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        cells.put("value", CsvText.cell(setting.value()));
+        setting.range().ifPresent(range -> {
+            cells.put("low", CsvText.cell(range.low()));
+            cells.put("high", CsvText.cell(range.high()));
+        });
+        cells.put("basis", basis(setting));
+        cells.put("source", setting.origin().source());
+        return cells;
+    }
+
+    private static String basis(Setting setting) {
+        return AssumptionSchemas.BASES.get(setting.origin().basis().ordinal());
+    }
+
     private static String table(Scalar scalar, Setting setting) {
         Stream<String> range = setting.range().stream()
                 .flatMap(r -> Stream.of("low = " + CsvText.cell(r.low()), "high = " + CsvText.cell(r.high())));
@@ -134,9 +159,7 @@ final class ScenarioText {
                 "", "[" + scalar.key() + "]", "# " + scalar.meaning(), "value = " + CsvText.cell(setting.value()));
         Stream<String> tail = Stream.of(
                 "unit = " + Toml.quote(scalar.unit()),
-                "basis = "
-                        + Toml.quote(AssumptionSchemas.BASES.get(
-                                setting.origin().basis().ordinal())),
+                "basis = " + Toml.quote(basis(setting)),
                 "source = " + Toml.quote(setting.origin().source()));
         return String.join("\n", Stream.of(head, range, tail).flatMap(s -> s).toList()) + "\n";
     }

@@ -1,9 +1,11 @@
 package weatherlap.datasets.table;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * One row of a table whose cells have been held against their columns. Ask a row for values only where it {@link #isSound()}, or for
@@ -55,6 +57,18 @@ public final class Row {
     /** One for each column of the schema, in its order. */
     public List<String> cells() {
         return List.of(cells);
+    }
+
+    /** What tells the row apart: the cells of the key, with slashes between them. */
+    public String key(Schema schema) {
+        return schema.key().stream().map(this::text).collect(Collectors.joining("/"));
+    }
+
+    /** The cells that are not empty, by column. */
+    public Map<String, String> filled(Schema schema) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        schema.names().stream().filter(this::has).forEach(column -> cells.put(column, text(column)));
+        return cells;
     }
 
     /** About how many bytes of memory the row takes. */

@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             ExposureCommand.class,
             BreakevenCommand.class,
             DriversCommand.class,
+            DiffCommand.class,
             CompletionCommand.class
         },
         footer = {

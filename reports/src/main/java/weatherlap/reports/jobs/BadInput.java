@@ -16,7 +16,7 @@ public final class BadInput extends RuntimeException {
     }
 
     /** @param next what to do about it, a line; empty: the problems say it themselves */
-    BadInput(List<String> problems, String next) {
+    public BadInput(List<String> problems, String next) {
         super(String.join("\n", problems));
         this.problems = List.copyOf(problems);
         this.next = next;

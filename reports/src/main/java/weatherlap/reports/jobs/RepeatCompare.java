@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputRequest;
@@ -44,7 +42,7 @@ public record RepeatCompare(Path run, InputPaths inputs, OutputRequest output, i
                 List.of());
         Compare again = new Compare(paths, output, threads, largestWholeBytes);
         Inputs read = again.inputs().named(recorded.settings().getOrDefault("portfolio", ""));
-        refuse(differing(read.checksums(), recorded.inputs()).stream()
+        refuse(RunFile.differing(read.checksums(), recorded.inputs()).stream()
                 .map(name -> name + ": is not what the run read")
                 .toList());
         if (!recorded.version().equals(Version.current())) {
@@ -53,7 +51,7 @@ public record RepeatCompare(Path run, InputPaths inputs, OutputRequest output, i
         }
         again.run(read, messages);
         RunFile repeated = RunFile.read(output.folder().resolve(RunRecord.FILE)).orElseThrow();
-        List<String> differing = differing(repeated.outputs(), recorded.outputs());
+        List<String> differing = RunFile.differing(repeated.outputs(), recorded.outputs());
         differing.forEach(name -> messages.result("differs: " + name));
         if (differing.isEmpty()) {
             messages.result(
@@ -92,14 +90,6 @@ public record RepeatCompare(Path run, InputPaths inputs, OutputRequest output, i
                         ? file + ": the run read the " + kind + " "
                                 + recorded.settings().getOrDefault(kind, "") + "; " + remedy
                         : file + ": the run read the bundled " + kind + "; name none");
-    }
-
-    private static List<String> differing(Map<String, String> one, Map<String, String> other) {
-        TreeSet<String> names = new TreeSet<>(one.keySet());
-        names.addAll(other.keySet());
-        return names.stream()
-                .filter(name -> !one.getOrDefault(name, "").equals(other.getOrDefault(name, "")))
-                .toList();
     }
 
     private static void refuse(List<String> problems) {

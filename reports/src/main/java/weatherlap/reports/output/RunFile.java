@@ -12,10 +12,12 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * A {@link RunRecord} read back.
@@ -72,6 +74,14 @@ public record RunFile(
                         new TreeMap<>(members.getOrDefault("inputs_sha256", Map.of())),
                         new TreeMap<>(members.getOrDefault("outputs_sha256", Map.of()))))
                 : Optional.empty();
+    }
+
+    /** Names of which two runs hold other values, or only one holds any, in order. */
+    public static List<String> differing(Map<String, String> one, Map<String, String> other) {
+        TreeSet<String> names = new TreeSet<>(one.keySet());
+        names.addAll(other.keySet());
+        names.removeIf(name -> one.getOrDefault(name, "").equals(other.getOrDefault(name, "")));
+        return List.copyOf(names);
     }
 
     private static String only(Map<String, Map<String, String>> members, String name) {

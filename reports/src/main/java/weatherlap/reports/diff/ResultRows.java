@@ -1,0 +1,79 @@
+package weatherlap.reports.diff;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import tech.tablesaw.api.ColumnType;
+import tech.tablesaw.api.Table;
+import tech.tablesaw.io.csv.CsvReadOptions;
+import weatherlap.reports.format.Csv;
+import weatherlap.reports.jobs.BadInput;
+
+/**
+ * Rows of a result table that a run wrote, of this version or an earlier one, all as text. A column that the table does not have is
+ * empty.
+ */
+final class ResultRows {
+    /** About half a million houses; what is longer would not fit into memory twice. */
+    private static final long LONGEST = 300_000_000;
+
+    private final Table table;
+
+    private ResultRows(Table table) {
+        this.table = table;
+    }
+
+    /** @throws BadInput if the file is missing, too long, or no such table */
+    static ResultRows read(Path csv) throws IOException {
+        if (!Files.isRegularFile(csv)) {
+            throw new BadInput(List.of(csv + ": is missing"));
+        }
+        if (Files.size(csv) > LONGEST) {
+            throw new BadInput(List.of(csv + ": is too long to set side by side (more than 300 MB)"));
+        }
+        try {
+            CsvReadOptions options = CsvReadOptions.builder(new StringReader(Files.readString(csv)))
+                    .columnTypes(name -> ColumnType.STRING)
+                    .missingValueIndicator("")
+                    .build();
+            return new ResultRows(Table.read().usingOptions(options));
+        } catch (RuntimeException | java.nio.charset.CharacterCodingException e) {
+            throw new BadInput(List.of(csv + ": is no table of results (" + e.getMessage() + ")"));
+        }
+    }
+
+    /** Numbers of the rows, from 0. */
+    Stream<Integer> rows() {
+        return IntStream.range(0, table.rowCount()).boxed();
+    }
+
+    String text(int row, String column) {
+        return table.containsColumn(column)
+                ? Csv.undefused(table.stringColumn(column).get(row))
+                : "";
+    }
+
+    /** Empty where the cell holds no number. */
+    OptionalDouble number(int row, String column) {
+        try {
+            String cell = text(row, column);
+            return cell.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(cell));
+        } catch (NumberFormatException e) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    /** Mean of a column over the rows that hold such a text in another; empty where none holds a number. */
+    OptionalDouble mean(String column, String where, String text) {
+        List<Double> numbers = new ArrayList<>();
+        rows().filter(row -> text(row, where).equals(text))
+                .forEach(row -> number(row, column).ifPresent(numbers::add));
+        return numbers.stream().mapToDouble(number -> number).average();
+    }
+}
