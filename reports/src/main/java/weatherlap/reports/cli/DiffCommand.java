@@ -9,7 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import weatherlap.reports.diff.DiffReports;
-import weatherlap.reports.jobs.InputPaths;
+import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.options.OutputOptions;
 import weatherlap.reports.options.SampleOption;
 import weatherlap.reports.options.WeatherOptions;

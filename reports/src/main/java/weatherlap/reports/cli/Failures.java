@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
-import weatherlap.reports.jobs.BadInput;
+import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.output.OutputRefused;
 
 /** Turns what went wrong into an exit status and a message that helps; a stack trace shows with {@code -Dweatherlap.debug}. */

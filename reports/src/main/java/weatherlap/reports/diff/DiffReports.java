@@ -15,7 +15,7 @@ import weatherlap.analysis.changes.Parts;
 import weatherlap.analysis.changes.RowKey;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.datasets.assumptions.AssumptionTables;
-import weatherlap.reports.jobs.InputPaths;
+import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
@@ -39,7 +39,7 @@ public record DiffReports(Path before, Path after, InputPaths paths, int houses,
     /**
      * Whether every file of the two is the same to the byte.
      *
-     * @throws weatherlap.reports.jobs.BadInput if one is no report, or what is named is not what they read
+     * @throws weatherlap.reports.inputs.BadInput if one is no report, or what is named is not what they read
      */
     public boolean run(Messages messages) throws IOException {
         EarlierReport was = EarlierReport.read(before);

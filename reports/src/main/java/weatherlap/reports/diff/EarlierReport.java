@@ -11,7 +11,7 @@ import java.util.Map;
 import weatherlap.analysis.changes.HouseMove;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.table.Loaded;
-import weatherlap.reports.jobs.BadInput;
+import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.RunFile;
 import weatherlap.reports.output.RunRecord;

@@ -13,7 +13,7 @@ import tech.tablesaw.api.ColumnType;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.io.csv.CsvReadOptions;
 import weatherlap.reports.format.Csv;
-import weatherlap.reports.jobs.BadInput;
+import weatherlap.reports.inputs.BadInput;
 
 /**
  * Rows of a result table that a run wrote, of this version or an earlier one, all as text. A column that the table does not have is

@@ -18,6 +18,8 @@ import weatherlap.datasets.jobs.JobReader;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.reports.calibrate.CalibrationReport;
+import weatherlap.reports.inputs.BadInput;
+import weatherlap.reports.inputs.Inputs;
 import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;

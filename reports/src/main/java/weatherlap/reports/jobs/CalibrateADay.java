@@ -20,6 +20,8 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.datasets.portfolio.StandardJob;
+import weatherlap.reports.inputs.BadInput;
+import weatherlap.reports.inputs.Inputs;
 import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;

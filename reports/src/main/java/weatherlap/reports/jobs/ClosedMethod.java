@@ -3,6 +3,7 @@ package weatherlap.reports.jobs;
 import java.util.List;
 import java.util.stream.Collectors;
 import weatherlap.analysis.words.InWords;
+import weatherlap.reports.inputs.BadInput;
 import weatherlap.sim.house.House;
 import weatherlap.sim.method.Method;
 

@@ -12,6 +12,7 @@ import weatherlap.datasets.site.SiteText;
 import weatherlap.datasets.site.Station;
 import weatherlap.datasets.site.Stations;
 import weatherlap.reports.format.Content;
+import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;

@@ -35,6 +35,7 @@ import weatherlap.datasets.jobs.Shop;
 import weatherlap.datasets.portfolio.PortfolioText;
 import weatherlap.datasets.site.SiteText;
 import weatherlap.reports.format.Content;
+import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;

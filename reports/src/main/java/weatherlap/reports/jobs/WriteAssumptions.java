@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.reports.format.Content;
+import weatherlap.reports.inputs.BadInput;
+import weatherlap.reports.inputs.Inputs;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import weatherlap.reports.jobs.InputPaths;
+import weatherlap.reports.inputs.InputPaths;
 
 /** What a run reads: a portfolio, what is assumed of the shop, the weather. */
 public final class InputOptions {

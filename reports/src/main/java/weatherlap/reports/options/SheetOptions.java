@@ -3,7 +3,7 @@ package weatherlap.reports.options;
 import java.util.Iterator;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import weatherlap.reports.jobs.InputPaths;
+import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.page.Paper;
 
 /** What a sheet about one house is made from, and what it is printed on. */

@@ -21,8 +21,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import weatherlap.datasets.Corpus;
-import weatherlap.reports.jobs.InputPaths;
-import weatherlap.reports.jobs.Inputs;
+import weatherlap.reports.inputs.InputPaths;
+import weatherlap.reports.inputs.Inputs;
 import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.MethodResult;
 

@@ -21,9 +21,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import weatherlap.datasets.Corpus;
 import weatherlap.datasets.portfolio.Shuffled;
 import weatherlap.reports.handout.HandoutFiles;
-import weatherlap.reports.jobs.BadInput;
+import weatherlap.reports.inputs.BadInput;
+import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.jobs.Compare;
-import weatherlap.reports.jobs.InputPaths;
 import weatherlap.reports.jobs.RepeatCompare;
 import weatherlap.reports.output.OutputRequest;
 

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import weatherlap.reports.jobs.InputPaths;
+import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.jobs.MakeHandout;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputRequest;

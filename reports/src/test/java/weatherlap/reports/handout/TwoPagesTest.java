@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import weatherlap.analysis.words.InWords;
-import weatherlap.reports.jobs.Inputs;
+import weatherlap.reports.inputs.Inputs;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.house.House;
 import weatherlap.sim.rain.RainClimate;

@@ -13,7 +13,7 @@ import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.reports.handout.Handout.ThirdChoice;
-import weatherlap.reports.jobs.Inputs;
+import weatherlap.reports.inputs.Inputs;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
 import weatherlap.sim.rain.RainClimate;

@@ -11,6 +11,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weatherlap.datasets.Corpus;
+import weatherlap.reports.inputs.BadInput;
+import weatherlap.reports.inputs.InputPaths;
+import weatherlap.reports.inputs.Inputs;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputRequest;
 

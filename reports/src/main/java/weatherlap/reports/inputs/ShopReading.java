@@ -1,4 +1,4 @@
-package weatherlap.reports.jobs;
+package weatherlap.reports.inputs;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -12,22 +12,22 @@ import weatherlap.datasets.table.Loaded;
 import weatherlap.reports.output.Checksum;
 
 /** What a run reads of the shop. */
-final class ShopReading {
+public final class ShopReading {
     private ShopReading() {}
 
     /** The shop file that is named, or that stands beside the tables of the portfolio. */
-    static Optional<Path> file(InputPaths paths) {
+    public static Optional<Path> file(InputPaths paths) {
         return paths.shop().or(() -> paths.portfolio()
                 .map(folder -> folder.resolve(ShopFile.FILE))
                 .filter(Files::exists));
     }
 
-    static Loaded<ShopFile> read(InputPaths paths) {
+    public static Loaded<ShopFile> read(InputPaths paths) {
         return file(paths).map(ShopFile::read).orElseGet(() -> Loaded.of(ShopFile.NONE));
     }
 
     /** SHA-256 of what was read, by kind and name. */
-    static SortedMap<String, String> checksums(ShopFile shop) {
+    public static SortedMap<String, String> checksums(ShopFile shop) {
         SortedMap<String, String> sums = new TreeMap<>();
         shop.read().forEach((name, source) -> {
             try {

@@ -1,4 +1,4 @@
-package weatherlap.reports.jobs;
+package weatherlap.reports.inputs;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -34,7 +34,7 @@ public record Weather(HourlyWeather hours, boolean own, Optional<Climate> read, 
     }
 
     /** Reads the site, if there is one, and the weather that is asked for. */
-    static Loaded<Weather> read(InputPaths paths) {
+    public static Loaded<Weather> read(InputPaths paths) {
         Optional<Path> file = siteFile(paths);
         if (file.isEmpty()) {
             return withoutSite(paths);
@@ -81,14 +81,14 @@ public record Weather(HourlyWeather hours, boolean own, Optional<Climate> read, 
     }
 
     /** The site file that is named, or that stands beside the tables of the portfolio. */
-    static Optional<Path> siteFile(InputPaths paths) {
+    public static Optional<Path> siteFile(InputPaths paths) {
         return paths.site().or(() -> paths.portfolio()
                 .map(folder -> folder.resolve(SiteText.FILE))
                 .filter(Files::exists));
     }
 
     /** SHA-256 of the files read, by kind and name. */
-    SortedMap<String, String> checksums(InputPaths paths) {
+    public SortedMap<String, String> checksums(InputPaths paths) {
         SortedMap<String, String> sums = new TreeMap<>();
         try {
             sums.putAll(checksums(paths.climate()));
@@ -112,7 +112,7 @@ public record Weather(HourlyWeather hours, boolean own, Optional<Climate> read, 
     }
 
     /** Of weather that the command line names. */
-    static SortedMap<String, String> checksums(List<Path> climate) throws IOException {
+    public static SortedMap<String, String> checksums(List<Path> climate) throws IOException {
         SortedMap<String, String> sums = new TreeMap<>();
         for (Path file : climate) {
             sums.put("climate/" + file.getFileName(), checksum(file));

@@ -1,4 +1,4 @@
-package weatherlap.reports.jobs;
+package weatherlap.reports.inputs;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -50,7 +50,7 @@ public record InputPaths(
     }
 
     /** They as words of a command line. */
-    List<Object> words() {
+    public List<Object> words() {
         List<Object> words = new ArrayList<>(portfolio.stream().toList());
         assumptions.ifPresent(folder -> words.addAll(List.of("--assumptions", folder)));
         climate.forEach(file -> words.addAll(List.of("--climate", file)));
@@ -61,7 +61,7 @@ public record InputPaths(
     }
 
     /** All that are named. */
-    List<Path> named() {
+    public List<Path> named() {
         return Stream.of(portfolio.stream(), assumptions.stream(), climate.stream(), site.stream(), shop.stream())
                 .flatMap(paths -> paths)
                 .toList();

@@ -1,4 +1,4 @@
-package weatherlap.reports.jobs;
+package weatherlap.reports.inputs;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -7,18 +7,18 @@ import java.util.Optional;
 import weatherlap.datasets.portfolio.PortfolioTables;
 
 /** Portfolios that are not held in memory whole. */
-final class LargePortfolio {
+public final class LargePortfolio {
     /** Of {@code openings.csv}: some thousand houses. */
-    static final long LARGEST_WHOLE_BYTES = 2L << 20;
+    public static final long LARGEST_WHOLE_BYTES = 2L << 20;
 
     private LargePortfolio() {}
 
-    static Optional<Path> in(InputPaths paths) {
+    public static Optional<Path> in(InputPaths paths) {
         return in(paths, LARGEST_WHOLE_BYTES);
     }
 
     /** The folder, if it has all three tables and that of openings has more bytes. */
-    static Optional<Path> in(InputPaths paths, long largestWholeBytes) {
+    public static Optional<Path> in(InputPaths paths, long largestWholeBytes) {
         return paths.portfolio().filter(folder -> isLarge(folder, largestWholeBytes));
     }
 

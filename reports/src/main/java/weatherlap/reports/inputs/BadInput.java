@@ -1,4 +1,4 @@
-package weatherlap.reports.jobs;
+package weatherlap.reports.inputs;
 
 import java.util.List;
 import weatherlap.datasets.table.Loaded;
@@ -27,7 +27,7 @@ public final class BadInput extends RuntimeException {
      *
      * @throws BadInput with every error, where there are any
      */
-    static <T> T unlessSound(Loaded<T> loaded) {
+    public static <T> T unlessSound(Loaded<T> loaded) {
         return loaded.value()
                 .orElseThrow(() -> new BadInput(
                         loaded.errors().stream().map(Problem::toString).toList()));

@@ -1,4 +1,4 @@
-package weatherlap.reports.jobs;
+package weatherlap.reports.inputs;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -54,7 +54,7 @@ public record Inputs(
 
     /** How the tables of a folder are read, and held against the assumptions where those are sound. */
     @FunctionalInterface
-    interface PortfolioReading {
+    public interface PortfolioReading {
         Loaded<Portfolio> read(Path folder, Optional<Assumptions> assumptions);
     }
 
@@ -74,7 +74,7 @@ public record Inputs(
      *
      * @throws BadInput with every problem of every file
      */
-    static Inputs besidePortfolio(InputPaths paths) {
+    public static Inputs besidePortfolio(InputPaths paths) {
         return read(paths, (folder, assumptions) -> Loaded.of(new Portfolio(List.of())));
     }
 
@@ -83,7 +83,7 @@ public record Inputs(
      *
      * @throws BadInput with every problem of every file
      */
-    static Inputs read(InputPaths paths, PortfolioReading reading) {
+    public static Inputs read(InputPaths paths, PortfolioReading reading) {
         SortedMap<String, String> portfolioSums = portfolioSums(paths);
         Reader reader = new Reader();
         Loaded<AssumptionTables> tables = assumptions(paths.assumptions(), paths.changes());
@@ -118,7 +118,7 @@ public record Inputs(
      *
      * @throws BadInput if one was edited since
      */
-    void refuseEdited(InputPaths paths) {
+    public void refuseEdited(InputPaths paths) {
         List<String> edited = portfolioSums(paths).entrySet().stream()
                 .filter(sum -> !sum.getValue().equals(checksums.get(sum.getKey())))
                 .map(sum -> sum.getKey() + ": was edited while it was read; run again (nothing was written)")
@@ -154,12 +154,12 @@ public record Inputs(
     }
 
     /** The same under another name of the portfolio. */
-    Inputs named(String other) {
+    public Inputs named(String other) {
         return new Inputs(other, portfolio, assumptions, weather, shop, warnings, checksums);
     }
 
     /** Which tables are not as bundled, in words. */
-    String assumed() {
+    public String assumed() {
         Map<String, String> bundled = AssumptionTables.bundled().texts();
         List<String> own = assumptions.texts().entrySet().stream()
                 .filter(table -> !table.getValue().equals(bundled.get(table.getKey())))
@@ -174,16 +174,16 @@ public record Inputs(
     }
 
     /** Rain on walls of this weather. */
-    RainClimate rain() {
+    public RainClimate rain() {
         return RainClimate.of(climate(), scenario());
     }
 
-    Scenario scenario() {
+    public Scenario scenario() {
         return assumptions.assumptions().scenario();
     }
 
     /** Seed of the scenario. */
-    long seed() {
+    public long seed() {
         return (long) scenario().value(Scalar.SEED);
     }
 
@@ -198,7 +198,7 @@ public record Inputs(
     }
 
     /** The assumptions with the changes of the command line; problems of the tables come before those of the changes. */
-    static Loaded<AssumptionTables> assumptions(Optional<Path> folder, List<String> changes) {
+    public static Loaded<AssumptionTables> assumptions(Optional<Path> folder, List<String> changes) {
         Loaded<AssumptionTables> read = folder.map(AssumptionTables::read)
                 .orElseGet(() -> new Loaded<>(Optional.of(AssumptionTables.bundled()), List.of(), List.of()));
         if (read.value().isEmpty()) {
@@ -219,7 +219,7 @@ public record Inputs(
     }
 
     /** What keeps a run of these files from going on, and what to do about it. */
-    static BadInput refused(InputPaths paths, List<String> problems) {
+    public static BadInput refused(InputPaths paths, List<String> problems) {
         return new BadInput(problems, next(paths, problems));
     }
 

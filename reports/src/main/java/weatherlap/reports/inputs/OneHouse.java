@@ -1,4 +1,4 @@
-package weatherlap.reports.jobs;
+package weatherlap.reports.inputs;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -13,12 +13,12 @@ import weatherlap.sim.house.House;
  *
  * @param inputs of a large portfolio, this house alone
  */
-record OneHouse(Inputs inputs, House house) {
+public record OneHouse(Inputs inputs, House house) {
     /**
      * @param id its key; empty: the only one
      * @throws BadInput with every problem of the tables, or where there is no such house or it would have to be guessed
      */
-    static OneHouse read(InputPaths paths, String id, Messages messages) {
+    public static OneHouse read(InputPaths paths, String id, Messages messages) {
         Optional<Path> large = LargePortfolio.in(paths);
         if (large.isPresent() && id.isEmpty()) {
             HouseRoll roll = HouseRoll.of(large.get(), id);
@@ -34,7 +34,7 @@ record OneHouse(Inputs inputs, House house) {
     }
 
     /** Everything but the rows of other houses. */
-    static Inputs readAlone(InputPaths paths, String id, Messages messages) {
+    public static Inputs readAlone(InputPaths paths, String id, Messages messages) {
         messages.note("the portfolio is large: the rows of house " + id + " alone are read and checked");
         return Inputs.read(paths, (folder, assumptions) -> Portfolios.readHouse(folder, id, assumptions));
     }

@@ -1,4 +1,4 @@
-package weatherlap.reports.jobs;
+package weatherlap.reports.inputs;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -9,7 +9,7 @@ import weatherlap.datasets.table.Nearest;
 import weatherlap.sim.house.House;
 
 /** The ids of many houses, of which no more is kept than a message needs. */
-final class HouseRoll {
+public final class HouseRoll {
     private final String wanted;
     private int count;
     private String first = "";
@@ -20,14 +20,14 @@ final class HouseRoll {
         this.wanted = wanted;
     }
 
-    static HouseRoll of(List<House> houses, String wanted) {
+    public static HouseRoll of(List<House> houses, String wanted) {
         HouseRoll roll = new HouseRoll(wanted);
         houses.forEach(house -> roll.add(house.id()));
         return roll;
     }
 
     /** Those of the folder of a portfolio. */
-    static HouseRoll of(Path portfolio, String wanted) {
+    public static HouseRoll of(Path portfolio, String wanted) {
         HouseRoll roll = new HouseRoll(wanted);
         PortfolioScan.forEachHouse(portfolio, id -> {
             roll.add(id);
@@ -49,16 +49,16 @@ final class HouseRoll {
     }
 
     /** Empty where there is no house. */
-    String first() {
+    public String first() {
         return first;
     }
 
-    BadInput missing() {
+    public BadInput missing() {
         return new BadInput(List.of("--house ID is missing: the portfolio has " + count + " houses"
                 + (count == 0 ? "" : ", the first of them is " + first)));
     }
 
-    BadInput unknown() {
+    public BadInput unknown() {
         String hint = nearest.map(near -> "; the nearest is \"" + near + "\"")
                 .orElse(count == 0 ? "" : "; the first of " + count + " is " + first);
         return new BadInput(List.of("--house: the portfolio has no house \"" + wanted + "\"" + hint));
