@@ -147,7 +147,7 @@ public record Inputs(
     }
 
     /** What a portfolio is called: its folder; a root has no name of its own. */
-    static String name(Path portfolio) {
+    public static String name(Path portfolio) {
         Path whole = portfolio.toAbsolutePath().normalize();
         Path last = whole.getFileName();
         return Characters.shown((last == null ? whole : last).toString());
