@@ -8,10 +8,12 @@ import weatherlap.sim.assumptions.Assumptions;
 /**
  * Rates fitted to job records.
  *
- * @param calibrated the assumptions with the fitted rates in place of the old ones
+ * @param calibrated the assumptions with the fitted rates in place of the old ones: those of an ordinary crew on the day of the last job
  * @param steps in table order
  * @param jobs with person-hours, in the order of the records
  * @param noise coefficient of variation of a job about its fitted minutes, fraction
+ * @param crews paces of the crews, those with most jobs first; empty where there are not two
+ * @param drift empty where the records hold no two days
  * @param heldOut empty where there are too few jobs to hold any out
  * @param skipped ids of jobs that could not be used: neither hours nor a timed step
  * @param grossTimings timings that were set aside; their steps count as not timed in those jobs
@@ -22,6 +24,8 @@ public record Calibration(
         List<StepFit> steps,
         List<FittedJob> jobs,
         double noise,
+        List<CrewPace> crews,
+        Optional<Drift> drift,
         Optional<HeldOutError> heldOut,
         List<String> skipped,
         List<GrossTiming> grossTimings,
@@ -32,6 +36,7 @@ public record Calibration(
     public Calibration {
         steps = List.copyOf(steps);
         jobs = List.copyOf(jobs);
+        crews = List.copyOf(crews);
         skipped = List.copyOf(skipped);
         grossTimings = List.copyOf(grossTimings);
         contradictions = List.copyOf(contradictions);

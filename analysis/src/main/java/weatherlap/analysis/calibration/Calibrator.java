@@ -1,46 +1,36 @@
 package weatherlap.analysis.calibration;
 
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.linear.RealVector;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 
 /** Fits the rates of the labour steps to job records; the model stands in the package's page. */
 public final class Calibrator {
-    /** Jobs whose spread is smaller than this are not believed to be. */
-    private static final double LEAST_SPREAD = 0.01;
     /** With fewer jobs their spread is too uncertain to call any of them an outlier, or to hold any out. */
     private static final int ENOUGH_JOBS = 8;
 
     private final Assumptions assumptions;
     private final CalibrationOptions options;
     private final JobTable table;
-    private final TimedSteps.Informed informed;
-    private final RateRegression.NoisePrior noisePrior;
+    private final Fitter fitter;
+    private final List<Integer> everyJob;
 
     Calibrator(Assumptions assumptions, CalibrationOptions options, JobTable table) {
         this.assumptions = assumptions;
         this.options = options;
         this.table = table;
-        double spread = Math.max(LEAST_SPREAD, assumptions.scenario().value(Scalar.CREW_SPREAD));
-        this.noisePrior = new RateRegression.NoisePrior(spread, options.noiseDegrees());
-        this.informed = inform(table);
-    }
-
-    private TimedSteps.Informed inform(JobTable seen) {
-        return TimedSteps.inform(
-                RatePrior.ofSteps(means(), variances(), options.paceSpread()),
-                seen,
-                noisePrior,
-                assumptions.scenario().value(Scalar.OPENING_SPREAD));
+        fitter = new Fitter(assumptions.scenario(), options, table);
+        everyJob = IntStream.range(0, table.lines().size()).boxed().toList();
     }
 
     /** Fits all rates to all jobs. */
@@ -52,121 +42,118 @@ public final class Calibrator {
 
     private static GrossTimings gross(Scenario scenario, CalibrationOptions options) {
         double spread = Math.hypot(scenario.value(Scalar.CREW_SPREAD), scenario.value(Scalar.OPENING_SPREAD));
-        return new GrossTimings(options.paceSpread(), Math.max(LEAST_SPREAD, spread), options.outlierLimit());
+        return new GrossTimings(options.paceSpread(), Math.max(Fitter.LEAST_SPREAD, spread), options.outlierLimit());
     }
 
     private Calibration calibration(List<GrossTiming> gross) {
-        List<Integer> all = table.withTotals();
-        double[] deviations = robustDeviations(all);
-        List<Integer> kept = IntStream.range(0, all.size())
-                .filter(i -> Math.abs(deviations[i]) <= options.outlierLimit())
-                .mapToObj(all::get)
+        List<Integer> totals = table.withTotals();
+        Map<Integer, Double> deviations = robustDeviations(totals);
+        List<Integer> kept = totals.stream()
+                .filter(job -> Math.abs(deviations.get(job)) <= options.outlierLimit())
                 .toList();
-        RateRegression fit = fit(kept, informed);
-        List<StepFit> steps = IntStream.range(0, table.steps().size())
-                .mapToObj(s -> stepFit(fit, s, kept))
-                .toList();
-        List<FittedJob> fitted = IntStream.range(0, table.works().size())
-                .filter(job -> table.works().get(job).job().personHours().isPresent())
-                .mapToObj(job -> fittedJob(job, fit, all.contains(job) ? deviations[all.indexOf(job)] : 0))
+        Fitter.Fitted fitted = fitter.fit(kept, everyJob, Fitter.SETTLED);
+        List<StepFit> steps = steps(fitted, kept);
+        RealVector means = table.means();
+        List<FittedJob> jobs = table.withHours().stream()
+                .map(job -> fittedJob(table.lines().get(job), means, fitted.fit(), deviations.getOrDefault(job, 0.0)))
                 .toList();
         return new Calibration(
                 FittedTables.of(assumptions, steps),
                 steps,
-                fitted,
-                relativeNoise(fit, kept),
-                heldOut(kept, fitted),
-                skipped(all),
+                jobs,
+                fitted.fit().noise(),
+                crews(fitted, kept),
+                drift(fitted.fit()),
+                heldOut(kept, deviations),
+                skipped(),
                 gross,
                 contradictions());
     }
 
     private List<JobRecord> contradictions() {
-        return table.withHours().stream()
-                .filter(table::contradictory)
-                .map(job -> table.works().get(job).job())
+        return table.lines().stream()
+                .filter(JobLine::isContradictory)
+                .map(JobLine::job)
                 .toList();
     }
 
-    private FittedJob fittedJob(int job, RateRegression fit, double deviations) {
+    private FittedJob fittedJob(JobLine line, RealVector means, PaceFit fit, double deviations) {
         return new FittedJob(
-                table.works().get(job).job(),
-                table.hours(job, means()),
-                table.hours(job, fit.coefficients()),
+                line.job(),
+                line.hours(means),
+                fit.hours(line),
                 deviations,
-                Math.abs(deviations) > options.outlierLimit() || table.contradictory(job));
+                Math.abs(deviations) > options.outlierLimit() || line.isContradictory());
     }
 
-    private RateRegression fit(List<Integer> jobs, TimedSteps.Informed known) {
-        return RateRegression.fit(
-                table.design(jobs),
-                table.observed(jobs),
-                Optional.of(known.prior()),
-                noisePrior,
-                RateRegression.Sign.NOT_NEGATIVE);
+    /** Zeros where there are too few jobs. */
+    private Map<Integer, Double> robustDeviations(List<Integer> totals) {
+        double[] deviations =
+                totals.size() < ENOUGH_JOBS ? new double[totals.size()] : fitter.robustDeviations(totals, everyJob);
+        Map<Integer, Double> byJob = new HashMap<>();
+        for (int i = 0; i < deviations.length; i++) {
+            byJob.put(totals.get(i), deviations[i]);
+        }
+        return byJob;
     }
 
-    private RealVector means() {
-        return new ArrayRealVector(
-                table.steps().stream().mapToDouble(s -> s.minutes().mean()).toArray());
-    }
-
-    /** A step whose three points are one is given a thousandth of itself to move. */
-    private RealVector variances() {
-        return new ArrayRealVector(table.steps().stream()
-                .mapToDouble(step -> {
-                    double least = 1e-3 * Math.max(1e-3, step.minutes().mean());
-                    return Math.max(step.minutes().variance(), least * least);
+    private List<StepFit> steps(Fitter.Fitted fitted, List<Integer> kept) {
+        PaceFit fit = fitted.fit();
+        int[] occurrences = table.occurrences(new HashSet<>(kept));
+        double timedDegrees = Math.min(fitted.timed().jobDegrees(), fit.degrees());
+        return IntStream.range(0, table.steps().size())
+                .mapToObj(step -> {
+                    boolean timed = fitted.timed().columns().contains(step);
+                    double half = quantile(timed ? timedDegrees : fit.degrees()) * fit.standardError(step);
+                    double minutes = fit.values()[step];
+                    return new StepFit(
+                            table.steps().get(step),
+                            minutes,
+                            fit.standardError(step),
+                            Math.max(0, minutes - half),
+                            minutes + half,
+                            occurrences[step]);
                 })
-                .toArray());
+                .toList();
     }
 
-    /** Log residuals of a Huber fit over their median absolute deviation; zeros where there are too few jobs. */
-    private double[] robustDeviations(List<Integer> jobs) {
-        return jobs.size() < ENOUGH_JOBS
-                ? new double[jobs.size()]
-                : HuberFit.of(
-                                table.design(jobs),
-                                table.observed(jobs),
-                                Optional.of(informed.prior()),
-                                noisePrior,
-                                RateRegression.Sign.NOT_NEGATIVE,
-                                HuberFit.Residual.LOG)
-                        .deviations();
+    private double quantile(double degrees) {
+        return new TDistribution(null, degrees).inverseCumulativeProbability((1 + options.confidence()) / 2);
     }
 
-    private StepFit stepFit(RateRegression fit, int step, List<Integer> kept) {
-        double minutes = fit.coefficients().getEntry(step);
-        double degrees =
-                informed.columns().contains(step) ? Math.min(informed.degrees(), fit.degrees()) : fit.degrees();
-        double half = fit.halfWidth(step, options.confidence(), degrees);
-        LabourStep row = table.steps().get(step);
-        return new StepFit(
-                row,
-                minutes,
-                fit.standardError(step),
-                Math.max(0, minutes - half),
-                minutes + half,
-                table.occurrences(row, kept));
+    private List<CrewPace> crews(Fitter.Fitted fitted, List<Integer> kept) {
+        PaceFit fit = fitted.fit();
+        double[] jobs = fitter.jobs(kept, everyJob);
+        return IntStream.range(0, table.crews().size())
+                .mapToObj(k -> {
+                    int unknown = fit.unknowns().crew(k);
+                    double half = quantile(fit.degrees()) * fit.standardError(unknown);
+                    double pace = fit.values()[unknown];
+                    return new CrewPace(
+                            table.crews().get(k),
+                            (int) jobs[k],
+                            Math.exp(pace),
+                            Math.exp(pace - half),
+                            Math.exp(pace + half));
+                })
+                .toList();
     }
 
-    /** Noise as a share of the fitted, not of the tables' minutes. */
-    private double relativeNoise(RateRegression fit, List<Integer> jobs) {
-        double byTables =
-                jobs.stream().mapToDouble(job -> table.hours(job, means())).sum();
-        double byFit = jobs.stream()
-                .mapToDouble(job -> table.hours(job, fit.coefficients()))
-                .sum();
-        return byFit > 0 ? fit.noise() * byTables / byFit : fit.noise();
+    private Optional<Drift> drift(PaceFit fit) {
+        if (!fit.unknowns().drifts()) {
+            return Optional.empty();
+        }
+        int unknown = fit.unknowns().drift();
+        double half = quantile(fit.degrees()) * fit.standardError(unknown);
+        double drift = fit.values()[unknown];
+        return Optional.of(
+                new Drift(table.span(), Math.expm1(drift), Math.expm1(drift - half), Math.expm1(drift + half)));
     }
 
-    private Optional<HeldOutError> heldOut(List<Integer> kept, List<FittedJob> fitted) {
-        Set<String> aside = fitted.stream()
-                .filter(FittedJob::outlier)
-                .map(job -> job.job().id())
-                .collect(Collectors.toSet());
+    private Optional<HeldOutError> heldOut(List<Integer> kept, Map<Integer, Double> deviations) {
         List<Integer> jobs = table.withHours().stream()
-                .filter(j -> !aside.contains(table.works().get(j).job().id()))
+                .filter(j -> Math.abs(deviations.getOrDefault(j, 0.0)) <= options.outlierLimit())
+                .filter(j -> !table.lines().get(j).isContradictory())
                 .toList();
         if (options.folds() == 0 || jobs.size() < ENOUGH_JOBS) {
             return Optional.empty();
@@ -177,32 +164,41 @@ public final class Calibrator {
 
     /** Forecasts of jobs by fits to the others: {@code kept} give totals, all but the held-out ones timed steps. */
     HeldOut heldOut(List<Integer> kept, List<Integer> jobs, int folds) {
+        RealVector means = table.means();
         return HeldOut.of(
                 jobs,
                 folds,
                 jobs.stream()
                         .mapToDouble(
-                                j -> table.works().get(j).job().personHours().orElseThrow())
+                                j -> table.lines().get(j).job().personHours().orElseThrow())
                         .toArray(),
-                jobs.stream().mapToDouble(j -> table.hours(j, means())).toArray(),
+                jobs.stream()
+                        .mapToDouble(j -> table.lines().get(j).hours(means))
+                        .toArray(),
                 held -> {
-                    Set<Integer> unseen = Set.copyOf(held);
-                    List<Integer> seen =
-                            kept.stream().filter(j -> !unseen.contains(j)).toList();
-                    RateRegression fit = fit(seen, inform(table.without(unseen)));
-                    double noise = relativeNoise(fit, jobs);
+                    Set<Integer> unseen = new HashSet<>(held);
+                    PaceFit fit = fitter.fit(
+                                    without(kept, unseen), without(everyJob, unseen), Fitter.SETTLED_TO_FORESEE)
+                            .fit();
                     return held.stream()
-                            .map(j -> new HeldOut.Forecast(table.hours(j, fit.coefficients()), noise))
+                            .map(j -> forecast(fit, table.lines().get(j)))
                             .toList();
                 });
     }
 
-    private List<String> skipped(List<Integer> used) {
-        Set<Integer> totals = Set.copyOf(used);
-        return IntStream.range(0, table.works().size())
-                .filter(j -> !totals.contains(j)
-                        && table.works().get(j).job().stepMinutes().isEmpty())
-                .mapToObj(j -> table.works().get(j).job().id())
+    private static List<Integer> without(List<Integer> jobs, Set<Integer> unseen) {
+        return jobs.stream().filter(j -> !unseen.contains(j)).toList();
+    }
+
+    private static HeldOut.Forecast forecast(PaceFit fit, JobLine line) {
+        double noise = Math.hypot(fit.noise(), line.spread());
+        return new HeldOut.Forecast(fit.hours(line), noise, Math.hypot(noise, fit.uncertainty(line)));
+    }
+
+    private List<String> skipped() {
+        return table.lines().stream()
+                .filter(line -> !line.hasTotal() && line.job().stepMinutes().isEmpty())
+                .map(line -> line.job().id())
                 .toList();
     }
 

@@ -27,13 +27,14 @@ record GrossTimings(double paceSpread, double spread, double limit) {
     /** Timings that are set aside, by step in table order. */
     List<GrossTiming> of(JobTable table) {
         double seen = Math.max(spread, spreadSeen(table));
-        return table.steps().stream()
-                .filter(step -> step.minutes().mean() > 0)
+        return IntStream.range(0, table.steps().size())
+                .filter(step -> table.steps().get(step).minutes().mean() > 0)
+                .boxed()
                 .flatMap(step -> ofStep(table, step, seen))
                 .toList();
     }
 
-    private static double[] logs(JobTable table, LabourStep step) {
+    private static double[] logs(JobTable table, int step) {
         return Arrays.stream(table.timed(step))
                 .map(z -> z > 0 ? Math.log(z) : Double.NaN)
                 .toArray();
@@ -44,8 +45,8 @@ record GrossTimings(double paceSpread, double spread, double limit) {
     }
 
     private static double spreadSeen(JobTable table) {
-        double[] residuals = table.steps().stream()
-                .map(step -> known(logs(table, step)))
+        double[] residuals = IntStream.range(0, table.steps().size())
+                .mapToObj(step -> known(logs(table, step)))
                 .filter(logs -> logs.length > 2)
                 .flatMapToDouble(logs -> {
                     double middle = StatUtils.percentile(logs, 50);
@@ -55,8 +56,9 @@ record GrossTimings(double paceSpread, double spread, double limit) {
         return residuals.length < ENOUGH ? 0 : HuberFit.spread(residuals);
     }
 
-    private Stream<GrossTiming> ofStep(JobTable table, LabourStep step, double seen) {
-        double[] logs = logs(table, step);
+    private Stream<GrossTiming> ofStep(JobTable table, int place, double seen) {
+        LabourStep step = table.steps().get(place);
+        double[] logs = logs(table, place);
         double[] known = known(logs);
         if (known.length == 0) {
             return Stream.empty();
@@ -97,7 +99,7 @@ record GrossTimings(double paceSpread, double spread, double limit) {
         if (deviation <= limit) {
             return List.of();
         }
-        JobRecord record = table.works().get(job).job();
+        JobRecord record = table.lines().get(job).job();
         double minutes = record.stepMinutes().get(step.id());
         return List.of(new GrossTiming(record, step, minutes, minutes * Math.exp(others - log)));
     }

@@ -14,8 +14,12 @@ import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
  * @param noise coefficient of variation of a job, as those folds have it
  */
 record HeldOut(double[] actual, double[] byTables, double[] byFit, double[] noise) {
-    /** A job's person-hours by rates and the noise that they leave. */
-    record Forecast(double hours, double noise) {}
+    /**
+     * A job's person-hours by rates and the noise that they leave.
+     *
+     * @param spread with what is not known of the rates, coefficient of variation
+     */
+    record Forecast(double hours, double noise, double spread) {}
 
     /** Fits once without the jobs of a fold, then foresees each of them. */
     @FunctionalInterface

@@ -1,10 +1,11 @@
 package weatherlap.analysis.calibration;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.stat.StatUtils;
 
@@ -25,7 +26,9 @@ record HuberFit(RealVector coefficients, double[] deviations, double spread) {
     /** Residuals smaller than this never make an outlier. */
     private static final double LEAST_SPREAD = 0.01;
 
-    private static final double LEAST_FORESEEN = 1e-3;
+    /** A ratio of hours is taken to be no smaller. */
+    private static final double LEAST_OBSERVED = 1e-3;
+
     private static final int MOST_ROUNDS = 50;
     private static final double SETTLED = 1e-6;
 
@@ -34,28 +37,40 @@ record HuberFit(RealVector coefficients, double[] deviations, double spread) {
         /** Observed less foreseen. */
         DIFFERENCE {
             @Override
-            double of(double observed, double foreseen) {
-                return observed - foreseen;
+            double of(double difference) {
+                return difference;
+            }
+
+            @Override
+            double weight(double residual) {
+                return 1;
             }
         },
-        /** log observed − log foreseen: half weighs as much as double. Observations are above 0. */
+        /**
+         * Log of observed over foreseen, where equations are about a guess that foresees 1: half weighs as much as double. The weight is
+         * that at which the linear equations ask for Σ x ψ(r) ∂r/∂ŷ = 0.
+         */
         LOG {
             @Override
-            double of(double observed, double foreseen) {
-                return Math.log(observed / Math.max(foreseen, LEAST_FORESEEN));
+            double of(double difference) {
+                return Math.log1p(Math.max(difference, LEAST_OBSERVED - 1));
+            }
+
+            @Override
+            double weight(double residual) {
+                return residual == 0 ? 1 : residual / Math.expm1(residual);
             }
         };
 
-        abstract double of(double observed, double foreseen);
+        abstract double of(double difference);
 
-        /** Weight of a row in the linear equations at which they ask for Σ x ψ(r) ∂r/∂ŷ = 0. */
-        double weight(double residual, double foreseen) {
-            double y = Math.max(foreseen, LEAST_FORESEEN);
-            return switch (this) {
-                case DIFFERENCE -> 1;
-                case LOG -> (residual == 0 ? 1 : residual / Math.expm1(residual)) / (y * y);
-            };
-        }
+        abstract double weight(double residual);
+    }
+
+    /** What is to be fitted, as linear equations about a guess; as many about any guess, in the same order. */
+    @FunctionalInterface
+    interface Problem {
+        List<Equation> about(double[] guess);
     }
 
     static double spread(double[] residuals) {
@@ -63,35 +78,32 @@ record HuberFit(RealVector coefficients, double[] deviations, double spread) {
                 * StatUtils.percentile(Arrays.stream(residuals).map(Math::abs).toArray(), 50);
     }
 
-    /** Fits; the noise that is believed is the spread to begin with. */
+    /**
+     * Fits; the noise that is believed is the spread to begin with.
+     *
+     * @param start first guess
+     * @param bounded how many of the coefficients, the first ones, may not fall below zero
+     */
     static HuberFit of(
-            RealMatrix design,
-            RealVector observed,
+            Problem problem,
+            double[] start,
             Optional<RatePrior> prior,
             RateRegression.NoisePrior believed,
-            RateRegression.Sign sign,
+            int bounded,
             Residual residual) {
-        int rows = observed.getDimension();
-        double[] weights = new double[rows];
+        List<Equation> equations = problem.about(start);
+        double[] weights = new double[equations.size()];
         Arrays.fill(weights, 1);
-        double spread = believed.noise();
-        HuberFit fit = null;
+        HuberFit fit = new HuberFit(new ArrayRealVector(start), weights, believed.noise());
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            RealVector coefficients = weighted(design, observed, weights, prior, believed, sign, spread);
-            RealVector foreseen = design.operate(coefficients);
-            double[] residuals = IntStream.range(0, rows)
-                    .mapToDouble(i -> residual.of(observed.getEntry(i), foreseen.getEntry(i)))
-                    .toArray();
-            double next = Math.max(LEAST_SPREAD, spread(residuals));
-            double[] deviations = Arrays.stream(residuals).map(r -> r / next).toArray();
-            for (int i = 0; i < rows; i++) {
-                weights[i] = Math.min(1, BOUND / Math.abs(deviations[i]))
-                        * residual.weight(residuals[i], foreseen.getEntry(i));
+            RealVector next = weighted(equations, weights, start.length, prior, believed, bounded, fit.spread);
+            boolean settled = fit.coefficients.getDistance(next) <= SETTLED * next.getNorm();
+            equations = problem.about(next.toArray());
+            fit = judged(equations, next, residual);
+            for (int i = 0; i < weights.length; i++) {
+                weights[i] = Math.min(1, BOUND / Math.abs(fit.deviations[i]))
+                        * residual.weight(fit.deviations[i] * fit.spread);
             }
-            boolean settled =
-                    fit != null && fit.coefficients.getDistance(coefficients) <= SETTLED * coefficients.getNorm();
-            fit = new HuberFit(coefficients, deviations, next);
-            spread = next;
             if (settled) {
                 break;
             }
@@ -99,21 +111,27 @@ record HuberFit(RealVector coefficients, double[] deviations, double spread) {
         return fit;
     }
 
+    private static HuberFit judged(List<Equation> equations, RealVector coefficients, Residual residual) {
+        double[] guess = coefficients.toArray();
+        double[] residuals = equations.stream()
+                .mapToDouble(equation -> residual.of(equation.observed() - equation.foreseen(guess)))
+                .toArray();
+        double spread = Math.max(LEAST_SPREAD, spread(residuals));
+        return new HuberFit(
+                coefficients, Arrays.stream(residuals).map(r -> r / spread).toArray(), spread);
+    }
+
     private static RealVector weighted(
-            RealMatrix design,
-            RealVector observed,
+            List<Equation> equations,
             double[] weights,
+            int columns,
             Optional<RatePrior> prior,
             RateRegression.NoisePrior believed,
-            RateRegression.Sign sign,
+            int bounded,
             double spread) {
-        RealMatrix rows = design.copy();
-        RealVector right = new ArrayRealVector(observed);
-        for (int i = 0; i < weights.length; i++) {
-            double root = Math.sqrt(weights[i]);
-            rows.setRowVector(i, design.getRowVector(i).mapMultiply(root));
-            right.setEntry(i, root * observed.getEntry(i));
-        }
-        return RateRegression.fit(rows, right, prior, believed, sign, spread).coefficients();
+        Stream<Equation> pulled = IntStream.range(0, weights.length)
+                .mapToObj(i -> equations.get(i).pulling(weights[i]));
+        return RateRegression.fit(Triangle.of(columns, pulled), prior, believed, bounded, spread)
+                .coefficients();
     }
 }

@@ -1,70 +1,87 @@
 package weatherlap.analysis.calibration;
 
-import java.util.HashSet;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.MatrixUtils;
-import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobWork;
-import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 
 /**
- * Job records as the rows of a regression on the steps.
+ * Job records as a fit reads them.
  *
- * @param steps the columns
+ * @param steps of the tables
+ * @param crews that have a pace of their own, those with most jobs first; none where there is but one
+ * @param span years from the first day kept to the last
  */
-record JobTable(List<LabourStep> steps, List<JobWork> works) {
-    /** A job with less of it untimed has no total of its own to tell of. */
-    private static final double TIMED_WHOLE = 0.05;
-    /** Timed minutes and hours of a job timed whole agree within this, as a log: a tenth, for rounding (judgement). */
-    private static final double AGREES = Math.log(1.1);
+record JobTable(List<LabourStep> steps, List<JobLine> lines, List<String> crews, double span) {
+    /** Crews with fewer jobs than these many others have no pace of their own. */
+    private static final int MOST_CREWS = 30;
+
+    private static final double DAYS_PER_YEAR = 365.25;
 
     static JobTable of(Assumptions assumptions, List<JobRecord> jobs) {
-        return new JobTable(
-                assumptions.steps(),
-                jobs.stream().map(job -> JobWork.of(assumptions, job)).toList());
+        List<LabourStep> steps = assumptions.steps();
+        Map<String, Integer> places = new HashMap<>();
+        steps.forEach(step -> places.put(step.id(), places.size()));
+        List<String> crews = crews(jobs);
+        double[] days = jobs.stream()
+                .flatMap(job -> job.date().stream())
+                .mapToDouble(LocalDate::toEpochDay)
+                .sorted()
+                .toArray();
+        double last = days.length == 0 ? 0 : days[days.length - 1];
+        double middle = days.length == 0 ? 0 : days[days.length / 2];
+        List<JobLine> lines = jobs.stream()
+                .map(job -> {
+                    double day = job.date()
+                            .map(LocalDate::toEpochDay)
+                            .map(d -> (double) d)
+                            .orElse(middle);
+                    int crew = job.crew().map(crews::indexOf).orElse(-1);
+                    return JobLine.of(JobWork.of(assumptions, job), places, crew, (day - last) / DAYS_PER_YEAR);
+                })
+                .toList();
+        return new JobTable(steps, lines, crews, days.length == 0 ? 0 : (last - days[0]) / DAYS_PER_YEAR);
     }
 
-    /**
-     * A job's total as one row, less the steps that were timed.
-     *
-     * @param weights by step, over the minutes that the tables expect
-     * @param observed minutes taken over the minutes expected
-     */
-    record TotalRow(double[] weights, double observed) {}
+    private static List<String> crews(List<JobRecord> jobs) {
+        Map<String, Long> counts = jobs.stream()
+                .flatMap(job -> job.crew().stream())
+                .collect(Collectors.groupingBy(crew -> crew, Collectors.counting()));
+        return counts.size() < 2
+                ? List.of()
+                : counts.entrySet().stream()
+                        .sorted(Comparator.<Map.Entry<String, Long>>comparingLong(e -> -e.getValue())
+                                .thenComparing(Map.Entry::getKey))
+                        .limit(MOST_CREWS)
+                        .map(Map.Entry::getKey)
+                        .toList();
+    }
 
     /** Jobs that have hours, some work that was not timed, and hours left for it. */
     List<Integer> withTotals() {
-        return withHours().stream()
-                .filter(j -> !wasTimedWhole(works.get(j)) && !contradictory(j))
+        return IntStream.range(0, lines.size())
+                .filter(j -> lines.get(j).hasTotal())
+                .boxed()
                 .toList();
     }
 
-    private static boolean wasTimedWhole(JobWork work) {
-        return untimedMinutes(work) <= TIMED_WHOLE * work.expectedMinutes();
-    }
-
-    /** Timed minutes that leave none for the rest of the job, or are not the hours of a job that was timed whole. */
-    boolean contradictory(int job) {
-        JobWork work = works.get(job);
-        if (work.job().stepMinutes().isEmpty()) {
-            return false;
-        }
-        double taken = work.job().personHours().orElseThrow() * Units.MINUTES_PER_HOUR;
-        double timed = timedMinutes(work.job());
-        return wasTimedWhole(work) ? Math.abs(Math.log(timed / taken)) > AGREES : timed >= taken;
-    }
-
-    private static double timedMinutes(JobRecord job) {
-        return job.stepMinutes().values().stream().mapToDouble(m -> m).sum();
+    List<Integer> withHours() {
+        return IntStream.range(0, lines.size())
+                .filter(j -> lines.get(j).hasHours())
+                .boxed()
+                .toList();
     }
 
     /** The same jobs; timings that were set aside are as if never taken. */
@@ -74,94 +91,50 @@ record JobTable(List<LabourStep> steps, List<JobWork> works) {
                         GrossTiming::job, Collectors.mapping(t -> t.step().id(), Collectors.toSet())));
         return new JobTable(
                 steps,
-                works.stream()
-                        .map(work -> new JobWork(
-                                work.job().without(dropped.getOrDefault(work.job(), Set.of())), work.weights()))
-                        .toList());
+                lines.stream()
+                        .map(line -> Optional.ofNullable(dropped.get(line.job()))
+                                .map(ids -> line.without(ids, steps))
+                                .orElse(line))
+                        .toList(),
+                crews,
+                span);
     }
 
-    List<Integer> withHours() {
-        return IntStream.range(0, works.size())
-                .filter(j -> works.get(j).job().personHours().isPresent())
-                .boxed()
-                .toList();
+    /** What the tables expect of each step, min. */
+    RealVector means() {
+        return new ArrayRealVector(
+                steps.stream().mapToDouble(s -> s.minutes().mean()).toArray());
     }
 
-    /** The other jobs, in a table with numbers of its own. */
-    JobTable without(Set<Integer> jobs) {
-        return new JobTable(
-                steps,
-                IntStream.range(0, works.size())
-                        .filter(j -> !jobs.contains(j))
-                        .mapToObj(works::get)
-                        .toList());
-    }
-
-    private static double untimedMinutes(JobWork work) {
-        Set<String> timed = work.job().stepMinutes().keySet();
-        return work.weights().entrySet().stream()
-                .filter(e -> !timed.contains(e.getKey().id()))
-                .mapToDouble(e -> e.getValue() * e.getKey().minutes().mean())
-                .sum();
-    }
-
-    private TotalRow total(int job) {
-        JobWork work = works.get(job);
-        Map<String, Double> timed = work.job().stepMinutes();
-        double expected = untimedMinutes(work);
-        double[] weights = steps.stream()
-                .mapToDouble(step ->
-                        timed.containsKey(step.id()) ? 0 : work.weights().getOrDefault(step, 0.0) / expected)
-                .toArray();
-        double taken = work.job().personHours().orElseThrow() * Units.MINUTES_PER_HOUR;
-        double rest = taken - timedMinutes(work.job());
-        return new TotalRow(weights, rest / expected);
-    }
-
-    /** One row for each of the jobs; without any, a row that says nothing. */
-    RealMatrix design(List<Integer> jobs) {
-        return jobs.isEmpty()
-                ? MatrixUtils.createRealMatrix(1, steps.size())
-                : MatrixUtils.createRealMatrix(
-                        jobs.stream().map(job -> total(job).weights()).toArray(double[][]::new));
-    }
-
-    /** Minutes taken over minutes expected, for each of the jobs; without any, the zero of {@link #design}'s row. */
-    RealVector observed(List<Integer> jobs) {
-        return jobs.isEmpty()
-                ? new ArrayRealVector(1)
-                : new ArrayRealVector(
-                        jobs.stream().mapToDouble(job -> total(job).observed()).toArray());
-    }
-
-    /** Person-hours of a job at given minutes of the steps. */
-    double hours(int job, RealVector minutes) {
-        Map<LabourStep, Double> weights = works.get(job).weights();
-        double sum = 0;
-        for (int s = 0; s < steps.size(); s++) {
-            sum += weights.getOrDefault(steps.get(s), 0.0) * minutes.getEntry(s);
-        }
-        return Units.minutesToHours(sum);
+    /** How uncertain the tables are of each. A step whose three points are one is given a thousandth of itself to move. */
+    RealVector variances() {
+        return new ArrayRealVector(steps.stream()
+                .mapToDouble(step -> {
+                    double least = 1e-3 * Math.max(1e-3, step.minutes().mean());
+                    return Math.max(step.minutes().variance(), least * least);
+                })
+                .toArray());
     }
 
     /** Minutes for one unit of its driver, in ordinary conditions, of each job; NaN where the step was not timed. */
-    double[] timed(LabourStep step) {
-        return works.stream()
-                .mapToDouble(work -> {
-                    Double minutes = work.job().stepMinutes().get(step.id());
-                    Double weight = work.weights().get(step);
-                    return minutes == null || weight == null ? Double.NaN : minutes / weight;
+    double[] timed(int step) {
+        return lines.stream()
+                .mapToDouble(line -> {
+                    int place = Arrays.binarySearch(line.steps(), step);
+                    return place < 0 ? Double.NaN : line.timed()[place];
                 })
                 .toArray();
     }
 
-    /** How many of the jobs tell anything of a step. */
-    int occurrences(LabourStep step, List<Integer> jobs) {
-        Set<Integer> totals = new HashSet<>(jobs);
-        return (int) IntStream.range(0, works.size())
-                .filter(j -> works.get(j).weights().containsKey(step))
-                .filter(j ->
-                        totals.contains(j) || works.get(j).job().stepMinutes().containsKey(step.id()))
-                .count();
+    /** How many jobs tell anything of each step. */
+    int[] occurrences(Set<Integer> totals) {
+        int[] counts = new int[steps.size()];
+        for (int j = 0; j < lines.size(); j++) {
+            JobLine line = lines.get(j);
+            for (int i = 0; i < line.steps().length; i++) {
+                counts[line.steps()[i]] += totals.contains(j) || line.wasTimed(i) ? 1 : 0;
+            }
+        }
+        return counts;
     }
 }

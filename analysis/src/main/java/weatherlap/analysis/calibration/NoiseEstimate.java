@@ -1,15 +1,15 @@
 package weatherlap.analysis.calibration;
 
-import org.apache.commons.math3.linear.EigenDecomposition;
-import org.apache.commons.math3.linear.QRDecomposition;
+import java.util.Arrays;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
+import org.apache.commons.math3.linear.SingularValueDecomposition;
 
 /**
  * The noise s at which s² = (ν₀ s₀² + residual sum of squares at s) / (ν₀ + n − effective parameters at s).
  *
- * <p>With the prior whitened, γ = R(β − μ), Z = X R⁻¹, r = y − Xμ, and ZZᵀ = U Λ Uᵀ: the fit keeps λ/(λ + s²) of each component of
- * Uᵀr, so both sums cost nothing once the eigenvalues are known.
+ * <p>With the prior whitened, γ = R(β − μ), Z = X R⁻¹, r = y − Xμ, both turned into the {@link Triangle}, and ZZᵀ = U Λ Uᵀ: the fit keeps
+ * λ/(λ + s²) of each component of Uᵀr, so both sums cost nothing once the eigenvalues are known.
  *
  * @see "Golub, Heath, Wahba 1979, Technometrics 21(2) (effective parameters of a ridge regression)"
  */
@@ -22,30 +22,20 @@ final class NoiseEstimate {
     /** Squares that no rates can explain. */
     private final double beyond;
 
-    private final int observations;
+    private final double observations;
 
-    private NoiseEstimate(RealMatrix design, RealVector observed, RatePrior prior) {
-        RealMatrix whitened = design.multiply(prior.inverseRoot());
-        RealVector residuals = observed.subtract(design.operate(prior.mean()));
-        observations = design.getRowDimension();
-        int columns = design.getColumnDimension();
-        if (observations > columns) {
-            QRDecomposition qr = new QRDecomposition(whitened);
-            RealVector turned = qr.getQT().operate(residuals);
-            whitened = qr.getR().getSubMatrix(0, columns - 1, 0, columns - 1);
-            residuals = turned.getSubVector(0, columns);
-            RealVector rest = turned.getSubVector(columns, observations - columns);
-            beyond = rest.dotProduct(rest);
-        } else {
-            beyond = 0;
-        }
-        EigenDecomposition eigen = new EigenDecomposition(whitened.multiply(whitened.transpose()));
-        eigenvalues = eigen.getRealEigenvalues();
-        components = eigen.getVT().operate(residuals).toArray();
+    private NoiseEstimate(Triangle seen, RatePrior prior) {
+        RealMatrix whitened = seen.root().multiply(prior.inverseRoot());
+        RealVector residuals = seen.right().subtract(seen.root().operate(prior.mean()));
+        observations = seen.observations();
+        beyond = seen.beyond();
+        SingularValueDecomposition parts = new SingularValueDecomposition(whitened);
+        eigenvalues = Arrays.stream(parts.getSingularValues()).map(s -> s * s).toArray();
+        components = parts.getUT().operate(residuals).toArray();
     }
 
-    static double of(RealMatrix design, RealVector observed, RatePrior prior, RateRegression.NoisePrior noisePrior) {
-        return new NoiseEstimate(design, observed, prior).settle(noisePrior);
+    static double of(Triangle seen, RatePrior prior, RateRegression.NoisePrior noisePrior) {
+        return new NoiseEstimate(seen, prior).settle(noisePrior);
     }
 
     private double settle(RateRegression.NoisePrior noisePrior) {

@@ -1,5 +1,6 @@
 package weatherlap.analysis.calibration;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.MatrixUtils;
@@ -18,23 +19,31 @@ final class NonNegativeLeastSquares {
 
     private final RealMatrix matrix;
     private final RealVector right;
+    private final int bounded;
     private final boolean[] entered;
     private double[] solution;
 
-    private NonNegativeLeastSquares(RealMatrix matrix, RealVector right) {
+    private NonNegativeLeastSquares(RealMatrix matrix, RealVector right, int bounded) {
         this.matrix = matrix;
         this.right = right;
+        this.bounded = bounded;
         this.entered = new boolean[matrix.getColumnDimension()];
-        this.solution = new double[matrix.getColumnDimension()];
+        Arrays.fill(entered, bounded, entered.length, true);
+        this.solution = unconstrained();
     }
 
-    /** Minimises |Aβ − b| over β ≥ 0, for A of full column rank. */
-    static RealVector solve(RealMatrix matrix, RealVector right) {
+    /**
+     * Minimises |Aβ − b| where the first coefficients are 0 or more, for A of full column rank.
+     *
+     * @param bounded how many may not fall below zero; the others are free
+     */
+    static RealVector solve(RealMatrix matrix, RealVector right, int bounded) {
         RealVector free = new QRDecomposition(matrix).getSolver().solve(right);
-        if (free.getMinValue() >= 0) {
-            return free.map(value -> Math.max(0.0, value));
+        if (bounded == 0 || free.getSubVector(0, bounded).getMinValue() >= 0) {
+            // no minus zero
+            return free.mapAdd(0.0);
         }
-        NonNegativeLeastSquares search = new NonNegativeLeastSquares(matrix, right);
+        NonNegativeLeastSquares search = new NonNegativeLeastSquares(matrix, right, bounded);
         for (int next = search.steepest(); next >= 0; next = search.steepest()) {
             search.entered[next] = true;
             search.settle();
@@ -59,16 +68,16 @@ final class NonNegativeLeastSquares {
     /** Moves to the solution of the entered variables, letting go of those that reach zero on the way. */
     private void settle() {
         double[] target = unconstrained();
-        while (IntStream.range(0, target.length).anyMatch(i -> entered[i] && target[i] <= 0)) {
+        while (IntStream.range(0, bounded).anyMatch(i -> entered[i] && target[i] <= 0)) {
             double step = 1;
-            for (int i = 0; i < target.length; i++) {
+            for (int i = 0; i < bounded; i++) {
                 if (entered[i] && target[i] <= 0) {
                     step = Math.min(step, solution[i] / (solution[i] - target[i]));
                 }
             }
             for (int i = 0; i < target.length; i++) {
                 solution[i] += step * (target[i] - solution[i]);
-                if (entered[i] && solution[i] <= TOLERANCE * Math.abs(target[i])) {
+                if (i < bounded && entered[i] && solution[i] <= TOLERANCE * Math.abs(target[i])) {
                     entered[i] = false;
                     solution[i] = 0;
                 }

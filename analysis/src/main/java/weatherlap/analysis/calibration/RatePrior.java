@@ -21,22 +21,34 @@ record RatePrior(RealVector mean, RealMatrix root) {
         RealMatrix covariance =
                 MatrixUtils.createRealDiagonalMatrix(variance.toArray()).add(pace.outerProduct(pace));
         RealMatrix whitener = MatrixUtils.inverse(new CholeskyDecomposition(covariance, 1e-10, 0).getL());
-        return solved(whitener, whitener.operate(mean));
+        return new RatePrior(mean, new QRDecomposition(whitener).getR());
     }
 
-    /** The same after more was seen: equations whose errors are independent with variance 1. */
-    RatePrior with(RealMatrix equations, RealVector right) {
-        int rows = root.getRowDimension();
-        RealMatrix all = MatrixUtils.createRealMatrix(rows + equations.getRowDimension(), mean.getDimension());
+    /** The same with more coefficients after these, independent of them and of one another, each with mean 0. */
+    RatePrior beside(double[] deviations) {
+        int before = mean.getDimension();
+        RealMatrix all = MatrixUtils.createRealMatrix(before + deviations.length, before + deviations.length);
         all.setSubMatrix(root.getData(), 0, 0);
-        all.setSubMatrix(equations.getData(), rows, 0);
-        return solved(all, root.operate(mean).append(right));
+        for (int i = 0; i < deviations.length; i++) {
+            all.setEntry(before + i, before + i, 1 / deviations[i]);
+        }
+        return new RatePrior(mean.append(new ArrayRealVector(deviations.length)), all);
     }
 
-    private static RatePrior solved(RealMatrix equations, RealVector right) {
-        QRDecomposition qr = new QRDecomposition(equations);
-        int columns = equations.getColumnDimension();
-        return new RatePrior(qr.getSolver().solve(right), qr.getR().getSubMatrix(0, columns - 1, 0, columns - 1));
+    /**
+     * The same after equations with independent errors of variance 1 were seen, given by their sums of products G = XᵀX and b = Xᵀy.
+     * Summed up in units of the prior, I + R⁻ᵀGR⁻¹ = LLᵀ, in which nothing is smaller than 1.
+     */
+    RatePrior with(RealMatrix products, RealVector right) {
+        RealMatrix inverse = inverseRoot();
+        RealMatrix own = inverse.transpose().multiply(products).multiply(inverse);
+        RealMatrix sum =
+                MatrixUtils.createRealIdentityMatrix(own.getRowDimension()).add(own);
+        CholeskyDecomposition cholesky = new CholeskyDecomposition(sum, 1e-6, 0);
+        RealVector gap = inverse.preMultiply(right.subtract(products.operate(mean)));
+        return new RatePrior(
+                mean.add(inverse.operate(cholesky.getSolver().solve(gap))),
+                cholesky.getLT().multiply(root));
     }
 
     /** R⁻¹: its columns times independent standard normal draws are errors of the rates. */

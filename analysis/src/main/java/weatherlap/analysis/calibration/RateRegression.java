@@ -29,67 +29,46 @@ record RateRegression(RealVector coefficients, RealMatrix covariance, double noi
         }
     }
 
-    /** Whether coefficients may fall below zero. */
-    enum Sign {
-        ANY,
-        NOT_NEGATIVE
-    }
-
     /**
      * Fits with unknown noise.
      *
-     * @param design one row an observation
      * @param prior empty: flat, which makes it ordinary least squares
+     * @param bounded how many of the coefficients, the first ones, may not fall below zero
      * @throws IllegalArgumentException when there are fewer observations than coefficients and the prior is flat
      */
-    static RateRegression fit(
-            RealMatrix design, RealVector observed, Optional<RatePrior> prior, NoisePrior noisePrior, Sign sign) {
-        double noise = prior.map(p -> NoiseEstimate.of(design, observed, p, noisePrior))
-                .orElse(1.0);
-        return fit(design, observed, prior, noisePrior, sign, noise);
+    static RateRegression fit(Triangle seen, Optional<RatePrior> prior, NoisePrior noisePrior, int bounded) {
+        double noise = prior.map(p -> NoiseEstimate.of(seen, p, noisePrior)).orElse(1.0);
+        return fit(seen, prior, noisePrior, bounded, noise);
     }
 
     /** Fits with data weighed against the prior as if the noise were known; the noise found is reported all the same. */
     static RateRegression fit(
-            RealMatrix design,
-            RealVector observed,
-            Optional<RatePrior> prior,
-            NoisePrior noisePrior,
-            Sign sign,
-            double noise) {
+            Triangle seen, Optional<RatePrior> prior, NoisePrior noisePrior, int bounded, double noise) {
         if (prior.isEmpty()) {
-            Check.within("observations", design.getRowDimension(), design.getColumnDimension(), Integer.MAX_VALUE);
+            Check.within("observations", seen.observations(), seen.columns(), Integer.MAX_VALUE);
         }
-        RealMatrix stacked =
-                prior.map(p -> below(design, p.root().scalarMultiply(noise))).orElse(design);
+        RealMatrix stacked = prior.map(p -> below(seen.root(), p.root().scalarMultiply(noise)))
+                .orElse(seen.root());
         RealVector right = prior.map(
-                        p -> observed.append(p.root().operate(p.mean()).mapMultiply(noise)))
-                .orElse(observed);
+                        p -> seen.right().append(p.root().operate(p.mean()).mapMultiply(noise)))
+                .orElse(seen.right());
         QRDecomposition qr = new QRDecomposition(stacked);
-        RealVector coefficients =
-                switch (sign) {
-                    case ANY -> qr.getSolver().solve(right);
-                    case NOT_NEGATIVE -> NonNegativeLeastSquares.solve(stacked, right);
-                };
-        return judged(design, observed, coefficients, inverseOfSquare(qr), noisePrior);
+        return judged(seen, NonNegativeLeastSquares.solve(stacked, right, bounded), inverseOfSquare(qr), noisePrior);
     }
 
     /** @param unscaled covariance for noise 1 */
     private static RateRegression judged(
-            RealMatrix design,
-            RealVector observed,
-            RealVector coefficients,
-            RealMatrix unscaled,
-            NoisePrior noisePrior) {
-        RealMatrix spread = design.multiply(unscaled);
+            Triangle seen, RealVector coefficients, RealMatrix unscaled, NoisePrior noisePrior) {
+        RealMatrix spread = seen.root().multiply(unscaled);
         double used = 0;
-        for (int row = 0; row < design.getRowDimension(); row++) {
-            used += spread.getRowVector(row).dotProduct(design.getRowVector(row));
+        for (int row = 0; row < seen.columns(); row++) {
+            used += spread.getRowVector(row).dotProduct(seen.root().getRowVector(row));
         }
-        RealVector residuals = observed.subtract(design.operate(coefficients));
-        double degrees = noisePrior.degrees() + design.getRowDimension() - used;
-        double squares =
-                noisePrior.degrees() * noisePrior.noise() * noisePrior.noise() + residuals.dotProduct(residuals);
+        RealVector residuals = seen.right().subtract(seen.root().operate(coefficients));
+        double degrees = noisePrior.degrees() + seen.observations() - used;
+        double squares = noisePrior.degrees() * noisePrior.noise() * noisePrior.noise()
+                + residuals.dotProduct(residuals)
+                + seen.beyond();
         double variance = degrees > LEAST_DEGREES ? squares / degrees : 0;
         return new RateRegression(
                 coefficients, unscaled.scalarMultiply(variance), Math.sqrt(variance), Math.max(degrees, LEAST_DEGREES));

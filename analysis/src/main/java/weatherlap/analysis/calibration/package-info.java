@@ -1,23 +1,29 @@
 /**
- * Are our labour rates right? Rates fitted to what jobs took, shrunk towards the tables.
+ * Are our labour rates right? Rates fitted to what jobs took, shrunk towards the tables, and how fast each crew is.
  *
  * <pre>
- * y_j / m_j = Σ_s (x_js / m_j) β_s + e_j      e_j ~ N(0, s²)            a job's person-minutes
- * z̄_s = β_s (1 + ū_s + ē_s)                    {@link TimedSteps}         the mean of a step that was timed
- * β ~ N(μ, diag(σ²) + κ² μ μᵀ)                β ≥ 0                     the tables
+ * y_j = f_j g_j (1 + e_j)      f_j = Σ_s w_js β_s,  g_j = exp(a_c(j) + δ t_j)      a job's person-minutes, {@link Totals}
+ * z_js = β_s g_j (1 + u_j + e_js)                                                   a step that was timed, {@link TimedSteps}
+ * β ~ N(μ, diag(σ²) + κ² μ μᵀ), β ≥ 0      a ~ N(0, τ²)      δ ~ N(0, d²)           what is believed before
  *
  * symbol  meaning                                                unit     from
- * y, x    minutes of a job; weight of a step in it               min, 1   job records, {@link weatherlap.datasets.jobs.JobWork}
- * m       minutes expected by the tables: noise grows with a job min
+ * y, w    minutes of a job; weight of a step in it               min, 1   job records, {@link weatherlap.datasets.jobs.JobWork}
  * μ, σ    mean and standard deviation of a step's range          min      labour-steps.csv
  * κ       spread of the pace from shop to shop, all steps alike  fraction {@link CalibrationOptions}
- * s       noise of a job                                         fraction estimated
+ * a, τ    log pace of a crew; spread from crew to crew           1        fitted, {@link CrewPace}
+ * δ, t    drift of the log pace; time after the last job         1/a, a   fitted, {@link Drift}; job records
+ * s       coefficient of variation of e                          fraction estimated
  * </pre>
  *
- * <p>The estimate is the mean of the posterior: ridge regression towards μ, with the precision of the ranges for its penalty, solved by
- * QR of the stacked system and, where a rate would fall below zero, by active-set non-negative least squares. With a flat prior it is
- * ordinary least squares. The noise is the scaled residual sum over (n − effective parameters), with a few jobs' worth of prior from
- * the scenario. Minutes that were timed are taken out of a job's total, so that nothing is counted twice.
+ * <p>The model is made linear about the last guess until it settles ({@link Fitter}), each equation over what the guess foresees, so that
+ * noise grows with the job. The estimate is the mean of the posterior: ridge regression towards μ, with the precision of the ranges for
+ * its penalty, solved by QR of the stacked system and, where a rate would fall below zero, by active-set non-negative least squares. With a
+ * flat prior it is ordinary least squares. Equations are turned into a {@link Triangle} as they come, so that memory holds the jobs and
+ * nothing that grows faster. The noise is the scaled residual sum over (n − effective parameters), with a few jobs' worth of prior from
+ * the scenario. Minutes that were timed are taken out of a job's total, so that nothing is counted twice. A job counts for 2^(−age/half-life)
+ * jobs of today.
+ *
+ * <p>Rates are those of the {@link OrdinaryCrew} on the day of the last job: a slow crew shows in its own pace and not in every rate.
  *
  * <p>Gross records are set aside before the fit: timings by {@link GrossTimings}, totals that contradict the timed minutes, and jobs beyond
  * the limit of the options in {@link HuberFit} on the log scale, in which none pulls harder than 1.345 spreads. What is left moves a rate
@@ -25,11 +31,8 @@
  *
  * <p>Steps that always occur together cannot be told apart from totals: their sum is learnt, and shared among them by the width of
  * their ranges. A step that no job held moves only with the shop's pace. Intervals hold for shops like those of the prior; a shop far
- * from every range is pulled towards it.
- *
- * <p>How well the 90 % intervals keep their word ({@code CoverageStudy}, among the tests; shops drawn from the prior, seeds 1 to 200, 40 jobs each, a fifth
- * of them timed step by step): the bundled rows, 0.895 of the true rates lay inside (standard error 0.004); a shop of 13 steps, 0.924, a
- * little wide.
+ * from every range is pulled towards it. How well they keep their word: {@code RecoveryStudy}, among the tests, and its table in
+ * {@code analysis/README.md}.
  *
  * @see "Lindley, Smith 1972, Journal of the Royal Statistical Society B 34(1) (Bayesian linear model); Hoerl, Kennard 1970,
  *     Technometrics 12(1) (ridge regression); Lawson, Hanson 1974, Solving Least Squares Problems, ch. 23 (non-negative)"

@@ -86,6 +86,7 @@ final class CalibrationFixtures {
         Map<Scalar, Double> values = Map.of(
                 Scalar.CREW_SPREAD, 0.15,
                 Scalar.OPENING_SPREAD, 0.15,
+                Scalar.RECORDS_HALF_LIFE_YEARS, 6.0,
                 Scalar.CREW_SIZE, 2.0,
                 Scalar.LEARNING_SLOPE, 0.95,
                 Scalar.TEMPERATURE_F, 60.0,

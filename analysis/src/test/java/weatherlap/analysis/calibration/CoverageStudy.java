@@ -37,7 +37,7 @@ record CoverageStudy(int shops, Map<String, Double> insideByStep, List<Double> i
         for (long seed = 1; seed <= shops; seed++) {
             Shop shop = Shop.drawn(tables, options.paceSpread(), seed);
             JobMaker maker = new JobMaker(tables, shop, jobSpread, timedShare, seed);
-            List<StepFit> fits = Calibrator.calibrate(tables, maker.jobs(jobs), withoutHeldOut(options))
+            List<StepFit> fits = Calibrator.calibrate(tables, maker.jobs(jobs), options.withoutHeldOut())
                     .steps();
             int inside = 0;
             for (StepFit fit : fits) {
@@ -48,11 +48,6 @@ record CoverageStudy(int shops, Map<String, Double> insideByStep, List<Double> i
             byShop.add((double) inside / fits.size());
         }
         return new CoverageStudy(shops, byStep, byShop);
-    }
-
-    private static CalibrationOptions withoutHeldOut(CalibrationOptions options) {
-        return new CalibrationOptions(
-                options.paceSpread(), options.noiseDegrees(), options.confidence(), 0, options.outlierLimit());
     }
 
     /** Share of all rates of all shops that lay in their intervals. */

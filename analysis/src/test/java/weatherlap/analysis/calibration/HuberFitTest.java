@@ -3,18 +3,16 @@ package weatherlap.analysis.calibration;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.MatrixUtils;
-import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.linear.RealVector;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.calibration.HuberFit.Residual;
 
 class HuberFitTest {
-    private static HuberFit fit(RealMatrix design, RealVector observed, Residual residual) {
-        return HuberFit.of(
-                design, observed, Optional.empty(), RateRegression.NoisePrior.NONE, RateRegression.Sign.ANY, residual);
+    private static HuberFit fit(HuberFit.Problem problem, double[] start, Residual residual) {
+        return HuberFit.of(problem, start, Optional.empty(), RateRegression.NoisePrior.NONE, 0, residual);
     }
 
     /**
@@ -35,7 +33,10 @@ class HuberFitTest {
             loss[i] = rows[i][0];
             rows[i][0] = 1;
         }
-        HuberFit fit = fit(MatrixUtils.createRealMatrix(rows), new ArrayRealVector(loss), Residual.DIFFERENCE);
+        List<Equation> equations = IntStream.range(0, rows.length)
+                .mapToObj(i -> Equation.of(rows[i], loss[i]))
+                .toList();
+        HuberFit fit = fit(guess -> equations, new double[4], Residual.DIFFERENCE);
         double[] published = {-41.0265, 0.8294, 0.9261, -0.1278};
         double[] printed = {2e-3, 1e-4, 2e-4, 1e-4};
         for (int i = 0; i < published.length; i++) {
@@ -56,7 +57,9 @@ class HuberFitTest {
 
     private static double rate(double last) {
         double[] seen = {0.8, 0.9, 1, 1, 1, 1 / 0.9, 1 / 0.8, 0.95, 1 / 0.95, last};
-        RealMatrix ones = MatrixUtils.createRealMatrix(seen.length, 1).scalarAdd(1);
-        return fit(ones, new ArrayRealVector(seen), Residual.LOG).coefficients().getEntry(0);
+        HuberFit.Problem ratios = guess -> Arrays.stream(seen)
+                .mapToObj(y -> Equation.of(new double[] {1 / guess[0]}, y / guess[0]))
+                .toList();
+        return fit(ratios, new double[] {1}, Residual.LOG).coefficients().getEntry(0);
     }
 }

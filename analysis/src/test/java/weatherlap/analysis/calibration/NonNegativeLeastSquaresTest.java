@@ -7,6 +7,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.MatrixUtils;
@@ -22,13 +23,16 @@ class NonNegativeLeastSquaresTest {
     void aNegativeCoefficientStaysAtZero() {
         RealVector solution = NonNegativeLeastSquares.solve(
                 MatrixUtils.createRealMatrix(new double[][] {{1, 1}, {1, 0}}),
-                new ArrayRealVector(new double[] {0, 1}));
+                new ArrayRealVector(new double[] {0, 1}),
+                2);
         assertThat(solution.toArray()).usingComparatorWithPrecision(1e-12).containsExactly(0.5, 0);
     }
 
-    /** Karush-Kuhn-Tucker: β ≥ 0, gradient ≥ 0 where β = 0 and nought elsewhere. */
+    /** Karush-Kuhn-Tucker: β ≥ 0, gradient ≥ 0 where β = 0 and nought elsewhere; nought for those that are free. */
     @Property(tries = 300)
-    void theSolutionIsBest(@ForAll @Size(60) List<@DoubleRange(min = -1, max = 1) Double> numbers) {
+    void theSolutionIsBest(
+            @ForAll @Size(60) List<@DoubleRange(min = -1, max = 1) Double> numbers,
+            @ForAll @IntRange(max = 5) int bounded) {
         RealMatrix matrix = MatrixUtils.createRealMatrix(10, 5);
         RealVector right = new ArrayRealVector(10);
         for (int i = 0; i < 50; i++) {
@@ -37,11 +41,15 @@ class NonNegativeLeastSquaresTest {
         for (int i = 0; i < 10; i++) {
             right.setEntry(i, numbers.get(50 + i));
         }
-        RealVector solution = NonNegativeLeastSquares.solve(matrix, right);
+        RealVector solution = NonNegativeLeastSquares.solve(matrix, right, bounded);
         RealVector gradient = matrix.preMultiply(matrix.operate(solution).subtract(right));
         for (int i = 0; i < 5; i++) {
-            assertThat(solution.getEntry(i)).isNotNegative();
-            assertThat(gradient.getEntry(i)).isGreaterThan(-1e-8);
+            if (i < bounded) {
+                assertThat(solution.getEntry(i)).isNotNegative();
+                assertThat(gradient.getEntry(i)).isGreaterThan(-1e-8);
+            } else {
+                assertThat(gradient.getEntry(i)).isCloseTo(0, within(1e-8));
+            }
             assertThat(solution.getEntry(i) * gradient.getEntry(i)).isCloseTo(0, within(1e-8));
         }
     }

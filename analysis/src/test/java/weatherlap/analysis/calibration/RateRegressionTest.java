@@ -48,7 +48,7 @@ class RateRegressionTest {
 
         RateRegression flat() {
             return RateRegression.fit(
-                    design, observed, Optional.empty(), RateRegression.NoisePrior.NONE, RateRegression.Sign.ANY);
+                    Triangle.of(design, observed), Optional.empty(), RateRegression.NoisePrior.NONE, 0);
         }
     }
 
@@ -101,11 +101,11 @@ class RateRegressionTest {
         RatePrior prior = RatePrior.ofSteps(
                 new ArrayRealVector(new double[] {mean}), new ArrayRealVector(new double[] {deviation * deviation}), 0);
         return RateRegression.fit(
-                MatrixUtils.createRealMatrix(new double[][] {{1}}),
-                new ArrayRealVector(new double[] {seen}),
+                Triangle.of(
+                        MatrixUtils.createRealMatrix(new double[][] {{1}}), new ArrayRealVector(new double[] {seen})),
                 Optional.of(prior),
                 new RateRegression.NoisePrior(noise, degrees),
-                RateRegression.Sign.NOT_NEGATIVE);
+                1);
     }
 
     /** Two steps of 10 min with a pace that may differ by 50 %: one seen at 20 takes the other along, which no job held. */
@@ -114,22 +114,21 @@ class RateRegressionTest {
         RatePrior prior = RatePrior.ofSteps(
                 new ArrayRealVector(new double[] {10, 10}), new ArrayRealVector(new double[] {1, 1}), 0.5);
         RateRegression fit = RateRegression.fit(
-                MatrixUtils.createRealMatrix(new double[][] {{1, 0}}),
-                new ArrayRealVector(new double[] {20}),
+                Triangle.of(
+                        MatrixUtils.createRealMatrix(new double[][] {{1, 0}}), new ArrayRealVector(new double[] {20})),
                 Optional.of(prior),
                 new RateRegression.NoisePrior(1e-3, 1e9),
-                RateRegression.Sign.ANY);
+                0);
         assertThat(fit.coefficients().getEntry(1)).isCloseTo(10 + 10 * 25 / 26.0, within(1e-4));
     }
 
     @Test
     void tooFewObservationsForAFlatPrior() {
         assertThatThrownBy(() -> RateRegression.fit(
-                        MatrixUtils.createRealMatrix(1, 2),
-                        new ArrayRealVector(1),
+                        Triangle.of(MatrixUtils.createRealMatrix(1, 2), new ArrayRealVector(1)),
                         Optional.empty(),
                         RateRegression.NoisePrior.NONE,
-                        RateRegression.Sign.ANY))
+                        0))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }

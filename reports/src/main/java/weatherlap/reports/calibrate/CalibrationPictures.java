@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.FittedJob;
@@ -24,6 +25,11 @@ final class CalibrationPictures {
     /** Crews shown by name; the rest are one. */
     private static final int CREWS = 10;
 
+    /** Jobs drawn one by one; of more, every second, third and so on, and the first that were set aside. */
+    private static final int MOST_POINTS = 1500;
+
+    private static final int MOST_ASIDE = 50;
+
     private static final String NOT_KEPT = "not kept";
     private static final String OTHERS = "others";
 
@@ -38,9 +44,13 @@ final class CalibrationPictures {
     }
 
     private Picture hours() {
+        List<FittedJob> shown = Stream.concat(
+                        drawn(kept()).stream(),
+                        jobs.stream().filter(FittedJob::outlier).limit(MOST_ASIDE))
+                .toList();
         return new FittedHours(
-                Numbers.count(jobs.size(), "job", "jobs"),
-                jobs.stream()
+                scope(shown.size(), jobs.size()),
+                shown.stream()
                         .map(job -> new FittedHours.Job(
                                 MethodStyle.of(job.job().method()),
                                 job.fittedHours(),
@@ -49,8 +59,24 @@ final class CalibrationPictures {
                         .toList());
     }
 
+    private List<FittedJob> kept() {
+        return jobs.stream().filter(job -> !job.outlier()).toList();
+    }
+
+    private static String scope(int shown, int all) {
+        return (shown < all ? Numbers.plain(shown, 0) + " of " : "") + Numbers.count(all, "job", "jobs");
+    }
+
+    private static List<FittedJob> drawn(List<FittedJob> jobs) {
+        int step = 1 + (jobs.size() - 1) / MOST_POINTS;
+        return IntStream.range(0, jobs.size())
+                .filter(i -> i % step == 0)
+                .mapToObj(jobs::get)
+                .toList();
+    }
+
     private Picture residuals() {
-        List<FittedJob> kept = jobs.stream().filter(job -> !job.outlier()).toList();
+        List<FittedJob> kept = drawn(kept());
         Map<String, Long> crews =
                 kept.stream().collect(Collectors.groupingBy(CalibrationPictures::crew, Collectors.counting()));
         List<String> shown = crews.entrySet().stream()
@@ -60,8 +86,7 @@ final class CalibrationPictures {
                 .map(Map.Entry::getKey)
                 .toList();
         return new Residuals(
-                Numbers.count(kept.size(), "job", "jobs")
-                        + (kept.size() < jobs.size() ? ", those set aside left out" : ""),
+                scope(kept.size(), kept().size()) + (kept().size() < jobs.size() ? ", those set aside left out" : ""),
                 List.of(
                         factor("crew", kept, job -> shown.contains(crew(job)) ? crew(job) : OTHERS),
                         factor("temperature", kept, job -> temperature(job.job())),

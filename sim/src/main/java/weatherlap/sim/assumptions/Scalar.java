@@ -45,6 +45,11 @@ public enum Scalar {
     HEIGHT_FACTOR_THIRD("", 1, 5, "likewise on the third story and above"),
     CREW_SPREAD("fraction", 0, 1, "coefficient of variation of a crew's pace from house to house"),
     OPENING_SPREAD("fraction", 0, 1, "coefficient of variation of the time of one opening about its house"),
+    RECORDS_HALF_LIFE_YEARS(
+            "years",
+            0.1,
+            1000,
+            "age at which a job record counts half of one of today, where rates are fitted to records"),
     LEAD_SAFE_FACTOR(
             "", 1, 5, "times the minutes in a contained work area: at an opening, and on panels or boards around it"),
     BREAKAGE_FRACTION("fraction", 0, 1, "share of handled siding panels that break when warm and sound"),

@@ -1,0 +1,149 @@
+package weatherlap.analysis.calibration;
+
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.linear.RealVector;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+
+/**
+ * Fits rates, paces and drift to jobs, by linear equations about the last guess until it settles (Gauss and Newton's way). The spread of
+ * the crews is what their paces show, with a few crews' worth of the options' (empirical Bayes by expectation and maximization).
+ *
+ * @see "Robinson 1991, Statistical Science 6(1) (best linear unbiased prediction: paces shrunk towards one another)"
+ */
+final class Fitter {
+    /** Jobs whose spread is smaller than this are not believed to be. */
+    static final double LEAST_SPREAD = 0.01;
+
+    private static final int MOST_ROUNDS = 12;
+    private static final int TIMED_ROUNDS = 5;
+    /** A rate moves by less than a share of what the tables expect of it. */
+    static final double SETTLED = 1e-5;
+    /** The same for forecasts of jobs, which vary by a tenth and more. */
+    static final double SETTLED_TO_FORESEE = 1e-3;
+
+    private final CalibrationOptions options;
+    private final JobTable table;
+    private final Unknowns unknowns;
+    private final RatePrior steps;
+    private final RateRegression.NoisePrior noisePrior;
+    private final double stepSpread;
+    private final double halfLife;
+
+    Fitter(Scenario scenario, CalibrationOptions options, JobTable table) {
+        this.options = options;
+        this.table = table;
+        unknowns = Unknowns.of(table);
+        steps = RatePrior.ofSteps(table.means(), table.variances(), options.paceSpread());
+        double spread = Math.max(LEAST_SPREAD, scenario.value(Scalar.CREW_SPREAD));
+        noisePrior = new RateRegression.NoisePrior(spread, options.noiseDegrees());
+        stepSpread = scenario.value(Scalar.OPENING_SPREAD);
+        halfLife = scenario.value(Scalar.RECORDS_HALF_LIFE_YEARS);
+    }
+
+    /** A fit and the timed steps that it saw. */
+    record Fitted(PaceFit fit, TimedSteps timed, double crewSpread) {}
+
+    private RatePrior believed(double crewSpread) {
+        double[] deviations = new double[unknowns.count() - unknowns.steps()];
+        Arrays.fill(deviations, crewSpread);
+        if (unknowns.drifts()) {
+            deviations[deviations.length - 1] = options.driftSpread();
+        }
+        return steps.beside(deviations);
+    }
+
+    private TimedSteps timed(List<Integer> jobs) {
+        return new TimedSteps(table, jobs.stream().map(table.lines()::get).toList(), noisePrior, stepSpread, halfLife);
+    }
+
+    /**
+     * @param totals jobs whose totals are fitted
+     * @param timed jobs whose timed steps are
+     * @param settled change of the last round, as a share
+     */
+    Fitted fit(List<Integer> totals, List<Integer> timed, double settled) {
+        TimedSteps seen = timed(timed);
+        Totals equations = new Totals(table, unknowns, totals, halfLife);
+        double crewSpread = options.crewSpread();
+        double noise = noisePrior.noise();
+        double[] guess = believed(crewSpread).mean().toArray();
+        RateRegression fit = null;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            RatePrior prior = seen.informed(believed(crewSpread), guess);
+            fit = RateRegression.fit(
+                    equations.triangle(guess, noise), Optional.of(prior), noisePrior, unknowns.steps());
+            double[] next = fit.coefficients().toArray();
+            boolean done = moved(guess, next) < settled;
+            guess = next;
+            noise = fit.noise();
+            crewSpread = crewSpread(fit);
+            if (done) {
+                break;
+            }
+        }
+        return new Fitted(PaceFit.of(fit, unknowns, jobs(totals, timed)), seen, crewSpread);
+    }
+
+    /** Largest change of a rate as a share of what the tables expect of it, of a pace or the drift as it is. */
+    private double moved(double[] guess, double[] next) {
+        RealVector means = table.means();
+        return IntStream.range(0, guess.length)
+                .mapToDouble(i ->
+                        Math.abs(next[i] - guess[i]) / (i < unknowns.steps() ? Math.max(1e-9, means.getEntry(i)) : 1))
+                .max()
+                .orElse(0);
+    }
+
+    private double crewSpread(RateRegression fit) {
+        double squares = options.crewDegrees() * Math.pow(options.crewSpread(), 2);
+        for (int k = 0; k < unknowns.crews(); k++) {
+            squares += Math.pow(fit.coefficients().getEntry(unknowns.crew(k)), 2)
+                    + Math.pow(fit.standardError(unknowns.crew(k)), 2);
+        }
+        return Math.sqrt(squares / (options.crewDegrees() + unknowns.crews()));
+    }
+
+    /** Jobs of each crew that tell of its pace. */
+    double[] jobs(List<Integer> totals, List<Integer> timed) {
+        double[] jobs = new double[unknowns.crews()];
+        Set<Integer> told = new HashSet<>(totals);
+        timed.stream().filter(j -> table.lines().get(j).timings() > 0).forEach(told::add);
+        told.forEach(j -> {
+            int crew = table.lines().get(j).crew();
+            if (crew >= 0) {
+                jobs[crew]++;
+            }
+        });
+        // a crew of none counts as a share of a job, so that shares add up
+        return Arrays.stream(jobs).map(n -> Math.max(n, 1e-6)).toArray();
+    }
+
+    /** Log residuals of a Huber fit to totals over their median absolute deviation. */
+    double[] robustDeviations(List<Integer> totals, List<Integer> timed) {
+        TimedSteps seen = timed(timed);
+        RatePrior believed = believed(options.crewSpread());
+        RatePrior prior = believed;
+        for (int round = 0; round < TIMED_ROUNDS; round++) {
+            prior = seen.informed(believed, prior.mean().toArray());
+        }
+        HuberFit fit = HuberFit.of(
+                new Totals(table, unknowns, totals, halfLife),
+                prior.mean().toArray(),
+                Optional.of(prior),
+                noisePrior,
+                unknowns.steps(),
+                HuberFit.Residual.LOG);
+        return IntStream.range(0, totals.size())
+                .mapToDouble(i -> {
+                    double own = table.lines().get(totals.get(i)).spread() / fit.spread();
+                    return fit.deviations()[i] / Math.sqrt(1 + own * own);
+                })
+                .toArray();
+    }
+}

@@ -1,0 +1,127 @@
+package weatherlap.analysis.calibration;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.linear.RealVector;
+import weatherlap.datasets.jobs.JobRecord;
+import weatherlap.datasets.jobs.JobWork;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.LabourStep;
+
+/**
+ * A job as the fit reads it.
+ *
+ * @param steps that stood behind it, as places in the table, ascending
+ * @param weights by which the minutes of each are multiplied
+ * @param minutes that the tables expect of each
+ * @param timed minutes taken for one unit of the driver of each, in ordinary conditions; NaN where it was not timed
+ * @param spread coefficient of variation of the expected minutes, for what the record leaves out
+ * @param crew its place among the crews; -1: not known
+ * @param years after the last job, 0 or less
+ */
+record JobLine(
+        JobRecord job,
+        int[] steps,
+        double[] weights,
+        double[] minutes,
+        double[] timed,
+        double spread,
+        int crew,
+        double years) {
+    /** A job with less of it untimed has no total of its own to tell of. */
+    private static final double TIMED_WHOLE = 0.05;
+    /** Timed minutes and hours of a job timed whole agree within this, as a log: a tenth, for rounding (judgement). */
+    private static final double AGREES = Math.log(1.1);
+
+    /** @param places of the steps in the table, by id */
+    static JobLine of(JobWork work, Map<String, Integer> places, int crew, double years) {
+        LabourStep[] rows = work.weights().keySet().toArray(LabourStep[]::new);
+        double[] weights = work.weights().values().stream().mapToDouble(w -> w).toArray();
+        Map<String, Double> taken = work.job().stepMinutes();
+        double[] timed = IntStream.range(0, rows.length)
+                .mapToDouble(i -> taken.containsKey(rows[i].id()) ? taken.get(rows[i].id()) / weights[i] : Double.NaN)
+                .toArray();
+        return new JobLine(
+                work.job(),
+                Arrays.stream(rows).mapToInt(row -> places.get(row.id())).toArray(),
+                weights,
+                IntStream.range(0, rows.length)
+                        .mapToDouble(i -> weights[i] * rows[i].minutes().mean())
+                        .toArray(),
+                timed,
+                0,
+                crew,
+                years);
+    }
+
+    /** The same without some of its timings, by step id; they count as never taken. */
+    JobLine without(Set<String> ids, List<LabourStep> table) {
+        double[] kept = timed.clone();
+        for (int i = 0; i < kept.length; i++) {
+            kept[i] = ids.contains(table.get(steps[i]).id()) ? Double.NaN : kept[i];
+        }
+        return new JobLine(job.without(ids), steps, weights, minutes, kept, spread, crew, years);
+    }
+
+    boolean wasTimed(int place) {
+        return !Double.isNaN(timed[place]);
+    }
+
+    long timings() {
+        return Arrays.stream(timed).filter(z -> !Double.isNaN(z)).count();
+    }
+
+    double expectedMinutes() {
+        return Arrays.stream(minutes).sum();
+    }
+
+    double untimedMinutes() {
+        return IntStream.range(0, steps.length)
+                .filter(i -> !wasTimed(i))
+                .mapToDouble(i -> minutes[i])
+                .sum();
+    }
+
+    double takenMinutes() {
+        return job.personHours().orElseThrow() * Units.MINUTES_PER_HOUR;
+    }
+
+    double timedMinutes() {
+        return job.stepMinutes().values().stream().mapToDouble(m -> m).sum();
+    }
+
+    boolean hasHours() {
+        return job.personHours().isPresent();
+    }
+
+    private boolean wasTimedWhole() {
+        return untimedMinutes() <= TIMED_WHOLE * expectedMinutes();
+    }
+
+    /** Timed minutes that leave none for the rest of the job, or are not the hours of a job that was timed whole. */
+    boolean isContradictory() {
+        if (!hasHours() || job.stepMinutes().isEmpty()) {
+            return false;
+        }
+        return wasTimedWhole()
+                ? Math.abs(Math.log(timedMinutes() / takenMinutes())) > AGREES
+                : timedMinutes() >= takenMinutes();
+    }
+
+    /** Hours, some work that was not timed, and hours left for it. */
+    boolean hasTotal() {
+        return hasHours() && !wasTimedWhole() && !isContradictory();
+    }
+
+    /** Person-hours of an ordinary crew at given minutes of the steps. */
+    double hours(RealVector rates) {
+        double sum = 0;
+        for (int i = 0; i < steps.length; i++) {
+            sum += weights[i] * rates.getEntry(steps[i]);
+        }
+        return Units.minutesToHours(sum);
+    }
+}

@@ -1,0 +1,61 @@
+package weatherlap.analysis.calibration;
+
+import java.util.Arrays;
+
+/**
+ * What a fit looks for: the minutes of each step, the log of each crew's pace, the drift of the log a year.
+ *
+ * @param drifts whether a drift is looked for
+ */
+record Unknowns(int steps, int crews, boolean drifts) {
+    static Unknowns of(JobTable table) {
+        return new Unknowns(table.steps().size(), table.crews().size(), table.span() > 0);
+    }
+
+    int count() {
+        return steps + crews + (drifts ? 1 : 0);
+    }
+
+    int crew(int place) {
+        return steps + place;
+    }
+
+    int drift() {
+        return steps + crews;
+    }
+
+    /** Log of the pace at which a job is done. */
+    double pace(JobLine line, double[] guess) {
+        return (line.crew() < 0 ? 0 : guess[crew(line.crew())]) + (drifts ? guess[drift()] * line.years() : 0);
+    }
+
+    /** Places of the steps, then those of what makes the pace of a job. */
+    int[] columns(JobLine line, int[] placesOfSteps) {
+        int[] columns = Arrays.copyOf(placesOfSteps, placesOfSteps.length + paceCount(line));
+        int next = placesOfSteps.length;
+        if (line.crew() >= 0) {
+            columns[next++] = crew(line.crew());
+        }
+        if (drifts) {
+            columns[next] = drift();
+        }
+        return columns;
+    }
+
+    /** Weights of the steps, then those of the pace. */
+    double[] weights(JobLine line, double[] weightsOfSteps) {
+        double[] weights = Arrays.copyOf(weightsOfSteps, weightsOfSteps.length + paceCount(line));
+        int next = weightsOfSteps.length;
+        if (line.crew() >= 0) {
+            weights[next++] = 1;
+        }
+        if (drifts) {
+            weights[next] = line.years();
+        }
+        return weights;
+    }
+
+    private int paceCount(JobLine line) {
+        return (line.crew() >= 0 ? 1 : 0) + (drifts ? 1 : 0);
+    }
+}
