@@ -64,6 +64,7 @@ class CalibrateCommandTest {
                         "calibration.pdf",
                         "charts",
                         "assumptions",
+                        "columns.json",
                         "run.json");
         assertThat(Files.readAllLines(fitted.resolve("labour-fit.csv")).get(0))
                 .isEqualTo("step_id,prior_minutes,fitted_minutes,low_90,high_90,jobs");
