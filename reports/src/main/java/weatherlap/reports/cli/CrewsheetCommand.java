@@ -4,14 +4,14 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import weatherlap.reports.jobs.WriteCrewSheet;
-import weatherlap.reports.options.MethodOption;
 import weatherlap.reports.options.OutputOptions;
+import weatherlap.reports.options.PlanOption;
 import weatherlap.reports.options.SheetOptions;
 
 @Command(
         name = "crewsheet",
         description =
-                "Writes the crew's sheet of one house by one method: each wall drawn to scale, sizes to order, cut-backs, pick list,"
+                "Writes the crew's sheet of one house, by one method or window by window: each wall drawn to scale, sizes to order, cut-backs, pick list,"
                         + " lap order.",
         footer = {
             "",
@@ -19,6 +19,7 @@ import weatherlap.reports.options.SheetOptions;
             "",
             "Examples, the first in the bundled demo:",
             "  weatherlap crewsheet --house brick --method insert --out sheet",
+            "  weatherlap crewsheet --house gable --method plan --out sheet",
             "  weatherlap crewsheet my-houses --house EXAMPLE --method full_flange --paper a4 --out sheet-a4"
         })
 final class CrewsheetCommand implements Callable<Integer> {
@@ -29,14 +30,14 @@ final class CrewsheetCommand implements Callable<Integer> {
     private SheetOptions sheet;
 
     @Mixin
-    private MethodOption method;
+    private PlanOption plan;
 
     @Mixin
     private OutputOptions output;
 
     @Override
     public Integer call() throws Exception {
-        new WriteCrewSheet(sheet.paths(), output.request(), sheet.house(), method.one(), sheet.paper())
+        new WriteCrewSheet(sheet.paths(), output.request(), sheet.house(), plan.plan(), sheet.paper())
                 .run(common.messages());
         return 0;
     }

@@ -3,6 +3,7 @@ package weatherlap.reports.crew;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
@@ -20,7 +21,7 @@ import weatherlap.sim.method.Method;
 final class Cautions {
     private Cautions() {}
 
-    static List<String> of(House house, Method method, List<Window> windows, Scenario scenario) {
+    static List<String> of(House house, Set<Method> methods, List<Window> windows, Scenario scenario) {
         List<String> cautions = new ArrayList<>();
         cautions.add(
                 "This sheet does not replace training, license, the unit maker's instructions or the local code; where they differ,"
@@ -37,12 +38,13 @@ final class Cautions {
         }
         cautions.add(falls(house, windows));
         cautions.add(weight(windows));
-        if (method.cutsReturns()) {
+        if (methods.stream().anyMatch(Method::cutsReturns)) {
             cautions.add(
                     "Saw: no deeper than the depth in the table. Wires, pipes and studs stand behind; find them first. One cuts, one"
                             + " vacuums; eyes, ears and lungs covered.");
         }
-        if (method.hasFlange() && scenario.value(Scalar.TEMPERATURE_F) < scenario.value(Scalar.TAPE_WARM_F)) {
+        if (methods.stream().anyMatch(Method::hasFlange)
+                && scenario.value(Scalar.TEMPERATURE_F) < scenario.value(Scalar.TAPE_WARM_F)) {
             cautions.add("Cold: planned for " + Numbers.plain(scenario.value(Scalar.TEMPERATURE_F), 0)
                     + " °F; below " + Numbers.plain(scenario.value(Scalar.TAPE_WARM_F), 0)
                     + " °F warm tape and wall until the tape sticks; cold vinyl breaks.");
@@ -54,13 +56,20 @@ final class Cautions {
                 .ifPresent(cautions::add);
         named(
                         windows,
-                        method.keepsOldFrame()
-                                ? "the frame is on record as rotten: mend it first, or do not set an insert there."
-                                : "the frame is on record as rotten: look how far the rot goes before closing.",
-                        w -> w.takeoff().opening().frame().rotten())
+                        "the frame is on record as rotten: mend it first, or do not set an insert there.",
+                        w -> rotten(w) && w.method().keepsOldFrame())
+                .ifPresent(cautions::add);
+        named(
+                        windows,
+                        "the frame is on record as rotten: look how far the rot goes before closing.",
+                        w -> rotten(w) && !w.method().keepsOldFrame())
                 .ifPresent(cautions::add);
         cautions.add("Mold, nests, wet insulation or bad wiring behind the wall: stop, and follow local guidance.");
         return cautions;
+    }
+
+    private static boolean rotten(Window window) {
+        return window.takeoff().opening().frame().rotten();
     }
 
     private static String lead(House house) {

@@ -2,6 +2,8 @@ package weatherlap.reports.crew;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
@@ -11,6 +13,7 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainDays;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.wind.DesignWind;
@@ -44,17 +47,17 @@ public final class CrewSheets {
                 house.label(),
                 facts(house),
                 JobFacts.of(house),
-                takeoff.method(),
+                takeoff.single(),
                 paper,
                 figures(takeoff, windows, rain),
+                takeoff.single().isPresent() ? Optional.empty() : Optional.of(WorkTables.methods(windows)),
                 WorkTables.days(work, windows),
-                Cautions.of(house, takeoff.method(), windows, scenario),
+                Cautions.of(house, takeoff.methods(), windows, scenario),
                 CodeFlags.of(windows, takeoff.rooms()),
                 WindTable.of(takeoff, windows, wind),
                 walls(takeoff, windows, paper),
                 blankWalls(house),
-                LapOrder.of(house, takeoff.method(), scenario),
-                FastenerOrder.of(takeoff.method(), scenario),
+                orders(house, windows, scenario),
                 WorkTables.pickList(takeoff),
                 WorkTables.labour(work),
                 footing(origin),
@@ -82,11 +85,11 @@ public final class CrewSheets {
                 + Numbers.plain(lost.daysFor(work.crewDays().days()), 1)
                 + " working days with the days that rain takes here over a year"));
         figures.add(Numbers.plain(Units.minutesToHours(work.labour().value()), 1) + " person-hours, travel included");
-        if (takeoff.method().takesSidingDown()) {
+        if (takeoff.methods().stream().anyMatch(Method::takesSidingDown)) {
             int down = takeoff.panelsDown().stream().mapToInt(panels -> panels).sum();
             figures.add(house(takeoff, down));
         }
-        if (takeoff.method().hasFlange()) {
+        if (takeoff.methods().stream().anyMatch(Method::hasFlange)) {
             figures.add(Numbers.count(WorkTables.screws(windows), "screw", "screws"));
         }
         return figures;
@@ -100,6 +103,21 @@ public final class CrewSheets {
                         ? Numbers.count(down, "panel", "panels")
                         : Numbers.count(down, "board", "boards"))
                 + " down";
+    }
+
+    private static List<CrewSheet.Order> orders(House house, List<Window> windows, Scenario scenario) {
+        Map<Method, List<Window>> byMethod = Window.byMethod(windows);
+        return byMethod.entrySet().stream()
+                .map(own -> new CrewSheet.Order(
+                        byMethod.size() == 1 ? "" : heading(own.getKey(), own.getValue()),
+                        LapOrder.of(house, own.getKey(), scenario),
+                        FastenerOrder.of(own.getKey(), scenario)))
+                .toList();
+    }
+
+    /** Full-frame, windows 4 and 7. */
+    private static String heading(Method method, List<Window> windows) {
+        return InWords.capital(method.label()) + ", " + Window.list(windows).toLowerCase(Locale.ROOT);
     }
 
     private static List<CrewSheet.WallSheet> walls(HouseTakeoff takeoff, List<Window> windows, Paper paper) {
@@ -140,6 +158,6 @@ public final class CrewSheets {
 
     /** Heading of a sheet: method and house. */
     public static String title(CrewSheet sheet) {
-        return "Crew sheet, " + sheet.method().label() + ": " + sheet.title();
+        return "Crew sheet, " + sheet.method().map(Method::label).orElse("window by window") + ": " + sheet.title();
     }
 }

@@ -16,9 +16,11 @@ import weatherlap.sim.method.Method;
 final class SizeTable {
     private SizeTable() {}
 
-    static TableView of(List<Window> windows, Method method) {
+    /** @param method of all the windows */
+    static TableView of(List<Window> windows, Method method, boolean mixedHouse) {
         boolean inRoughOpening = !method.keepsOldFrame();
-        TableView.Builder table = TableView.of("Sizes to order, width × height"
+        TableView.Builder table = TableView.of((mixedHouse ? InWords.capital(method.label()) + ": sizes" : "Sizes")
+                        + " to order, width × height"
                         + (inRoughOpening ? "; check each against the rough opening once the old unit is out" : ""))
                 .texts(
                         "No.",

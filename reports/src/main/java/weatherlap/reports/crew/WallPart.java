@@ -10,14 +10,17 @@ import weatherlap.analysis.words.Inches;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.drawing.WallDrawing;
 import weatherlap.charts.kit.Picture;
+import weatherlap.reports.crew.CrewSheet.MethodTables;
 import weatherlap.reports.crew.CrewSheet.WallSheet;
 import weatherlap.reports.page.Fitted;
 import weatherlap.reports.page.Paper;
+import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.geometry.SidingPanel;
 import weatherlap.sim.geometry.SidingPlan;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 
 /** A wall drawn, with what comes down and what is ordered for it. */
@@ -36,19 +39,28 @@ final class WallPart {
     static WallSheet of(HouseTakeoff takeoff, Elevation wall, List<Window> windows, Paper paper) {
         House house = takeoff.house();
         Scenario scenario = takeoff.work().assumptions().scenario();
-        boolean takenDown = takeoff.method().takesSidingDown();
-        SidingPlan plan = SidingPlan.of(house, wall, takenDown ? wall.openings() : List.of());
+        List<Window> opened =
+                windows.stream().filter(w -> w.method().takesSidingDown()).toList();
+        SidingPlan plan = SidingPlan.of(
+                house, wall, opened.stream().map(w -> w.takeoff().opening()).toList());
+        List<MethodTables> tables = new ArrayList<>();
+        Window.byMethod(windows)
+                .forEach((method, own) -> tables.add(new MethodTables(
+                        SizeTable.of(own, method, takeoff.single().isEmpty()), edges(own, method, scenario))));
         return new WallSheet(
                 "Wall " + wall.id() + ", faces " + Numbers.plain(wall.bearingDeg(), 0) + "° clockwise from north: "
                         + Window.list(windows).toLowerCase(Locale.ROOT),
                 plan.panelsDown() > 0 ? fitted(drawing(wall, windows, plan, paper), paper) : "",
-                siding(house, plan, takenDown),
-                SizeTable.of(windows, takeoff.method()),
-                switch (takeoff.method()) {
-                    case FULL_FLANGE -> EdgeTable.flanged(windows);
-                    case FULL_FRAME -> EdgeTable.joined(windows, scenario);
-                    case INSERT -> EdgeTable.capped(windows, scenario);
-                });
+                siding(house, plan, opened, windows.size() - opened.size()),
+                tables);
+    }
+
+    private static TableView edges(List<Window> windows, Method method, Scenario scenario) {
+        return switch (method) {
+            case FULL_FLANGE -> EdgeTable.flanged(windows);
+            case FULL_FRAME -> EdgeTable.joined(windows, scenario);
+            case INSERT -> EdgeTable.capped(windows, scenario);
+        };
     }
 
     private static WallDrawing drawing(Elevation wall, List<Window> windows, SidingPlan plan, Paper paper) {
@@ -83,8 +95,9 @@ final class WallPart {
         return Fitted.in(paper.acrossWidthPx(), Double.MAX_VALUE, picture.svg());
     }
 
-    private static List<String> siding(House house, SidingPlan plan, boolean takenDown) {
-        if (!takenDown) {
+    /** @param closed windows of the wall whose siding stays */
+    private static List<String> siding(House house, SidingPlan plan, List<Window> opened, int closed) {
+        if (opened.isEmpty()) {
             return List.of("No siding comes down.");
         }
         if (plan.layout().isEmpty()) {
@@ -94,8 +107,11 @@ final class WallPart {
         }
         List<String> lines = new ArrayList<>();
         String piece = house.cladding().hungInPanels() ? "panel" : "board";
+        String with =
+                closed == 0 ? "all windows of the wall" : Window.list(opened).toLowerCase(Locale.ROOT);
         lines.add(Numbers.count(plan.panelsDown(), piece + " comes", piece + "s come")
-                + " down with all windows of the wall at once; one window at a time it would be "
+                + " down with " + with + (opened.size() == 1 && closed > 0 ? "" : " at once")
+                + "; one window at a time it would be "
                 + plan.panelsOneAtATime() + ". Exposure "
                 + Inches.text(plan.layout().get().exposureIn()) + ", "
                 + piece + "s " + Inches.feet(plan.layout().get().lengthIn())

@@ -78,7 +78,7 @@ final class WindTable {
     private static String stated(HouseTakeoff takeoff, Window window, RequiredRating rating) {
         Assumptions assumptions = takeoff.work().assumptions();
         OptionalDouble stated = assumptions
-                .unitPrice(takeoff.method(), window.takeoff().opening().newOperation())
+                .unitPrice(window.method(), window.takeoff().opening().newOperation())
                 .ratingPsf();
         if (stated.isEmpty()) {
             return "not known: ask";

@@ -1,9 +1,13 @@
 package weatherlap.reports.crew;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import weatherlap.analysis.words.InWords;
 import weatherlap.sim.house.Elevation;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 
@@ -19,6 +23,10 @@ record Window(int number, OpeningTakeoff takeoff) {
                 .toList();
     }
 
+    Method method() {
+        return takeoff.geometry().method();
+    }
+
     boolean on(Elevation wall) {
         return takeoff.elevation().id().equals(wall.id());
     }
@@ -31,6 +39,12 @@ record Window(int number, OpeningTakeoff takeoff) {
     String name() {
         return takeoff.elevation().id() + " " + takeoff.opening().id() + ", "
                 + InWords.of(takeoff.opening().place().room());
+    }
+
+    /** Those that are done by a method, for every method that some are done by. */
+    static Map<Method, List<Window>> byMethod(List<Window> windows) {
+        return windows.stream()
+                .collect(Collectors.groupingBy(Window::method, () -> new EnumMap<>(Method.class), Collectors.toList()));
     }
 
     /** Windows 1, 2 and 5. */

@@ -15,6 +15,7 @@ import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.material.MaterialLine;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.work.WorkTakeoff;
 
@@ -59,13 +60,24 @@ final class WorkTables {
                 .collect(Collectors.joining("; "));
     }
 
+    /** Which window gets which method. */
+    static TableView methods(List<Window> windows) {
+        TableView.Builder table = TableView.of("What is done at each window").texts("No.", "Window", "Method");
+        windows.forEach(window ->
+                table.row(window.mark(), window.name(), window.method().label()));
+        return table.build();
+    }
+
     static TableView pickList(HouseTakeoff house) {
         TableView.Builder table =
                 TableView.of("Pick list, in whole packages; waste included").texts("Item", "Take");
         Map<String, Integer> units = new LinkedHashMap<>();
         house.openings()
                 .forEach(o -> units.merge(
-                        "New unit, " + InWords.of(o.opening().newOperation()),
+                        "New unit, " + InWords.of(o.opening().newOperation())
+                                + (house.single().isPresent()
+                                        ? ""
+                                        : ", " + o.geometry().method().label()),
                         o.geometry().order().units(),
                         Integer::sum));
         units.forEach((name, count) -> table.row(name, Integer.toString(count)));
@@ -107,12 +119,14 @@ final class WorkTables {
         Map<LabourStep, List<LabourLine>> steps = new LinkedHashMap<>();
         work.lines().forEach(line -> steps.computeIfAbsent(line.step(), step -> new ArrayList<>())
                 .add(line));
-        work.assumptions().steps(work.method()).filter(steps::containsKey).forEach(step -> {
+        work.assumptions().steps().stream().filter(steps::containsKey).forEach(step -> {
             List<LabourLine> lines = steps.get(step);
             double quantity = lines.stream().mapToDouble(LabourLine::quantity).sum();
             double minutes = LabourLine.meanMinutes(lines);
             rows.add(new String[] {
-                step.tradeName(), counted(quantity, step.driver().unit()), Numbers.plain(minutes, 0)
+                name(step, steps.keySet(), work.methods()),
+                counted(quantity, step.driver().unit()),
+                Numbers.plain(minutes, 0)
             });
         });
         rows.add(new String[] {
@@ -122,6 +136,20 @@ final class WorkTables {
         });
         rows.add(new String[] {"In all", "", Numbers.plain(work.labour().value(), 0)});
         return rows;
+    }
+
+    /** With its methods where another step of the house is called the same. */
+    private static String name(LabourStep step, Set<LabourStep> all, Set<Method> methods) {
+        boolean alone = all.stream()
+                .noneMatch(other -> other != step && other.tradeName().equals(step.tradeName()));
+        return step.tradeName()
+                + (alone || methods.size() == 1
+                        ? ""
+                        : ", "
+                                + InWords.list(methods.stream()
+                                        .filter(step.method()::covers)
+                                        .map(Method::label)
+                                        .toList()));
     }
 
     /** Things by the word, measures by their symbol: 12 panels, 46 ft. */

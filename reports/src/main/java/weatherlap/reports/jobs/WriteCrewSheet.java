@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import weatherlap.analysis.plan.PlanLine;
 import weatherlap.datasets.site.Site;
 import weatherlap.reports.crew.CrewSheet;
 import weatherlap.reports.crew.CrewSheets;
@@ -25,20 +26,19 @@ import weatherlap.reports.output.Version;
 import weatherlap.reports.page.Paper;
 import weatherlap.reports.page.Unprintable;
 import weatherlap.reports.page.WeatherWords;
-import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.House;
-import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainDays;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.wind.DesignWind;
 
 /**
- * Writes the crew's sheet of one house by one method.
+ * Writes the crew's sheet of one house.
  *
  * @param house its key; empty: the only one
+ * @param plan what is done at each window
  */
-public record WriteCrewSheet(InputPaths paths, OutputRequest output, String house, Method method, Paper paper) {
+public record WriteCrewSheet(InputPaths paths, OutputRequest output, String house, CrewPlan plan, Paper paper) {
     /** @throws BadInput with every problem of the tables, for a house that is not there or one without windows */
     public void run(Messages messages) throws IOException {
         OneHouse one = OneHouse.read(paths, house, messages);
@@ -47,7 +47,7 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
         messages.warn(inputs.warnings());
         String program = "weatherlap " + Version.current() + ", portfolio " + inputs.name() + ". "
                 + WeatherWords.sheet(inputs.rain());
-        HouseTakeoff takeoff = takeoff(inputs, found);
+        HouseTakeoff takeoff = plan.takeoff(inputs, found);
         Optional<DesignWind> wind = inputs.weather().site().flatMap(Site::wind);
         Optional<RainDays> rain = Optional.of(inputs.rain())
                 .filter(climate -> !climate.anyBearing())
@@ -62,7 +62,8 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
             Map<String, Object> settings = new LinkedHashMap<>();
             settings.put("portfolio", inputs.name());
             settings.put("house", found.id());
-            settings.put("method", method.name());
+            settings.put(
+                    "method", takeoff.single().map(Method::name).orElseGet(() -> PlanLine.of(found, methods(takeoff))));
             settings.put("paper", paper.word());
             settings.put("changes", paths.changes());
             folder.commit(new RunRecord(Version.current(), "crewsheet", settings, inputs.checksums()));
@@ -70,10 +71,9 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
         messages.note("the crew sheet is in " + NextCommand.pages(output.folder(), "crewsheet"));
     }
 
-    private HouseTakeoff takeoff(Inputs inputs, House found) {
-        Assumptions assumptions = inputs.assumptions().assumptions();
-        ClosedMethod.open(List.of(method), found);
-        return HouseTakeoff.of(found, assumptions, inputs.rain(), LeakTables.of(assumptions))
-                .get(method);
+    private static List<Method> methods(HouseTakeoff takeoff) {
+        return takeoff.openings().stream()
+                .map(opening -> opening.geometry().method())
+                .toList();
     }
 }

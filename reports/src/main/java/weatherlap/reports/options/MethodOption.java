@@ -3,36 +3,26 @@ package weatherlap.reports.options;
 import java.util.Iterator;
 import java.util.List;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
-import picocli.CommandLine.Spec.Target;
 import picocli.CommandLine.TypeConversionException;
 import weatherlap.sim.method.Method;
 
 /** How the windows are replaced. */
 public final class MethodOption {
-    private static final String EXPECTED = "full_flange, full_frame or insert";
+    static final String DESCRIPTION =
+            "How the windows are replaced: full_flange, full_frame or insert; explain without it prints all. For a"
+                    + " crew sheet, which needs it, also plan (each window as the family's plan has it) or a list such as"
+                    + " insert,front/W1=full_flange.";
 
-    @Spec(Target.MIXEE)
-    private CommandSpec spec;
+    private static final String EXPECTED = "full_flange, full_frame or insert";
 
     @Option(
             names = "--method",
             paramLabel = "M",
             converter = ByWord.class,
             completionCandidates = Words.class,
-            description = "How the windows are replaced: " + EXPECTED + ". To be named, but for explain (else all).")
+            description = DESCRIPTION)
     private Method method;
-
-    /** The method, which the user has to name. */
-    public Method one() {
-        if (method == null) {
-            throw new ParameterException(spec.commandLine(), "--method M is missing: " + EXPECTED);
-        }
-        return method;
-    }
 
     /** The method, or every method where the user names none. */
     public List<Method> oneOrAll() {

@@ -24,7 +24,7 @@ class CompletionCommandTest {
         assertThat(completed(script, "weatherlap", "comp")).contains("compare", "completion");
         assertThat(completed(script, "weatherlap", "compare", "--assum")).containsExactly("--assumptions");
         assertThat(completed(script, "weatherlap", "crewsheet", "--method", ""))
-                .containsExactly("full_flange", "full_frame", "insert");
+                .containsExactly("full_flange", "full_frame", "insert", "plan");
         assertThat(completed(script, "weatherlap", "handout", "--paper", "")).containsExactly("letter", "a4");
     }
 

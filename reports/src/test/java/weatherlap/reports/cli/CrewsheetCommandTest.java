@@ -50,6 +50,36 @@ class CrewsheetCommandTest {
         everythingStandsOnThePage(out, PDRectangle.LETTER);
     }
 
+    /** The family's plan of the house on Drip Edge Lane has all three methods; the sheet takes it up again from its line. */
+    @Test
+    void thePlanOfAHouseIsOneSheet() throws IOException {
+        Path plan = folder.resolve("plan");
+        assertThat(Cli.run("crewsheet", "--house", "G0003", "--method", "plan", "--out", plan)
+                        .status())
+                .isZero();
+        String line =
+                Files.readString(plan.resolve("run.json")).replaceFirst("(?s).*\"method\" : \"([^\"]*)\".*", "$1");
+        assertThat(line).contains("=", ",");
+        Path same = folder.resolve("same");
+        assertThat(Cli.run("crewsheet", "--house", "G0003", "--method", line, "--out", same)
+                        .status())
+                .isZero();
+        assertThat(same.resolve("crewsheet.html")).hasSameBinaryContentAs(plan.resolve("crewsheet.html"));
+        assertThat(text(plan))
+                .containsSubsequence(
+                        "Crew sheet, window by window: ",
+                        "What is done at each window",
+                        " down with window",
+                        "Head flap: last",
+                        "Pick list",
+                        "Labor")
+                .contains("Full-flange: sizes to order", "Insert: sizes to order", "Capping over the old frame");
+        everythingStandsOnThePage(plan, PDRectangle.LETTER);
+        assertThat(Cli.run("crewsheet", "--house", "brick", "--method", "insert,front/W1=full_flange", "--out", same)
+                        .err())
+                .contains("--method: ");
+    }
+
     @Test
     void anInsertInBrickHasItsOwnOrderAndCautions() throws IOException {
         Path out = folder.resolve("sheet");

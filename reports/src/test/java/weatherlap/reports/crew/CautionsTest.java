@@ -3,6 +3,7 @@ package weatherlap.reports.crew;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import weatherlap.datasets.assumptions.AssumptionTables;
@@ -21,7 +22,8 @@ class CautionsTest {
                 .scenario()
                 .with(Scalar.TEMPERATURE_F, outsideF)
                 .with(Scalar.TAPE_WARM_F, tapeF);
-        List<String> lines = Cautions.of(DemoPortfolio.load().houses().get(0), Method.FULL_FLANGE, List.of(), scenario);
+        List<String> lines =
+                Cautions.of(DemoPortfolio.load().houses().get(0), Set.of(Method.FULL_FLANGE), List.of(), scenario);
         assertThat(lines.stream().anyMatch(line -> line.startsWith("Cold:"))).isEqualTo(said);
     }
 }

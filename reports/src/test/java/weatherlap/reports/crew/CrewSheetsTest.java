@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.words.Numbers;
@@ -22,16 +24,26 @@ import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.HouseTakeoff;
 
-/** The sheet says what the takeoff says, for every house of the demo and both methods. */
+/** The sheet says what the takeoff says, for every house of the demo by every method and by several. */
 class CrewSheetsTest {
     private static final Assumptions ASSUMPTIONS = AssumptionTables.bundled().assumptions();
     private static final RainClimate CLIMATE = RainClimate.of(DemoClimate.hourly(), ASSUMPTIONS.scenario());
     private static final LeakTables TABLES = LeakTables.of(ASSUMPTIONS);
     private static final List<HouseTakeoff> TAKEOFFS = DemoPortfolio.load().houses().stream()
             .map(house -> HouseTakeoff.of(house, ASSUMPTIONS, CLIMATE, TABLES))
-            .map(Map::values)
-            .flatMap(java.util.Collection::stream)
+            .flatMap(each -> Stream.concat(each.values().stream(), Stream.of(mixed(each))))
             .toList();
+
+    /** The methods in turn, window by window. */
+    private static HouseTakeoff mixed(Map<Method, HouseTakeoff> each) {
+        List<Method> open = List.copyOf(each.keySet());
+        int openings = each.get(open.get(0)).openings().size();
+        return HouseTakeoff.mixed(
+                each,
+                IntStream.range(0, openings)
+                        .mapToObj(o -> open.get(o % open.size()))
+                        .toList());
+    }
 
     private static Stream<CrewSheet> sheets() {
         return TAKEOFFS.stream().map(CrewSheetsTest::sheet);
@@ -43,7 +55,7 @@ class CrewSheetsTest {
 
     @Test
     void aRottenFrameIsToldBeforeAnInsertIsSetInIt() {
-        assertThat(TAKEOFFS.stream().filter(takeoff -> takeoff.method() == Method.INSERT))
+        assertThat(TAKEOFFS.stream().filter(takeoff -> takeoff.methods().equals(Set.of(Method.INSERT))))
                 .anyMatch(CrewSheetsTest::rotten)
                 .allSatisfy(takeoff -> assertThat(sheet(takeoff).cautions().stream()
                                 .anyMatch(caution -> caution.endsWith("mend it first, or do not set an insert there.")))
@@ -67,7 +79,7 @@ class CrewSheetsTest {
                     .contains(Numbers.plain(
                                     Units.minutesToHours(takeoff.work().labour().value()), 1)
                             + " person-hours, travel included");
-            if (takeoff.method() == Method.FULL_FLANGE) {
+            if (takeoff.methods().contains(Method.FULL_FLANGE)) {
                 assertThat(sheet.figures()).contains(Numbers.count(screws, "screw", "screws"));
             }
             if (panels > 0) {
@@ -130,9 +142,11 @@ class CrewSheetsTest {
     void everyWindowStandsOnceAmongTheSizesTheEdgesAndTheDays() {
         assertThat(TAKEOFFS).allSatisfy(takeoff -> {
             CrewSheet sheet = sheet(takeoff);
-            assertThat(sheet.walls().stream().flatMap(wall -> wall.sizes().rows().stream()))
+            assertThat(sheet.walls().stream()
+                            .flatMap(wall -> wall.tables().stream().flatMap(own -> own.sizes().rows().stream())))
                     .hasSameSizeAs(takeoff.openings());
-            assertThat(sheet.walls().stream().flatMap(wall -> wall.edges().rows().stream()))
+            assertThat(sheet.walls().stream()
+                            .flatMap(wall -> wall.tables().stream().flatMap(own -> own.edges().rows().stream())))
                     .hasSameSizeAs(takeoff.openings());
             String days = sheet.days().rows().stream().map(row -> row.get(1)).reduce("", (a, b) -> a + " " + b);
             assertThat(days.replaceAll("\\D+", " ").trim().split(" ")).hasSameSizeAs(takeoff.openings());
@@ -142,9 +156,11 @@ class CrewSheetsTest {
     /** DOE Building America guidance and AAMA 2400 Method A: pan, unit, jambs, head, flap. */
     @Test
     void lapsGoOnFromBelow() {
-        assertThat(sheets().filter(sheet -> sheet.walls().get(0).edges().heads().contains("Head strip")))
+        assertThat(sheets().filter(sheet ->
+                        sheet.walls().get(0).tables().get(0).edges().heads().contains("Head strip")))
                 .isNotEmpty()
-                .allSatisfy(sheet -> assertThat(String.join("\n", sheet.laps()))
+                .allSatisfy(sheet -> assertThat(
+                                String.join("\n", sheet.orders().get(0).laps()))
                         .containsSubsequence(
                                 "\nSill: ",
                                 "\nBead: ",
@@ -167,6 +183,35 @@ class CrewSheetsTest {
                                 case VINYL_SIDING, ALUMINUM_SIDING, WOOD_LAP -> false;
                             });
             assertThat(cautions).contains("Asbestos", "1926.501", "local code", "no legal limit");
+        });
+    }
+
+    @Test
+    void whereWindowsGetDifferentMethodsEachIsNamedWithItsOwn() {
+        List<HouseTakeoff> mixed =
+                TAKEOFFS.stream().filter(takeoff -> takeoff.single().isEmpty()).toList();
+        assertThat(mixed).hasSizeGreaterThan(50).allSatisfy(takeoff -> {
+            CrewSheet sheet = sheet(takeoff);
+            assertThat(CrewSheets.title(sheet)).startsWith("Crew sheet, window by window: ");
+            List<List<String>> rows = sheet.methods().orElseThrow().rows();
+            for (int o = 0; o < takeoff.openings().size(); o++) {
+                String label = takeoff.openings().get(o).geometry().method().label();
+                assertThat(rows.get(o)).startsWith(Integer.toString(o + 1)).endsWith(label);
+                String mark = Integer.toString(o + 1);
+                assertThat(sheet.orders())
+                        .filteredOn(order -> List.of(order.heading()
+                                        .replaceAll("\\D+", " ")
+                                        .trim()
+                                        .split(" "))
+                                .contains(mark))
+                        .singleElement()
+                        .satisfies(order -> assertThat(order.heading().toLowerCase(java.util.Locale.ROOT))
+                                .startsWith(label));
+            }
+            assertThat(sheet.orders()).hasSameSizeAs(takeoff.methods());
+            List<String> steps =
+                    sheet.labour().rows().stream().map(row -> row.get(0)).toList();
+            assertThat(steps).doesNotHaveDuplicates();
         });
     }
 

@@ -64,7 +64,8 @@ public class SidingPlanBenchmark {
 
     @Benchmark
     public List<SidingRun> runs() {
-        return SidingRuns.of(house, wall);
+        return SidingRuns.of(
+                house, wall, java.util.Collections.nCopies(wall.openings().size(), true));
     }
 
     @Benchmark

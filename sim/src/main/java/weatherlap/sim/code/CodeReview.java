@@ -30,15 +30,23 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
     public static Map<Method, CodeReview> of(Map<Method, List<OpeningGeometry>> geometries, Scenario scenario) {
         Map<Method, CodeReview> reviews = new EnumMap<>(Method.class);
         List<RoomReview> rooms = rooms(geometries);
-        boolean relief = scenario.choice(Choice.ESCAPE_RULE).equals("replacement_clause");
-        geometries.forEach((method, own) -> reviews.put(
-                method,
-                of(
-                        own,
-                        rooms.stream()
-                                .flatMap(room -> room.changes(own, relief))
-                                .toList())));
+        boolean relief = relieves(scenario);
+        geometries.forEach((method, own) -> reviews.put(method, of(own, rooms, relief)));
         return Collections.unmodifiableMap(reviews);
+    }
+
+    /**
+     * Of a house whose openings are done by a method each.
+     *
+     * @param plan of every opening by its own
+     */
+    public static CodeReview of(
+            Map<Method, List<OpeningGeometry>> geometries, List<OpeningGeometry> plan, Scenario scenario) {
+        return of(plan, rooms(geometries), relieves(scenario));
+    }
+
+    private static boolean relieves(Scenario scenario) {
+        return scenario.choice(Choice.ESCAPE_RULE).equals("replacement_clause");
     }
 
     private static List<RoomReview> rooms(Map<Method, List<OpeningGeometry>> geometries) {
@@ -54,7 +62,9 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
                 .toList();
     }
 
-    private static CodeReview of(List<OpeningGeometry> openings, List<RoomChange> rooms) {
+    private static CodeReview of(List<OpeningGeometry> openings, List<RoomReview> asked, boolean relief) {
+        List<RoomChange> rooms =
+                asked.stream().flatMap(room -> room.changes(openings, relief)).toList();
         List<List<CodeChange>> byOpening = new ArrayList<>();
         for (int o = 0; o < openings.size(); o++) {
             int place = o;

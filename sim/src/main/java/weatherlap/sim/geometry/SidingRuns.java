@@ -13,23 +13,30 @@ import weatherlap.sim.quantity.SidingRun;
 /** Into which runs the openings of a wall fall: two are in one run where a panel that comes down spans both, or a chain of such. */
 public final class SidingRuns {
     private final List<Opening> openings;
+    private final List<Boolean> down;
     /** The opening that each is joined to; itself where it stands for its run. */
     private final int[] joined;
 
     private final int[] panels;
 
-    private SidingRuns(List<Opening> openings) {
+    private SidingRuns(List<Opening> openings, List<Boolean> down) {
         this.openings = openings;
+        this.down = down;
         joined = IntStream.range(0, openings.size()).toArray();
         panels = new int[openings.size()];
     }
 
-    /** Runs of a wall from the leftmost on; on brick, on stucco and where there are no courses each opening is one, without a panel. */
-    public static List<SidingRun> of(House house, Elevation wall) {
+    /**
+     * Runs of a wall from the leftmost on. An opening whose siding stays is a run without a panel; where none comes down, as on brick, on
+     * stucco and where there are no courses, all are so, in the wall's order.
+     *
+     * @param down by opening of the wall, whether siding comes down for it
+     */
+    public static List<SidingRun> of(House house, Elevation wall, List<Boolean> down) {
         List<Opening> openings = wall.openings();
         return SidingLayout.of(wall)
-                .filter(layout -> house.cladding().inCourses())
-                .map(layout -> new SidingRuns(openings).of(layout))
+                .filter(layout -> house.cladding().inCourses() && down.contains(true))
+                .map(layout -> new SidingRuns(openings, down).of(layout))
                 .orElse(SidingRun.apart(openings.size()));
     }
 
@@ -40,7 +47,9 @@ public final class SidingRuns {
             Arrays.fill(owners[course], -1);
         }
         for (int opening = 0; opening < joined.length; opening++) {
-            take(layout, opening, owners);
+            if (down.get(opening)) {
+                take(layout, opening, owners);
+            }
         }
         return IntStream.range(0, joined.length)
                 .filter(opening -> head(opening) == opening)

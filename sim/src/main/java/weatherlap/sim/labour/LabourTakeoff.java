@@ -3,6 +3,7 @@ package weatherlap.sim.labour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import weatherlap.sim.assumptions.Assumptions;
@@ -15,14 +16,17 @@ import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.quantity.ElevationQuantities;
+import weatherlap.sim.quantity.OpeningQuantities;
 
 /**
- * The steps of one house by one method, at the openings and shared. Lines of quantity zero are left out; the others stand in the
- * order of the table.
+ * The steps of one house, at the openings and shared: at an opening those of its method, at a wall and for the house those that one of
+ * the methods used there asks for, each once. Lines of quantity zero are left out; the others stand in the order of the table.
+ *
+ * @param methods used in the house
  */
-public record LabourTakeoff(Assumptions assumptions, House house, Method method, Pace pace) {
-    public LabourTakeoff(Assumptions assumptions, House house, Method method) {
-        this(assumptions, house, method, new Pace(assumptions.scenario(), house.openingCount(), house.leadSafe()));
+public record LabourTakeoff(Assumptions assumptions, House house, Set<Method> methods, Pace pace) {
+    public LabourTakeoff(Assumptions assumptions, House house, Set<Method> methods) {
+        this(assumptions, house, methods, new Pace(assumptions.scenario(), house.openingCount(), house.leadSafe()));
     }
 
     /** Lines that belong to one opening alone. */
@@ -30,10 +34,12 @@ public record LabourTakeoff(Assumptions assumptions, House house, Method method,
         Map<Fact, String> facts =
                 Facts.of(house, elevation, elevation.openings().get(opening), assumptions.scenario());
         int storey = house.storeyOf(elevation, elevation.openings().get(opening));
+        OpeningQuantities counted = quantities.openings().get(opening);
         return lines(
                 Driver.Level.OPENING,
+                Set.of(counted.method()),
                 facts,
-                step -> quantities.at(opening, step.driver()),
+                step -> counted.of(step.driver()),
                 step -> pace.atOpening(step, storey));
     }
 
@@ -47,6 +53,7 @@ public record LabourTakeoff(Assumptions assumptions, House house, Method method,
                 .toList();
         return lines(
                 Driver.Level.ELEVATION,
+                quantities.methods(),
                 Facts.of(house, elevation),
                 step -> quantities.shared(step.driver(), elevation.sidingCondition(), assumptions.scenario()),
                 step -> pace.atElevation(step, storeys));
@@ -63,17 +70,23 @@ public record LabourTakeoff(Assumptions assumptions, House house, Method method,
     }
 
     private List<LabourLine> ofHouse(Driver driver, int count) {
-        return lines(Driver.Level.HOUSE, Facts.of(house), step -> step.driver() == driver ? count : 0, pace::anywhere);
+        return lines(
+                Driver.Level.HOUSE,
+                methods,
+                Facts.of(house),
+                step -> step.driver() == driver ? count : 0,
+                pace::anywhere);
     }
 
     private List<LabourLine> lines(
             Driver.Level level,
+            Set<Method> used,
             Map<Fact, String> facts,
             ToDoubleFunction<LabourStep> quantity,
             Function<LabourStep, List<Amount>> factors) {
         List<LabourLine> lines = new ArrayList<>();
         for (LabourStep step : assumptions.steps()) {
-            boolean due = step.method().covers(method)
+            boolean due = step.method().coversAny(used)
                     && step.driver().level() == level
                     && step.appliesWhen().holds(facts);
             double count = due ? quantity.applyAsDouble(step) : 0;

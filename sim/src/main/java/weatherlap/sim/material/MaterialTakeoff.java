@@ -10,12 +10,15 @@ import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
-import weatherlap.sim.method.Method;
 import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.HouseQuantities;
+import weatherlap.sim.quantity.OpeningQuantities;
 
-/** The items of one house by one method, in table order; items that are not needed are left out. */
-public record MaterialTakeoff(Assumptions assumptions, House house, Method method, HouseQuantities quantities) {
+/**
+ * The items of one house, in table order: at an opening those of its method, at a wall and for the house those that one of the methods
+ * used there asks for, each once. Items that are not needed are left out.
+ */
+public record MaterialTakeoff(Assumptions assumptions, House house, HouseQuantities quantities) {
     public MaterialTakeoff {
         quantities.fitting(house);
     }
@@ -27,8 +30,8 @@ public record MaterialTakeoff(Assumptions assumptions, House house, Method metho
                         .map(opening -> Facts.of(house, elevation, opening, assumptions.scenario()))
                         .toList())
                 .toList();
-        return assumptions
-                .materials(method)
+        return assumptions.materials().stream()
+                .filter(item -> item.method().coversAny(quantities.methods()))
                 .map(item -> line(item, days, facts))
                 .filter(line -> line.packages() > 0)
                 .toList();
@@ -41,22 +44,24 @@ public record MaterialTakeoff(Assumptions assumptions, House house, Method metho
             Elevation elevation = house.elevations().get(e);
             ElevationQuantities counted = quantities.elevations().get(e);
             for (int o = 0; o < elevation.openings().size(); o++) {
-                openings.add(atOpening(item, facts.get(e).get(o), counted, o));
+                openings.add(
+                        atOpening(item, facts.get(e).get(o), counted.openings().get(o)));
             }
             walls.add(atElevation(item, elevation, counted));
         }
         return new MaterialLine(item, openings, walls, atHouse(item, days));
     }
 
-    private static double atOpening(Material item, Map<Fact, String> facts, ElevationQuantities counted, int opening) {
+    private static double atOpening(Material item, Map<Fact, String> facts, OpeningQuantities counted) {
         boolean applies = item.driver().level() == Driver.Level.OPENING
+                && item.method().covers(counted.method())
                 && item.appliesWhen().holds(facts);
-        return applies ? counted.at(opening, item.driver()) : 0;
+        return applies ? counted.of(item.driver()) : 0;
     }
 
     private double atElevation(Material item, Elevation elevation, ElevationQuantities counted) {
         boolean applies = item.driver().level() == Driver.Level.ELEVATION
-                && !elevation.openings().isEmpty()
+                && item.method().coversAny(counted.methods())
                 && item.appliesWhen().holds(Facts.of(house, elevation));
         return applies ? counted.shared(item.driver(), elevation.sidingCondition(), assumptions.scenario()) : 0;
     }

@@ -1,8 +1,12 @@
 package weatherlap.sim.method;
 
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import weatherlap.sim.house.Cladding;
 
 /** A way to replace a window. Its facts are common practice of the trade; each is decided for every method. */
@@ -80,6 +84,13 @@ public enum Method {
         return Arrays.stream(values())
                 .filter(method -> method.isOpenTo(cladding))
                 .toList();
+    }
+
+    /** Some methods as a set, in their order. */
+    public static Set<Method> set(Collection<Method> some) {
+        EnumSet<Method> set = EnumSet.noneOf(Method.class);
+        set.addAll(some);
+        return Collections.unmodifiableSet(set);
     }
 
     /** As the trade writes it, such as {@code full-flange}. */

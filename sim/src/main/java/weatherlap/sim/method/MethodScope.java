@@ -30,6 +30,11 @@ public record MethodScope(Set<Method> methods) {
         return methods.contains(method);
     }
 
+    /** Whether it covers one of them. */
+    public boolean coversAny(Set<Method> some) {
+        return !Collections.disjoint(methods, some);
+    }
+
     /** Words that may stand between bars, or alone. */
     public static List<String> words() {
         return Stream.concat(Arrays.stream(Method.values()).map(Method::word), Stream.of(EVERY_WORD))

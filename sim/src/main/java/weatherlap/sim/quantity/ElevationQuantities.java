@@ -1,35 +1,28 @@
 package weatherlap.sim.quantity;
 
-import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import weatherlap.sim.Check;
+import java.util.Set;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.SidingCondition;
+import weatherlap.sim.method.Method;
 
 /**
  * Quantities of one wall.
  *
  * @param runs openings that siding ties together, each opening in one of them
- * @param openings quantity of every opening-level driver, in the order of the wall's openings
+ * @param openings in the order of the wall's openings
  */
-public record ElevationQuantities(List<SidingRun> runs, List<Map<Driver, Double>> openings) {
+public record ElevationQuantities(List<SidingRun> runs, List<OpeningQuantities> openings) {
     public ElevationQuantities {
         runs = List.copyOf(runs);
-        openings = openings.stream().map(ElevationQuantities::checked).toList();
+        openings = List.copyOf(openings);
     }
 
-    private static Map<Driver, Double> checked(Map<Driver, Double> quantities) {
-        quantities.forEach((driver, quantity) -> {
-            Check.notNegative("quantity of " + driver, quantity);
-            if (driver.level() != Driver.Level.OPENING) {
-                throw new IllegalArgumentException("The driver " + driver + " is not counted at an opening.");
-            }
-        });
-        return Collections.unmodifiableMap(new EnumMap<>(quantities));
+    /** Those by which its openings are done; none where it has none. */
+    public Set<Method> methods() {
+        return Method.set(openings.stream().map(OpeningQuantities::method).toList());
     }
 
     /** Siding panels or boards that come down and go back, a count; 0 where there are none. */
@@ -54,18 +47,5 @@ public record ElevationQuantities(List<SidingRun> runs, List<Map<Driver, Double>
                         condition);
             default -> throw new IllegalArgumentException("The driver " + driver + " is not counted at a wall.");
         };
-    }
-
-    /**
-     * Quantity at one opening.
-     *
-     * @throws IllegalArgumentException when it was not taken off
-     */
-    public double at(int opening, Driver driver) {
-        Double quantity = openings.get(opening).get(driver);
-        if (quantity == null) {
-            throw new IllegalArgumentException("The quantity of " + driver + " was not taken off.");
-        }
-        return quantity;
     }
 }

@@ -1,15 +1,19 @@
 package weatherlap.sim.quantity;
 
 import java.util.List;
+import java.util.Set;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
 
 /**
- * Quantities of one house for one method.
+ * Quantities of one house, each opening by its method.
  *
+ * @param methods those by which its openings are done; of a house without openings those that are asked about
  * @param elevations in the order of the house's walls
  */
-public record HouseQuantities(List<ElevationQuantities> elevations) {
+public record HouseQuantities(Set<Method> methods, List<ElevationQuantities> elevations) {
     public HouseQuantities {
+        methods = Method.set(methods);
         elevations = List.copyOf(elevations);
     }
 

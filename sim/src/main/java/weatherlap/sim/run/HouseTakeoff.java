@@ -6,10 +6,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.code.CodeChange;
 import weatherlap.sim.code.CodeReview;
 import weatherlap.sim.code.RoomChange;
@@ -25,7 +26,7 @@ import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.HouseQuantities;
-import weatherlap.sim.quantity.SidingRun;
+import weatherlap.sim.quantity.OpeningQuantities;
 import weatherlap.sim.rain.OpeningExposure;
 import weatherlap.sim.rain.OpeningRain;
 import weatherlap.sim.rain.RainClimate;
@@ -33,8 +34,10 @@ import weatherlap.sim.work.OpeningWork;
 import weatherlap.sim.work.WorkTakeoff;
 
 /**
- * All of a house under one method that does not depend on a draw: what {@link Simulator} draws from and what an explanation reads.
+ * All of a house that does not depend on a draw, done by one method or each opening by its own: what {@link Simulator} draws from and
+ * what an explanation and a crew's sheet read.
  *
+ * @param methods by which its openings are done
  * @param panelsDown by wall, in table order
  * @param openings in table order over the walls
  * @param work labour and material
@@ -43,16 +46,31 @@ import weatherlap.sim.work.WorkTakeoff;
  */
 public record HouseTakeoff(
         House house,
-        Method method,
+        Set<Method> methods,
         List<Integer> panelsDown,
         List<OpeningTakeoff> openings,
         WorkTakeoff work,
         HouseLaps laps,
         List<RoomChange> rooms) {
     public HouseTakeoff {
+        methods = Method.set(methods);
         panelsDown = List.copyOf(panelsDown);
         openings = List.copyOf(openings);
         rooms = List.copyOf(rooms);
+    }
+
+    /**
+     * The one method of the whole house.
+     *
+     * @throws IllegalStateException where it has several
+     */
+    public Method method() {
+        return single().orElseThrow(() -> new IllegalStateException(house.id() + " is done by " + methods));
+    }
+
+    /** The one method of the whole house; empty where it has several. */
+    public Optional<Method> single() {
+        return methods.size() == 1 ? Optional.of(methods.iterator().next()) : Optional.empty();
     }
 
     /**
@@ -73,6 +91,10 @@ public record HouseTakeoff(
             List<CodeChange> codes) {
         public OpeningTakeoff {
             codes = List.copyOf(codes);
+        }
+
+        private OpeningTakeoff with(List<CodeChange> changed) {
+            return new OpeningTakeoff(elevation, opening, geometry, rain, exposure, leaks, changed);
         }
 
         /** Flags for tables, in the order of the rules; where no unit can be had, that last. */
@@ -110,6 +132,33 @@ public record HouseTakeoff(
                 .toList();
     }
 
+    /**
+     * The same house, each opening by a method of its own.
+     *
+     * @param each the house by every method that it is open to, of one call of {@link #of}
+     * @param methods in table order over the walls, one for every opening
+     * @throws IllegalArgumentException where they are not as many as the openings, or the house is not open to one of them
+     */
+    public static HouseTakeoff mixed(Map<Method, HouseTakeoff> each, List<Method> methods) {
+        HouseTakeoff any = each.values().iterator().next();
+        if (methods.size() != any.openings.size() || !each.keySet().containsAll(methods)) {
+            throw new IllegalArgumentException(any.house.id() + " is not done by " + methods);
+        }
+        Assumptions assumptions = any.work.assumptions();
+        Map<Method, List<OpeningGeometry>> geometries = new EnumMap<>(Method.class);
+        each.forEach((method, takeoff) -> geometries.put(
+                method, takeoff.openings.stream().map(OpeningTakeoff::geometry).toList()));
+        List<OpeningTakeoff> own = IntStream.range(0, methods.size())
+                .mapToObj(o -> each.get(methods.get(o)).openings.get(o))
+                .toList();
+        CodeReview codes = CodeReview.of(
+                geometries, own.stream().map(OpeningTakeoff::geometry).toList(), assumptions.scenario());
+        List<OpeningTakeoff> openings = IntStream.range(0, own.size())
+                .mapToObj(o -> own.get(o).with(codes.byOpening().get(o)))
+                .toList();
+        return of(any.house, Method.set(methods), assumptions, openings, any.laps, codes.rooms());
+    }
+
     private static HouseTakeoff of(
             House house,
             Method method,
@@ -119,49 +168,62 @@ public record HouseTakeoff(
             List<OpeningRain> rain,
             List<OpeningExposure> exposures,
             HouseLaps laps) {
-        List<Integer> panelsDown = new ArrayList<>();
         List<OpeningTakeoff> openings = new ArrayList<>();
-        List<ElevationQuantities> quantities = new ArrayList<>();
         for (Elevation elevation : house.elevations()) {
-            List<Map<Driver, Double>> counted = new ArrayList<>();
             for (Opening opening : elevation.openings()) {
                 int o = openings.size();
-                OpeningGeometry geometry = geometries.get(o);
-                OpeningExposure exposure = exposures.get(o);
-                counted.add(geometry.quantities());
                 openings.add(new OpeningTakeoff(
                         elevation,
                         opening,
-                        geometry,
+                        geometries.get(o),
                         rain.get(o),
-                        exposure,
-                        LeakModel.of(opening, method, exposure, laps),
+                        exposures.get(o),
+                        LeakModel.of(opening, method, exposures.get(o), laps),
                         codes.byOpening().get(o)));
             }
-            quantities.add(new ElevationQuantities(runs(house, elevation, method), counted));
-            panelsDown.add((int) quantities.get(quantities.size() - 1).panelsDown());
         }
-        WorkTakeoff work = WorkTakeoff.of(assumptions, house, method, new HouseQuantities(quantities));
-        return new HouseTakeoff(house, method, panelsDown, openings, work, laps, codes.rooms());
+        return of(house, Set.of(method), assumptions, openings, laps, codes.rooms());
+    }
+
+    private static HouseTakeoff of(
+            House house,
+            Set<Method> methods,
+            Assumptions assumptions,
+            List<OpeningTakeoff> openings,
+            HouseLaps laps,
+            List<RoomChange> rooms) {
+        HouseQuantities quantities = quantities(
+                house, methods, openings.stream().map(OpeningTakeoff::geometry).toList());
+        List<Integer> panelsDown = quantities.elevations().stream()
+                .map(wall -> (int) wall.panelsDown())
+                .toList();
+        WorkTakeoff work = WorkTakeoff.of(assumptions, house, quantities);
+        return new HouseTakeoff(house, methods, panelsDown, openings, work, laps, rooms);
     }
 
     /** The work alone, without rain and leaks. */
     public static WorkTakeoff work(House house, Method method, Assumptions assumptions) {
-        List<ElevationQuantities> quantities = house.elevations().stream()
-                .map(elevation -> new ElevationQuantities(
-                        runs(house, elevation, method),
-                        elevation.openings().stream()
-                                .map(opening -> OpeningGeometry.of(house, elevation, opening, method, assumptions)
-                                        .quantities())
-                                .toList()))
-                .toList();
-        return WorkTakeoff.of(assumptions, house, method, new HouseQuantities(quantities));
+        return WorkTakeoff.of(
+                assumptions, house, quantities(house, Set.of(method), geometries(house, method, assumptions)));
     }
 
-    private static List<SidingRun> runs(House house, Elevation elevation, Method method) {
-        return method.takesSidingDown()
-                ? SidingRuns.of(house, elevation)
-                : SidingRun.apart(elevation.openings().size());
+    private static HouseQuantities quantities(House house, Set<Method> methods, List<OpeningGeometry> geometries) {
+        List<ElevationQuantities> walls = new ArrayList<>();
+        int first = 0;
+        for (Elevation elevation : house.elevations()) {
+            List<OpeningGeometry> own =
+                    geometries.subList(first, first + elevation.openings().size());
+            walls.add(new ElevationQuantities(
+                    SidingRuns.of(
+                            house,
+                            elevation,
+                            own.stream().map(o -> o.method().takesSidingDown()).toList()),
+                    own.stream()
+                            .map(o -> new OpeningQuantities(o.method(), o.quantities()))
+                            .toList()));
+            first += own.size();
+        }
+        return new HouseQuantities(methods, walls);
     }
 
     /**

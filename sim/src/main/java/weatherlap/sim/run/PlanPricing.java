@@ -36,7 +36,7 @@ final class PlanPricing {
         glassWorthUsdPerFt2 = HouseSummary.glassWorthUsdPerFt2(scenario);
         meanRepairUsd = world.meanRepairUsd();
         drawn.forEach((method, draws) ->
-                prices.put(method, MethodPrice.of(draws.takeoff().work(), draws.pricing())));
+                prices.put(method, MethodPrice.of(method, draws.takeoff().work(), draws.pricing())));
     }
 
     static PlanParts of(Map<Method, MethodDraws> drawn, Scenario scenario, World world) {
@@ -112,7 +112,7 @@ final class PlanPricing {
      * @param perUsd price of a dollar of material
      */
     private record MethodPrice(Method method, WorkTakeoff work, double perMinuteUsd, double perUsd) {
-        static MethodPrice of(WorkTakeoff work, Pricing pricing) {
+        static MethodPrice of(Method method, WorkTakeoff work, Pricing pricing) {
             int crew = work.weights().crewSize();
             double hour = Units.minutesToHours(1);
             double perMinute =
@@ -126,7 +126,7 @@ final class PlanPricing {
                     .sum();
             double others = work.meanMinutes() - dayMinutes;
             double days = others > 0 ? (dayMinutes * perMinute + dayUsd * perUsd) / others : 0;
-            return new MethodPrice(work.method(), work, perMinute + days, perUsd);
+            return new MethodPrice(method, work, perMinute + days, perUsd);
         }
 
         double opening(int o) {

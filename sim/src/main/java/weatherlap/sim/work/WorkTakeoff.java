@@ -2,6 +2,7 @@ package weatherlap.sim.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weatherlap.sim.Units;
@@ -27,8 +28,9 @@ import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.HouseQuantities;
 
 /**
- * The work on one house by one method.
+ * The work on one house.
  *
+ * @param methods by which its openings are done
  * @param elevations in table order
  * @param jobLines labour once a house
  * @param dayLines labour of all working days
@@ -38,13 +40,14 @@ import weatherlap.sim.quantity.HouseQuantities;
 public record WorkTakeoff(
         Assumptions assumptions,
         House house,
-        Method method,
+        Set<Method> methods,
         List<ElevationWork> elevations,
         List<LabourLine> jobLines,
         List<LabourLine> dayLines,
         DayPlan crewDays,
         List<MaterialLine> materials) {
     public WorkTakeoff {
+        methods = Method.set(methods);
         elevations = List.copyOf(elevations);
         jobLines = List.copyOf(jobLines);
         dayLines = List.copyOf(dayLines);
@@ -57,9 +60,9 @@ public record WorkTakeoff(
      * @throws IllegalArgumentException when the quantities do not cover the house, a driver was not taken off, a unit has no price, or
      *     a day's overhead leaves no time to work
      */
-    public static WorkTakeoff of(Assumptions assumptions, House house, Method method, HouseQuantities quantities) {
+    public static WorkTakeoff of(Assumptions assumptions, House house, HouseQuantities quantities) {
         quantities.fitting(house);
-        LabourTakeoff labour = new LabourTakeoff(assumptions, house, method);
+        LabourTakeoff labour = new LabourTakeoff(assumptions, house, quantities.methods());
         List<ElevationWork> elevations = IntStream.range(0, house.elevations().size())
                 .mapToObj(e -> elevation(
                         labour,
@@ -70,12 +73,12 @@ public record WorkTakeoff(
         return new WorkTakeoff(
                 assumptions,
                 house,
-                method,
+                quantities.methods(),
                 elevations,
                 labour.ofJob(),
                 labour.ofDays(days.days()),
                 days,
-                new MaterialTakeoff(assumptions, house, method, quantities).lines(days.days()));
+                new MaterialTakeoff(assumptions, house, quantities).lines(days.days()));
     }
 
     private static ElevationWork elevation(LabourTakeoff labour, Elevation elevation, ElevationQuantities counted) {
@@ -86,7 +89,7 @@ public record WorkTakeoff(
             openings.add(new OpeningWork(
                     opening,
                     labour.ofOpening(elevation, counted, o),
-                    NewUnit.cost(assumptions, labour.method(), opening),
+                    NewUnit.cost(assumptions, counted.openings().get(o).method(), opening),
                     Disposal.cost(assumptions.scenario(), opening)));
         }
         return new ElevationWork(elevation, labour.ofElevation(elevation, counted), openings);

@@ -99,7 +99,10 @@ class SidingPropertyTest {
     /** Each opening stands in one run; runs share no panel, and a run could not be split in two that share none. */
     @Property(tries = 300)
     void runsShareNoPanelAndCannotBeSplit(@ForAll("walls") Elevation wall) {
-        List<SidingRun> runs = SidingRuns.of(Measured.house(Cladding.VINYL_SIDING, wall), wall);
+        List<SidingRun> runs = SidingRuns.of(
+                Measured.house(Cladding.VINYL_SIDING, wall),
+                wall,
+                java.util.Collections.nCopies(wall.openings().size(), true));
         assertThat(runs.stream().flatMap(run -> run.openings().stream()))
                 .containsExactlyInAnyOrderElementsOf(
                         IntStream.range(0, wall.openings().size()).boxed().toList());
@@ -116,6 +119,28 @@ class SidingPropertyTest {
                         .isGreaterThan((int) run.panels());
             }
         }
+    }
+
+    /** Siding comes down for some openings as if the others were not there. */
+    @Property(tries = 100)
+    void anOpeningWhoseSidingStaysIsARunWithoutPanels(@ForAll("walls") Elevation wall, @ForAll int bits) {
+        List<Boolean> down = IntStream.range(0, wall.openings().size())
+                .mapToObj(o -> (bits >> o & 1) == 1)
+                .toList();
+        List<SidingRun> runs = SidingRuns.of(Measured.house(Cladding.VINYL_SIDING, wall), wall, down);
+        assertThat(runs.stream().flatMap(run -> run.openings().stream()))
+                .containsExactlyInAnyOrderElementsOf(
+                        IntStream.range(0, down.size()).boxed().toList());
+        List<Opening> opened = IntStream.range(0, down.size())
+                .filter(down::get)
+                .mapToObj(wall.openings()::get)
+                .toList();
+        assertThat(runs.stream().mapToDouble(SidingRun::panels).sum())
+                .isEqualTo(SidingPlan.of(wall, opened).panelsDown());
+        assertThat(runs).filteredOn(run -> !down.get(run.openings().get(0))).allSatisfy(run -> {
+            assertThat(run.openings()).hasSize(1);
+            assertThat(run.panels()).isZero();
+        });
     }
 
     @Property(tries = 300)

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
@@ -31,6 +32,7 @@ import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.HouseQuantities;
+import weatherlap.sim.quantity.OpeningQuantities;
 import weatherlap.sim.quantity.SidingRun;
 
 /** Small round numbers that can be followed by hand. */
@@ -152,13 +154,17 @@ public final class WorkFixtures {
     }
 
     /** Every opening alike: 16 ft of perimeter, 48 fasteners, one opening. */
-    public static HouseQuantities quantities(House house, double panelsDown) {
+    public static HouseQuantities quantities(House house, Method method, double panelsDown) {
         Map<Driver, Double> opening =
                 Map.of(Driver.OPENING, 1.0, Driver.UNIT, 1.0, Driver.PERIMETER_FT, 16.0, Driver.FASTENER, 48.0);
-        return new HouseQuantities(house.elevations().stream()
-                .map(e -> new ElevationQuantities(
-                        e.openings().isEmpty() ? List.of() : List.of(new SidingRun(positions(e), panelsDown)),
-                        e.openings().stream().map(o -> opening).toList()))
-                .toList());
+        return new HouseQuantities(
+                Set.of(method),
+                house.elevations().stream()
+                        .map(e -> new ElevationQuantities(
+                                e.openings().isEmpty() ? List.of() : List.of(new SidingRun(positions(e), panelsDown)),
+                                e.openings().stream()
+                                        .map(o -> new OpeningQuantities(method, opening))
+                                        .toList()))
+                        .toList());
     }
 }

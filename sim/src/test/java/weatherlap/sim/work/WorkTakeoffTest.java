@@ -10,6 +10,7 @@ import static weatherlap.sim.work.WorkFixtures.opening;
 import static weatherlap.sim.work.WorkFixtures.step;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
@@ -43,7 +44,7 @@ class WorkTakeoffTest {
                     item("tarp", Driver.ELEVATION, 1, 0, 4, 20)));
 
     private static WorkTakeoff takeoff(Assumptions assumptions) {
-        return WorkTakeoff.of(assumptions, HOUSE, Method.FULL_FLANGE, WorkFixtures.quantities(HOUSE, 10));
+        return WorkTakeoff.of(assumptions, HOUSE, WorkFixtures.quantities(HOUSE, Method.FULL_FLANGE, 10));
     }
 
     private final WorkTakeoff work = takeoff(ASSUMPTIONS);
@@ -181,15 +182,14 @@ class WorkTakeoffTest {
                 HOUSE.elevations().get(2),
                 HOUSE.elevations().get(0));
         Assumptions learning = ASSUMPTIONS.with(ASSUMPTIONS.scenario().with(Scalar.LEARNING_SLOPE, 0.9));
-        WorkTakeoff other = WorkTakeoff.of(learning, turned, Method.FULL_FLANGE, WorkFixtures.quantities(turned, 10));
+        WorkTakeoff other = WorkTakeoff.of(learning, turned, WorkFixtures.quantities(turned, Method.FULL_FLANGE, 10));
         assertThat(other.labour().value()).isCloseTo(takeoff(learning).labour().value(), within(1e-9));
     }
 
     @Test
     void quantitiesMustCoverTheHouse() {
-        HouseQuantities none = new HouseQuantities(List.of());
-        assertThatThrownBy(() -> WorkTakeoff.of(ASSUMPTIONS, HOUSE, Method.INSERT, none))
-                .hasMessageContaining("every wall");
+        HouseQuantities none = new HouseQuantities(Set.of(Method.INSERT), List.of());
+        assertThatThrownBy(() -> WorkTakeoff.of(ASSUMPTIONS, HOUSE, none)).hasMessageContaining("every wall");
     }
 
     @Test

@@ -1,0 +1,51 @@
+package weatherlap.reports.jobs;
+
+import java.util.List;
+import java.util.Map;
+import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.analysis.plan.PlanLine;
+import weatherlap.reports.inputs.BadInput;
+import weatherlap.reports.inputs.Inputs;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.house.House;
+import weatherlap.sim.laps.LeakTables;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.run.HouseTakeoff;
+import weatherlap.sim.run.SimulatedHouse;
+
+/**
+ * What a crew does at each window of a house, as a user says it.
+ *
+ * @param line {@link #FAMILY} for the family's plan, or else a {@link PlanLine}
+ */
+public record CrewPlan(String line) {
+    /** The plan that {@code compare} and {@code handout} give the family. */
+    public static final String FAMILY = "plan";
+
+    /**
+     * The house so done.
+     *
+     * @throws BadInput where the line does not fit the house
+     */
+    HouseTakeoff takeoff(Inputs inputs, House house) {
+        Assumptions assumptions = inputs.assumptions().assumptions();
+        List<Method> methods = methods(inputs, house);
+        methods.forEach(method -> ClosedMethod.open(List.of(method), house));
+        Map<Method, HouseTakeoff> each = HouseTakeoff.of(house, assumptions, inputs.rain(), LeakTables.of(assumptions));
+        return HouseTakeoff.mixed(each, methods);
+    }
+
+    private List<Method> methods(Inputs inputs, House house) {
+        if (line.equals(FAMILY)) {
+            SimulatedHouse simulated = inputs.simulator().simulateForPlans(house);
+            double riskLimit = inputs.scenario().value(Scalar.RISK_LIMIT);
+            return HouseChoice.of(simulated, riskLimit).family().byOpening();
+        }
+        try {
+            return PlanLine.parse(line, house);
+        } catch (IllegalArgumentException e) {
+            throw new BadInput(List.of("--method: " + e.getMessage()));
+        }
+    }
+}
