@@ -48,7 +48,7 @@ public final class Factors {
         assumptions.faults().forEach(fault -> factors.add(fault(fault)));
         assumptions.wages().forEach(wage -> factors.add(wage(wage)));
         for (Scalar scalar : Scalar.values()) {
-            if (!OF_THE_RUN.contains(scalar) && !OF_A_RANGE.contains(scalar)) {
+            if (!OF_THE_RUN.contains(scalar) && !OF_A_RANGE.contains(scalar) && !scalar.ofTheSeason()) {
                 factors.add(scalar(assumptions.scenario(), scalar));
             }
         }

@@ -17,6 +17,7 @@ import weatherlap.datasets.table.TextTable;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.LapFault;
+import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 
 /**
@@ -104,6 +105,17 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
                     AssumptionSchemas.WAGES.file(), (file, text) -> RowText.withWages(text, changed.wages()));
         }
         return Loaded.of(Optional.of(new AssumptionTables(changed, newTexts)), problems);
+    }
+
+    /**
+     * The same with what a file of the shop says of its scenario; what was set by hand for a run stands.
+     *
+     * @param values in the ranges of their scalars
+     * @param source the file
+     */
+    public AssumptionTables withOwn(Map<Scalar, Double> values, String source) {
+        Scenario own = Changes.own(assumptions.scenario(), values, source);
+        return own.equals(assumptions.scenario()) ? this : with(own);
     }
 
     /** The same with the minutes and origins of steps replaced by those of the given steps, which must be the steps of the table. */

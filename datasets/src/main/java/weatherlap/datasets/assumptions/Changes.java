@@ -23,7 +23,28 @@ final class Changes {
     /** What messages call the place a change comes from. */
     static final String FILE = "--set";
 
+    /** Source of a value that a change set. */
+    private static final String BY_HAND = "set for this run";
+
     private Changes() {}
+
+    /**
+     * The scenario with what a file of the shop says, on its records. What was set by hand stands.
+     *
+     * @param source the file
+     */
+    static Scenario own(Scenario scenario, Map<Scalar, Double> values, String source) {
+        Map<Scalar, Setting> settings = new EnumMap<>(scenario.settings());
+        values.forEach((scalar, value) -> {
+            Setting before = settings.get(scalar);
+            if (!before.origin().source().equals(BY_HAND)) {
+                Origin origin = new Origin(ScenarioText.FILE, scalar.key(), Basis.OWN_RECORDS, source);
+                settings.put(
+                        scalar, new Setting(scalar, value, before.with(value).range(), origin));
+            }
+        });
+        return new Scenario(settings, scenario.choices());
+    }
 
     /** The assumptions with each change made in turn; what cannot be made is reported. */
     static Assumptions apply(Assumptions assumptions, List<String> changes, Problems problems) {
@@ -66,7 +87,7 @@ final class Changes {
         if (before.value() == value) {
             return scenario;
         }
-        Origin origin = new Origin(ScenarioText.FILE, scalar.key(), Basis.JUDGEMENT, "set for this run");
+        Origin origin = new Origin(ScenarioText.FILE, scalar.key(), Basis.JUDGEMENT, BY_HAND);
         Setting after = new Setting(scalar, value, before.with(value).range(), origin);
         Map<Scalar, Setting> settings = new EnumMap<>(scenario.settings());
         settings.put(scalar, after);

@@ -14,6 +14,7 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.portfolio.Portfolios;
+import weatherlap.datasets.shop.OwnSeason;
 import weatherlap.datasets.shop.Shop;
 import weatherlap.datasets.shop.ShopFile;
 import weatherlap.datasets.table.Characters;
@@ -86,14 +87,16 @@ public record Inputs(
     public static Inputs read(InputPaths paths, PortfolioReading reading) {
         SortedMap<String, String> portfolioSums = portfolioSums(paths);
         Reader reader = new Reader();
-        Loaded<AssumptionTables> tables = assumptions(paths.assumptions(), paths.changes());
+        Loaded<ShopFile> shopFile = ShopReading.read(paths);
+        Shop known = shopFile.value().orElse(ShopFile.NONE).shop();
+        Loaded<AssumptionTables> tables = assumptions(paths.assumptions(), known.season(), paths.changes());
         Optional<Assumptions> sound = tables.value().map(AssumptionTables::assumptions);
         Optional<Portfolio> portfolio = reader.take(paths.portfolio()
                 .map(folder -> reading.read(folder, sound))
                 .orElseGet(() -> Loaded.of(DemoPortfolio.load())));
         Optional<AssumptionTables> assumptions = reader.take(tables);
         Optional<Weather> weather = reader.take(Weather.read(paths));
-        Optional<ShopFile> shop = reader.take(ShopReading.read(paths));
+        Optional<ShopFile> shop = reader.take(shopFile);
         if (!reader.problems.isEmpty()) {
             throw refused(paths, reader.problems);
         }
@@ -199,12 +202,20 @@ public record Inputs(
 
     /** The assumptions with the changes of the command line; problems of the tables come before those of the changes. */
     public static Loaded<AssumptionTables> assumptions(Optional<Path> folder, List<String> changes) {
+        return assumptions(folder, Shop.UNNAMED.season(), changes);
+    }
+
+    private static Loaded<AssumptionTables> assumptions(
+            Optional<Path> folder, OwnSeason season, List<String> changes) {
         Loaded<AssumptionTables> read = folder.map(AssumptionTables::read)
                 .orElseGet(() -> new Loaded<>(Optional.of(AssumptionTables.bundled()), List.of(), List.of()));
         if (read.value().isEmpty()) {
             return read;
         }
-        Loaded<AssumptionTables> changed = read.value().orElseThrow().with(changes);
+        Loaded<AssumptionTables> changed = read.value()
+                .orElseThrow()
+                .withOwn(season.scalars(), ShopFile.FILE)
+                .with(changes);
         List<Problem> warnings = new ArrayList<>(read.warnings());
         warnings.addAll(changed.warnings());
         return new Loaded<>(changed.value(), changed.errors(), warnings);

@@ -36,6 +36,11 @@ public enum Scalar {
     DISPOSAL_USD_PER_TON("USD/ton", 0, 10_000, "tipping fee"),
     TIPPING_LEAST_USD("USD", 0, 10_000, "least that a load to the tip is charged"),
     UNIT_PRICE_SPREAD("fraction", 0, 1, "half-width of the range of a unit's price about the table"),
+    // the season
+    CREWS("", 1, 100, "crews at work at the same time"),
+    SEASON_WEEKS("weeks", 1, 53, "weeks of work in a year"),
+    SEASON_DAYS_PER_WEEK("days", 1, 7, "working days in one of those weeks, before rain takes some"),
+    JOBS_WAITING("", 1, 2000, "houses that wait to be done in a season; the houses of a portfolio stand for them"),
     // the work
     WORK_START_HOUR("h", 0, 23, "when the working day begins, local standard time"),
     RAIN_DAY_MM("mm", 0, 100, "rain within the working hours that loses the day"),
@@ -125,8 +130,19 @@ public enum Scalar {
     INSPECTION_RELIABILITY("fraction", 0.5, 1, "chance that a look at a lap tells right"),
     LOOK_COST_USD("USD", 0, 1e5, "opening up one window before deciding");
 
-    private static final Set<Scalar> WHOLE =
-            EnumSet.of(SEED, DRAWS, HORIZON_YEARS, WARRANTY_YEARS, CREW_SIZE, PANES, SPELL_DRY_HOURS, RESEAL_YEARS);
+    private static final Set<Scalar> WHOLE = EnumSet.of(
+            SEED,
+            DRAWS,
+            HORIZON_YEARS,
+            WARRANTY_YEARS,
+            CREW_SIZE,
+            CREWS,
+            JOBS_WAITING,
+            PANES,
+            SPELL_DRY_HOURS,
+            RESEAL_YEARS);
+
+    private static final Set<Scalar> SEASON = EnumSet.range(CREWS, JOBS_WAITING);
 
     private final String unit;
     private final double low;
@@ -157,6 +173,11 @@ public enum Scalar {
     /** Whether a fraction makes no sense. */
     public boolean whole() {
         return WHOLE.contains(this);
+    }
+
+    /** Whether it bears on the season of the shop alone, and on no house. */
+    public boolean ofTheSeason() {
+        return SEASON.contains(this);
     }
 
     public String meaning() {

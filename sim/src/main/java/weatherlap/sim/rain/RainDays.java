@@ -97,7 +97,12 @@ public record RainDays(Map<Month, Double> lostShare) {
      * @param dryDays 0 or more
      */
     public double daysFor(double dryDays) {
-        return stretched(dryDays, lostDaysPerYear() / (DAYS_PER_YEAR * WORKING_SHARE));
+        return stretched(dryDays, lostShareOfYear());
+    }
+
+    /** Share of the working days of a year that are lost, 0 to 1. */
+    public double lostShareOfYear() {
+        return lostDaysPerYear() / (DAYS_PER_YEAR * WORKING_SHARE);
     }
 
     private static double stretched(double dryDays, double lost) {

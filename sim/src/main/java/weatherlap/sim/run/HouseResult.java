@@ -18,6 +18,7 @@ import weatherlap.sim.method.Method;
  * @param named the two that the run sets side by side
  * @param methods by method
  * @param horizonUsd by method: horizon cost by draw, USD; not to be changed
+ * @param shop by method: what the job is to the shop, by draw
  * @param elevations elevations with openings, in table order, each under every method
  * @param openings in table order, each under every method, one after the other
  */
@@ -27,16 +28,18 @@ public record HouseResult(
         Contrast named,
         Map<Method, MethodResult> methods,
         Map<Method, double[]> horizonUsd,
+        Map<Method, ShopDraws> shop,
         List<ElevationResult> elevations,
         List<OpeningResult> openings) {
     public HouseResult {
         methods = Collections.unmodifiableMap(new EnumMap<>(methods));
         horizonUsd = Collections.unmodifiableMap(new EnumMap<>(horizonUsd));
+        shop = Collections.unmodifiableMap(new EnumMap<>(shop));
         elevations = List.copyOf(elevations);
         openings = List.copyOf(openings);
     }
 
-    /** Of the usual contrast, from the difference of its two. */
+    /** Of the usual contrast, from the difference of its two; what it is to the shop is the same in every draw. */
     public HouseResult(
             House house,
             Map<Method, MethodResult> methods,
@@ -52,8 +55,15 @@ public record HouseResult(
                         horizonDifferenceUsd,
                         Contrast.USUAL.at(house.cladding()).second(),
                         new double[horizonDifferenceUsd.length]),
+                steady(methods, horizonDifferenceUsd.length),
                 elevations,
                 openings);
+    }
+
+    private static Map<Method, ShopDraws> steady(Map<Method, MethodResult> methods, int draws) {
+        Map<Method, ShopDraws> steady = new EnumMap<>(Method.class);
+        methods.forEach((method, result) -> steady.put(method, ShopDraws.steady(result, draws)));
+        return steady;
     }
 
     /** @throws IllegalArgumentException where the house is not open to the method */

@@ -55,15 +55,18 @@ final class HouseSummary {
         drawn.forEach((method, draws) -> summaries.put(method, new HouseSummary(house, draws, assumptions.scenario())));
         Map<Method, MethodResult> methods = new EnumMap<>(Method.class);
         Map<Method, double[]> horizonUsd = new EnumMap<>(Method.class);
+        Map<Method, ShopDraws> shop = new EnumMap<>(Method.class);
         summaries.forEach((method, summary) -> {
             methods.put(method, summary.method());
             horizonUsd.put(method, summary.horizonUsd());
+            shop.put(method, ShopDraws.of(summary.draws));
         });
         return new HouseResult(
                 house,
                 contrast,
                 methods,
                 horizonUsd,
+                shop,
                 IntStream.range(0, house.elevations().size())
                         .boxed()
                         .filter(e -> !house.elevations().get(e).openings().isEmpty())
