@@ -11,7 +11,9 @@ import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.drivers.DriverTable;
 import weatherlap.analysis.exposure.ExposureTable;
 import weatherlap.analysis.leaks.HouseLeakTable;
+import weatherlap.analysis.prices.PriceList;
 import weatherlap.analysis.rule.RuleTable;
+import weatherlap.analysis.season.SeasonTable;
 import weatherlap.analysis.tables.ElevationTable;
 import weatherlap.analysis.tables.HouseTable;
 import weatherlap.analysis.tables.OpeningTable;
@@ -27,6 +29,8 @@ public final class Catalogue {
             HouseLeakTable.LAYOUT,
             SegmentTable.LAYOUT,
             RuleTable.LAYOUT,
+            SeasonTable.LAYOUT,
+            PriceList.LAYOUT,
             ExposureTable.LAYOUT,
             CalibrationTables.STEPS,
             CalibrationTables.JOBS,

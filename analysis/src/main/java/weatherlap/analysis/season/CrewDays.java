@@ -48,8 +48,9 @@ final class CrewDays {
                 double found = best[c];
                 for (int o = 0; o < jobs.get(j).size(); o++) {
                     JobOption way = jobs.get(j).get(o);
-                    double with =
-                            way.crewDays() <= c ? best[c - way.crewDays()] + way.grossProfitUsd() : Double.NEGATIVE_INFINITY;
+                    double with = way.crewDays() <= c
+                            ? best[c - way.crewDays()] + way.grossProfitUsd()
+                            : Double.NEGATIVE_INFINITY;
                     if (with > found) {
                         found = with;
                         taken[j][c] = (byte) (o + 1);

@@ -62,10 +62,7 @@ public record DayPrice(double usd, double boundUsd) {
     private static double bound(List<List<JobOption>> jobs, int days, double price) {
         double bound = price * days;
         for (List<JobOption> ways : jobs) {
-            bound += ways.stream()
-                    .mapToDouble(way -> way.grossProfitUsd() - price * way.crewDays())
-                    .max()
-                    .stream()
+            bound += ways.stream().mapToDouble(way -> way.grossProfitUsd() - price * way.crewDays()).max().stream()
                     .map(most -> Math.max(0, most))
                     .sum();
         }

@@ -63,7 +63,8 @@ public record SeasonStudy(Season season, List<SeasonRow> rows, DayPrice dayPrice
     }
 
     private static String when(Scalar scalar, double value) {
-        return scalar.key() + " = " + (value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value));
+        return scalar.key() + " = "
+                + (value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value));
     }
 
     /** Low and high of the range, where they are not the value. */
@@ -94,8 +95,8 @@ public record SeasonStudy(Season season, List<SeasonRow> rows, DayPrice dayPrice
 
         Evaluation(List<RuledJob> houses, Season season) {
             this.season = season;
-            List<Integer> indices = Job.waiting(
-                    IntStream.range(0, houses.size()).boxed().toList(), season.jobs());
+            List<Integer> indices =
+                    Job.waiting(IntStream.range(0, houses.size()).boxed().toList(), season.jobs());
             jobs = indices.stream().map(i -> houses.get(i).job()).toList();
             ruled = indices.stream().map(i -> houses.get(i).rule()).toList();
             days = CrewDays.of(ways(), season.withOneMoreCrew().crewDays());

@@ -46,7 +46,10 @@ class CrewDaysTest {
             for (int capacity : new int[] {0, 5, 20, 60, 1000}) {
                 List<Optional<JobOption>> mix = days.mix(capacity);
                 assertThat(mix).hasSameSizeAs(jobs);
-                int taken = mix.stream().flatMap(Optional::stream).mapToInt(JobOption::crewDays).sum();
+                int taken = mix.stream()
+                        .flatMap(Optional::stream)
+                        .mapToInt(JobOption::crewDays)
+                        .sum();
                 double profit = mix.stream()
                         .flatMap(Optional::stream)
                         .mapToDouble(JobOption::grossProfitUsd)

@@ -36,8 +36,8 @@ class SeasonStudyTest {
     static void simulate() {
         Assumptions assumptions = AssumptionTables.bundled().assumptions();
         scenario = assumptions.scenario();
-        Simulator simulator = new Simulator(
-                assumptions, RainClimate.of(DemoClimate.hourly(), scenario), Sampling.SOBOL, 32, 1);
+        Simulator simulator =
+                new Simulator(assumptions, RainClimate.of(DemoClimate.hourly(), scenario), Sampling.SOBOL, 32, 1);
         List<House> houses = DemoPortfolio.load().houses().subList(0, 12);
         List<HouseChoice> found = new ArrayList<>();
         simulator.run(
@@ -101,7 +101,8 @@ class SeasonStudyTest {
         double insert = profit(study, Way.ALWAYS_INSERT);
         assertThat(profit(study, Way.RULE)).isEqualTo(insert);
         assertThat(profit(study, Way.BEST_MIX)).isGreaterThanOrEqualTo(insert - 1e-6);
-        assertThat(study.row(Way.FAMILY_PLANS).orElseThrow().outcome().familyExtraUsd()).isZero();
+        assertThat(study.row(Way.FAMILY_PLANS).orElseThrow().outcome().familyExtraUsd())
+                .isZero();
         for (SeasonRow row : study.rows()) {
             assertThat(row.outcome().familyExtraUsd()).isGreaterThanOrEqualTo(-1e-6);
         }

@@ -7,7 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import weatherlap.analysis.callbacks.FittedTables;
 import weatherlap.analysis.choice.Decision;
+import weatherlap.analysis.prices.PriceList;
 import weatherlap.analysis.rule.RuleTable;
+import weatherlap.analysis.season.SeasonStudy;
+import weatherlap.analysis.season.SeasonTable;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.Comparison;
 import weatherlap.analysis.tables.ResultTable;
@@ -52,15 +55,18 @@ public record CompareReport(
 
     /** Writes the tables, {@code summary.json} and the workbook on one thread, the page, the sheet and the pictures on another. */
     public void write(OutputFolder folder) throws IOException {
-        TwoThreads.run(() -> writeTables(folder, workbookLines()), () -> writePages(folder, page()));
+        Optional<SeasonStudy> season = SeasonSection.study(this);
+        TwoThreads.run(() -> writeTables(folder, season, workbookLines()), () -> writePages(folder, page(season)));
     }
 
-    private void writeTables(OutputFolder folder, List<String> about) throws IOException {
+    private void writeTables(OutputFolder folder, Optional<SeasonStudy> season, List<String> about) throws IOException {
         ResultTable segments = comparison.segments().table();
         ResultTable rule = RuleTable.of(decision.study());
-        TableWriter.CSV.write(folder, List.of(rule));
-        folder.write("summary.json", SummaryJson.of(comparison.answer(), segments, comparison.draws()));
-        List<ResultTable> sheets = new ArrayList<>(List.of(rule, segments));
+        ResultTable seasons = season.map(SeasonTable::of).orElseGet(() -> SeasonTable.of(List.of()));
+        ResultTable prices = PriceList.table(comparison.shown());
+        TableWriter.CSV.write(folder, List.of(rule, seasons, prices));
+        folder.write("summary.json", SummaryJson.of(comparison.answer(), segments, season, comparison.draws()));
+        List<ResultTable> sheets = new ArrayList<>(List.of(rule, segments, seasons, prices));
         sheets.addAll(ResultFiles.tables(comparison.shown()));
         TableWriter.workbook(about).write(folder, sheets);
     }
@@ -82,7 +88,7 @@ public record CompareReport(
         return lines;
     }
 
-    private ReportPage page() {
+    private ReportPage page(Optional<SeasonStudy> season) {
         return new ReportPage(
                 title(),
                 scope(),
@@ -90,6 +96,8 @@ public record CompareReport(
                 List.of(
                         AnswerSection.of(this),
                         EvidenceSection.of(this),
+                        SeasonSection.of(season, assumptions.scenario()),
+                        PriceSection.of(this),
                         SegmentsSection.of(this),
                         HousesSection.of(this),
                         MethodSection.of(this),

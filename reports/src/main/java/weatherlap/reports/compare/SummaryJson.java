@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import weatherlap.analysis.columns.ResultColumn;
+import weatherlap.analysis.season.SeasonStudy;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.words.Decimals;
@@ -17,7 +19,7 @@ import weatherlap.sim.method.Method;
 final class SummaryJson {
     private SummaryJson() {}
 
-    static Content of(Answer answer, ResultTable segments, int draws) {
+    static Content of(Answer answer, ResultTable segments, Optional<SeasonStudy> season, int draws) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("houses", answer.houses());
         json.put("openings", answer.openings());
@@ -39,6 +41,7 @@ final class SummaryJson {
         }
         json.put("mean_of_a_house", methods);
         json.put("family_plans", plans(answer.plans()));
+        season.ifPresent(study -> json.put("season", SeasonJson.of(study)));
         json.put("segments", rows(segments));
         return Json.of(json);
     }

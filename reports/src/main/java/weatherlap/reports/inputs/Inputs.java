@@ -205,8 +205,7 @@ public record Inputs(
         return assumptions(folder, Shop.UNNAMED.season(), changes);
     }
 
-    private static Loaded<AssumptionTables> assumptions(
-            Optional<Path> folder, OwnSeason season, List<String> changes) {
+    private static Loaded<AssumptionTables> assumptions(Optional<Path> folder, OwnSeason season, List<String> changes) {
         Loaded<AssumptionTables> read = folder.map(AssumptionTables::read)
                 .orElseGet(() -> new Loaded<>(Optional.of(AssumptionTables.bundled()), List.of(), List.of()));
         if (read.value().isEmpty()) {

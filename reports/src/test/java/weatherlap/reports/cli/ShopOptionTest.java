@@ -49,6 +49,35 @@ class ShopOptionTest {
         assertThat(changed.err()).contains("shop/shop.toml: is not what the run read");
     }
 
+    /** The shop's numbers take the place of those assumed, what is set by hand stands, and a repeated run keeps to what was. */
+    @Test
+    void theSeasonIsTheShopsOwn() throws IOException {
+        Path report = folder.resolve("season");
+        run("compare", houses, "--shop", shop, "--set", "crews=3", "--draws", 16, "--quiet", "--out", report);
+        assertThat(report.resolve("summary.json"))
+                .content()
+                .containsSubsequence(
+                        "\"season\"", "\"crews\" : 3", "\"weeks\" : 40", "\"crew_days\" : 600", "\"best_mix\"");
+        assertThat(report.resolve("assumptions/scenario.toml"))
+                .content()
+                .containsSubsequence("[crews]", "set for this run", "[season_weeks]", "own records", "shop.toml");
+        assertThat(run(
+                                "compare",
+                                houses,
+                                "--shop",
+                                shop,
+                                "--repeat",
+                                report.resolve("run.json"),
+                                "--quiet",
+                                "--out",
+                                folder.resolve("season-again"))
+                        .out())
+                .contains("the same to the byte");
+        assertThat(report.resolve("report.html"))
+                .content()
+                .contains("Your season", "Price list", "600 crew days", "Not your own numbers yet: crews.");
+    }
+
     @Test
     void theShopBesideThePortfolioIsTakenAndABadOneRefused() throws IOException {
         Corpus.SHOP.writeGood(houses);
