@@ -29,6 +29,11 @@ public final class Check {
         return within(name, value, 0, Double.MAX_VALUE);
     }
 
+    /** The same; the name is put together only where it is told. */
+    public static double notNegative(String what, Object of, double value) {
+        return value >= 0 && value <= Double.MAX_VALUE ? value : notNegative(what + of, value);
+    }
+
     /** A finite number. */
     public static double finite(String name, double value) {
         return within(name, value, -Double.MAX_VALUE, Double.MAX_VALUE);

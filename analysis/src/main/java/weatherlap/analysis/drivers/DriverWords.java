@@ -4,7 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import weatherlap.analysis.sensitivity.PartialInformation.Worth;
+import weatherlap.analysis.sensitivity.SobolIndices.Index;
+import weatherlap.analysis.sensitivity.SobolIndices.Share;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scenario;
 
@@ -17,6 +22,7 @@ public final class DriverWords {
     public static List<String> of(DriverStudy study) {
         List<String> words = new ArrayList<>();
         words.add(tables(study));
+        choices(study).ifPresent(words::add);
         words.addAll(measure(study));
         words.add(estimator(study));
         return words;
@@ -24,26 +30,61 @@ public final class DriverWords {
 
     /** What was not varied. */
     public static String held(Scenario scenario) {
-        return "Choices are not varied; in force for repairs within the warranty: warranty_covers = "
+        return "Shares and worths are those under the choices in force; for repairs within the warranty: warranty_covers = "
                 + scenario.choice(Choice.WARRANTY_COVERS)
                 + ". Each method is taken at every window, whatever limits let be built.";
     }
 
     private static String tables(DriverStudy study) {
-        List<String> shares = study.rows().stream()
-                .filter(row -> row.group()
-                        && row.outcome() == Outcome.COST_DIFFERENCE
-                        && row.indices().isPresent())
+        Predicate<Index> tells = index -> !small(index.total());
+        List<Index> tables = study.rows().stream()
+                .filter(row -> row.group() && row.outcome() == Outcome.COST_DIFFERENCE)
+                .flatMap(row -> row.indices().stream())
                 .sorted(Comparator.comparingDouble(
-                        (DriverRow row) -> -row.indices().orElseThrow().total()))
+                        (Index index) -> -index.total().value()))
+                .toList();
+        String shares = tables.stream()
+                .filter(tells)
+                .map(index -> index.group() + " " + share(index.firstOrder()) + " by itself, " + share(index.total())
+                        + " with what it does together with others")
+                .collect(Collectors.joining("; "));
+        String others = tables.stream().filter(tells.negate()).map(Index::group).collect(Collectors.joining(", "));
+        Share together = study.indices().get(Outcome.COST_DIFFERENCE.ordinal()).together();
+        return "Share of the variance of the cost difference, by table: " + shares
+                + (others.isEmpty() ? "" : "; under 0.01 in all: " + others)
+                + "; " + share(together) + " no table makes by itself, but several together.";
+    }
+
+    private static Optional<String> choices(DriverStudy study) {
+        List<String> moved = study.rows().stream()
+                .filter(row -> row.outcome() == Outcome.COST_DIFFERENCE
+                        && !row.group()
+                        && Choice.of(row.assumption()).isPresent()
+                        && row.swing().width() >= 1)
+                .sorted(Comparator.comparingDouble(row -> -row.swing().width()))
                 .map(row -> String.format(
                         Locale.ROOT,
-                        "%s %.2f \u00b1 %.2f",
+                        "%s moves it by $%,.0f (%s to %s)",
                         row.assumption(),
-                        row.indices().orElseThrow().total(),
-                        row.indices().orElseThrow().totalError()))
+                        row.swing().width(),
+                        row.lowValue(),
+                        row.highValue()))
                 .toList();
-        return "Total share of the variance of the cost difference, by table: " + String.join(", ", shares) + ".";
+        return moved.isEmpty()
+                ? Optional.empty()
+                : Optional.of("What is chosen has no variance; with every number at its median "
+                        + String.join(", ", moved) + " a house.");
+    }
+
+    /** Too little to be told from nothing at two digits. */
+    private static boolean small(Share share) {
+        return share.value() + share.error() < 0.01;
+    }
+
+    private static String share(Share share) {
+        return small(share)
+                ? "under 0.01"
+                : String.format(Locale.ROOT, "%.2f \u00b1 %.2f", share.value(), Math.max(0.01, share.error()));
     }
 
     /** Which rates to measure next, and what that is worth. */
@@ -79,9 +120,9 @@ public final class DriverWords {
     private static String estimator(DriverStudy study) {
         return String.format(
                 Locale.ROOT,
-                "First order after Janon et al. 2014, total after Jansen 1999, on %d digitally shifted Sobol' sequences of %d points;"
-                        + " errors are standard errors over the sequences, each with houses of its own, and hold the choice of houses. Worth: expected value of partial perfect information by"
-                        + " regression on %d points.",
+                "Shares after Jansen 1999, of the mean variance of a house's difference, on %d digitally shifted Sobol' sequences of %d"
+                        + " points, each with a house of its own; errors are standard errors over the sequences and hold the"
+                        + " choice of houses. Worth: expected value of partial perfect information by regression on %d points.",
                 study.effort().design().replicates(),
                 study.effort().design().points(),
                 study.effort().informationPoints());

@@ -1,6 +1,8 @@
 package weatherlap.analysis.drivers;
 
-import java.util.function.BiFunction;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.function.ObjDoubleConsumer;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.ThreePoint;
@@ -26,8 +28,8 @@ public record Factor(
         ThreePoint range,
         double lowest,
         double highest,
-        BiFunction<Assumptions, Double, Assumptions> known,
-        BiFunction<Assumptions, Double, Assumptions> assumed) {
+        ObjDoubleConsumer<Draft> known,
+        ObjDoubleConsumer<Draft> assumed) {
     public Factor {
         Check.text("factor", name);
     }
@@ -41,18 +43,24 @@ public record Factor(
             ThreePoint range,
             double lowest,
             double highest,
-            BiFunction<Assumptions, Double, Assumptions> change) {
+            ObjDoubleConsumer<Draft> change) {
         this(name, table, meaning, unit, range, lowest, highest, change, change);
     }
 
     /** The assumptions with this number known to be the value. */
     public Assumptions set(Assumptions assumptions, double value) {
-        return known.apply(assumptions, value);
+        return changed(assumptions, known, value);
     }
 
     /** The assumptions with this number thought to be the value; at its likely value they are what they were. */
     public Assumptions assume(Assumptions assumptions, double value) {
-        return assumed.apply(assumptions, value);
+        return changed(assumptions, assumed, value);
+    }
+
+    private static Assumptions changed(Assumptions assumptions, ObjDoubleConsumer<Draft> change, double value) {
+        Draft draft = new Draft(assumptions);
+        change.accept(draft, value);
+        return draft.assumptions();
     }
 
     boolean ranged() {
@@ -69,6 +77,19 @@ public record Factor(
         double low = likely > 0 ? likely / 2 : likely - reach;
         double high = likely > 0 ? likely * 2 : likely + reach;
         return new Span(Math.max(lowest, Math.min(range.low(), low)), Math.min(highest, Math.max(range.high(), high)));
+    }
+
+    /** A value of it to three significant digits, with its unit. */
+    public String shown(double value) {
+        return rounded(value) + (unit.isEmpty() || unit.equals("fraction") ? "" : " " + unit);
+    }
+
+    /** A value to three significant digits. */
+    public static String rounded(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(3))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** From low to high. */

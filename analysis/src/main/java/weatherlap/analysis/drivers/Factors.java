@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.LapFault;
@@ -26,7 +24,7 @@ public final class Factors {
     private static final Set<Scalar> OF_A_RANGE =
             Set.of(Scalar.REPAIR_COST_LOW_USD, Scalar.REPAIR_COST_HIGH_USD, Scalar.UNIT_PRICE_SPREAD);
 
-    private static final double CORRELATION_STEP = 0.01;
+    private static final double CORRELATION_STEP = 0.05;
     private static final double MOST_MINUTES = 1e5;
     private static final double MOST_USD = 1e6;
     private static final double MOST_TIMES = 100;
@@ -35,11 +33,18 @@ public final class Factors {
 
     /** Every number with a range: what is not known. */
     static List<Factor> ranged(Assumptions assumptions) {
-        return all(assumptions).stream().filter(Factor::ranged).toList();
+        return single(assumptions).stream().filter(Factor::ranged).toList();
     }
 
-    /** Every number that may be changed. */
+    /** Every number that may be changed, and every group of rates that may be changed together. */
     public static List<Factor> all(Assumptions assumptions) {
+        List<Factor> factors = single(assumptions);
+        factors.addAll(
+                RateGroup.all(assumptions).stream().map(RateGroup::factor).toList());
+        return factors;
+    }
+
+    private static List<Factor> single(Assumptions assumptions) {
         List<Factor> factors = new ArrayList<>();
         assumptions.steps().forEach(step -> factors.add(step(step)));
         assumptions.materials().forEach(item -> factors.add(material(item)));
@@ -70,12 +75,12 @@ public final class Factors {
                 step.minutes(),
                 0,
                 MOST_MINUTES,
-                (all, value) -> withMinutes(all, step, ThreePoint.exactly(value)),
-                (all, value) -> withMinutes(all, step, step.minutes().withLikely(value)));
+                (all, value) -> minutes(all, step, ThreePoint.exactly(value)),
+                (all, value) -> minutes(all, step, step.minutes().withLikely(value)));
     }
 
-    private static Assumptions withMinutes(Assumptions all, LabourStep step, ThreePoint minutes) {
-        return all.withSteps(replace(all.steps(), row -> row.id().equals(step.id()), row -> row.withMinutes(minutes)));
+    private static void minutes(Draft all, LabourStep step, ThreePoint minutes) {
+        all.steps(row -> row.id().equals(step.id()), row -> row.withMinutes(minutes));
     }
 
     private static Factor material(Material item) {
@@ -87,13 +92,12 @@ public final class Factors {
                 item.price(),
                 0,
                 MOST_USD,
-                (all, value) -> withPrice(all, item, ThreePoint.exactly(value)),
-                (all, value) -> withPrice(all, item, item.price().withLikely(value)));
+                (all, value) -> price(all, item, ThreePoint.exactly(value)),
+                (all, value) -> price(all, item, item.price().withLikely(value)));
     }
 
-    private static Assumptions withPrice(Assumptions all, Material item, ThreePoint price) {
-        return all.withMaterials(
-                replace(all.materials(), row -> row.id().equals(item.id()), row -> row.withPrice(price)));
+    private static void price(Draft all, Material item, ThreePoint price) {
+        all.materials(row -> row.id().equals(item.id()), row -> row.withPrice(price));
     }
 
     /** The price list as a whole; once it is known, no spread is left. */
@@ -107,13 +111,15 @@ public final class Factors {
                 new ThreePoint(1 - spread, 1, 1 + spread),
                 0,
                 MOST_TIMES,
-                (all, value) -> times(all, value).with(all.scenario().with(Scalar.UNIT_PRICE_SPREAD, 0)),
+                (all, value) -> {
+                    times(all, value);
+                    all.scalar(Scalar.UNIT_PRICE_SPREAD, 0);
+                },
                 Factors::times);
     }
 
-    private static Assumptions times(Assumptions all, double factor) {
-        return all.withUnitPrices(
-                all.unitPrices().stream().map(row -> row.times(factor)).toList());
+    private static void times(Draft all, double factor) {
+        all.unitPrices(row -> true, row -> row.times(factor));
     }
 
     private static Factor unitPrice(UnitPrice price) {
@@ -125,10 +131,9 @@ public final class Factors {
                 ThreePoint.exactly(price.baseUsd()),
                 0,
                 MOST_USD,
-                (all, value) -> all.withUnitPrices(replace(
-                        all.unitPrices(),
+                (all, value) -> all.unitPrices(
                         row -> row.method() == price.method() && row.operation() == price.operation(),
-                        row -> row.withBaseUsd(value))));
+                        row -> row.withBaseUsd(value)));
     }
 
     private static Factor fault(LapFault fault) {
@@ -140,13 +145,12 @@ public final class Factors {
                 fault.admitted(),
                 0,
                 1,
-                (all, value) -> withAdmitted(all, fault, ThreePoint.exactly(value)),
-                (all, value) -> withAdmitted(all, fault, fault.admitted().withLikely(value)));
+                (all, value) -> admitted(all, fault, ThreePoint.exactly(value)),
+                (all, value) -> admitted(all, fault, fault.admitted().withLikely(value)));
     }
 
-    private static Assumptions withAdmitted(Assumptions all, LapFault fault, ThreePoint share) {
-        return all.withFaults(
-                replace(all.faults(), row -> row.id().equals(fault.id()), row -> row.withAdmitted(share)));
+    private static void admitted(Draft all, LapFault fault, ThreePoint share) {
+        all.faults(row -> row.id().equals(fault.id()), row -> row.withAdmitted(share));
     }
 
     private static Factor wage(Wage wage) {
@@ -158,10 +162,9 @@ public final class Factors {
                 ThreePoint.exactly(wage.usdPerHour()),
                 Math.ulp(1.0),
                 MOST_USD,
-                (all, value) -> all.withWages(replace(
-                        all.wages(),
+                (all, value) -> all.wages(
                         row -> row.region().equals(wage.region()) && row.role().equals(wage.role()),
-                        row -> row.withUsdPerHour(value))));
+                        row -> row.withUsdPerHour(value)));
     }
 
     private static Factor scalar(Scenario scenario, Scalar scalar) {
@@ -177,8 +180,8 @@ public final class Factors {
                 range,
                 scalar.low(),
                 scalar.high(),
-                (all, value) -> all.with(all.scenario().with(scalar, settled(scalar, value))),
-                (all, value) -> all.with(all.scenario().with(scalar, counted(scalar, value))));
+                (all, value) -> all.scalar(scalar, settled(scalar, value)),
+                (all, value) -> all.scalar(scalar, counted(scalar, value)));
     }
 
     /** The likeness of a house's laps goes in steps, so that the tables that hang on it alone serve many points. */
@@ -203,17 +206,12 @@ public final class Factors {
                 repair,
                 repair.low(),
                 repair.high(),
-                (all, value) -> all.with(all.scenario()
-                        .with(Scalar.REPAIR_COST_LOW_USD, value)
-                        .with(Scalar.REPAIR_COST_USD, value)
-                        .with(Scalar.REPAIR_COST_HIGH_USD, value)),
-                (all, value) -> all.with(all.scenario().with(Scalar.REPAIR_COST_USD, value)));
-    }
-
-    private static <T> List<T> replace(List<T> rows, Predicate<T> which, UnaryOperator<T> change) {
-        return rows.stream()
-                .map(row -> which.test(row) ? change.apply(row) : row)
-                .toList();
+                (all, value) -> {
+                    all.scalar(Scalar.REPAIR_COST_LOW_USD, value);
+                    all.scalar(Scalar.REPAIR_COST_USD, value);
+                    all.scalar(Scalar.REPAIR_COST_HIGH_USD, value);
+                },
+                (all, value) -> all.scalar(Scalar.REPAIR_COST_USD, value));
     }
 
     private static String word(Enum<?> constant) {

@@ -3,6 +3,7 @@ package weatherlap.analysis.drivers;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.StatUtils;
 import weatherlap.analysis.sensitivity.PartialInformation;
@@ -24,25 +25,23 @@ record InformationStudy(List<Worth> worths, double nothingUsd, double everything
         worths = List.copyOf(worths);
     }
 
-    static InformationStudy of(RangedModel model, int points, Streams streams) {
-        int factors = model.factors().size();
-        double[][] columns = new double[factors][];
-        for (int f = 0; f < factors; f++) {
-            columns[f] = Sampling.STRATIFIED.uniforms(
-                    points,
-                    streams.world("information " + model.factors().get(f).name()));
-        }
-        double[][] rows = new double[points][factors];
-        for (int i = 0; i < points; i++) {
-            for (int f = 0; f < factors; f++) {
-                rows[i][f] = columns[f][i];
+    /** @param costs cost differences at points of the cube, [house][point] */
+    static InformationStudy of(
+            List<Factor> factors, Function<double[][], double[][]> costs, int points, Streams streams) {
+        double[][] rows = new double[points][factors.size()];
+        for (int f = 0; f < factors.size(); f++) {
+            double[] column = Sampling.STRATIFIED.uniforms(
+                    points, streams.world("information " + factors.get(f).name()));
+            for (int i = 0; i < points; i++) {
+                rows[i][f] = column[i];
             }
         }
-        double[][] differences = byHouse(model.differences(rows));
-        List<Worth> worths = IntStream.range(0, factors)
+        double[][] differences = costs.apply(rows);
+        List<Worth> worths = IntStream.range(0, factors.size())
+                .parallel()
                 .mapToObj(f -> aHouse(
-                        PartialInformation.on(Arrays.stream(columns[f])
-                                .map(u -> model.value(f, u))
+                        PartialInformation.on(Arrays.stream(rows)
+                                .mapToDouble(row -> RangedAssumptions.value(factors.get(f), row[f]))
                                 .toArray()),
                         differences))
                 .toList();
@@ -86,15 +85,5 @@ record InformationStudy(List<Worth> worths, double nothingUsd, double everything
             sum += Math.min(mean, 0) - informed;
         }
         return sum / differences.length;
-    }
-
-    private static double[][] byHouse(Differences[] points) {
-        double[][] houses = new double[points[0].costUsd().length][points.length];
-        for (int i = 0; i < points.length; i++) {
-            for (int h = 0; h < houses.length; h++) {
-                houses[h][i] = points[i].costUsd()[h];
-            }
-        }
-        return houses;
     }
 }

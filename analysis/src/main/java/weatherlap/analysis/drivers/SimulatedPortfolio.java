@@ -2,6 +2,7 @@ package weatherlap.analysis.drivers;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.StatUtils;
@@ -12,9 +13,10 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;
-import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.HouseMeans;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -26,7 +28,7 @@ import weatherlap.sim.run.Simulator;
  * @param draws a house
  */
 public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClimate> climate, int draws, long seed)
-        implements Differences.Model {
+        implements Houses {
     public SimulatedPortfolio {
         houses = List.copyOf(houses);
         Check.within("houses", houses.size(), 1, Integer.MAX_VALUE);
@@ -41,29 +43,22 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
                 .toList();
     }
 
-    /** Every so manyth house; parts beyond the number of houses come round to the first again. */
     @Override
-    public SimulatedPortfolio part(int position, int parts) {
-        int dealt = Math.min(parts, houses.size());
-        List<House> own = IntStream.range(0, houses.size())
-                .filter(h -> h % dealt == position % dealt)
-                .mapToObj(houses::get)
-                .toList();
-        return new SimulatedPortfolio(own, climate, draws, seed);
+    public int count() {
+        return houses.size();
     }
 
     @Override
-    public Differences at(Assumptions known) {
-        Simulator simulator = simulator(known);
-        double[] cost = new double[houses.size()];
-        double[] risk = new double[houses.size()];
-        for (int h = 0; h < cost.length; h++) {
-            HouseResult result = simulator.simulate(houses.get(h));
-            cost[h] = result.first().horizonCostUsd().mean()
-                    - result.second().horizonCostUsd().mean();
-            risk[h] = result.first().leakProbability() - result.second().leakProbability();
-        }
-        return new Differences(cost, risk);
+    public OneHouse house(int position, Assumptions base) {
+        HouseMeans means = new HouseMeans(houses.get(position), base, sampling(base.scenario()), draws, seed);
+        return known -> {
+            Map<Method, HouseMeans.Mean> found = means.at(known, climate.apply(known.scenario()));
+            HouseMeans.Mean first = found.get(means.contrast().first());
+            HouseMeans.Mean second = found.get(means.contrast().second());
+            return new Difference(
+                    first.horizonCostUsd() - second.horizonCostUsd(),
+                    first.leakProbability() - second.leakProbability());
+        };
     }
 
     /**
@@ -106,7 +101,10 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
 
     private Simulator simulator(Assumptions assumptions) {
         Scenario scenario = assumptions.scenario();
-        return new Simulator(
-                assumptions, climate.apply(scenario), scenario.choice(Choice.SAMPLING, Sampling.class), draws, seed);
+        return new Simulator(assumptions, climate.apply(scenario), sampling(scenario), draws, seed);
+    }
+
+    private static Sampling sampling(Scenario scenario) {
+        return scenario.choice(Choice.SAMPLING, Sampling.class);
     }
 }

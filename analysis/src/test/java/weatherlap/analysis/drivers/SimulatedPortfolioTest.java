@@ -10,6 +10,8 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.breakeven.BreakEven;
+import weatherlap.analysis.drivers.Houses.Difference;
+import weatherlap.analysis.drivers.Houses.OneHouse;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
@@ -59,10 +61,11 @@ class SimulatedPortfolioTest {
     @Test
     void dearerRepairsFavourTheMethodThatLeaksLess() {
         Factor repair = Factors.named(BUNDLED, Scalar.REPAIR_COST_USD.key()).orElseThrow();
-        Differences cheap = portfolio.at(repair.set(BUNDLED, 100));
-        Differences dear = portfolio.at(repair.set(BUNDLED, 10_000));
-        assertThat(dear.risk()[0]).isEqualTo(cheap.risk()[0]).isNotZero();
-        assertThat(Math.signum(dear.costUsd()[0] - cheap.costUsd()[0])).isEqualTo(Math.signum(cheap.risk()[0]));
+        OneHouse house = portfolio.house(0, BUNDLED);
+        Difference cheap = house.at(repair.set(BUNDLED, 100));
+        Difference dear = house.at(repair.set(BUNDLED, 10_000));
+        assertThat(dear.risk()).isEqualTo(cheap.risk()).isNotZero();
+        assertThat(Math.signum(dear.costUsd() - cheap.costUsd())).isEqualTo(Math.signum(cheap.risk()));
     }
 
     @Test
@@ -71,10 +74,11 @@ class SimulatedPortfolioTest {
                 .filter(f -> f.table().equals("wages") && f.name().contains("carpenter"))
                 .findFirst()
                 .orElseThrow();
-        Differences now = portfolio.at(BUNDLED);
-        Differences dear = portfolio.at(wage.set(BUNDLED, 3 * wage.range().likely()));
-        assertThat(dear.risk()[0]).isEqualTo(now.risk()[0]);
-        assertThat(dear.costUsd()[0]).isGreaterThan(now.costUsd()[0]);
+        OneHouse house = portfolio.house(0, BUNDLED);
+        Difference now = house.at(BUNDLED);
+        Difference dear = house.at(wage.set(BUNDLED, 3 * wage.range().likely()));
+        assertThat(dear.risk()).isEqualTo(now.risk());
+        assertThat(dear.costUsd()).isGreaterThan(now.costUsd());
     }
 
     @Test
@@ -82,15 +86,6 @@ class SimulatedPortfolioTest {
         List<House> ten = IntStream.range(0, 10).mapToObj(i -> house()).toList();
         assertThat(SimulatedPortfolio.sample(ten, 4)).containsExactly(ten.get(0), ten.get(2), ten.get(5), ten.get(7));
         assertThat(SimulatedPortfolio.sample(ten, 40)).hasSize(10);
-    }
-
-    @Test
-    void partsDealTheHousesOut() {
-        List<House> three = List.of(house(), house(), house());
-        SimulatedPortfolio all = new SimulatedPortfolio(three, s -> CLIMATE, 8, 3);
-        assertThat(all.part(0, 2).houses()).containsExactly(three.get(0), three.get(2));
-        assertThat(all.part(1, 2).houses()).containsExactly(three.get(1));
-        assertThat(all.part(4, 8).houses()).containsExactly(three.get(1));
     }
 
     /** The means take the mean of a repair as known, the draws do not: they differ by sampling error. */

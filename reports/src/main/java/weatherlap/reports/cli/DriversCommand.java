@@ -18,11 +18,12 @@ import weatherlap.reports.options.SampleOption;
                 "Ranks the assumptions by what they do to the answer: Sobol' indices, swings, and what to measure next.",
         footer = {
             "",
-            "All houses are read and held in memory, of which those of --houses are simulated.",
+            "All houses are read and held in memory: of --houses of them swings and worths are told, of --replicates of them",
+            "shares of the variance.",
             "",
             "Examples:",
             "  weatherlap drivers --out drivers",
-            "  weatherlap drivers my-houses --houses 24 --points 64 --out drivers"
+            "  weatherlap drivers my-houses --houses 24 --points 32 --out drivers"
         })
 final class DriversCommand implements Callable<Integer> {
     @Spec
@@ -35,7 +36,7 @@ final class DriversCommand implements Callable<Integer> {
     private InputOptions input;
 
     @Mixin
-    private final SampleOption sample = new SampleOption(8);
+    private final SampleOption sample = new SampleOption(12);
 
     @Option(
             names = "--draws",
@@ -56,9 +57,9 @@ final class DriversCommand implements Callable<Integer> {
     @Option(
             names = "--replicates",
             paramLabel = "N",
-            defaultValue = "8",
+            defaultValue = "60",
             description =
-                    "Sequences, 2 to 1000, each shifted at random and with houses of its own; they show the error. Else: ${DEFAULT-VALUE}.")
+                    "Sequences, 2 to 10,000, each shifted at random and with a house of its own, in turn; they show the error. Else: ${DEFAULT-VALUE}.")
     private int replicates;
 
     @Option(
@@ -83,7 +84,7 @@ final class DriversCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Bounds.within(spec, "--draws", draws, 1, 1_000_000);
         Bounds.within(spec, "--points", points, 2, 1 << 20);
-        Bounds.within(spec, "--replicates", replicates, 2, 1000);
+        Bounds.within(spec, "--replicates", replicates, 2, 10_000);
         Bounds.within(spec, "--rows", rows, 0, 400);
         Bounds.within(spec, "--information", information, 50, 1_000_000);
         Drivers.Effort effort = new Drivers.Effort(sample.houses(), draws, points, replicates, rows, information);

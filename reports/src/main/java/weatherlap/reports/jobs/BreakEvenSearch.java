@@ -197,8 +197,8 @@ public record BreakEvenSearch(
                 scope,
                 named(across),
                 named(up),
-                map.across().stream().map(v -> Drivers.shown(v, "")).toList(),
-                map.up().stream().map(v -> Drivers.shown(v, "")).toList(),
+                map.across().stream().map(v -> Factor.rounded(v)).toList(),
+                map.up().stream().map(v -> Factor.rounded(v)).toList(),
                 map.flangeCheaper());
     }
 

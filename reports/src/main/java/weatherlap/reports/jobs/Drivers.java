@@ -1,19 +1,16 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import weatherlap.analysis.drivers.Differences;
+import java.util.function.Function;
 import weatherlap.analysis.drivers.DriverRow;
 import weatherlap.analysis.drivers.DriverStudy;
 import weatherlap.analysis.drivers.DriverTable;
 import weatherlap.analysis.drivers.DriverWords;
-import weatherlap.analysis.drivers.Factor;
-import weatherlap.analysis.drivers.Factors;
+import weatherlap.analysis.drivers.Houses;
 import weatherlap.analysis.drivers.Outcome;
 import weatherlap.analysis.drivers.SimulatedPortfolio;
 import weatherlap.analysis.sensitivity.SobolIndices.Design;
@@ -35,8 +32,9 @@ import weatherlap.reports.output.Version;
 import weatherlap.reports.weather.ClimateMemo;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
-import weatherlap.sim.random.PertQuantile;
+import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Streams;
 
 /**
@@ -81,30 +79,40 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
                 + output.folder().resolve("charts").resolve("cost_difference-swings.svg"));
     }
 
-    private DriverStudy study(Assumptions base, List<House> houses, Inputs inputs, Messages messages) {
-        SimulatedPortfolio portfolio =
-                new SimulatedPortfolio(houses, new ClimateMemo(inputs.climate()), effort.draws, inputs.seed());
+    private DriverStudy study(Assumptions base, List<House> swung, Inputs inputs, Messages messages) {
+        Function<Scenario, RainClimate> climate = new ClimateMemo(inputs.climate());
+        List<House> dealt = SimulatedPortfolio.sample(inputs.portfolio().houses(), effort.replicates);
         DriverStudy.Effort asked = new DriverStudy.Effort(
                 new Design(effort.points, effort.replicates, new Streams(inputs.seed())),
                 effort.singly,
                 effort.information);
-        try (Messages.Progress progress = messages.progress("runs", DriverStudy.runs(base, asked))) {
-            return DriverStudy.of(base, new Counted(portfolio, progress), asked);
+        Function<List<House>, Houses> simulated =
+                houses -> new SimulatedPortfolio(houses, climate, effort.draws, inputs.seed());
+        int runs = DriverStudy.runs(base, simulated.apply(swung), asked);
+        try (Messages.Progress progress = messages.progress("runs", runs)) {
+            return DriverStudy.of(
+                    base,
+                    new Counted(simulated.apply(dealt), progress),
+                    new Counted(simulated.apply(swung), progress),
+                    asked);
         }
     }
 
     /** Tells of every run. */
-    private record Counted(Differences.Model model, Messages.Progress progress) implements Differences.Model {
+    private record Counted(Houses houses, Messages.Progress progress) implements Houses {
         @Override
-        public Differences at(Assumptions known) {
-            Differences differences = model.at(known);
-            progress.step();
-            return differences;
+        public int count() {
+            return houses.count();
         }
 
         @Override
-        public Differences.Model part(int position, int parts) {
-            return new Counted(model.part(position, parts), progress);
+        public OneHouse house(int position, Assumptions base) {
+            OneHouse house = houses.house(position, base);
+            return known -> {
+                Difference difference = house.at(known);
+                progress.step();
+                return difference;
+            };
         }
     }
 
@@ -118,10 +126,10 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
                             Index index = row.indices().orElseThrow();
                             return new DriverIndices.Driver(
                                     (row.group() ? "all of " : "") + row.assumption(),
-                                    index.firstOrder(),
-                                    index.firstOrderError(),
-                                    index.total(),
-                                    index.totalError());
+                                    index.firstOrder().value(),
+                                    index.firstOrder().error(),
+                                    index.total().value(),
+                                    index.total().error());
                         })
                         .toList());
     }
@@ -132,7 +140,7 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
                 .sorted(Comparator.comparingDouble(
                         (DriverRow row) -> -row.swing().width()))
                 .limit(SHOWN_SWINGS)
-                .map(row -> swing(row, Factors.named(base, row.assumption()).orElseThrow()))
+                .map(Drivers::swing)
                 .toList();
         return new Swings(
                 scope,
@@ -141,23 +149,13 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
                 widest);
     }
 
-    private static Swings.Swing swing(DriverRow row, Factor factor) {
-        double[] ends = PertQuantile.draws(factor.range(), new double[] {DriverStudy.TAIL, 1 - DriverStudy.TAIL});
+    private static Swings.Swing swing(DriverRow row) {
         return new Swings.Swing(
                 row.assumption(),
-                shown(ends[0], factor.unit()),
-                shown(ends[1], factor.unit()),
+                row.lowValue(),
+                row.highValue(),
                 row.swing().low(),
                 row.swing().high());
-    }
-
-    /** To three significant digits, with its unit. */
-    static String shown(double value, String unit) {
-        return new BigDecimal(value)
-                        .round(new MathContext(3))
-                        .stripTrailingZeros()
-                        .toPlainString()
-                + (unit.isEmpty() || unit.equals("fraction") ? "" : " " + unit);
     }
 
     /** Writes a chart of a study. */

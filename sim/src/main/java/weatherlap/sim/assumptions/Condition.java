@@ -87,6 +87,18 @@ public record Condition(List<List<Term>> alternatives) {
         return true;
     }
 
+    /** Whether it asks about a fact. */
+    public boolean asks(Fact fact) {
+        for (List<Term> terms : alternatives) {
+            for (Term term : terms) {
+                if (term.fact() == fact) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /** The facts it asks about. */
     public Set<Fact> facts() {
         return alternatives.stream().flatMap(List::stream).map(Term::fact).collect(Collectors.toUnmodifiableSet());

@@ -1,6 +1,5 @@
 package weatherlap.sim.assumptions;
 
-import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import weatherlap.sim.Check;
@@ -56,12 +55,12 @@ public record LapFault(
 
     /** Whether it can stand at an opening after the work of a method. */
     public boolean canStand(House house, Opening opening, Method after, Scenario scenario) {
-        return method.covers(after) && appliesWhen.holds(Facts.of(house, opening, after, scenario));
+        return canStand(after, Facts.of(house, opening, after, scenario));
     }
 
-    /** Whether an existing one can stand at an opening today: some method would leave it there. */
-    public boolean canStand(House house, Opening opening, Scenario scenario) {
-        return Arrays.stream(Method.values()).anyMatch(after -> canStand(house, opening, after, scenario));
+    /** The same, from the facts of the opening done by that method. */
+    public boolean canStand(Method after, Map<Fact, String> facts) {
+        return method.covers(after) && appliesWhen.holds(facts);
     }
 
     /** The same letting another share past. */

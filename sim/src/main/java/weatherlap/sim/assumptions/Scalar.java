@@ -144,6 +144,7 @@ public enum Scalar {
 
     private static final Set<Scalar> SEASON = EnumSet.range(CREWS, JOBS_WAITING);
 
+    private final String key = name().toLowerCase(Locale.ROOT);
     private final String unit;
     private final double low;
     private final double high;
@@ -186,7 +187,7 @@ public enum Scalar {
 
     /** The name that {@code scenario.toml} and {@code --set} use. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return key;
     }
 
     public static Optional<Scalar> of(String key) {

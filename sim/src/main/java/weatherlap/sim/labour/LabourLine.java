@@ -15,7 +15,7 @@ import weatherlap.sim.explain.Amount;
  */
 public record LabourLine(LabourStep step, double quantity, List<Amount> factors) {
     public LabourLine {
-        Check.notNegative("quantity of " + step.id(), quantity);
+        Check.notNegative("quantity of ", step.id(), quantity);
         for (Amount factor : factors) {
             Check.positive(factor.name(), factor.value());
         }

@@ -56,7 +56,7 @@ public final class Pace {
 
     /** Work in the containment is slower: at an opening, and on the panels or boards around it; not what lead-safe work adds itself. */
     private void contained(LabourStep step, List<Amount> factors) {
-        if (leadSafe && !step.appliesWhen().facts().contains(Fact.LEAD_SAFE)) {
+        if (leadSafe && !step.appliesWhen().asks(Fact.LEAD_SAFE)) {
             factors.add(scenario.amount(Scalar.LEAD_SAFE_FACTOR));
         }
     }

@@ -28,7 +28,9 @@ final class DamageCurve {
     /** Q_0 = 0, Q_1, … Q_years for x litres a year. */
     double[] byYear(double litresPerYear) {
         double sound = fragility.annualProbability(litresPerYear * line.soundPasses());
-        double failed = fragility.annualProbability(litresPerYear * line.failedPasses());
+        double failed = line.failedPasses() == line.soundPasses()
+                ? sound
+                : fragility.annualProbability(litresPerYear * line.failedPasses());
         double[] damaged = new double[fails.length];
         double a = 1;
         double b = 0;

@@ -26,20 +26,34 @@ final class LeakTable {
         lowest = Math.log(Math.max(SMALLEST_LITRES, fragility.dryingLitres()));
         knotsPerLog = INTERVALS / (Math.log(LARGEST_LITRES) - lowest);
         values = new double[(INTERVALS + 2) * COLUMNS];
+        double[] worth = worth(Math.max(horizonYears, warrantyYears), discountRate);
         DamageCurve curve = new DamageCurve(line, fragility, Math.max(horizonYears, warrantyYears));
         for (int knot = 1; knot < INTERVALS + 2; knot++) {
             double[] damaged = curve.byYear(Math.exp(lowest + Math.min(knot, INTERVALS) / knotsPerLog));
             values[knot * COLUMNS] = damaged[horizonYears];
-            values[knot * COLUMNS + 1] = discounted(damaged, warrantyYears, discountRate);
-            values[knot * COLUMNS + 2] = discounted(damaged, horizonYears, discountRate);
+            values[knot * COLUMNS + 1] = discounted(damaged, warrantyYears, worth);
+            values[knot * COLUMNS + 2] = discounted(damaged, horizonYears, worth);
         }
     }
 
     /** Damage in year t costs as much today as 1/(1 + i)^(t − 1/2) of it. */
     static double discounted(double[] damagedByYear, int years, double discountRate) {
+        return discounted(damagedByYear, years, worth(years, discountRate));
+    }
+
+    /** By year, from 1. */
+    private static double[] worth(int years, double discountRate) {
+        double[] worth = new double[years + 1];
+        for (int year = 1; year <= years; year++) {
+            worth[year] = Math.pow(1 + discountRate, 0.5 - year);
+        }
+        return worth;
+    }
+
+    private static double discounted(double[] damagedByYear, int years, double[] worth) {
         double total = 0;
         for (int year = 1; year <= years; year++) {
-            total += (damagedByYear[year] - damagedByYear[year - 1]) * Math.pow(1 + discountRate, 0.5 - year);
+            total += (damagedByYear[year] - damagedByYear[year - 1]) * worth[year];
         }
         return total;
     }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.FaultKind;
@@ -23,19 +24,15 @@ public final class LeakTables {
     /** The fault that cold makes likelier: its odds are multiplied below the temperature that tape needs. */
     static final String TAPE_COLD = "tape_cold";
 
-    /**
-     * One first line.
-     *
-     * @param passes mean share of the arriving water that passes it over the horizon, 0 to 1
-     */
-    private record Compiled(LineOfDefence line, LeakTable table, double passes) {}
+    /** @param passes mean share of the arriving water that passes it over the horizon, 0 to 1 */
+    private record Compiled(LeakTable table, double passes) {}
 
     /** All that a line's table depends on. */
     private record Terms(
             LineOfDefence line, Fragility fragility, int horizonYears, int warrantyYears, double discountRate) {
         Compiled compiled() {
             LeakTable table = new LeakTable(line, fragility, horizonYears, warrantyYears, discountRate);
-            return new Compiled(line, table, line.meanPasses(horizonYears));
+            return new Compiled(table, line.meanPasses(horizonYears));
         }
     }
 
@@ -52,7 +49,11 @@ public final class LeakTables {
 
     private final Assumptions assumptions;
     private final Fragility fragility;
-    private final Map<Cladding, Map<FirstLine, Compiled>> lines = new EnumMap<>(Cladding.class);
+    private final Map<Cladding, Map<FirstLine, LineOfDefence>> lines = new EnumMap<>(Cladding.class);
+    /** Made when they are first asked for. */
+    private final AtomicReferenceArray<Compiled> compiled =
+            new AtomicReferenceArray<>(Cladding.values().length * FirstLine.values().length);
+
     private final QualityStrata strata;
     private final List<SharedQuality> crew;
 
@@ -64,9 +65,9 @@ public final class LeakTables {
                 scenario.value(Scalar.DAMAGE_MEDIAN_L_PER_YEAR),
                 scenario.value(Scalar.DAMAGE_SPREAD));
         for (Cladding cladding : Cladding.values()) {
-            Map<FirstLine, Compiled> behind = new EnumMap<>(FirstLine.class);
+            Map<FirstLine, LineOfDefence> behind = new EnumMap<>(FirstLine.class);
             for (FirstLine first : FirstLine.values()) {
-                behind.put(first, compiled(LineOfDefence.of(first, cladding, scenario), scenario));
+                behind.put(first, LineOfDefence.of(first, cladding, scenario));
             }
             lines.put(cladding, behind);
         }
@@ -80,6 +81,16 @@ public final class LeakTables {
 
     public static LeakTables of(Assumptions assumptions) {
         return new LeakTables(assumptions);
+    }
+
+    private Compiled compiled(FirstLine first, Cladding cladding) {
+        int place = cladding.ordinal() * FirstLine.values().length + first.ordinal();
+        Compiled known = compiled.get(place);
+        if (known == null) {
+            known = compiled(lines.get(cladding).get(first), assumptions.scenario());
+            compiled.set(place, known);
+        }
+        return known;
     }
 
     private Compiled compiled(LineOfDefence line, Scenario scenario) {
@@ -118,16 +129,16 @@ public final class LeakTables {
     }
 
     LineOfDefence line(FirstLine line, Cladding cladding) {
-        return lines.get(cladding).get(line).line();
+        return lines.get(cladding).get(line);
     }
 
     /** Mean share of the arriving water that passes a first line over the horizon, 0 to 1. */
     public double passes(FirstLine line, Cladding cladding) {
-        return lines.get(cladding).get(line).passes();
+        return compiled(line, cladding).passes();
     }
 
     LeakTable table(FirstLine line, Cladding cladding) {
-        return lines.get(cladding).get(line).table();
+        return compiled(line, cladding).table();
     }
 
     QualityStrata strata() {

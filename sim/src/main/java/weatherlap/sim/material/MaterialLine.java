@@ -18,9 +18,9 @@ public record MaterialLine(Material item, List<Double> openings, List<Double> wa
     private static final double SLACK_PACKAGES = 1e-9;
 
     public MaterialLine {
-        openings.forEach(quantity -> Check.notNegative("quantity of " + item.id(), quantity));
-        walls.forEach(quantity -> Check.notNegative("quantity of " + item.id() + " at a wall", quantity));
-        Check.notNegative("quantity of " + item.id() + " of the house", house);
+        openings.forEach(quantity -> Check.notNegative("quantity at an opening of ", item.id(), quantity));
+        walls.forEach(quantity -> Check.notNegative("quantity at a wall of ", item.id(), quantity));
+        Check.notNegative("quantity at the house of ", item.id(), house);
         openings = List.copyOf(openings);
         walls = List.copyOf(walls);
     }

@@ -16,7 +16,7 @@ import weatherlap.sim.method.Method;
 public record OpeningQuantities(Method method, Map<Driver, Double> counted) {
     public OpeningQuantities {
         counted.forEach((driver, quantity) -> {
-            Check.notNegative("quantity of " + driver, quantity);
+            Check.notNegative("quantity of ", driver, quantity);
             if (driver.level() != Driver.Level.OPENING) {
                 throw new IllegalArgumentException("The driver " + driver + " is not counted at an opening.");
             }

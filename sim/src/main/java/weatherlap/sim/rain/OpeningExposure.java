@@ -29,7 +29,7 @@ public record OpeningExposure(
         Check.fraction("shelter fraction", shelterFraction);
         Check.notNegative("year spread", yearSpread);
         Check.notNegative("spell", spellLitresPerM2);
-        litresPerYear.forEach((joint, litres) -> Check.notNegative("water at the " + joint, litres));
+        litresPerYear.forEach((joint, litres) -> Check.notNegative("water at the ", joint, litres));
         litresPerYear = Collections.unmodifiableMap(new EnumMap<>(litresPerYear));
     }
 

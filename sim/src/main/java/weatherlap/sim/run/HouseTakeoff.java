@@ -126,7 +126,7 @@ public record HouseTakeoff(
         return takeoffs;
     }
 
-    private static List<OpeningGeometry> geometries(House house, Method method, Assumptions assumptions) {
+    static List<OpeningGeometry> geometries(House house, Method method, Assumptions assumptions) {
         return house.elevations().stream()
                 .flatMap(e -> e.openings().stream().map(o -> OpeningGeometry.of(house, e, o, method, assumptions)))
                 .toList();
@@ -207,7 +207,7 @@ public record HouseTakeoff(
                 assumptions, house, quantities(house, Set.of(method), geometries(house, method, assumptions)));
     }
 
-    private static HouseQuantities quantities(House house, Set<Method> methods, List<OpeningGeometry> geometries) {
+    static HouseQuantities quantities(House house, Set<Method> methods, List<OpeningGeometry> geometries) {
         List<ElevationQuantities> walls = new ArrayList<>();
         int first = 0;
         for (Elevation elevation : house.elevations()) {
@@ -224,6 +224,11 @@ public record HouseTakeoff(
             first += own.size();
         }
         return new HouseQuantities(methods, walls);
+    }
+
+    /** Of each opening, the paths of water that stand after the work. */
+    List<LeakModel> leaks() {
+        return openings.stream().map(OpeningTakeoff::leaks).toList();
     }
 
     /**

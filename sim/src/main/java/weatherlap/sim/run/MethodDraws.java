@@ -7,7 +7,6 @@ import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakModel;
-import weatherlap.sim.laps.LeakModel.RepairWorth;
 import weatherlap.sim.price.JobCost;
 import weatherlap.sim.price.Pricing;
 import weatherlap.sim.work.WorkWeights;
@@ -55,12 +54,12 @@ record MethodDraws(
             openingUsd[o] = weighted(weights.openingItems()[o], world.itemPriceUsd(), world.draws());
             add(openingUsd[o], world.unitPriceFactor(), weights.unitUsd()[o], weights.openingFixedUsd()[o]);
         }
-        Leaks leaks = Leaks.of(takeoff, world, causes, scratch);
+        HouseLeaks leaks =
+                HouseLeaks.of(takeoff.leaks(), world.repairUsd(), world.meanRepairUsd(), causes.leaks(), scratch);
         double[] labourMinutes = labour(weights, openingMinutes, world, causes);
         double[] materialUsd = material(weights, world);
         Pricing pricing = Pricing.of(scenario);
-        double warranted = Arrays.stream(leaks.openingWarranted()).sum();
-        JobCost expected = takeoff.work().expectedCost(warranted * world.meanRepairUsd());
+        JobCost expected = takeoff.work().expectedCost(leaks.warranted() * world.meanRepairUsd());
         double priceUsd = pricing.priceUsd(expected);
         double[] costUsd = new double[world.draws()];
         for (int d = 0; d < costUsd.length; d++) {
@@ -88,58 +87,6 @@ record MethodDraws(
                 expected,
                 priceUsd,
                 costUsd);
-    }
-
-    /**
-     * The leaks of all openings.
-     *
-     * @param chance [opening][draw]: of damage within the horizon
-     * @param contribution [opening][path]: to the mean of the chance
-     * @param openingDamageUsd mean of what the family pays for repairs
-     * @param damageUsd the same of all openings by draw
-     * @param openingWarranted mean of the damages that the shop mends, each at its discount
-     * @param warrantyUsd by draw: what the shop pays for repairs
-     */
-    private record Leaks(
-            double[][] chance,
-            double[][] contribution,
-            double[] openingDamageUsd,
-            double[] damageUsd,
-            double[] openingWarranted,
-            double[] warrantyUsd) {
-
-        static Leaks of(HouseTakeoff takeoff, World world, HouseCauses causes, LeakDraws scratch) {
-            int openings = takeoff.openings().size();
-            int draws = world.draws();
-            Leaks leaks = new Leaks(
-                    new double[openings][],
-                    new double[openings][],
-                    new double[openings],
-                    new double[draws],
-                    new double[openings],
-                    new double[draws]);
-            for (int o = 0; o < openings; o++) {
-                LeakModel model = takeoff.openings().get(o).leaks();
-                model.run(causes.leaks(), scratch);
-                leaks.chance[o] = scratch.damage().clone();
-                leaks.contribution[o] =
-                        Arrays.copyOf(scratch.contribution(), model.paths().size());
-                leaks.add(o, model.repairWorth(scratch), world);
-            }
-            return leaks;
-        }
-
-        private void add(int opening, RepairWorth worth, World world) {
-            double[] own = chance[opening];
-            for (int d = 0; d < own.length; d++) {
-                double usd = own[d] * world.repairUsd()[d];
-                damageUsd[d] += usd * worth.family();
-                warrantyUsd[d] += usd * worth.shop();
-            }
-            double mean = Summary.mean(own);
-            openingDamageUsd[opening] = mean * worth.family() * world.meanRepairUsd();
-            openingWarranted[opening] = mean * worth.shop();
-        }
     }
 
     private static double[] labour(WorkWeights weights, double[][] openingMinutes, World world, HouseCauses causes) {
