@@ -45,7 +45,7 @@ class DecisionCommandsTest {
                 "--quiet");
         assertThat(cli.err()).isEmpty();
         assertThat(cli.status()).isZero();
-        assertThat(cli.out()).contains("1 of 2 houses", "by table", "worth", "Janon");
+        assertThat(cli.out()).contains("1 of 2 houses", "by table", "worth", "Jansen", "workmanship moves it by");
         List<String> rows = Files.readAllLines(out.resolve("drivers.csv"));
         assertThat(rows).hasSizeGreaterThan(200).anyMatch(row -> row.startsWith("scenario,cost_difference,"));
         assertThat(out.resolve("charts").toFile().list())
