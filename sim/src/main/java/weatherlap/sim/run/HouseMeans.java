@@ -214,8 +214,8 @@ public final class HouseMeans {
                 shape, assumptions.steps(), assumptions.materials(), assumptions.unitPrices(), assumptions.wages());
         return works.at(
                 key(assumptions.scenario(), OF_SHAPE_AND_WORK, WORK_CHOICES, rates),
-                () -> byMethod(method -> WorkTakeoff.of(
-                        assumptions, house, shape.get(method).quantities())));
+                () -> byMethod(method ->
+                        WorkTakeoff.of(assumptions, house, shape.get(method).quantities())));
     }
 
     private <T> Map<Method, T> byMethod(Function<Method, T> made) {
