@@ -12,6 +12,7 @@ import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Spread;
+import weatherlap.charts.report.BothSides;
 import weatherlap.charts.report.ChanceOfMore;
 import weatherlap.charts.report.CostRisk;
 import weatherlap.charts.report.CostStack;
@@ -29,6 +30,7 @@ import weatherlap.charts.study.FittedHours;
 import weatherlap.charts.study.Residuals;
 import weatherlap.charts.study.SeenCalls;
 import weatherlap.charts.study.Swings;
+import weatherlap.sim.method.Contrast;
 
 /** Data that come seldom and break pictures: none, one, far too large, labels that are an attack or have no end. */
 public final class Oddities {
@@ -97,6 +99,17 @@ public final class Oddities {
                                         0.5,
                                         true))
                                 .toList()),
+                new BothSides(Contrast.USUAL, "20 years", List.of(), 720, 400),
+                new BothSides(Contrast.USUAL, "1 year", List.of(new BothSides.House(UNBROKEN, 0, 0, true)), 360, 380),
+                new BothSides(
+                        Contrast.USUAL,
+                        ENDLESS,
+                        IntStream.range(0, 60)
+                                .mapToObj(i -> new BothSides.House(
+                                        LABELS.get(i % 3), i == 5 ? 1e8 : -100.0 * (i % 3), 0.5 * i, true))
+                                .toList(),
+                        360,
+                        380),
                 new HouseTotals("none", "cost", List.of()),
                 new HouseTotals("one", HOSTILE, List.of(house(HOSTILE, 0, 0))),
                 new HouseTotals(

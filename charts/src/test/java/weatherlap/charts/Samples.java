@@ -11,6 +11,7 @@ import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Spread;
+import weatherlap.charts.report.BothSides;
 import weatherlap.charts.report.ChanceOfMore;
 import weatherlap.charts.report.CostRisk;
 import weatherlap.charts.report.CostStack;
@@ -28,6 +29,7 @@ import weatherlap.charts.study.FittedHours;
 import weatherlap.charts.study.Residuals;
 import weatherlap.charts.study.SeenCalls;
 import weatherlap.charts.study.Swings;
+import weatherlap.sim.method.Contrast;
 
 /** Invented data for each chart, of the size a report has. */
 public final class Samples {
@@ -43,6 +45,8 @@ public final class Samples {
                 leakRose(),
                 exposureRose(),
                 costRisk(60),
+                bothSides(720, 400),
+                bothSides(360, 380),
                 labour(),
                 totals(6),
                 totals(60),
@@ -129,6 +133,22 @@ public final class Samples {
             points.add(new CostRisk.House("House " + (i + 1), claddings.get(k), cost, risk, i % 11 == 0));
         }
         return new CostRisk("60 houses", "cost over 15 years", "chance of a leak within 15 years", points);
+    }
+
+    public static BothSides bothSides(int widthPx, int heightPx) {
+        SplittableRandom random = new SplittableRandom(7);
+        return new BothSides(
+                Contrast.USUAL,
+                "20 years",
+                IntStream.range(0, 60)
+                        .mapToObj(i -> new BothSides.House(
+                                "House " + (i + 1),
+                                600 + random.nextGaussian() * 3000,
+                                -700 + random.nextGaussian() * 300,
+                                i % 11 == 0))
+                        .toList(),
+                widthPx,
+                heightPx);
     }
 
     public static LabourBySteps labour() {

@@ -145,6 +145,12 @@ public record HouseChoice(
                 - wherever.get(result.contrast().second()).horizonCostUsd();
     }
 
+    /** What a crew day earns the shop more by the first method of the contrast than by the second, gross profit, USD. */
+    public double shopEarnsMoreUsd() {
+        return perDay(result, result.contrast().first())
+                - perDay(result, result.contrast().second());
+    }
+
     /** Limits leave the house one plan, whichever of the two methods it starts from. */
     public boolean onePlan() {
         return result.contrast().both().stream()

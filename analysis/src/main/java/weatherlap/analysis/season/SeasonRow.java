@@ -15,4 +15,10 @@ public record SeasonRow(
     public double done(String by) {
         return outcome.byMethod().getOrDefault(by, 0.0);
     }
+
+    /** Houses that wait and are not done. */
+    public double left() {
+        return season.jobs()
+                - outcome.byMethod().values().stream().mapToDouble(n -> n).sum();
+    }
 }

@@ -22,6 +22,8 @@ import weatherlap.sim.run.Summary;
  * @param cheaper the method with the lower mean horizon cost over the portfolio
  * @param savedPerHouseUsd what it saves against the other, over the draws, USD a house; negative where it costs more
  * @param probability share of the draws in which it costs less
+ * @param keeping houses that this method, wherever no limit closes it, is expected to cost less over the horizon than the other
+ * @param savedByKeepingUsd what it saves at those houses, expected, USD over the portfolio
  * @param departures houses that the other method, wherever no limit closes it, is expected to cost less over the horizon than this one,
  *     wherever none closes it
  * @param savedByDepartingUsd what the other plan saves at those houses, expected, USD over the portfolio
@@ -35,6 +37,8 @@ public record Answer(
         Method cheaper,
         Summary savedPerHouseUsd,
         double probability,
+        int keeping,
+        double savedByKeepingUsd,
         int departures,
         double savedByDepartingUsd,
         int heldBack,
@@ -139,13 +143,16 @@ public record Answer(
             double sign = cheaper == contrast.first() ? -1 : 1;
             double[] saved =
                     Arrays.stream(differenceUsd).map(usd -> sign * usd / houses).toArray();
-            MethodSum other = cheaper == contrast.first() ? second : first;
+            MethodSum own = cheaper == contrast.first() ? first : second;
+            MethodSum other = own == first ? second : first;
             return new Answer(
                     contrast,
                     standIns,
                     cheaper,
                     Summary.of(sign * gapUsd, saved),
                     (double) Arrays.stream(saved).filter(usd -> usd > 0).count() / saved.length,
+                    own.chosen,
+                    own.savedWhereChosenUsd,
                     other.chosen,
                     other.savedWhereChosenUsd,
                     other.heldBack,

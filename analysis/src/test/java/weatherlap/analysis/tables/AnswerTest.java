@@ -35,6 +35,10 @@ class AnswerTest {
     void housesThatDoBetterOtherwiseDepartFromIt() {
         assertThat(answer.departures()).isEqualTo(1);
         assertThat(answer.savedByDepartingUsd()).isEqualTo(150, within(1e-9));
+        assertThat(answer.keeping()).isEqualTo(1);
+        assertThat((answer.savedByKeepingUsd() - answer.savedByDepartingUsd()) / answer.houses())
+                .as("many small losses and few large gains make the mean")
+                .isEqualTo(answer.savedPerHouseUsd().mean(), within(1e-9));
     }
 
     /** The insert would save 400 all over at both houses; at one a rotten frame closes it at a wall, and the other wall is all it saves. */

@@ -75,6 +75,11 @@ public final class Axes {
      * @param zero whether the axis holds 0 in any case
      */
     public static NumberAxis value(String label, Format format, boolean zero, DoubleStream values) {
+        return value(label, format, zero, INTERVALS, values);
+    }
+
+    /** @param intervals about how many parts the ticks cut it into, 2 or more */
+    public static NumberAxis value(String label, Format format, boolean zero, int intervals, DoubleStream values) {
         double[] finite = values.filter(Double::isFinite).toArray();
         double low = DoubleStream.concat(DoubleStream.of(finite), zero ? DoubleStream.of(0) : DoubleStream.empty())
                 .min()
@@ -82,12 +87,12 @@ public final class Axes {
         double high = DoubleStream.concat(DoubleStream.of(finite), zero ? DoubleStream.of(0) : DoubleStream.empty())
                 .max()
                 .orElse(1);
-        return between(label, format, low, high);
+        return between(label, format, low, high, intervals);
     }
 
-    private static NumberAxis between(String label, Format format, double low, double high) {
+    private static NumberAxis between(String label, Format format, double low, double high, int intervals) {
         double room = high > low ? high - low : Math.max(Math.abs(high), 1);
-        double step = step(room);
+        double step = step(room, intervals);
         double start = Math.floor(low / step + 1e-9) * step;
         double end = Math.ceil(high / step - 1e-9) * step;
         NumberAxis axis = themed(label);
@@ -120,7 +125,11 @@ public final class Axes {
 
     /** 1, 2 or 5 times a power of ten, so that about six of them fill the room. */
     public static double step(double room) {
-        double rough = room / INTERVALS;
+        return step(room, INTERVALS);
+    }
+
+    private static double step(double room, int intervals) {
+        double rough = room / intervals;
         double power = Math.pow(10, Math.floor(Math.log10(rough)));
         double share = rough / power;
         return power * (share <= 1 ? 1 : share <= 2 ? 2 : share <= 5 ? 5 : 10);

@@ -6,7 +6,6 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -16,8 +15,6 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -69,8 +66,6 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
     private static final int CATEGORIES = Marks.CATEGORY.size();
     private static final String OTHER = "other";
     private static final double LABEL_PX = 150;
-    private static final double LINE_PX = 14;
-    private static final double NARROWEST_PX = 110;
 
     public CostRisk {
         Check.text("cost", cost);
@@ -212,7 +207,7 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
         Placement placement = new Placement(s.area());
         houses.forEach(h -> placement.keepFree(at(h, s)));
         for (Corner corner : Corner.values()) {
-            corner.draw(g, s, placement);
+            corner.quadrant.draw(g, s, placement);
         }
         g.setStroke(Theme.stroke(1.5f));
         g.setPaint(Tone.INK.color());
@@ -241,53 +236,10 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
         CHEAPER_AND_WETTER(false, true, "full-flange: costs less, leaks more", Tone.INK),
         CHEAPER_AND_DRIER(false, false, "full-flange: costs less, leaks less", Tone.FULL_FLANGE_TEXT);
 
-        private final boolean right;
-        private final boolean top;
-        private final String words;
-        private final Tone tone;
+        private final Quadrant quadrant;
 
         Corner(boolean right, boolean top, String words, Tone tone) {
-            this.right = right;
-            this.top = top;
-            this.words = words;
-            this.tone = tone;
-        }
-
-        /** Writes the words into the quadrant where no house lies, as far out as can be; in two lines where it is narrow. */
-        private void draw(Graphics2D g, Scales s, Placement placement) {
-            double left = right ? s.xPx(0) : s.area().getMinX();
-            double end = right ? s.area().getMaxX() : s.xPx(0);
-            List<String> lines = Lettering.wrap(words, Theme.SMALL_STRONG, end - left - 8, 2);
-            double width = lines.stream()
-                    .mapToDouble(line -> Lettering.width(line, Theme.SMALL_STRONG))
-                    .max()
-                    .orElseThrow();
-            double height = lines.size() * LINE_PX;
-            double upper = (top ? s.area().getMinY() : s.yPx(0)) + 3;
-            double lower = (top ? s.yPx(0) : s.area().getMaxY()) - 3;
-            if (end - left < NARROWEST_PX || lower - upper < height) {
-                return;
-            }
-            double outer = right ? end - width - 4 : left + 4;
-            double inner = right ? left + 4 : end - width - 4;
-            Rectangle2D box = rows(upper, lower - height)
-                    .boxed()
-                    .flatMap(y -> Stream.of(outer, inner).map(x -> new Rectangle2D.Double(x, y, width, height)))
-                    .filter(placement::isFree)
-                    .findFirst()
-                    .orElseGet(() -> new Rectangle2D.Double(outer, top ? upper : lower - height, width, height));
-            placement.keepFree(box);
-            for (int i = 0; i < lines.size(); i++) {
-                double x = box.getX() + (right ? width : 0);
-                Lettering.draw(
-                        g, lines.get(i), Theme.SMALL_STRONG, tone, x, box.getY() + 11 + i * LINE_PX, right ? 1 : 0);
-            }
-        }
-
-        /** Where a box may start, the outer edge of the quadrant first. */
-        private DoubleStream rows(double first, double last) {
-            int steps = (int) ((last - first) / LINE_PX);
-            return IntStream.rangeClosed(0, steps).mapToDouble(i -> top ? first + i * LINE_PX : last - i * LINE_PX);
+            quadrant = new Quadrant(right, top, words, tone);
         }
     }
 }

@@ -3,6 +3,7 @@ package weatherlap.charts.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -14,12 +15,14 @@ import weatherlap.charts.Svg;
 import weatherlap.charts.drawing.WallRose;
 import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Compass;
+import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Marks;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Rose;
 import weatherlap.charts.kit.RowAxis;
 import weatherlap.charts.kit.Spread;
+import weatherlap.sim.method.Contrast;
 
 /** What the charts of a comparison hold and say, before they are drawn. */
 class ChartDataTest {
@@ -112,6 +115,37 @@ class ChartDataTest {
                 .endsWith("The median differences are +$55 and \u221210.0 percentage points.");
         assertThat(chart.byCategory().keySet()).containsExactly("vinyl", "brick", "wood");
         assertThat(chart.costAxis().getLabel()).endsWith("full-flange less insert, USD \u2192");
+    }
+
+    @Test
+    void whoGainsIsCountedByQuadrantAndEveryDotHasItsPlace() {
+        BothSides chart = new BothSides(
+                Contrast.USUAL,
+                "20 years",
+                List.of(
+                        new BothSides.House("a", 100, 50, true),
+                        new BothSides.House("b", 200, -50, false),
+                        new BothSides.House("c", 300, -10, false),
+                        new BothSides.House("d", -100, -50, false),
+                        new BothSides.House("e", -50, 10, false)),
+                720,
+                400);
+
+        assertThat(chart.message())
+                .isEqualTo(
+                        "At 1 house, family and shop both gain with full-flange. At 1 house, family and shop both gain with"
+                                + " inserts. At 2 houses, the family gains with full-flange, but the shop with inserts. At 1 house, the"
+                                + " family gains with inserts, but the shop with full-flange.");
+        assertThat(chart.familyAxis().getLabel()).isEqualTo("family saves with full-flange over 20 years \u2192");
+        List<Point2D> spots = chart.spots();
+        assertThat(spots)
+                .hasSize(5)
+                .allMatch(spot ->
+                        spot.getX() > 0 && spot.getX() < 1 && spot.getY() > Frame.HEAD_PX / 400.0 && spot.getY() < 1);
+        assertThat(spots.get(1).getX()).isGreaterThan(spots.get(0).getX());
+        assertThat(spots.get(1).getY())
+                .as("a loss of the shop lies lower")
+                .isGreaterThan(spots.get(0).getY());
     }
 
     @Test

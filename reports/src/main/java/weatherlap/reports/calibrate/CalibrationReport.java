@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.CalibrationTables;
-import weatherlap.reports.compare.PlainTable;
 import weatherlap.reports.format.Content;
 import weatherlap.reports.format.Html;
 import weatherlap.reports.format.Pdf;
@@ -14,6 +13,7 @@ import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.page.CalibrationPage;
 import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.PlainTable;
 import weatherlap.reports.page.TableView;
 
 /**

@@ -6,23 +6,21 @@ import weatherlap.analysis.choice.DecisionWords;
 import weatherlap.reports.page.Block;
 import weatherlap.reports.page.Section;
 
-/** What to do, how sure that is, the rule to hang on the wall, and what would change the answer. */
+/** Behind the two pages: both methods side by side, how good the rule is, and what would change the answer. */
 final class AnswerSection {
     private AnswerSection() {}
 
     static Section of(CompareReport report) {
         ChangeText changes = new ChangeText(report.comparison().results(), report.simulator());
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Answer(
-                AnswerText.sentences(report.comparison().answer(), report.years(), report.ownRecords())));
+        blocks.add(new Block.Points(AnswerText.sentences(report.comparison().answer(), report.ownRecords())));
         blocks.add(Block.Table.of(AnswerText.keyFigures(report.comparison().answer(), report.years())));
-        blocks.add(Block.Heading.of("A rule to hang on the wall"));
-        blocks.add(new Block.Points(DecisionWords.rule(report.decision())));
+        blocks.add(Block.Heading.of("How good the rule is"));
         blocks.add(new Block.Paragraphs(DecisionWords.of(report.decision())));
         blocks.add(Block.Table.of(RuleViews.regrets(report.decision().study())));
         blocks.add(Block.Heading.of("What would change the answer"));
         blocks.add(new Block.Points(changes.sentences()));
         blocks.add(Block.Table.of(changes.otherChoices()));
-        return new Section("answer", "The answer", "Answer", Section.Sheet.FIRST, blocks);
+        return new Section("detail", "More on the answer", "More", Section.Sheet.PLAIN, blocks);
     }
 }

@@ -1,6 +1,5 @@
 package weatherlap.reports.compare;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -11,68 +10,51 @@ import weatherlap.analysis.tables.Answer.PerHouse;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
+import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.method.Method;
-import weatherlap.sim.run.Summary;
 
 /** The answer of a comparison in sentences and in one table. */
 final class AnswerText {
-    private static final double SURE = 0.9;
-    private static final double LIKELY = 0.7;
-
     private AnswerText() {}
 
     /**
-     * The sentences, the answer itself first.
+     * What the first page leaves out.
      *
-     * @param horizonYears how far ahead the family looks
-     * @param ownRecords of the shop, on which the level of the leaks rests, in words; empty: on judgement
+     * @param ownRecords of the shop, on which the level of the leaks rests, in words; empty: on judgment
      */
-    static List<String> sentences(Answer answer, int horizonYears, Optional<String> ownRecords) {
+    static List<String> sentences(Answer answer, Optional<String> ownRecords) {
         Method cheaper = answer.cheaper();
         PerHouse best = answer.of(cheaper);
         PerHouse other = answer.of(answer.contrast().other(cheaper));
-        List<String> lines = new ArrayList<>();
-        lines.add(
-                verdict(answer) + " over " + Numbers.count(horizonYears, "year", "years") + " it costs a family "
-                        + ReportWords.usd(answer.savedPerHouseUsd().mean()) + " less a house than "
-                        + answer.contrast().other(cheaper).inSentence()
-                        + ", price, expected leak damage and lost glass together, each at every window that it can be built at.");
-        lines.add("How sure: it is the cheaper one for the portfolio in " + ReportWords.percent(answer.probability(), 0)
-                + " of the draws. In eight draws of ten it " + saved(answer.savedPerHouseUsd()) + " a house.");
-        if (answer.standIns() > 0) {
-            lines.add("At " + Numbers.count(answer.standIns(), "house", "houses")
-                    + " of brick or stucco no flanged unit fits behind the masonry: full-frame stands in its place there, here and in every"
-                    + " figure that sets the two side by side.");
-        }
-        lines.add(departures(answer));
-        lines.add(plans(answer));
-        lines.add("What is given up and gained: " + cheaper.inSentence() + " is priced at "
-                + ReportWords.usd(best.priceUsd())
-                + " against " + ReportWords.usd(other.priceUsd()) + " a house, takes "
-                + ReportWords.percent(best.glassLostFraction(), 1)
-                + " of today\u2019s glass against " + ReportWords.percent(other.glassLostFraction(), 1)
-                + ", and leaves a chance of leak damage somewhere in the house of "
-                + ReportWords.percent(best.anyLeak(), 0) + " against " + ReportWords.percent(other.anyLeak(), 0) + ".");
-        lines.add(leakBasis(ownRecords));
-        return lines;
+        return List.of(
+                "What is given up and gained: with " + cheaper.many() + " the average house is priced at "
+                        + ReportWords.usd(best.priceUsd()) + " against " + ReportWords.usd(other.priceUsd())
+                        + ". It loses " + ReportWords.percent(best.glassLostFraction(), 1)
+                        + " of today\u2019s glass against " + ReportWords.percent(other.glassLostFraction(), 1)
+                        + ". The chance of leak damage somewhere in the house is "
+                        + ReportWords.percent(best.anyLeak(), 0) + " against "
+                        + ReportWords.percent(other.anyLeak(), 0) + ".",
+                plans(answer) + heldBack(answer),
+                leakBasis(ownRecords));
     }
 
     /** Whose records the level of the leaks rests on. */
     private static String leakBasis(Optional<String> ownRecords) {
         return ownRecords
-                .map(records -> "The level of the leak figures rests on the shop\u2019s own records: "
+                .map(records -> "How often walls leak rests on the shop\u2019s own records: "
                         + records.replaceFirst("^own records: ", "")
-                        + ". Which walls and which laps leak more is judgement still.")
+                        + ". Which walls and which laps leak more is still judgment.")
                 .orElse(
-                        "The leak figures rest on judgement: no survey says how often each lap fault stands in old walls. Read"
-                                + " them as a comparison of the two methods, not as a forecast for a house.");
+                        "The leak figures rest on judgment: no survey says how often each lap fault stands in old walls. Use"
+                                + " them to compare the two methods, not to foretell what one house will do.");
     }
 
     /** Both methods side by side, means of a house. */
     static TableView keyFigures(Answer answer, int horizonYears) {
-        TableView.Builder table = TableView.of("Means of a house; " + Numbers.count(answer.houses(), "house", "houses")
-                        + " with " + Numbers.count(answer.openings(), "opening", "openings"))
+        TableView.Builder table = TableView.of(
+                        "The average house of " + Numbers.count(answer.houses(), "house", "houses") + " with "
+                                + Numbers.count(answer.openings(), "opening", "openings"))
                 .texts("measure")
                 .numbers(
                         answer.contrast().first().label(),
@@ -84,14 +66,14 @@ final class AnswerText {
                 table,
                 answer,
                 Measure.PRICE,
-                "gross profit: price less labor, material and service; overhead is paid out of it",
+                "gross profit: price less labor, material and service; it pays the overhead",
                 house -> ReportWords.usd(house.grossProfitUsd()));
         row(table, answer, Measure.LABOUR, "crew days", house -> ReportWords.number(house.crewDays(), 2));
         row(
                 table,
                 answer,
                 Measure.PRICE,
-                "gross profit a crew day: the one divided by the other",
+                "gross profit a crew day",
                 house -> ReportWords.usd(house.grossProfitPerCrewDayUsd()));
         row(table, answer, Measure.LABOUR, "labor, person-hours", house -> ReportWords.number(house.labourHours(), 1));
         row(
@@ -110,7 +92,7 @@ final class AnswerText {
                 table,
                 answer,
                 Measure.HORIZON,
-                "expected leak damage" + years,
+                "likely cost of leak damage" + years,
                 house -> ReportWords.usd(house.expectedDamageUsd()));
         row(
                 table,
@@ -122,7 +104,7 @@ final class AnswerText {
                 table,
                 answer,
                 Measure.HORIZON,
-                "the same, each at every window that it can be built at",
+                "the same, with another method where this one can\u2019t go in",
                 house -> ReportWords.usd(house.planHorizonCostUsd()));
         return table.build();
     }
@@ -134,33 +116,15 @@ final class AnswerText {
         table.row(name, full, insert).leadsTo(measure.id());
     }
 
-    private static String verdict(Answer answer) {
-        String method = answer.cheaper().inSentence();
-        if (answer.probability() >= SURE) {
-            return "Make " + method + " the default:";
-        }
-        if (answer.probability() >= LIKELY) {
-            return "Make " + method + " the default, though it is not certain:";
-        }
-        return "It is close, with a lean to " + method + ":";
-    }
-
-    private static String saved(Summary usd) {
-        return usd.p10() < 0
-                ? "lies between costing " + ReportWords.usd(-usd.p10()) + " more and saving "
-                        + ReportWords.usd(usd.p90())
-                : "saves between " + ReportWords.usd(usd.p10()) + " and " + ReportWords.usd(usd.p90());
-    }
-
     private static String plans(Answer answer) {
         FamilyPlans plans = answer.plans();
         double saves = answer.of(answer.cheaper()).planHorizonCostUsd() - plans.horizonCostUsd();
-        return "Window by window: the cheapest plan of each house that keeps the family\u2019s limit of leak damage, or the least"
-                + " risky where none does, "
+        return "Window by window: we looked for the cheapest plan of each house that keeps leak risk within what a family should"
+                + " take, and for the safest plan where none does. Such a plan "
                 + (saves < 0 ? "costs " + ReportWords.usd(-saves) + " more" : "saves another " + ReportWords.usd(saves))
-                + " a house, is priced at " + ReportWords.usd(plans.priceUsd())
-                + " and leaves a chance of leak damage of "
-                + ReportWords.percent(plans.anyLeak(), 0) + "; it mixes methods in "
+                + " a house. It is priced at " + ReportWords.usd(plans.priceUsd())
+                + " and leaves a " + ReportWords.percent(plans.anyLeak(), 0)
+                + " chance of leak damage. It mixes methods at "
                 + Numbers.count(plans.mixed(), "house", "houses") + ". " + limit(answer);
     }
 
@@ -168,30 +132,22 @@ final class AnswerText {
     private static String limit(Answer answer) {
         List<String> over = Stream.of(answer.cheaper(), answer.contrast().other(answer.cheaper()))
                 .filter(method -> answer.of(method).overLimit() > 0)
-                .map(method -> method.inSentence() + " breaks it in "
+                .map(method -> "with " + method.many() + " the risk is too high at "
                         + Numbers.count(answer.of(method).overLimit(), "house", "houses"))
                 .toList();
         String none = answer.plans().atRisk() == 0
                 ? ""
-                : " In " + Numbers.count(answer.plans().atRisk(), "house", "houses") + " no plan keeps it.";
+                : " At " + Numbers.count(answer.plans().atRisk(), "house", "houses") + " no plan keeps it within that.";
         return over.isEmpty()
-                ? "Neither method as the default breaks the limit where another plan keeps it." + none
-                : InWords.capital(InWords.list(over)) + " where another plan keeps it." + none;
+                ? "Neither method alone takes more risk than that where another plan could do better." + none
+                : InWords.capital(InWords.list(over)) + " where another plan would do." + none;
     }
 
-    private static String departures(Answer answer) {
-        String other = answer.contrast().other(answer.cheaper()).inSentence();
-        String houses = Numbers.count(answer.houses(), "house", "houses");
-        String heldBack = answer.heldBack() == 0
+    private static String heldBack(Answer answer) {
+        String other = answer.contrast().other(answer.cheaper()).many();
+        return answer.heldBack() == 0
                 ? ""
-                : " Limits hold back " + answer.heldBack() + (answer.departures() == 0 ? "" : " more") + ", where "
-                        + other + " alone would cost less: see the rule below.";
-        if (answer.departures() == 0) {
-            return "No house does better with " + other + " under the limits." + heldBack;
-        }
-        return "Depart from it for " + answer.departures() + " of " + houses + ": there " + other
-                + ", at every window that no limit closes to it, saves another "
-                + ReportWords.usd(answer.savedByDepartingUsd() / answer.departures())
-                + " each." + heldBack + " The list of houses has the plan of each.";
+                : " At " + Numbers.count(answer.heldBack(), "house", "houses") + " " + other
+                        + " would cost less, but can\u2019t go in at every window.";
     }
 }

@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.Anchor;
+import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;

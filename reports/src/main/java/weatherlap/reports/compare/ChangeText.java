@@ -6,6 +6,7 @@ import weatherlap.analysis.choice.OtherChoice;
 import weatherlap.analysis.choice.TippingPoints;
 import weatherlap.analysis.leaks.FaultSwing;
 import weatherlap.analysis.words.InWords;
+import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;

@@ -17,17 +17,18 @@ import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.format.Content;
 import weatherlap.reports.format.Html;
-import weatherlap.reports.format.Pdf;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
+import weatherlap.reports.owner.OwnerFigures;
+import weatherlap.reports.owner.OwnerWords;
 import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.PlainTable;
 import weatherlap.reports.page.ReportPage;
-import weatherlap.reports.page.Unprintable;
 import weatherlap.reports.page.WeatherWords;
+import weatherlap.reports.season.SeasonSection;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.rain.RainClimate;
-import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -55,8 +56,8 @@ public record CompareReport(
 
     /** Writes the tables, {@code summary.json} and the workbook on one thread, the page, the sheet and the pictures on another. */
     public void write(OutputFolder folder) throws IOException {
-        Optional<SeasonStudy> season = SeasonSection.study(this);
-        TwoThreads.run(() -> writeTables(folder, season, workbookLines()), () -> writePages(folder, page(season)));
+        Optional<SeasonStudy> season = SeasonSection.study(decision, assumptions.scenario(), climate);
+        TwoThreads.run(() -> writeTables(folder, season, workbookLines()), () -> writePages(folder, season));
     }
 
     private void writeTables(OutputFolder folder, Optional<SeasonStudy> season, List<String> about) throws IOException {
@@ -65,43 +66,34 @@ public record CompareReport(
         ResultTable seasons = season.map(SeasonTable::of).orElseGet(() -> SeasonTable.of(List.of()));
         ResultTable prices = PriceList.table(comparison.shown());
         TableWriter.CSV.write(folder, List.of(rule, seasons, prices));
-        folder.write("summary.json", SummaryJson.of(comparison.answer(), segments, season, comparison.draws()));
+        folder.write("summary.json", SummaryJson.of(figures(), segments, season));
         List<ResultTable> sheets = new ArrayList<>(List.of(rule, segments, seasons, prices));
         sheets.addAll(ResultFiles.tables(comparison.shown()));
         TableWriter.workbook(about).write(folder, sheets);
     }
 
-    private static void writePages(OutputFolder folder, ReportPage page) throws IOException {
-        for (Figure figure : page.figures().toList()) {
+    private void writePages(OutputFolder folder, Optional<SeasonStudy> season) throws IOException {
+        ReportPages pages = new ReportPages(this, season);
+        ReportPage web = pages.web();
+        for (Figure figure : web.figures().toList()) {
             folder.write("charts/" + figure.name() + ".svg", Content.svg(figure.svg()));
         }
-        folder.write("report.html", Content.of(Html.render("report.jte", page)));
-        folder.write("report.pdf", Pdf.of(page.title(), Html.render("reportsheet.jte", page)));
+        folder.write("report.html", Content.of(Html.render("report.jte", web)));
+        folder.write("report.pdf", pages.twoPages());
+        folder.write("appendix.pdf", pages.appendix());
     }
 
     /** The result in a few lines. */
     public List<String> lines() {
         Answer answer = comparison.answer();
         List<String> lines = new ArrayList<>();
-        lines.add(AnswerText.sentences(answer, years(), ownRecords()).get(0));
+        lines.add(new OwnerWords(figures()).inALine());
         lines.addAll(PlainTable.lines(AnswerText.keyFigures(answer, years())));
         return lines;
     }
 
-    private ReportPage page(Optional<SeasonStudy> season) {
-        return new ReportPage(
-                title(),
-                scope(),
-                Unprintable.note(comparison.results().houses().stream().map(HouseResult::house), "report.html"),
-                List.of(
-                        AnswerSection.of(this),
-                        EvidenceSection.of(this),
-                        SeasonSection.of(season, assumptions.scenario()),
-                        PriceSection.of(this),
-                        SegmentsSection.of(this),
-                        HousesSection.of(this),
-                        MethodSection.of(this),
-                        AssumptionsSection.of(this)));
+    OwnerFigures figures() {
+        return OwnerFigures.of(comparison, decision, assumptions);
     }
 
     /** Of the shop, on which the level of the leaks rests, in words; empty: on judgement. */
@@ -114,11 +106,12 @@ public record CompareReport(
         return assumptions.scenario().whole(Scalar.HORIZON_YEARS);
     }
 
-    private String title() {
+    String title() {
         return "Full-flange or insert: " + name;
     }
 
-    private String scope() {
+    /** What was compared, and what it rests on. */
+    String scope() {
         Answer answer = comparison.answer();
         return Numbers.count(answer.houses(), "house", "houses") + ", "
                 + Numbers.count(answer.openings(), "opening", "openings") + "; weather of " + climate.name() + "; "
@@ -135,13 +128,12 @@ public record CompareReport(
     }
 
     private List<String> workbookLines() {
-        List<String> answer = AnswerText.sentences(comparison.answer(), years(), ownRecords());
-        return List.of(
-                title(),
-                scope(),
-                answer.get(0),
-                answer.get(1),
+        OwnerWords words = new OwnerWords(figures());
+        List<String> lines = new ArrayList<>(List.of(title(), scope(), words.inALine()));
+        words.questions(ownRecords()).forEach(question -> lines.add(question.asks() + " " + question.answer()));
+        lines.add(
                 "Numbers keep all their digits and are shown rounded. Ranges: one draw in ten lies below the 10% point, nine in ten"
                         + " below the 90% point.");
+        return lines;
     }
 }

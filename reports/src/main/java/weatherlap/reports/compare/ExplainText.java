@@ -3,6 +3,7 @@ package weatherlap.reports.compare;
 import java.util.List;
 import java.util.function.Consumer;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.reports.page.ReportWords;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.explain.Origin;
 

@@ -12,7 +12,10 @@ import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
+import weatherlap.reports.owner.GainWords;
+import weatherlap.reports.owner.OwnerFigures.OwnHouse;
 import weatherlap.reports.page.HouseEntry;
+import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.house.House;
 import weatherlap.sim.laps.LeakExplanation;
@@ -49,12 +52,12 @@ final class HouseViews {
         String first = named.first().label();
         String second = named.second().label();
         TableView.Builder table = TableView.of("Each house wholly done by either method; costs over " + years
-                        + " with the range of eight draws in ten. Plan: the family\u2019s cheapest under the limits, window by window in"
-                        + " openings.csv. All stand in report.html")
+                        + " with the range of 8 runs in 10. Plan: the family\u2019s cheapest that can be built and keeps leak risk low"
+                        + " enough, window by window in openings.csv. All stand in report.html")
                 .texts("house", "label")
                 .numbers("openings", "price, " + first, "price, " + second, "glass lost, " + first, second)
                 .numbers("leak chance, " + first, second, "cost, " + first, "cost, " + second)
-                .texts("cheaper, share of draws", "plan");
+                .texts("cheaper, share of runs", "plan");
         for (HouseChoice choice : choices) {
             HouseResult house = choice.result();
             MethodResult full = house.first();
@@ -90,15 +93,25 @@ final class HouseViews {
                         result.first().leakProbability(), result.second().leakProbability())
                 + PlanWords.sentences(choice).map(sentence -> " " + sentence).collect(Collectors.joining())
                 + look.apply(result).map(worth -> " " + worth.inWords()).orElse("");
+        OwnHouse own = new OwnHouse(number, choice);
         String words = (house.id() + " " + house.label() + " " + ReportWords.of(house.cladding()) + " "
                         + house.yearBuilt() + " " + house.yearBuilt() / 10 * 10 + "s " + PlanWords.word(choice))
                 .toLowerCase(Locale.ROOT);
         return new HouseEntry(
                 house.id(),
                 house.label(),
-                "house-" + number,
+                own.anchor(),
                 words,
+                new HouseEntry.Keys(
+                        ReportWords.of(house.cladding()),
+                        Numbers.count(house.storeys(), "story", "stories"),
+                        PlanWords.word(choice),
+                        GainWords.who(own),
+                        house.yearBuilt(),
+                        Math.abs(own.familySavesUsd()),
+                        Math.abs(choice.shopEarnsMoreUsd())),
                 facts,
+                GainWords.line(own),
                 PlanWords.line(choice),
                 houseTable(result),
                 openingTable(result));
@@ -131,7 +144,7 @@ final class HouseViews {
     private TableView houseTable(HouseResult house) {
         MethodResult full = house.first();
         MethodResult insert = house.second();
-        return TableView.of("The house: mean, and the range of eight draws in ten; houses.csv, rows of house_id "
+        return TableView.of("The house: the average, and the range of 8 runs in 10; houses.csv, rows of house_id "
                         + house.house().id())
                 .texts("measure")
                 .numbers(full.method().label(), insert.method().label())

@@ -13,7 +13,7 @@ final class HousesSection {
         return new Section(
                 "houses",
                 "House by house",
-                "House by house",
+                "Houses",
                 Section.Sheet.WIDE_NEW_PAGE,
                 List.of(new Block.Houses(
                         houses.entries(report.comparison().shown()),

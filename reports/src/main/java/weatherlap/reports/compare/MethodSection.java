@@ -17,6 +17,7 @@ final class MethodSection {
                                 .house())
                 .all();
         List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraphs(List.of(report.scope())));
         blocks.add(new Block.Paragraphs(MethodText.METHOD));
         blocks.add(new Block.Heading("trace", "Where the numbers come from"));
         blocks.add(new Block.Sources(traces));
@@ -26,6 +27,6 @@ final class MethodSection {
             blocks.add(Block.Heading.of("Doubtful input"));
             blocks.add(new Block.Points(report.warnings()));
         }
-        return new Section("method", "How it was worked out", "How it was worked out", Section.Sheet.PLAIN, blocks);
+        return new Section("method", "How it was worked out", "Method", Section.Sheet.PLAIN, blocks);
     }
 }

@@ -11,6 +11,7 @@ import weatherlap.analysis.plan.Limit;
 import weatherlap.analysis.plan.Plan;
 import weatherlap.analysis.plan.Plan.WallPlan;
 import weatherlap.analysis.words.InWords;
+import weatherlap.reports.page.ReportWords;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseResult;
 
@@ -27,13 +28,13 @@ final class PlanWords {
     static String line(HouseChoice choice) {
         HouseResult house = choice.result();
         Method cheaper = house.preferred();
-        String sure = "cheaper in " + ReportWords.percent(house.preferredProbability(), 0) + " of draws";
+        String sure = "cheaper in " + Math.round(100 * house.preferredProbability()) + " of 100 runs";
         return choice.family()
                 .single()
                 .map(one -> one == cheaper
                         ? ReportWords.of(one) + ", " + sure
-                        : ReportWords.of(one) + "; " + cheaper.inSentence() + " alone, " + sure + ", is closed"
-                                + " or would not be cheapest within the limits")
+                        : ReportWords.of(one) + "; " + cheaper.many() + " everywhere, " + sure
+                                + ", can\u2019t be built or would leak too often")
                 .orElseGet(() -> "mixed: " + windows(choice.family()));
     }
 
@@ -49,7 +50,7 @@ final class PlanWords {
                         + ReportWords.usd(plan.horizonCostUsd()) + " over the years, chance of leak damage "
                         + ReportWords.percent(plan.leakProbability(), 0) + ".");
         Stream<String> risk = choice.atRisk()
-                ? Stream.of("No plan keeps the chance of leak damage under the limit; this is the least risky, at "
+                ? Stream.of("No plan keeps leak risk as low as a family should have it. This is the safest, at "
                         + ReportWords.percent(plan.leakProbability(), 0) + ".")
                 : Stream.empty();
         return Stream.of(mixed, closed(choice), risk).flatMap(s -> s);
@@ -81,7 +82,7 @@ final class PlanWords {
                     String where = choice.closed(method).stream()
                             .map(limit -> at(choice, method, limit) + ", " + limit.words())
                             .collect(Collectors.joining("; "));
-                    return InWords.capital(method.inSentence()) + " is closed: " + where + ".";
+                    return InWords.capital(method.many()) + " won\u2019t do: " + where + ".";
                 });
     }
 

@@ -29,6 +29,7 @@ import weatherlap.charts.report.HouseTotals;
 import weatherlap.charts.report.LeakRose;
 import weatherlap.charts.report.PortfolioHeatMap;
 import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.ReportWords;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;

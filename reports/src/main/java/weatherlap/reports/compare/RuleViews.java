@@ -2,6 +2,7 @@ package weatherlap.reports.compare;
 
 import weatherlap.analysis.rule.RuleScore;
 import weatherlap.analysis.rule.RuleStudy;
+import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.TableView;
 
 /** The default rule beside what else a shop might do. */

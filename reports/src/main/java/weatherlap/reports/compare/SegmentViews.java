@@ -6,6 +6,7 @@ import weatherlap.analysis.tables.Segmentation;
 import weatherlap.analysis.tables.Segments;
 import weatherlap.analysis.tables.Share;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.TableView;
 
 /** The comparison by segment, as tables of a page. */

@@ -11,7 +11,7 @@ final class SegmentsSection {
         return new Section(
                 "segments",
                 "By kind of house and wall",
-                "By kind of house and wall",
+                "By kind",
                 Section.Sheet.WIDE,
                 SegmentViews.of(report.comparison().segments()).stream()
                         .<Block>map(table -> new Block.Table(table, "", "fixed"))

@@ -13,17 +13,21 @@ import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.words.Decimals;
 import weatherlap.reports.format.Content;
 import weatherlap.reports.format.Json;
+import weatherlap.reports.owner.OwnerFigures;
+import weatherlap.reports.owner.OwnerJson;
+import weatherlap.reports.season.SeasonJson;
 import weatherlap.sim.method.Method;
 
 /** {@code summary.json}: the portfolio and its segments for programs. Rates are fractions, money is USD. */
 final class SummaryJson {
     private SummaryJson() {}
 
-    static Content of(Answer answer, ResultTable segments, Optional<SeasonStudy> season, int draws) {
+    static Content of(OwnerFigures figures, ResultTable segments, Optional<SeasonStudy> season) {
+        Answer answer = figures.answer();
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("houses", answer.houses());
         json.put("openings", answer.openings());
-        json.put("draws", draws);
+        json.put("draws", figures.runs());
         json.put("default_method", answer.cheaper().word());
         json.put("default_probability", Decimals.rounded(answer.probability(), 4));
         Map<String, Object> saved = new LinkedHashMap<>();
@@ -42,6 +46,7 @@ final class SummaryJson {
         json.put("mean_of_a_house", methods);
         json.put("family_plans", plans(answer.plans()));
         season.ifPresent(study -> json.put("season", SeasonJson.of(study)));
+        json.putAll(new OwnerJson(figures).map());
         json.put("segments", rows(segments));
         return Json.of(json);
     }

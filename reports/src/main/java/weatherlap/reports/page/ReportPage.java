@@ -19,7 +19,8 @@ public record ReportPage(String title, String scope, String notPrinted, List<Sec
     public Stream<Figure> figures() {
         return sections.stream()
                 .flatMap(section -> section.blocks().stream())
-                .flatMap(
-                        block -> block instanceof Block.Picture picture ? Stream.of(picture.figure()) : Stream.empty());
+                .flatMap(block -> block instanceof Block.Picture picture
+                        ? Stream.of(picture.figure())
+                        : block instanceof Block.Dots dots ? Stream.of(dots.figure()) : Stream.empty());
     }
 }

@@ -15,6 +15,8 @@ public record Section(String id, String title, String shortTitle, Sheet sheet, L
     public enum Sheet {
         /** Follows the title of the document, without a heading of its own. */
         FIRST(false, "", ""),
+        /** On a page of its own after the first. */
+        SECOND(true, "", "new-page"),
         PLAIN(true, "", ""),
         /** On pages laid crosswise. */
         WIDE(true, "wide", ""),

@@ -33,7 +33,8 @@ class HouseByHouseTest {
     private static final long HOUSE_BY_HOUSE = -1;
 
     /** Of the input, which differ. */
-    private static final Set<String> SHOW_CHECKSUMS = Set.of("run.json", "report.html", "report.pdf", "workbook.xlsx");
+    private static final Set<String> SHOW_CHECKSUMS =
+            Set.of("run.json", "report.html", "report.pdf", "appendix.pdf", "workbook.xlsx");
 
     @TempDir
     private Path temporary;

@@ -8,13 +8,13 @@ import java.util.regex.Pattern;
  * Flesch-Kincaid grade: 0.39 words/sentences + 11.8 syllables/words − 15.59 (Kincaid, Fishburne, Rogers, Chissom 1975, Navy Research
  * Branch Report 8-75). Syllables are groups of vowels, less a silent e.
  */
-final class ReadingGrade {
+public final class ReadingGrade {
     private static final Pattern WORD = Pattern.compile("[A-Za-z][A-Za-z\u2019'-]*");
     private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");
 
     private ReadingGrade() {}
 
-    static double of(String prose) {
+    public static double of(String prose) {
         int sentences = 0;
         int words = 0;
         int syllables = 0;

@@ -13,19 +13,22 @@ class BlockTest {
             TableView.of("a table").texts("name").row("cell").build();
     private static final Block.Table TABLE_BLOCK = Block.Table.of(TABLE);
 
+    private static final String SVG = "<svg width=\"10\" height=\"10\" viewBox=\"0 0 10 10\"></svg>";
+
     /** One of each kind, each with a text of its own to find. */
     private static final List<Block> ALL = List.of(
-            new Block.Answer(List.of("an answer")),
+            new Block.Headline("an answer"),
+            new Block.Numbers(List.of(new Block.Numbers.Number("a side", "$5", "a number"))),
+            new Block.Questions(List.of(new Block.Questions.Question("a question", "what follows"))),
+            new Block.Dots(
+                    new Figure("dots", "dots", "a picture of dots", SVG, ""),
+                    SVG,
+                    List.of(new Block.Dots.Spot("house-1", "a dot", 50, 50))),
             Block.Heading.of("a heading"),
             new Block.Paragraphs(List.of("a paragraph")),
             new Block.Points(List.of("a point")),
             TABLE_BLOCK,
-            new Block.Picture(new Figure(
-                    "name",
-                    "title",
-                    "a message",
-                    "<svg width=\"10\" height=\"10\" viewBox=\"0 0 10 10\"></svg>",
-                    "a file")),
+            new Block.Picture(new Figure("name", "title", "a message", SVG, "a file")),
             new Block.Houses(
                     List.of(),
                     TableView.of("all houses").texts("name").row("cell").build()),
@@ -33,7 +36,20 @@ class BlockTest {
             new Block.Kept(Block.Heading.of("a kept heading"), TABLE_BLOCK));
 
     private static final List<String> SHOWN = List.of(
-            "an answer", "a heading", "a paragraph", "a point", "a table", "a message", "a measure", "a kept heading");
+            "an answer",
+            "a side",
+            "$5",
+            "a number",
+            "a question",
+            "what follows",
+            "a picture of dots",
+            "a heading",
+            "a paragraph",
+            "a point",
+            "a table",
+            "a message",
+            "a measure",
+            "a kept heading");
 
     @ParameterizedTest
     @ValueSource(strings = {"report.jte", "reportsheet.jte"})

@@ -12,18 +12,20 @@ import weatherlap.sim.house.Cladding;
 /** A way to replace a window. Its facts are common practice of the trade; each is decided for every method. */
 public enum Method {
     /** The old unit out whole, a unit with a nailing flange lapped into the barrier, siding put back over the flange. */
-    FULL_FLANGE("full-flange", "full-flange"),
+    FULL_FLANGE("full-flange", "full-flange", "full-flange"),
     /** The old unit out whole, siding and barrier left alone, a unit without a flange sealed to the opening and trimmed outside. */
-    FULL_FRAME("full-frame", "full-frame"),
+    FULL_FRAME("full-frame", "full-frame", "full-frame"),
     /** A smaller unit set into the frame that stays. */
-    INSERT("insert", "the insert");
+    INSERT("insert", "the insert", "inserts");
 
     private final String label;
     private final String inSentence;
+    private final String many;
 
-    Method(String label, String inSentence) {
+    Method(String label, String inSentence, String many) {
         this.label = label;
         this.inSentence = inSentence;
+        this.many = many;
     }
 
     /** Whether the old frame stays in the wall, with its sightlines, its lean and its rot; otherwise the rough opening is bared. */
@@ -101,6 +103,11 @@ public enum Method {
     /** The label as it stands in a sentence, with its article where it has one. */
     public String inSentence() {
         return inSentence;
+    }
+
+    /** The label as it stands in a sentence about many windows: inserts, full-flange. */
+    public String many() {
+        return many;
     }
 
     /** As tables write it, such as {@code full_flange}. */

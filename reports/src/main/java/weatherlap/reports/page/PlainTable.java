@@ -1,8 +1,7 @@
-package weatherlap.reports.compare;
+package weatherlap.reports.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import weatherlap.reports.page.TableView;
 
 /** A table as lines of text, its columns in line. */
 public final class PlainTable {

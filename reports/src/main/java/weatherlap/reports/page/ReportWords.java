@@ -1,4 +1,4 @@
-package weatherlap.reports.compare;
+package weatherlap.reports.page;
 
 import java.util.stream.Collectors;
 import weatherlap.analysis.words.InWords;
@@ -8,44 +8,44 @@ import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.run.Summary;
 
 /** Results in words and numbers for people. */
-final class ReportWords {
+public final class ReportWords {
     private ReportWords() {}
 
-    static String of(Method method) {
+    public static String of(Method method) {
         return method.label();
     }
 
     /** A constant as people write it: VINYL_SIDING gives vinyl siding. */
-    static String of(Enum<?> constant) {
+    public static String of(Enum<?> constant) {
         return InWords.of(constant);
     }
 
-    static String of(MethodScope scope) {
+    public static String of(MethodScope scope) {
         return scope.equals(MethodScope.EVERY)
                 ? "every method"
                 : scope.methods().stream().map(InWords::of).collect(Collectors.joining(", "));
     }
 
-    static String usd(double usd) {
+    public static String usd(double usd) {
         return Numbers.usd(usd);
     }
 
     /** Mean with the range of eight draws in ten. */
-    static String usd(Summary summary) {
+    public static String usd(Summary summary) {
         return Numbers.usd(summary.mean()) + " (" + Numbers.usd(summary.p10()) + " to " + Numbers.usd(summary.p90())
                 + ")";
     }
 
-    static String number(double value, int decimals) {
+    public static String number(double value, int decimals) {
         return Numbers.plain(value, decimals);
     }
 
-    static String number(Summary summary, int decimals) {
+    public static String number(Summary summary, int decimals) {
         return number(summary.mean(), decimals) + " (" + number(summary.p10(), decimals) + " to "
                 + number(summary.p90(), decimals) + ")";
     }
 
-    static String percent(double fraction, int decimals) {
+    public static String percent(double fraction, int decimals) {
         return Numbers.percent(fraction, decimals);
     }
 }

@@ -1,24 +1,26 @@
-package weatherlap.reports.compare;
+package weatherlap.reports.season;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.prices.PriceList;
 import weatherlap.analysis.prices.PriceRow;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.Block;
+import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.Section;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.method.Method;
 
 /** What the shop asks for a window and a house, to hang up. */
-final class PriceSection {
+public final class PriceSection {
     private PriceSection() {}
 
-    static Section of(CompareReport report) {
-        List<PriceRow> rows = PriceList.rows(report.comparison().shown());
+    public static Section of(List<HouseChoice> houses) {
+        List<PriceRow> rows = PriceList.rows(houses);
         List<Method> methods =
                 rows.stream().map(PriceRow::method).distinct().sorted().toList();
         return new Section(

@@ -1,4 +1,4 @@
-package weatherlap.reports.compare;
+package weatherlap.reports.season;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.season.Outcome;
 import weatherlap.analysis.season.Season;
 import weatherlap.analysis.season.SeasonRow;
@@ -14,6 +15,7 @@ import weatherlap.analysis.season.Way;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.Block;
+import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.Section;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Scalar;
@@ -23,17 +25,12 @@ import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
 
 /** What a season comes to by each way to choose a method. */
-final class SeasonSection {
+public final class SeasonSection {
     private SeasonSection() {}
 
     /** The season of a report; empty where no house has a window. */
-    static Optional<SeasonStudy> study(CompareReport report) {
-        Scenario scenario = report.assumptions().scenario();
-        return SeasonStudy.of(
-                report.decision().choices(),
-                report.decision().study().rule(),
-                scenario,
-                rainShare(report.climate(), scenario));
+    public static Optional<SeasonStudy> study(Decision decision, Scenario scenario, RainClimate climate) {
+        return SeasonStudy.of(decision.choices(), decision.study().rule(), scenario, rainShare(climate, scenario));
     }
 
     /** Known only where the weather is that of the houses. */
@@ -43,7 +40,7 @@ final class SeasonSection {
                 : OptionalDouble.of(climate.rainDays(scenario).lostShareOfYear());
     }
 
-    static Section of(Optional<SeasonStudy> study, Scenario scenario) {
+    public static Section of(Optional<SeasonStudy> study, Scenario scenario) {
         List<Block> blocks = study.map(found -> List.<Block>of(
                         new Block.Paragraphs(sentences(found, scenario)),
                         new Block.Table(ways(found), "", "fixed"),
@@ -53,7 +50,8 @@ final class SeasonSection {
         return new Section("season", "Your season", "Your season", Section.Sheet.WIDE, blocks);
     }
 
-    private static List<String> sentences(SeasonStudy study, Scenario scenario) {
+    /** The season in a few sentences. */
+    public static List<String> sentences(SeasonStudy study, Scenario scenario) {
         Season season = study.season();
         SeasonRow best = study.row(Way.BEST_MIX).orElseThrow();
         List<String> sentences = new ArrayList<>();
@@ -111,8 +109,7 @@ final class SeasonSection {
         row.outcome()
                 .byMethod()
                 .forEach((by, houses) -> parts.add(Numbers.plain(houses, 0) + " " + by.replace('_', '-')));
-        double left = row.season().jobs()
-                - row.outcome().byMethod().values().stream().mapToDouble(n -> n).sum();
+        double left = row.left();
         if (left >= 0.5) {
             parts.add(Numbers.plain(left, 0) + " left for later");
         }

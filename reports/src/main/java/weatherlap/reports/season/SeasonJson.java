@@ -1,4 +1,4 @@
-package weatherlap.reports.compare;
+package weatherlap.reports.season;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,10 +10,11 @@ import weatherlap.analysis.words.Decimals;
 import weatherlap.sim.run.Summary;
 
 /** The season as {@code summary.json} has it. */
-final class SeasonJson {
+public final class SeasonJson {
     private SeasonJson() {}
 
-    static Map<String, Object> of(SeasonStudy study) {
+    /** Names and values. */
+    public static Map<String, Object> of(SeasonStudy study) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("crews", study.season().crews());
         json.put("weeks", study.season().weeks());
@@ -43,6 +44,7 @@ final class SeasonJson {
         Map<String, Object> by = new LinkedHashMap<>();
         row.outcome().byMethod().forEach((method, houses) -> by.put(method, Decimals.rounded(houses, 1)));
         json.put("houses_by_method", by);
+        json.put("houses_left", Decimals.rounded(row.left(), 1));
         return json;
     }
 

@@ -1,0 +1,96 @@
+package weatherlap.reports.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import weatherlap.analysis.season.SeasonStudy;
+import weatherlap.analysis.tables.Answer;
+import weatherlap.analysis.words.Numbers;
+import weatherlap.reports.format.Content;
+import weatherlap.reports.format.Html;
+import weatherlap.reports.format.Pdf;
+import weatherlap.reports.owner.FirstSection;
+import weatherlap.reports.owner.MondaySection;
+import weatherlap.reports.owner.OwnerFigures;
+import weatherlap.reports.page.ReportPage;
+import weatherlap.reports.page.Section;
+import weatherlap.reports.page.Unprintable;
+import weatherlap.reports.season.PriceSection;
+import weatherlap.reports.season.SeasonSection;
+import weatherlap.sim.run.HouseResult;
+
+/** The owner's report as a page on screen, as two printed pages, and as a printed appendix that holds the rest. */
+final class ReportPages {
+    private static final int PAGES = 2;
+
+    private final CompareReport report;
+    private final OwnerFigures figures;
+    private final List<String> season;
+    private final Section first;
+    private final List<Section> rest;
+
+    /** @param season empty where no house has a window */
+    ReportPages(CompareReport report, Optional<SeasonStudy> season) {
+        this.report = report;
+        this.figures = report.figures();
+        this.season = season.map(study ->
+                        SeasonSection.sentences(study, report.assumptions().scenario()))
+                .orElse(List.of());
+        this.first = FirstSection.of(figures, report.ownRecords());
+        this.rest = List.of(
+                AnswerSection.of(report),
+                EvidenceSection.of(report),
+                SeasonSection.of(season, report.assumptions().scenario()),
+                PriceSection.of(report.comparison().shown()),
+                SegmentsSection.of(report),
+                HousesSection.of(report),
+                MethodSection.of(report),
+                AssumptionsSection.of(report));
+    }
+
+    /** All of it. */
+    ReportPage web() {
+        List<Section> sections = new ArrayList<>(upFront(MondaySection.MOST_NAMED));
+        sections.addAll(rest);
+        return page(report.title(), scope(), sections);
+    }
+
+    /** The two pages that stand alone; houses are left to the appendix until the rest has room. */
+    Content twoPages() {
+        Stream<String> layouts = IntStream.rangeClosed(0, MondaySection.MOST_NAMED)
+                .map(less -> MondaySection.MOST_NAMED - less)
+                .mapToObj(named -> Html.render("reportsheet.jte", page(report.title(), scope(), upFront(named))));
+        return Pdf.fitting(report.title(), layouts::iterator, PAGES);
+    }
+
+    Content appendix() {
+        String title = report.title() + ": appendix";
+        return Pdf.of(title, Html.render("reportsheet.jte", page(title, report.scope(), rest)));
+    }
+
+    /** @param named houses at most */
+    private List<Section> upFront(int named) {
+        return List.of(first, MondaySection.of(figures, season, named));
+    }
+
+    private ReportPage page(String title, String scope, List<Section> sections) {
+        return new ReportPage(
+                title,
+                scope,
+                Unprintable.note(
+                        report.comparison().results().houses().stream().map(HouseResult::house), "report.html"),
+                sections);
+    }
+
+    private String scope() {
+        Answer answer = report.comparison().answer();
+        return Numbers.count(answer.houses(), "house", "houses") + " with "
+                + Numbers.count(answer.openings(), "window", "windows") + ". "
+                + (report.climate().anyBearing()
+                        ? "The weather is not yours: that of "
+                                + report.climate().name() + " stands in."
+                        : "Weather: " + report.climate().name() + ".");
+    }
+}
