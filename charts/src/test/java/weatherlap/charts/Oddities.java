@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.drawing.WallDrawing;
 import weatherlap.charts.drawing.WallPiece;
 import weatherlap.charts.drawing.WallRose;
@@ -29,6 +30,7 @@ import weatherlap.charts.study.ExposureRose;
 import weatherlap.charts.study.FittedHours;
 import weatherlap.charts.study.Residuals;
 import weatherlap.charts.study.SeenCalls;
+import weatherlap.charts.study.Slopes;
 import weatherlap.charts.study.Swings;
 import weatherlap.sim.method.Contrast;
 
@@ -188,6 +190,18 @@ public final class Oddities {
     private static List<Picture> calibration() {
         return List.of(
                 new SeenCalls("none", List.of()),
+                new Slopes("none", "None.", List.of(), MethodStyle.FULL_FLANGE, MethodStyle.INSERT, List.of()),
+                new Slopes(
+                        HOSTILE,
+                        "Odd.",
+                        LABELS,
+                        MethodStyle.FULL_FLANGE,
+                        MethodStyle.INSERT,
+                        List.of(new Slopes.Panel(
+                                UNBROKEN,
+                                LABELS.stream().map(label -> 7.0).toList(),
+                                LABELS.stream().map(label -> 7.0).toList(),
+                                Numbers::usd))),
                 new SeenCalls(
                         HOSTILE,
                         LABELS.stream()

@@ -28,6 +28,7 @@ import weatherlap.charts.study.ExposureRose;
 import weatherlap.charts.study.FittedHours;
 import weatherlap.charts.study.Residuals;
 import weatherlap.charts.study.SeenCalls;
+import weatherlap.charts.study.Slopes;
 import weatherlap.charts.study.Swings;
 import weatherlap.sim.method.Contrast;
 
@@ -39,6 +40,7 @@ public final class Samples {
     public static List<Picture> all() {
         return List.of(
                 seenCalls(),
+                slopes(),
                 curves(),
                 glassLost(),
                 costStack(),
@@ -280,6 +282,26 @@ public final class Samples {
                 List.of("1", "2", "3"),
                 List.of("0", "1 to 12", "13 to 18", "over 18"),
                 cells);
+    }
+
+    public static Slopes slopes() {
+        return new Slopes(
+                "60 houses",
+                "Solid: full-flange; dashed: the insert.",
+                List.of("base", "wages up", "thin margin"),
+                MethodStyle.FULL_FLANGE,
+                MethodStyle.INSERT,
+                List.of(
+                        new Slopes.Panel(
+                                "price",
+                                List.of(16_102.0, 18_000.0, 13_543.0),
+                                List.of(12_283.0, 13_137.0, 10_365.0),
+                                Numbers::usd),
+                        new Slopes.Panel(
+                                "crew days",
+                                List.of(6.8, 6.8, 5.2),
+                                List.of(2.9, 2.9, 2.1),
+                                days -> Numbers.plain(days, 1))));
     }
 
     public static SeenCalls seenCalls() {

@@ -13,6 +13,7 @@ import weatherlap.analysis.exposure.ExposureTable;
 import weatherlap.analysis.leaks.HouseLeakTable;
 import weatherlap.analysis.prices.PriceList;
 import weatherlap.analysis.rule.RuleTable;
+import weatherlap.analysis.scenarios.ScenarioTables;
 import weatherlap.analysis.season.SeasonTable;
 import weatherlap.analysis.tables.ElevationTable;
 import weatherlap.analysis.tables.HouseTable;
@@ -39,7 +40,11 @@ public final class Catalogue {
             BreakEvenTable.LAYOUT,
             ChangedRow.LAYOUT,
             HouseMove.LAYOUT,
-            Parts.LAYOUT);
+            Parts.LAYOUT,
+            ScenarioTables.SETS,
+            ScenarioTables.METHODS,
+            ScenarioTables.FLIPS,
+            ScenarioTables.RULES);
 
     private Catalogue() {}
 }

@@ -45,6 +45,11 @@ public record RuleScore(
                 .toList();
     }
 
+    /** Mean regret of a rule over other cases than it was found on, as long as they are of the same houses, USD. */
+    public static double regretUsd(Rule rule, Cases cases) {
+        return regretUsd(rule, cases.meanDifferenceUsd());
+    }
+
     /** Mean regret of a rule over the cases, USD. */
     static double regretUsd(Rule rule, double[] differences) {
         return regretUsd(choice("", rule, differences.length), differences);

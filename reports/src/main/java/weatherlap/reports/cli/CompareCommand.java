@@ -18,6 +18,8 @@ import weatherlap.reports.options.Bounds;
 import weatherlap.reports.options.InputOptions;
 import weatherlap.reports.options.OutputOptions;
 import weatherlap.reports.options.ShopOption;
+import weatherlap.reports.scenarios.CompareScenarios;
+import weatherlap.reports.scenarios.ScenarioWord;
 
 @Command(
         name = "compare",
@@ -29,7 +31,8 @@ import weatherlap.reports.options.ShopOption;
             "Examples:",
             "  weatherlap compare --out report",
             "  weatherlap compare my-houses --assumptions my-assumptions --set crew_size=3 --out report --force",
-            "  weatherlap compare my-houses --repeat report/run.json --out again"
+            "  weatherlap compare my-houses --repeat report/run.json --out again",
+            "  weatherlap compare my-houses --scenario base --scenario thin=gross_margin=0.3,crew_size=3 --out sets"
         })
 final class CompareCommand implements Callable<Integer> {
     @Spec
@@ -81,6 +84,15 @@ final class CompareCommand implements Callable<Integer> {
             description = "Make the run of this run.json again, with the assumptions beside it, and say what differs.")
     private Path repeat;
 
+    @Option(
+            names = "--scenario",
+            paramLabel = "NAME[=SET]",
+            description =
+                    "A set of assumptions to put beside others; give it twice or more. NAME alone is what the run assumes, NAME=DIR a folder"
+                            + " of tables, NAME=SETTING=VALUE,... single settings. Writes what differs between the sets, on the same draws,"
+                            + " in place of the report.")
+    private List<String> scenarios = List.of();
+
     @Mixin
     private OutputOptions output;
 
@@ -90,6 +102,11 @@ final class CompareCommand implements Callable<Integer> {
         Bounds.within(spec, "--threads", used, 1, 1024);
         if (repeat != null) {
             return repeated(used);
+        }
+        if (!scenarios.isEmpty()) {
+            List<ScenarioWord> sets = ScenarioWord.of(scenarios);
+            new CompareScenarios(paths(), sets, output.requestOr("scenarios"), used).run(common.messages());
+            return 0;
         }
         new Compare(paths(), output.requestOr("report"), used).run(common.messages());
         return 0;

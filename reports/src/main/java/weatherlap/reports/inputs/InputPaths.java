@@ -49,6 +49,11 @@ public record InputPaths(
         return new InputPaths(portfolio, assumptions, climate, site, named, changes);
     }
 
+    /** The same with other assumptions. */
+    public InputPaths with(Optional<Path> otherAssumptions, List<String> otherChanges) {
+        return new InputPaths(portfolio, otherAssumptions, climate, site, shop, otherChanges);
+    }
+
     /** They as words of a command line. */
     public List<Object> words() {
         List<Object> words = new ArrayList<>(portfolio.stream().toList());

@@ -40,7 +40,7 @@ public record WriteAssumptions(OutputRequest output, List<String> changes) {
      *
      * @param path within that output; empty, or with a slash at its end
      */
-    static void write(AssumptionTables tables, String path, OutputFolder folder) throws IOException {
+    public static void write(AssumptionTables tables, String path, OutputFolder folder) throws IOException {
         for (Map.Entry<String, String> text : tables.texts().entrySet()) {
             folder.write(path + text.getKey(), Content.of(text.getValue()));
         }

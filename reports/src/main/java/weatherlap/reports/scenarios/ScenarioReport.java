@@ -1,0 +1,86 @@
+package weatherlap.reports.scenarios;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import weatherlap.analysis.scenarios.ScenarioTables;
+import weatherlap.analysis.scenarios.SideBySide;
+import weatherlap.analysis.tables.ResultTable;
+import weatherlap.reports.compare.PlainTable;
+import weatherlap.reports.format.Content;
+import weatherlap.reports.format.Html;
+import weatherlap.reports.format.Pdf;
+import weatherlap.reports.output.OutputFolder;
+import weatherlap.reports.output.TableWriter;
+import weatherlap.reports.page.Block;
+import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.ReportPage;
+import weatherlap.reports.page.Section;
+import weatherlap.reports.page.TableView;
+
+/**
+ * What {@code compare --scenario} writes, but for {@code run.json} and the assumptions.
+ *
+ * @param name of the portfolio
+ * @param scope what was simulated, in a line
+ * @param run what is needed to repeat the run: name and value, to show
+ */
+record ScenarioReport(String name, String scope, SideBySide sets, Map<String, Object> run) {
+    void write(OutputFolder folder) throws IOException {
+        List<ResultTable> tables = ScenarioTables.of(sets);
+        TableWriter.CSV.write(folder, tables);
+        TableWriter.workbook(Stream.concat(Stream.of("Sets of assumptions for " + name, scope), lines().stream())
+                        .toList())
+                .write(folder, tables);
+        ReportPage page = page();
+        for (Figure figure : page.figures().toList()) {
+            folder.write("charts/" + figure.name() + ".svg", Content.svg(figure.svg()));
+        }
+        folder.write("scenarios.html", Content.of(Html.render("report.jte", page)));
+        folder.write("scenarios.pdf", Pdf.of(page.title(), Html.render("reportsheet.jte", page)));
+    }
+
+    /** The result in a few lines. */
+    List<String> lines() {
+        return PlainTable.lines(new ScenarioText(sets).headlines());
+    }
+
+    private ReportPage page() {
+        ScenarioText text = new ScenarioText(sets);
+        TableView.Builder repeat = TableView.of("What the results depend on").texts("name", "value");
+        run.forEach((key, value) -> repeat.row(key, value.toString()));
+        return new ReportPage(
+                "Sets of assumptions side by side, for " + name,
+                scope + ".",
+                "",
+                List.of(
+                        new Section(
+                                "answer",
+                                "The answer",
+                                "Answer",
+                                Section.Sheet.FIRST,
+                                List.of(
+                                        new Block.Answer(text.sentences()),
+                                        new Block.Picture(Figure.of(text.slopes(scope), "scenario-methods.csv")),
+                                        Block.Table.of(text.headlines()))),
+                        new Section(
+                                "plans",
+                                "Houses whose plan changes",
+                                "Plans",
+                                Section.Sheet.PLAIN,
+                                List.of(Block.Table.of(text.flipsByCladding()), Block.Table.of(text.flips()))),
+                        new Section(
+                                "rules",
+                                "The rule of one set, used in another",
+                                "Rules",
+                                Section.Sheet.PLAIN,
+                                List.of(new Block.Points(text.rules()), Block.Table.of(text.regrets()))),
+                        new Section(
+                                "run",
+                                "To repeat this run",
+                                "Run",
+                                Section.Sheet.PLAIN,
+                                List.of(new Block.Table(repeat.build(), "long", "")))));
+    }
+}
