@@ -32,7 +32,7 @@ import weatherlap.reports.scenarios.ScenarioWord;
             "  weatherlap compare --out report",
             "  weatherlap compare my-houses --assumptions my-assumptions --set crew_size=3 --out report --force",
             "  weatherlap compare my-houses --repeat report/run.json --out again",
-            "  weatherlap compare my-houses --scenario base --scenario thin=gross_margin=0.3,crew_size=3 --out sets"
+            "  weatherlap compare my-houses --scenario base --scenario thin=gross_margin=0.3 --out sets"
         })
 final class CompareCommand implements Callable<Integer> {
     @Spec

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import weatherlap.reports.diff.DiffReports;
 import weatherlap.reports.inputs.InputPaths;
@@ -26,7 +25,7 @@ import weatherlap.reports.options.WeatherOptions;
             "",
             "Examples:",
             "  weatherlap diff report report-new-wages",
-            "  weatherlap diff report again --portfolio my-houses --out what-changed"
+            "  weatherlap diff report again my-houses --out what-changed"
         })
 final class DiffCommand implements Callable<Integer> {
     @Mixin
@@ -38,10 +37,11 @@ final class DiffCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "AFTER", description = "Folder of the later report.")
     private Path after;
 
-    @Option(
-            names = "--portfolio",
-            paramLabel = "DIR",
-            description = "The houses that both reports read; else the bundled demo.")
+    @Parameters(
+            index = "2",
+            arity = "0..1",
+            paramLabel = "PORTFOLIO",
+            description = "Folder of the houses that both reports read; else the bundled demo.")
     private Path portfolio;
 
     @Mixin

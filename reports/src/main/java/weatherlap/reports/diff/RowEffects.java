@@ -54,7 +54,7 @@ record RowEffects(InputPaths paths, int houses) {
                     differing.stream()
                             .map(name -> name + ": is not what the two runs read")
                             .toList(),
-                    "name the portfolio with --portfolio, its weather with --climate and its site with --site");
+                    "name the portfolio after the two reports, its weather with --climate and its site with --site");
         }
         Exchange exchange = exchange(was, is);
         int sets = 1 << Math.min(Parts.groups(exchange.differing()).size(), Shapley.MOST);

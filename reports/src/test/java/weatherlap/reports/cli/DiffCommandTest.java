@@ -39,7 +39,7 @@ class DiffCommandTest {
     @Test
     void namesRowsHousesAndWhatEachRowDid() throws Exception {
         Path out = folder.resolve("changes");
-        Cli diff = Cli.run("diff", before, after, "--portfolio", town, "--out", out);
+        Cli diff = Cli.run("diff", before, after, town, "--out", out);
         assertThat(diff.status()).as(diff.err()).isEqualTo(1);
         assertThat(diff.out())
                 .contains("scenario.toml gross_margin: value 0.4 -> 0.3")
@@ -64,7 +64,7 @@ class DiffCommandTest {
         assertThat(diff.status()).isEqualTo(2);
         assertThat(diff.err())
                 .contains("portfolio/houses.csv: is not what the two runs read")
-                .contains("--portfolio");
+                .contains("name the portfolio");
     }
 
     @Test
