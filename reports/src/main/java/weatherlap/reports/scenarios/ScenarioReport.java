@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import weatherlap.analysis.scenarios.ScenarioTables;
 import weatherlap.analysis.scenarios.SideBySide;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.reports.compare.PlainTable;
 import weatherlap.reports.format.Content;
 import weatherlap.reports.format.Html;
 import weatherlap.reports.format.Pdf;
@@ -15,6 +14,7 @@ import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.page.Block;
 import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.PlainTable;
 import weatherlap.reports.page.ReportPage;
 import weatherlap.reports.page.Section;
 import weatherlap.reports.page.TableView;
@@ -61,7 +61,9 @@ record ScenarioReport(String name, String scope, SideBySide sets, Map<String, Ob
                                 "Answer",
                                 Section.Sheet.FIRST,
                                 List.of(
-                                        new Block.Answer(text.sentences()),
+                                        new Block.Headline(text.sentences().get(0)),
+                                        new Block.Points(text.sentences()
+                                                .subList(1, text.sentences().size())),
                                         new Block.Picture(Figure.of(text.slopes(scope), "scenario-methods.csv")),
                                         Block.Table.of(text.headlines()))),
                         new Section(
