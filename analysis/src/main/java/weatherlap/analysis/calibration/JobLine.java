@@ -52,7 +52,7 @@ record JobLine(
                         .mapToDouble(i -> weights[i] * rows[i].minutes().mean())
                         .toArray(),
                 timed,
-                0,
+                work.spread(),
                 crew,
                 years);
     }
@@ -97,18 +97,22 @@ record JobLine(
         return job.personHours().isPresent();
     }
 
+    /** A step that the record leaves open and that was not timed was not done, where timings and hours agree. */
     private boolean wasTimedWhole() {
-        return untimedMinutes() <= TIMED_WHOLE * expectedMinutes();
+        return untimedMinutes() <= TIMED_WHOLE * expectedMinutes() || hasTimings() && spread > 0 && agrees();
+    }
+
+    private boolean hasTimings() {
+        return !job.stepMinutes().isEmpty();
+    }
+
+    private boolean agrees() {
+        return Math.abs(Math.log(timedMinutes() / takenMinutes())) <= AGREES;
     }
 
     /** Timed minutes that leave none for the rest of the job, or are not the hours of a job that was timed whole. */
     boolean isContradictory() {
-        if (!hasHours() || job.stepMinutes().isEmpty()) {
-            return false;
-        }
-        return wasTimedWhole()
-                ? Math.abs(Math.log(timedMinutes() / takenMinutes())) > AGREES
-                : timedMinutes() >= takenMinutes();
+        return hasHours() && hasTimings() && (wasTimedWhole() ? !agrees() : timedMinutes() >= takenMinutes());
     }
 
     /** Hours, some work that was not timed, and hours left for it. */

@@ -12,8 +12,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealVector;
+import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.jobs.JobRecord;
-import weatherlap.datasets.jobs.JobWork;
+import weatherlap.datasets.jobs.JobTakeoff;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 
@@ -31,6 +32,10 @@ record JobTable(List<LabourStep> steps, List<JobLine> lines, List<String> crews,
     private static final double DAYS_PER_YEAR = 365.25;
 
     static JobTable of(Assumptions assumptions, List<JobRecord> jobs) {
+        return of(assumptions, jobs, new JobTakeoff(assumptions, jobs, JobHouses.unmeasured()));
+    }
+
+    static JobTable of(Assumptions assumptions, List<JobRecord> jobs, JobTakeoff takeoff) {
         List<LabourStep> steps = assumptions.steps();
         Map<String, Integer> places = new HashMap<>();
         steps.forEach(step -> places.put(step.id(), places.size()));
@@ -49,7 +54,7 @@ record JobTable(List<LabourStep> steps, List<JobLine> lines, List<String> crews,
                             .map(d -> (double) d)
                             .orElse(middle);
                     int crew = job.crew().map(crews::indexOf).orElse(-1);
-                    return JobLine.of(JobWork.of(assumptions, job), places, crew, (day - last) / DAYS_PER_YEAR);
+                    return JobLine.of(takeoff.of(job), places, crew, (day - last) / DAYS_PER_YEAR);
                 })
                 .toList();
         return new JobTable(steps, lines, crews, days.length == 0 ? 0 : (last - days[0]) / DAYS_PER_YEAR);

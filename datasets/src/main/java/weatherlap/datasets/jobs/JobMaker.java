@@ -8,10 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scalar;
@@ -32,6 +34,7 @@ import weatherlap.sim.random.Streams;
 public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, double timedShare, long seed) {
     private static final LocalDate FIRST_DAY = LocalDate.of(2015, 1, 5);
     private static final int DAYS_BETWEEN = 3;
+    private static final String[] FRAMES = {"sound", "sound", "sound", "sound", "sound", "sound", "worn", "worn", "rotten"};
 
     /** The first jobs of the shop; more jobs do not change the earlier ones. */
     public List<JobRecord> jobs(int count) {
@@ -56,7 +59,11 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
             minutes += taken;
             byStep.put(entry.getKey().id(), rounded(taken, 10));
         }
-        return done(planned, rounded(Units.minutesToHours(minutes), 100), timed ? byStep : Map.of());
+        return planned.keeping(
+                planned.temperatureF(),
+                OptionalDouble.of(rounded(Units.minutesToHours(minutes), 100)),
+                planned.facts(),
+                timed ? byStep : Map.of());
     }
 
     private JobRecord planned(String id, LocalDate date, UniformRandomProvider stream) {
@@ -65,7 +72,10 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
         double perimeterFt = rounded(openings * stream.nextDouble(12, 20), 10);
         double panels = openings * stream.nextInt(7, 14);
         int layers = stream.nextInt(1, 3);
-        Map<Fact, String> facts = new EnumMap<>(Fact.class);
+        Map<Fact, String> facts = new EnumMap<>(JobWork.ordinary());
+        // what the house of a job does not know either, and what stories there are
+        facts.keySet().removeAll(Set.of(Fact.BARRIER, Fact.YEAR_BUILT, Fact.STOREY, Fact.ROOM, Fact.NEW_OPERATION));
+        facts.put(Fact.FRAME_CONDITION, pick(new Streams(seed).house("frames", id), FRAMES));
         facts.put(
                 Fact.CLADDING,
                 pick(stream, "vinyl_siding", "vinyl_siding", "fiber_cement", "wood_lap", "brick_veneer"));
@@ -76,13 +86,15 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
                 Contrast.USUAL.at(Cladding.valueOf(facts.get(Fact.CLADDING).toUpperCase(Locale.ROOT)));
         Method method = first ? contrast.first() : contrast.second();
         double spacingIn = assumptions.scenario().value(Scalar.FASTENER_SPACING_IN);
-        JobRecord.Counted counted = new JobRecord.Counted(
-                OptionalDouble.of(Math.min(4, stream.nextInt(1, 1 + openings))),
-                OptionalDouble.of(Math.ceil(openings / JobQuantities.openingsADay(method))),
-                OptionalDouble.of(method.takesSidingDown() ? panels : 0),
-                OptionalDouble.of(perimeterFt),
-                OptionalDouble.of(method.cutsReturns() ? rounded(perimeterFt * layers, 10) : 0),
-                OptionalDouble.of(method.hasFlange() ? Math.round(Units.feetToInches(perimeterFt) / spacingIn) : 0));
+        Map<Driver, Double> counted = new EnumMap<>(Driver.class);
+        counted.put(Driver.ELEVATION, (double) Math.min(4, stream.nextInt(1, 1 + openings)));
+        counted.put(Driver.DAY, Math.ceil(openings / JobQuantities.openingsADay(method)));
+        counted.put(Driver.PANEL, method.takesSidingDown() ? panels : 0);
+        counted.put(Driver.PERIMETER_FT, perimeterFt);
+        counted.put(Driver.RETURN_FT, method.cutsReturns() ? rounded(perimeterFt * layers, 10) : 0);
+        counted.put(
+                Driver.FASTENER,
+                method.hasFlange() ? (double) Math.round(Units.feetToInches(perimeterFt) / spacingIn) : 0);
         return new JobRecord(
                 id,
                 Optional.of(date),
@@ -90,26 +102,11 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
                 method,
                 Optional.of(pick(stream, "north", "south", "west")),
                 openings,
-                counted,
+                new JobRecord.Counted(counted),
                 OptionalDouble.of(stream.nextInt(25, 91)),
                 OptionalDouble.empty(),
                 facts,
                 Map.of());
-    }
-
-    private static JobRecord done(JobRecord planned, double personHours, Map<String, Double> stepMinutes) {
-        return new JobRecord(
-                planned.id(),
-                planned.date(),
-                planned.houseId(),
-                planned.method(),
-                planned.crew(),
-                planned.openings(),
-                planned.counted(),
-                planned.temperatureF(),
-                OptionalDouble.of(personHours),
-                planned.facts(),
-                stepMinutes);
     }
 
     private static String pick(UniformRandomProvider stream, String... words) {

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
@@ -31,51 +32,82 @@ final class JobQuantities {
     private JobQuantities() {}
 
     static Map<Driver, Double> of(JobRecord job, Map<Fact, String> facts, Scenario scenario) {
-        Method method = job.method();
-        double n = job.openings();
-        double around = job.counted().perimeterFt().orElse(n * PERIMETER_FT);
-        double units = n * Integer.parseInt(facts.get(Fact.UNITS));
         Map<Driver, Double> quantities = new EnumMap<>(Driver.class);
         for (Driver driver : Driver.values()) {
-            double quantity =
-                    switch (driver) {
-                        case JOB -> 1;
-                        case DAY -> job.counted().days().orElse(Math.ceil(n / openingsADay(method)));
-                        case ELEVATION ->
-                            job.counted().elevations().orElse(Math.min(WALLS, Math.ceil(n / OPENINGS_A_WALL)));
-                        case PANEL -> panels(job, facts);
-                        case BROKEN_PANEL ->
-                            Breakage.panels(
-                                    panels(job, facts),
-                                    scenario.value(Scalar.BREAKAGE_FRACTION),
-                                    scenario.value(Scalar.TEMPERATURE_F),
-                                    SidingCondition.valueOf(
-                                            facts.get(Fact.SIDING_CONDITION).toUpperCase(Locale.ROOT)));
-                        case OPENING -> n;
-                        case UNIT -> units;
-                        case CORNER -> 4 * n;
-                        case UNITED_INCH -> Units.feetToInches(around / 2);
-                        case PERIMETER_FT -> around;
-                        case CAPPING_FT -> method.isCapped() ? around : 0;
-                        case HEAD_FT, SILL_FT -> around * WIDTH_SHARE;
-                        case JAMB_FT -> around * 2 * HEIGHT_SHARE;
-                        case RETURN_FT ->
-                            method.cutsReturns() ? job.counted().returnFt().orElse(around) : 0;
-                        case FASTENER ->
-                            method.hasFlange()
-                                    ? job.counted()
-                                            .fasteners()
-                                            .orElse(Units.feetToInches(around)
-                                                    / scenario.value(Scalar.FASTENER_SPACING_IN))
-                                    : 0;
-                        case GLASS_FT2 ->
-                            n * GLASS_SHARE_OF_FRAME * WIDTH_SHARE * HEIGHT_SHARE * Math.pow(around / n, 2);
-                        // bought, never worked by the piece
-                        case TAPE_FT, SEALANT_IN3, FOAM_IN3, CAPPING_FT2 -> 0;
-                    };
-            quantities.put(driver, quantity);
+            quantities.put(driver, occurs(driver, job, facts) ? quantity(driver, job, facts, scenario) : 0);
         }
         return Collections.unmodifiableMap(quantities);
+    }
+
+    private static double quantity(Driver driver, JobRecord job, Map<Fact, String> facts, Scenario scenario) {
+        return job.counted().of(driver).orElseGet(() -> filledIn(driver, job, facts, scenario));
+    }
+
+    /** Whether the method, or the wall, leaves anything to count. */
+    private static boolean occurs(Driver driver, JobRecord job, Map<Fact, String> facts) {
+        Method method = job.method();
+        return switch (driver) {
+            case PANEL, BROKEN_PANEL ->
+                method.takesSidingDown() && word(facts, Fact.CLADDING, Cladding.class).inCourses();
+            case CAPPING_FT -> method.isCapped();
+            case RETURN_FT -> method.cutsReturns();
+            case FASTENER -> method.hasFlange();
+            // bought, never worked by the piece
+            case TAPE_FT, SEALANT_IN3, FOAM_IN3, CAPPING_FT2 -> false;
+            default -> true;
+        };
+    }
+
+    private static double filledIn(Driver driver, JobRecord job, Map<Fact, String> facts, Scenario scenario) {
+        double n = job.openings();
+        double around = around(job);
+        return switch (driver) {
+            case JOB -> 1;
+            case DAY -> Math.ceil(n / openingsADay(job.method()));
+            case ELEVATION -> Math.min(WALLS, Math.ceil(n / OPENINGS_A_WALL));
+            case PANEL -> n * PANELS_AN_OPENING;
+            case BROKEN_PANEL ->
+                Breakage.panels(
+                        quantity(Driver.PANEL, job, facts, scenario),
+                        scenario.value(Scalar.BREAKAGE_FRACTION),
+                        scenario.value(Scalar.TEMPERATURE_F),
+                        word(facts, Fact.SIDING_CONDITION, SidingCondition.class));
+            case OPENING -> n;
+            case UNIT -> n * Integer.parseInt(facts.get(Fact.UNITS));
+            case CORNER -> 4 * n;
+            case UNITED_INCH -> Units.feetToInches(around / 2);
+            case PERIMETER_FT, CAPPING_FT, RETURN_FT -> around;
+            case HEAD_FT, SILL_FT -> around * WIDTH_SHARE;
+            case JAMB_FT -> around * 2 * HEIGHT_SHARE;
+            case FASTENER -> Units.feetToInches(around) / scenario.value(Scalar.FASTENER_SPACING_IN);
+            case GLASS_FT2 -> GLASS_SHARE_OF_FRAME * head(job) * jamb(job) / 2 / n;
+            case TAPE_FT, SEALANT_IN3, FOAM_IN3, CAPPING_FT2 -> 0;
+        };
+    }
+
+    private static double head(JobRecord job) {
+        return job.counted().of(Driver.HEAD_FT).orElse(around(job) * WIDTH_SHARE);
+    }
+
+    private static double jamb(JobRecord job) {
+        return job.counted().of(Driver.JAMB_FT).orElse(around(job) * 2 * HEIGHT_SHARE);
+    }
+
+    /** As kept, else the sum of the edges where they were kept, else that of openings of the usual size. */
+    private static double around(JobRecord job) {
+        JobRecord.Counted kept = job.counted();
+        boolean edges = Stream.of(Driver.HEAD_FT, Driver.JAMB_FT, Driver.SILL_FT)
+                .allMatch(edge -> kept.of(edge).isPresent());
+        return kept.of(Driver.PERIMETER_FT)
+                .orElseGet(() -> edges
+                        ? kept.quantities().get(Driver.HEAD_FT)
+                                + kept.quantities().get(Driver.JAMB_FT)
+                                + kept.quantities().get(Driver.SILL_FT)
+                        : job.openings() * PERIMETER_FT);
+    }
+
+    private static <E extends Enum<E>> E word(Map<Fact, String> facts, Fact fact, Class<E> type) {
+        return Enum.valueOf(type, facts.get(fact).toUpperCase(Locale.ROOT));
     }
 
     /** Openings that a crew does in a day. */
@@ -85,11 +117,5 @@ final class JobQuantities {
             case FULL_FRAME -> 5;
             case INSERT -> 9;
         };
-    }
-
-    private static double panels(JobRecord job, Map<Fact, String> facts) {
-        Cladding cladding = Cladding.valueOf(facts.get(Fact.CLADDING).toUpperCase(Locale.ROOT));
-        boolean down = job.method().takesSidingDown() && cladding.inCourses();
-        return down ? job.counted().panels().orElse(job.openings() * PANELS_AN_OPENING) : 0;
     }
 }

@@ -15,6 +15,7 @@ import weatherlap.datasets.table.Schema;
 import weatherlap.datasets.table.Source;
 import weatherlap.datasets.table.TextTable;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.method.Method;
@@ -37,7 +38,7 @@ public final class JobReader {
     }
 
     /** The same, held against the houses that were worked on. */
-    static Loaded<List<JobRecord>> read(Path file, Assumptions assumptions, JobHouses houses) {
+    public static Loaded<List<JobRecord>> read(Path file, Assumptions assumptions, JobHouses houses) {
         JobReader reader = new JobReader(assumptions, Optional.of(houses));
         return reader.read(Folder.file(file, reader.problems));
     }
@@ -107,13 +108,9 @@ public final class JobReader {
     }
 
     private static JobRecord.Counted counted(Row row) {
-        return new JobRecord.Counted(
-                row.optionalNumber("elevations"),
-                row.optionalNumber("days"),
-                row.optionalNumber("panels"),
-                row.optionalNumber("perimeter_ft"),
-                row.optionalNumber("return_ft"),
-                row.optionalNumber("fasteners"));
+        Map<Driver, Double> kept = new EnumMap<>(Driver.class);
+        JobSchema.QUANTITIES.forEach((driver, column) -> row.optionalNumber(column).ifPresent(q -> kept.put(driver, q)));
+        return new JobRecord.Counted(kept);
     }
 
     private static Optional<String> text(Row row, String column) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import weatherlap.sim.Check;
+import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.method.Method;
 
@@ -99,10 +100,9 @@ public record JobRecord(
                 OptionalDouble.of(paidUsd));
     }
 
-    /** The same with some of its timings left out, by step id. */
-    public JobRecord without(Set<String> timings) {
-        Map<String, Double> kept = new LinkedHashMap<>(stepMinutes);
-        kept.keySet().removeAll(timings);
+    /** The same where other things were written down of it. */
+    public JobRecord keeping(
+            OptionalDouble temperature, OptionalDouble hours, Map<Fact, String> kept, Map<String, Double> minutes) {
         return new JobRecord(
                 id,
                 date,
@@ -111,39 +111,39 @@ public record JobRecord(
                 crew,
                 openings,
                 counted,
-                temperatureF,
-                personHours,
-                facts,
+                temperature,
+                hours,
                 kept,
+                minutes,
                 finished,
                 followedUntil,
                 priceUsd);
     }
 
+    /** The same with some of its timings left out, by step id. */
+    public JobRecord without(Set<String> timings) {
+        Map<String, Double> kept = new LinkedHashMap<>(stepMinutes);
+        kept.keySet().removeAll(timings);
+        return keeping(temperatureF, personHours, facts, kept);
+    }
+
     /**
-     * Quantities of a job; each is empty where the shop did not keep it.
+     * Quantities of a job.
      *
-     * @param elevations walls worked on
-     * @param days working days
-     * @param panels siding panels or boards taken down
-     * @param perimeterFt of all openings
-     * @param returnFt of all openings, edge × layers
-     * @param fasteners of all openings
+     * @param quantities of all openings together, by what they are counted by; what the shop did not keep is not there
      */
-    public record Counted(
-            OptionalDouble elevations,
-            OptionalDouble days,
-            OptionalDouble panels,
-            OptionalDouble perimeterFt,
-            OptionalDouble returnFt,
-            OptionalDouble fasteners) {
+    public record Counted(Map<Driver, Double> quantities) {
         /** Nothing kept. */
-        public static final Counted NOTHING = new Counted(
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        public static final Counted NOTHING = new Counted(Map.of());
+
+        public Counted {
+            quantities.forEach((driver, quantity) -> Check.notNegative("quantity of " + driver, quantity));
+            quantities = Map.copyOf(quantities);
+        }
+
+        public OptionalDouble of(Driver driver) {
+            Double kept = quantities.get(driver);
+            return kept == null ? OptionalDouble.empty() : OptionalDouble.of(kept);
+        }
     }
 }

@@ -3,10 +3,12 @@ package weatherlap.datasets.jobs;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import weatherlap.datasets.table.Column;
 import weatherlap.datasets.table.Schema;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.method.Method;
@@ -26,6 +28,12 @@ public final class JobSchema {
             count("days", "working days"),
             count("panels", "siding panels or boards taken down"),
             length("perimeter_ft", "around all openings"),
+            length("head_ft", "heads of all openings"),
+            length("jamb_ft", "both jambs of all openings"),
+            length("sill_ft", "sills of all openings"),
+            Column.number("glass_ft2", "ft²", 0, MOST, "visible glass of all new units")
+                    .optional(),
+            length("capping_ft", "frame covered with coil, all openings"),
             length("return_ft", "interior returns cut back, edge × layers"),
             count("fasteners", "screws along flanges"),
             Column.number("temperature_f", "°F", -60, 130, "outside").optional(),
@@ -38,6 +46,20 @@ public final class JobSchema {
                     .optional(),
             Column.positive("price_usd", "USD", 1e7, "what the family paid for the job")
                     .optional());
+
+    /** Columns of quantities, by what they count. */
+    static final Map<Driver, String> QUANTITIES = Map.ofEntries(
+            Map.entry(Driver.ELEVATION, "elevations"),
+            Map.entry(Driver.DAY, "days"),
+            Map.entry(Driver.PANEL, "panels"),
+            Map.entry(Driver.PERIMETER_FT, "perimeter_ft"),
+            Map.entry(Driver.HEAD_FT, "head_ft"),
+            Map.entry(Driver.JAMB_FT, "jamb_ft"),
+            Map.entry(Driver.SILL_FT, "sill_ft"),
+            Map.entry(Driver.GLASS_FT2, "glass_ft2"),
+            Map.entry(Driver.CAPPING_FT, "capping_ft"),
+            Map.entry(Driver.RETURN_FT, "return_ft"),
+            Map.entry(Driver.FASTENER, "fasteners"));
 
     private JobSchema() {}
 

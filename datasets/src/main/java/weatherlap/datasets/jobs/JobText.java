@@ -46,12 +46,8 @@ public final class JobText {
         cells.put("method", CsvText.cell(job.method()));
         cells.put("crew", job.crew().orElse(""));
         cells.put("openings", Integer.toString(job.openings()));
-        cells.put("elevations", CsvText.cell(job.counted().elevations()));
-        cells.put("days", CsvText.cell(job.counted().days()));
-        cells.put("panels", CsvText.cell(job.counted().panels()));
-        cells.put("perimeter_ft", CsvText.cell(job.counted().perimeterFt()));
-        cells.put("return_ft", CsvText.cell(job.counted().returnFt()));
-        cells.put("fasteners", CsvText.cell(job.counted().fasteners()));
+        JobSchema.QUANTITIES.forEach(
+                (driver, column) -> cells.put(column, CsvText.cell(job.counted().of(driver))));
         cells.put("temperature_f", CsvText.cell(job.temperatureF()));
         cells.put("person_hours", CsvText.cell(job.personHours()));
         cells.put("finished", job.finished().map(Object::toString).orElse(""));

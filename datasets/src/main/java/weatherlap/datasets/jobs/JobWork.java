@@ -20,8 +20,9 @@ import weatherlap.sim.labour.Pace;
  * the pace in, on the day's temperature. Openings stand evenly on the storeys. A job in which travel was counted reads too slow.
  *
  * @param weights by step, in table order; steps that did not occur are left out
+ * @param spread coefficient of variation of the minutes by the tables, for facts that the record leaves out
  */
-public record JobWork(JobRecord job, Map<LabourStep, Double> weights) {
+public record JobWork(JobRecord job, Map<LabourStep, Double> weights, double spread) {
     /** A fact that a shop did not keep is taken to be this (judgement: the plainest common job). */
     private static final Map<Fact, String> ORDINARY = Map.ofEntries(
             Map.entry(Fact.CLADDING, "vinyl_siding"),
@@ -52,8 +53,17 @@ public record JobWork(JobRecord job, Map<LabourStep, Double> weights) {
         return facts;
     }
 
+    /** What holds of an ordinary job. */
+    static Map<Fact, String> ordinary() {
+        return ORDINARY;
+    }
+
+    /** The work behind a job where facts that were not kept are those of an ordinary one. */
     public static JobWork of(Assumptions assumptions, JobRecord job) {
-        Map<Fact, String> facts = facts(job);
+        return of(assumptions, job, facts(job));
+    }
+
+    static JobWork of(Assumptions assumptions, JobRecord job, Map<Fact, String> facts) {
         Scenario base = assumptions.scenario();
         Scenario day = base.with(Scalar.TEMPERATURE_F, job.temperatureF().orElse(base.value(Scalar.TEMPERATURE_F)));
         Map<Driver, Double> quantities = JobQuantities.of(job, facts, day);
@@ -65,7 +75,7 @@ public record JobWork(JobRecord job, Map<LabourStep, Double> weights) {
                 .filter(step -> step.appliesWhen().holds(facts))
                 .filter(step -> quantities.get(step.driver()) > 0)
                 .forEach(step -> weights.put(step, quantities.get(step.driver()) * factor(pace, step, storeys)));
-        return new JobWork(job, weights);
+        return new JobWork(job, weights, 0);
     }
 
     private static double factor(Pace pace, LabourStep step, int storeys) {

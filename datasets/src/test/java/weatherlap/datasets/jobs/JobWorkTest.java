@@ -53,13 +53,7 @@ class JobWorkTest {
                 bundled.faults(),
                 bundled.wages(),
                 bundled.scenario());
-        JobRecord.Counted panels = new JobRecord.Counted(
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(40),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        JobRecord.Counted panels = new JobRecord.Counted(Map.of(Driver.PANEL, 40.0));
         JobRecord job = new JobRecord(
                 "job-1",
                 Optional.empty(),
