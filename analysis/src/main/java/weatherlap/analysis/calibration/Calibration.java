@@ -14,6 +14,9 @@ import weatherlap.sim.assumptions.Assumptions;
  * @param noise coefficient of variation of a job about its fitted minutes, fraction
  * @param crews paces of the crews, those with most jobs first; empty where there are not two
  * @param drift empty where the records hold no two days
+ * @param filledIn what records left out
+ * @param timeNext steps to time, those worth most first
+ * @param changes of the rates since an earlier fit, the surest first; empty where none was named
  * @param heldOut empty where there are too few jobs to hold any out
  * @param skipped ids of jobs that could not be used: neither hours nor a timed step
  * @param grossTimings timings that were set aside; their steps count as not timed in those jobs
@@ -26,6 +29,9 @@ public record Calibration(
         double noise,
         List<CrewPace> crews,
         Optional<Drift> drift,
+        FilledIn filledIn,
+        List<TimeNext> timeNext,
+        List<RateChange> changes,
         Optional<HeldOutError> heldOut,
         List<String> skipped,
         List<GrossTiming> grossTimings,
@@ -37,6 +43,8 @@ public record Calibration(
         steps = List.copyOf(steps);
         jobs = List.copyOf(jobs);
         crews = List.copyOf(crews);
+        timeNext = List.copyOf(timeNext);
+        changes = List.copyOf(changes);
         skipped = List.copyOf(skipped);
         grossTimings = List.copyOf(grossTimings);
         contradictions = List.copyOf(contradictions);

@@ -12,17 +12,18 @@ public final class CalibrationTables {
                     "prior_minutes",
                     "before",
                     "person-min",
-                    2,
+                    4,
                     "for one unit of the driver, as assumed",
                     StepFit::priorMinutes)
             .number(
                     "fitted_minutes",
                     "fitted",
                     "person-min",
-                    2,
+                    4,
                     "the same with the jobs weighed in",
                     StepFit::fittedMinutes)
-            .interval("person-min", 2, StepFit::lowMinutes, StepFit::highMinutes)
+            .number("standard_error", "error", "person-min", 4, "standard error of it", StepFit::standardError)
+            .interval("person-min", 4, StepFit::lowMinutes, StepFit::highMinutes)
             .whole("jobs", "jobs", "records that say something about it", StepFit::jobs)
             .build();
 

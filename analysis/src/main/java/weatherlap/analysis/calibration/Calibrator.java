@@ -9,7 +9,10 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.linear.RealVector;
+import weatherlap.datasets.jobs.EarlierRate;
+import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.jobs.JobRecord;
+import weatherlap.datasets.jobs.JobTakeoff;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -33,11 +36,28 @@ public final class Calibrator {
         everyJob = IntStream.range(0, table.lines().size()).boxed().toList();
     }
 
-    /** Fits all rates to all jobs. */
+    /** Fits all rates to all jobs, none of which names a measured house. */
     public static Calibration calibrate(Assumptions assumptions, List<JobRecord> jobs, CalibrationOptions options) {
-        JobTable typed = JobTable.of(assumptions, jobs);
+        return calibrate(assumptions, jobs, JobHouses.unmeasured(), Map.of(), options);
+    }
+
+    /**
+     * Fits all rates to all jobs.
+     *
+     * @param houses from which the work of jobs is taken off where they name one
+     * @param earlier rates of an earlier fit by step id, to set these beside; empty: none
+     */
+    public static Calibration calibrate(
+            Assumptions assumptions,
+            List<JobRecord> jobs,
+            JobHouses houses,
+            Map<String, EarlierRate> earlier,
+            CalibrationOptions options) {
+        JobTakeoff takeoff = new JobTakeoff(assumptions, jobs, houses);
+        JobTable typed = JobTable.of(assumptions, jobs, takeoff);
         List<GrossTiming> gross = gross(assumptions.scenario(), options).of(typed);
-        return new Calibrator(assumptions, options, typed.without(gross)).calibration(gross);
+        return new Calibrator(assumptions, options, typed.without(gross))
+                .calibration(gross, FilledIn.of(jobs, takeoff), earlier);
     }
 
     private static GrossTimings gross(Scenario scenario, CalibrationOptions options) {
@@ -45,7 +65,7 @@ public final class Calibrator {
         return new GrossTimings(options.paceSpread(), Math.max(Fitter.LEAST_SPREAD, spread), options.outlierLimit());
     }
 
-    private Calibration calibration(List<GrossTiming> gross) {
+    private Calibration calibration(List<GrossTiming> gross, FilledIn filledIn, Map<String, EarlierRate> earlier) {
         List<Integer> totals = table.withTotals();
         Map<Integer, Double> deviations = robustDeviations(totals);
         List<Integer> kept = totals.stream()
@@ -58,12 +78,15 @@ public final class Calibrator {
                 .map(job -> fittedJob(table.lines().get(job), means, fitted.fit(), deviations.getOrDefault(job, 0.0)))
                 .toList();
         return new Calibration(
-                FittedTables.of(assumptions, steps),
+                FittedTables.of(assumptions, steps, CrewSpread.of(assumptions.scenario(), jobs, fitted.fit())),
                 steps,
                 jobs,
                 fitted.fit().noise(),
                 crews(fitted, kept),
                 drift(fitted.fit()),
+                filledIn,
+                table.lines().isEmpty() ? List.of() : TimeNext.of(assumptions, options, table, fitted.fit(), steps),
+                RateChange.of(steps, earlier),
                 heldOut(kept, deviations),
                 skipped(),
                 gross,

@@ -3,6 +3,7 @@ package weatherlap.analysis.calibration;
 import java.util.List;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
@@ -15,7 +16,7 @@ final class FittedTables {
 
     private FittedTables() {}
 
-    static Assumptions of(Assumptions assumptions, List<StepFit> fits) {
+    static Assumptions of(Assumptions assumptions, List<StepFit> fits, Scenario scenario) {
         return new Assumptions(
                 fits.stream().map(FittedTables::calibrated).toList(),
                 assumptions.materials(),
@@ -23,7 +24,7 @@ final class FittedTables {
                 assumptions.sightlines(),
                 assumptions.faults(),
                 assumptions.wages(),
-                assumptions.scenario());
+                scenario);
     }
 
     private static LabourStep calibrated(StepFit fit) {
@@ -45,7 +46,7 @@ final class FittedTables {
         return new Origin(
                 step.origin().table(),
                 step.origin().row(),
-                Basis.DATASET,
+                Basis.OWN_RECORDS,
                 FITTED + (jobs == 1 ? "1 job" : jobs + " jobs") + ", shrunk towards the table"
                         + before(step.origin().source()));
     }

@@ -36,16 +36,6 @@ class BundledCalibrationTest {
         assertThat(calibration.noise()).isCloseTo(0.15, within(0.04));
     }
 
-    /**
-     * Intervals over shops 1 to 15, 40 jobs each, a fifth of them timed. Over shops 1 to 200 the share was 0.895 with a standard error of
-     * 0.004; over 15 its standard error is 0.016.
-     */
-    @Test
-    void intervalsHoldAboutNineTrueRatesInTen() {
-        CoverageStudy study = CoverageStudy.of(TABLES, CalibrationOptions.ORDINARY, 15, 40, 0.2);
-        assertThat(study.inside()).isCloseTo(0.9, within(0.05));
-    }
-
     @Test
     void theFittedFolderReadsAsAssumptions() {
         Calibration calibration = calibration(20);

@@ -17,6 +17,7 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Setting;
 import weatherlap.sim.assumptions.ThreePoint;
+import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
 import weatherlap.sim.method.Method;
@@ -41,7 +42,10 @@ final class CalibrationFixtures {
                 step("set", MethodScope.of(Method.INSERT), Driver.UNIT, 24, "", false),
                 step("capping", MethodScope.of(Method.INSERT), Driver.CAPPING_FT, 2.5, "", false),
                 step("clean", MethodScope.EVERY, Driver.OPENING, 12, "", false));
-        return new Assumptions(steps, List.of(), List.of(), List.of(), List.of(), List.of(), scenario());
+        Origin origin = new Origin("wages.csv", "here", Basis.INVENTED, "");
+        List<Wage> wages =
+                List.of(new Wage("here", "carpenter", 30, 0.4, origin), new Wage("here", "helper", 20, 0.4, origin));
+        return new Assumptions(steps, List.of(), List.of(), List.of(), List.of(), wages, scenario());
     }
 
     /** A job with its hours and all of its timed steps times a factor. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import weatherlap.datasets.jobs.JobHabits;
 import weatherlap.datasets.jobs.JobMaker;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.Shop;
@@ -41,7 +42,8 @@ class CalibratorTest {
      */
     @Test
     void intervalsHoldNineTrueRatesInTen() {
-        CoverageStudy study = CoverageStudy.of(TABLES, ORDINARY, 200, 40, 0.2);
+        RecoveryStudy study =
+                RecoveryStudy.of(TABLES, new RecoveryStudy.Case("40 jobs", 40, 0.2, JobHabits.CAREFUL), 200);
         assertThat(study.inside()).isCloseTo(0.9, within(0.04));
         assertThat(study.standardError()).isLessThan(0.01);
         assertThat(study.insideByStep()).hasSize(13).allSatisfy((step, inside) -> assertThat(inside)

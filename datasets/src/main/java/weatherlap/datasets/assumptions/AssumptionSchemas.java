@@ -141,6 +141,17 @@ public final class AssumptionSchemas {
             positive("usd_per_hour", "USD/h", 1000, "paid"),
             number("burden_fraction", "fraction", 0, 5, "taxes, insurance and benefits on top"));
 
+    /** May be left out. */
+    public static final Schema CREWS = schema(
+            "crews.csv",
+            "one row a crew; a table that may be left out",
+            List.of("crew"),
+            text("crew", "its name, as --crew takes it"),
+            number("factor", "", 0.1, 10, "its minutes over those of labour-steps.csv"),
+            number("low_90", "", 0.01, 100, "lower end of the 90% interval"),
+            number("high_90", "", 0.01, 100, "upper end of it"),
+            whole("jobs", 0, 100_000_000, "that it was learnt from"));
+
     private AssumptionSchemas() {}
 
     private static Schema schema(String file, String meaning, List<String> key, Column... columns) {

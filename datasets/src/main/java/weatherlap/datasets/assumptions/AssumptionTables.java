@@ -56,6 +56,12 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
         Map<String, String> texts = new LinkedHashMap<>();
         SCHEMAS.forEach(schema -> text(folder, schema.file(), LONGEST_TABLE, texts, problems));
         text(folder, ScenarioText.FILE, ScenarioText.LONGEST, texts, problems);
+        folder.find(AssumptionSchemas.CREWS.file(), new Problems())
+                .flatMap(source -> source.text(LONGEST_TABLE, problems))
+                .ifPresent(text -> {
+                    CrewTable.factors(text, problems);
+                    texts.put(AssumptionSchemas.CREWS.file(), text);
+                });
         Reading reading = new Reading(texts, problems);
         Optional<Assumptions> assumptions = reading.assumptions();
         if (!problems.hasErrors()) {
@@ -89,9 +95,26 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
         return rows;
     }
 
-    /** The same with scalars, choices or wages changed by NAME=VALUE, or every change that cannot be made. */
+    /**
+     * The same with scalars, choices or wages changed by NAME=VALUE, at the pace of a crew of {@code crews.csv} by crew=NAME, or every
+     * change that cannot be made.
+     */
     public Loaded<AssumptionTables> with(List<String> changes) {
         Problems problems = new Problems();
+        AssumptionTables paced = this;
+        for (String crew : changes.stream()
+                .filter(change -> change.startsWith(CrewTable.CHANGE))
+                .map(change -> change.substring(CrewTable.CHANGE.length()))
+                .toList()) {
+            paced = CrewTable.at(paced, crew, problems);
+        }
+        List<String> others = changes.stream()
+                .filter(change -> !change.startsWith(CrewTable.CHANGE))
+                .toList();
+        return paced.changed(others, problems);
+    }
+
+    private Loaded<AssumptionTables> changed(List<String> changes, Problems problems) {
         Assumptions changed = Changes.apply(assumptions, changes, problems);
         if (!problems.hasErrors()) {
             CrossChecks.check(changed, problems);
@@ -132,6 +155,13 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
         String file = AssumptionSchemas.LAP_FAULTS.file();
         newTexts.put(file, RowText.withFaults(texts.get(file), faults));
         return new AssumptionTables(assumptions.withFaults(faults), newTexts);
+    }
+
+    /** The same with the paces of crews. */
+    public AssumptionTables withCrews(List<CrewTable.Pace> crews, String source) {
+        Map<String, String> newTexts = new LinkedHashMap<>(texts);
+        newTexts.put(AssumptionSchemas.CREWS.file(), CrewTable.text(crews, source));
+        return new AssumptionTables(assumptions, newTexts);
     }
 
     /** The same with another scenario. */

@@ -106,8 +106,8 @@ public final class BlankFacts {
         Map<String, Double> all = shares.get(fact);
         List<String> possible = fact.allowed().stream()
                 .filter(all::containsKey)
-                .filter(value -> fact != Fact.CLADDING
-                        || method.isOpenTo(Cladding.valueOf(value.toUpperCase(Locale.ROOT))))
+                .filter(value ->
+                        fact != Fact.CLADDING || method.isOpenTo(Cladding.valueOf(value.toUpperCase(Locale.ROOT))))
                 .toList();
         double place = uniform * possible.stream().mapToDouble(all::get).sum();
         for (String value : possible) {

@@ -53,7 +53,8 @@ public record JobHabits(
                 .map(day -> (day.toEpochDay() - last.orElseThrow().toEpochDay()) / DAYS_PER_YEAR)
                 .orElse(0.0);
         double pace =
-                job.crew().map(crew -> crewFactors.getOrDefault(crew, 1.0)).orElse(1.0) * Math.pow(1 + driftPerYear, years);
+                job.crew().map(crew -> crewFactors.getOrDefault(crew, 1.0)).orElse(1.0)
+                        * Math.pow(1 + driftPerYear, years);
         Map<String, Double> minutes = new LinkedHashMap<>(job.stepMinutes());
         minutes.replaceAll((step, taken) -> pace * taken);
         double logged = stream.nextDouble() < halfLogged ? 0.5 : 1;

@@ -34,7 +34,9 @@ import weatherlap.sim.random.Streams;
 public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, double timedShare, long seed) {
     private static final LocalDate FIRST_DAY = LocalDate.of(2015, 1, 5);
     private static final int DAYS_BETWEEN = 3;
-    private static final String[] FRAMES = {"sound", "sound", "sound", "sound", "sound", "sound", "worn", "worn", "rotten"};
+    private static final String[] FRAMES = {
+        "sound", "sound", "sound", "sound", "sound", "sound", "worn", "worn", "rotten"
+    };
 
     /** The first jobs of the shop; more jobs do not change the earlier ones. */
     public List<JobRecord> jobs(int count) {

@@ -48,7 +48,8 @@ final class JobQuantities {
         Method method = job.method();
         return switch (driver) {
             case PANEL, BROKEN_PANEL ->
-                method.takesSidingDown() && word(facts, Fact.CLADDING, Cladding.class).inCourses();
+                method.takesSidingDown()
+                        && word(facts, Fact.CLADDING, Cladding.class).inCourses();
             case CAPPING_FT -> method.isCapped();
             case RETURN_FT -> method.cutsReturns();
             case FASTENER -> method.hasFlange();

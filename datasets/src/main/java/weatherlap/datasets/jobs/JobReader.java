@@ -109,7 +109,8 @@ public final class JobReader {
 
     private static JobRecord.Counted counted(Row row) {
         Map<Driver, Double> kept = new EnumMap<>(Driver.class);
-        JobSchema.QUANTITIES.forEach((driver, column) -> row.optionalNumber(column).ifPresent(q -> kept.put(driver, q)));
+        JobSchema.QUANTITIES.forEach(
+                (driver, column) -> row.optionalNumber(column).ifPresent(q -> kept.put(driver, q)));
         return new JobRecord.Counted(kept);
     }
 

@@ -69,8 +69,7 @@ public final class JobTakeoff {
                 .toList();
         double[] minutes = drawn.stream().mapToDouble(JobWork::expectedMinutes).toArray();
         double mean = Arrays.stream(minutes).average().orElseThrow();
-        double squares =
-                Arrays.stream(minutes).map(m -> Math.pow(m - mean, 2)).sum();
+        double squares = Arrays.stream(minutes).map(m -> Math.pow(m - mean, 2)).sum();
         Map<LabourStep, Double> weights = new LinkedHashMap<>();
         assumptions.steps().forEach(step -> {
             double[] own = drawn.stream()

@@ -13,8 +13,7 @@ import weatherlap.sim.assumptions.Fact;
 
 class JobHabitsTest {
     private static final Assumptions TABLES = AssumptionTables.bundled().assumptions();
-    private static final List<JobRecord> PLAIN =
-            new JobMaker(TABLES, Shop.drawn(TABLES, 0, 1), 0.15, 0.2, 5).jobs(400);
+    private static final List<JobRecord> PLAIN = new JobMaker(TABLES, Shop.drawn(TABLES, 0, 1), 0.15, 0.2, 5).jobs(400);
 
     private static double[] ratios(JobHabits habits) {
         List<JobRecord> kept = habits.applied(PLAIN);
@@ -37,7 +36,8 @@ class JobHabitsTest {
             assertThat(kept.get(j).personHours().orElseThrow())
                     .isCloseTo(factor * PLAIN.get(j).personHours().orElseThrow(), within(1e-9));
             double minutes = kept.get(j).stepMinutes().getOrDefault("unload", 0.0);
-            assertThat(minutes).isCloseTo(factor * PLAIN.get(j).stepMinutes().getOrDefault("unload", 0.0), within(1e-9));
+            assertThat(minutes)
+                    .isCloseTo(factor * PLAIN.get(j).stepMinutes().getOrDefault("unload", 0.0), within(1e-9));
         }
     }
 
@@ -55,7 +55,10 @@ class JobHabitsTest {
         JobHabits typing = new JobHabits(Map.of(), 0, 0, 0.2, 0, 0, 1);
         assertThat(share(typing, 10) + share(typing, 0.1)).isBetween(0.1, 0.25);
         List<JobRecord> blank = new JobHabits(Map.of(), 0, 0, 0, 0.2, 0, 1).applied(PLAIN);
-        double left = blank.stream().filter(job -> !job.facts().containsKey(Fact.CLADDING)).count() / 400.0;
+        double left = blank.stream()
+                        .filter(job -> !job.facts().containsKey(Fact.CLADDING))
+                        .count()
+                / 400.0;
         assertThat(left).isCloseTo(0.2, within(0.06));
     }
 

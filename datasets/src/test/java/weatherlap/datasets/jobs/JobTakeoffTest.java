@@ -61,8 +61,8 @@ class JobTakeoffTest {
     @Test
     void aMeasuredHouseIsTakenOff() {
         House house = DemoPortfolio.load().houses().get(0);
-        JobRecord job = read("job_id,house_id,method,openings,temperature_f,person_hours\nj1," + house.id()
-                        + ",insert," + house.openingCount() + ",40,9\n")
+        JobRecord job = read("job_id,house_id,method,openings,temperature_f,person_hours\nj1," + house.id() + ",insert,"
+                        + house.openingCount() + ",40,9\n")
                 .get(0);
         Assumptions cold = TABLES.with(TABLES.scenario().with(Scalar.TEMPERATURE_F, 40));
         WorkTakeoff work = HouseTakeoff.work(house, Method.INSERT, cold);
@@ -79,13 +79,16 @@ class JobTakeoffTest {
     @Test
     void edgesThatWereMeasuredStandOverTheStandIn() {
         String head = "job_id,method,openings,cladding,perimeter_ft,head_ft,jamb_ft,sill_ft,glass_ft2\n";
-        JobRecord kept = read(head + "j1,full_flange,10,vinyl_siding,140,60,20,60,77\n").get(0);
-        JobRecord plain = read(head + "j1,full_flange,10,vinyl_siding,140,,,,\n").get(0);
+        JobRecord kept =
+                read(head + "j1,full_flange,10,vinyl_siding,140,60,20,60,77\n").get(0);
+        JobRecord plain =
+                read(head + "j1,full_flange,10,vinyl_siding,140,,,,\n").get(0);
         assertThat(weight(kept, "ff_head_tape") / weight(plain, "ff_head_tape"))
                 .isCloseTo(60 / (140 * 3.0 / 16), within(1e-9));
         assertThat(weight(kept, "ff_tape") / weight(plain, "ff_tape")).isCloseTo(20 / (140 * 10.0 / 16), within(1e-9));
         assertThat(weight(kept, "ff_wipe") / weight(kept, "ff_clean")).isCloseTo(77 / 10.0, within(1e-9));
-        JobRecord edges = read(head + "j1,full_flange,10,vinyl_siding,,60,20,60,\n").get(0);
+        JobRecord edges =
+                read(head + "j1,full_flange,10,vinyl_siding,,60,20,60,\n").get(0);
         assertThat(weight(edges, "ff_bead")).isCloseTo(weight(kept, "ff_bead"), within(1e-9));
     }
 

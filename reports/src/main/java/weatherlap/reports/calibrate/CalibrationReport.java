@@ -11,9 +11,11 @@ import weatherlap.reports.format.Html;
 import weatherlap.reports.format.Pdf;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
-import weatherlap.reports.page.CalibrationPage;
+import weatherlap.reports.page.Block;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.PlainTable;
+import weatherlap.reports.page.ReportPage;
+import weatherlap.reports.page.Section;
 import weatherlap.reports.page.TableView;
 
 /**
@@ -28,12 +30,12 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
     public void write(OutputFolder folder) throws IOException {
         TableWriter.CSV.write(
                 folder, List.of(CalibrationTables.steps(calibration), CalibrationTables.jobs(calibration)));
-        CalibrationPage page = page();
-        for (Figure figure : page.figures()) {
+        ReportPage page = page();
+        for (Figure figure : page.figures().toList()) {
             folder.write("charts/" + figure.name() + ".svg", Content.svg(figure.svg()));
         }
-        folder.write("calibration.html", Content.of(Html.render("calibration.jte", page)));
-        folder.write("calibration.pdf", Pdf.of(page.title(), Html.render("calibrationsheet.jte", page)));
+        folder.write("calibration.html", Content.of(Html.render("report.jte", page)));
+        folder.write("calibration.pdf", Pdf.of(page.title(), Html.render("reportsheet.jte", page)));
     }
 
     /** The result in a few lines. */
@@ -45,26 +47,78 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
         lines.add("");
         lines.addAll(PlainTable.lines(text.mostMoved()));
         lines.add("");
+        lines.addAll(new ShopText(calibration).crewSentences());
         lines.add(text.setAsideSentence());
         lines.addAll(text.typing());
         return lines;
     }
 
-    private CalibrationPage page() {
+    private ReportPage page() {
         CalibrationText text = new CalibrationText(calibration);
-        TableView.Builder runTable = TableView.of("What the results depend on").texts("name", "value");
-        run.forEach(runTable::row);
-        return new CalibrationPage(
-                "Labor rates fitted to " + name,
-                text.scope() + ".",
-                text.sentences(),
-                text.keyFigures(),
-                new CalibrationPictures(calibration)
-                        .all().stream().map(Figure::of).toList(),
-                text.rates(),
-                text.setAside(),
-                CalibrationText.METHOD,
-                warnings,
-                runTable.build());
+        ShopText shop = new ShopText(calibration);
+        List<Section> sections = new ArrayList<>();
+        sections.add(new Section(
+                "answer",
+                "The answer",
+                "Answer",
+                Section.Sheet.FIRST,
+                List.of(new Block.Paragraphs(text.sentences()), Block.Table.of(text.keyFigures()))));
+        sections.add(section("evidence", "The evidence", "Evidence", pictures()));
+        sections.add(section("crews", "Crews and years", "Crews", said(shop.crewSentences(), shop.crews())));
+        sections.add(section(
+                "time-next",
+                "What to time next",
+                "Time next",
+                said(List.of(shop.timeNextSentence()), shop.timeNext())));
+        if (!calibration.changes().isEmpty()) {
+            sections.add(section(
+                    "since", "Since the last fit", "Changes", said(List.of(shop.changesSentence()), shop.changes())));
+        }
+        sections.add(section("rates", "The rates", "Rates", List.of(Block.Table.of(text.rates()))));
+        sections.add(section(
+                "left-out",
+                "What records left out",
+                "Left out",
+                List.of(new Block.Paragraphs(List.of(shop.filledSentence())))));
+        sections.add(section("aside", "Jobs set aside", "Jobs set aside", setAside(text)));
+        sections.add(section("method", "How it was worked out", "Method", method()));
+        return new ReportPage("Labor rates fitted to " + name, text.scope() + ".", "", sections);
+    }
+
+    private static Section section(String id, String title, String shortTitle, List<Block> blocks) {
+        return new Section(id, title, shortTitle, Section.Sheet.PLAIN, blocks);
+    }
+
+    private List<Block> pictures() {
+        return new CalibrationPictures(calibration)
+                .all().stream()
+                        .map(picture -> (Block) new Block.Picture(Figure.of(picture, "job-fit.csv and labour-fit.csv")))
+                        .toList();
+    }
+
+    private static List<Block> said(List<String> sentences, TableView table) {
+        Block words = new Block.Paragraphs(sentences);
+        return table.rows().isEmpty() ? List.of(words) : List.of(words, Block.Table.of(table));
+    }
+
+    private static List<Block> setAside(CalibrationText text) {
+        TableView table = text.setAside();
+        return List.of(
+                table.rows().isEmpty()
+                        ? new Block.Paragraphs(List.of(text.setAsideSentence()))
+                        : Block.Table.of(table));
+    }
+
+    private List<Block> method() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraphs(CalibrationText.METHOD));
+        if (!warnings.isEmpty()) {
+            blocks.add(Block.Heading.of("Doubtful input"));
+            blocks.add(new Block.Points(warnings));
+        }
+        TableView.Builder table = TableView.of("What the results depend on").texts("name", "value");
+        run.forEach(table::row);
+        blocks.add(new Block.Kept(Block.Heading.of("To repeat this run"), new Block.Table(table.build(), "long", "")));
+        return blocks;
     }
 }

@@ -19,12 +19,16 @@ import weatherlap.sim.Units;
 final class CalibrationText {
     static final List<String> METHOD = List.of(
             "A job\u2019s person-minutes are the sum over the labor steps of minutes for one unit \u00d7 quantity \u00d7 the factors for cold,"
-                    + " height, practice and lead-safe work. What a record leaves out (panels, walls, stories) is filled in for an"
-                    + " ordinary job.",
+                    + " height, practice and lead-safe work. Facts that a record leaves out count as often as they hold in others;"
+                    + " quantities that it leaves out (panels, walls, edges) are filled in for an ordinary job. A job whose house was"
+                    + " measured is taken off that house.",
             "The estimator is a linear regression with the tables for a prior: each rate starts at the mean of its range, with the"
                     + " range for its uncertainty, and all of them share a pace that differs by a tenth from shop to shop (judgement)."
                     + " Few jobs move the rates a little, many jobs a lot. No rate falls below zero. With no prior it would be ordinary"
                     + " least squares.",
+            "Beside the rates each crew has a pace, drawn towards the others as far as its jobs leave it open, and the years a drift. The"
+                    + " rates are those of an ordinary crew on the day of the last job: the mean of the crews, in which one far from the"
+                    + " others counts little or nothing. An old job counts less, by half every records_half_life_years.",
             "A job is set aside when the log of what a robust fit leaves over is more than 3.5 robust standard deviations, up or down."
                     + " In that fit no job pulls harder than 1.345 deviations. Nothing is set aside where fewer than 8 jobs have hours."
                     + " A timing is set aside by the same limit, judged by the other timings of its step and its range; where timed"

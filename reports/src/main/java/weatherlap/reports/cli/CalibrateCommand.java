@@ -56,6 +56,18 @@ final class CalibrateCommand implements Callable<Integer> {
     private Path jobs;
 
     @Option(
+            names = "--portfolio",
+            paramLabel = "DIR",
+            description = "Folder of measured houses: jobs that name one by house_id are taken off it.")
+    private Path portfolio;
+
+    @Option(
+            names = "--since",
+            paramLabel = "DIR",
+            description = "Folder that an earlier run wrote: says which rates have moved since, and how sure that is.")
+    private Path since;
+
+    @Option(
             names = "--a-day",
             paramLabel = "METHOD=N",
             description =
@@ -82,8 +94,19 @@ final class CalibrateCommand implements Callable<Integer> {
                         spec.commandLine(),
                         "Name JOBS.csv, a table of finished jobs, or the windows that your crew does a day: --a-day insert=9");
             }
-            new Calibrate(jobs, assumptions.folder(), assumptions.changes(), output.request()).run(common.messages());
+            new Calibrate(
+                            jobs,
+                            Optional.ofNullable(portfolio),
+                            Optional.ofNullable(since),
+                            assumptions.folder(),
+                            assumptions.changes(),
+                            output.request())
+                    .run(common.messages());
             return 0;
+        }
+        if (portfolio != null || since != null) {
+            throw new ParameterException(
+                    spec.commandLine(), "--portfolio and --since go with JOBS.csv; leave them out beside --a-day");
         }
         if (jobs != null && like.isEmpty()) {
             throw new ParameterException(

@@ -72,6 +72,14 @@ final class CompareCommand implements Callable<Integer> {
     private String sampling;
 
     @Option(
+            names = "--crew",
+            paramLabel = "NAME",
+            description =
+                    "Price the work of that crew of crews.csv, which calibrate writes into its assumptions; else an ordinary"
+                            + " crew. The same as --set crew=NAME.")
+    private String crew;
+
+    @Option(
             names = "--threads",
             paramLabel = "N",
             description =
@@ -117,7 +125,7 @@ final class CompareCommand implements Callable<Integer> {
         if (named.assumptions().isPresent() || !named.changes().isEmpty()) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--repeat takes assumptions, seed and draws from the run; leave out --assumptions, --set, --seed, --draws, --sampling");
+                    "--repeat takes assumptions, seed and draws from the run; leave out --assumptions, --set, --crew, --seed, --draws, --sampling");
         }
         RepeatCompare again = new RepeatCompare(repeat, named, output.requestOr("report"), used);
         return again.run(common.messages()) ? 0 : 1;
@@ -131,6 +139,9 @@ final class CompareCommand implements Callable<Integer> {
         }
         if (seed != null) {
             changes.add("seed=" + seed);
+        }
+        if (crew != null) {
+            changes.add("crew=" + crew);
         }
         if (sampling != null) {
             changes.add("sampling=" + sampling);

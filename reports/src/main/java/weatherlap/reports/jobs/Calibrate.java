@@ -14,8 +14,13 @@ import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.CalibrationOptions;
 import weatherlap.analysis.calibration.Calibrator;
 import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.assumptions.CrewTable;
+import weatherlap.datasets.jobs.EarlierRate;
+import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.jobs.JobReader;
 import weatherlap.datasets.jobs.JobRecord;
+import weatherlap.datasets.portfolio.PortfolioTables;
+import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.reports.calibrate.CalibrationReport;
 import weatherlap.reports.inputs.BadInput;
@@ -33,10 +38,19 @@ import weatherlap.reports.output.Warnings;
  * Fits labour rates to job records and writes them as assumption tables.
  *
  * @param jobs the records
+ * @param portfolio folder of the houses that the records name; empty: the work is made from the records alone
+ * @param since folder that an earlier run wrote, to set its rates beside the new ones
  * @param assumptions folder to start from; empty: the bundled tables
  * @param changes of scalars, choices and wages, each NAME=VALUE
  */
-public record Calibrate(Path jobs, Optional<Path> assumptions, List<String> changes, OutputRequest output) {
+public record Calibrate(
+        Path jobs,
+        Optional<Path> portfolio,
+        Optional<Path> since,
+        Optional<Path> assumptions,
+        List<String> changes,
+        OutputRequest output) {
+
     public Calibrate {
         changes = List.copyOf(changes);
     }
@@ -46,7 +60,13 @@ public record Calibrate(Path jobs, Optional<Path> assumptions, List<String> chan
         String name = name();
         Loaded<AssumptionTables> loaded = Inputs.assumptions(assumptions, changes);
         AssumptionTables tables = BadInput.unlessSound(loaded);
-        Loaded<List<JobRecord>> records = JobReader.read(jobs, tables.assumptions());
+        Optional<JobHouses> houses =
+                portfolio.map(folder -> JobHouses.of(BadInput.unlessSound(Portfolios.read(folder, tables.assumptions()))
+                        .houses()));
+        Map<String, EarlierRate> earlier = since.map(folder -> BadInput.unlessSound(EarlierRate.read(folder)))
+                .orElse(Map.of());
+        Loaded<List<JobRecord>> records = houses.map(h -> JobReader.read(jobs, tables.assumptions(), h))
+                .orElseGet(() -> JobReader.read(jobs, tables.assumptions()));
         List<JobRecord> read = BadInput.unlessSound(records);
         List<String> warnings =
                 new ArrayList<>(Warnings.grouped(Stream.concat(loaded.warnings().stream(), records.warnings().stream())
@@ -56,7 +76,12 @@ public record Calibrate(Path jobs, Optional<Path> assumptions, List<String> chan
                     "labour-steps.csv: holds rates that were fitted to job records before; give only jobs that were not"
                             + " among them, or they count twice");
         }
-        Calibration calibration = Calibrator.calibrate(tables.assumptions(), read, CalibrationOptions.ORDINARY);
+        Calibration calibration = Calibrator.calibrate(
+                tables.assumptions(),
+                read,
+                houses.orElseGet(JobHouses::unmeasured),
+                earlier,
+                CalibrationOptions.ORDINARY);
         if (calibration.skipped().size() == read.size()) {
             throw new BadInput(
                     List.of(name + ": no job has person_hours or a step that was timed; there is nothing to fit to"));
@@ -86,14 +111,35 @@ public record Calibrate(Path jobs, Optional<Path> assumptions, List<String> chan
         Map<String, Object> settings = new LinkedHashMap<>();
         settings.put("jobs", name);
         settings.put("changes", changes);
+        portfolio.ifPresent(folder -> settings.put("portfolio", Inputs.name(folder)));
+        since.ifPresent(folder -> settings.put("since", Inputs.name(folder)));
+        if (portfolio.isPresent()) {
+            for (String file : PortfolioTables.FILES) {
+                inputs.put("portfolio/" + file, Checksum.of(portfolio.get().resolve(file)));
+            }
+        }
         CalibrationReport report = new CalibrationReport(name, calibration, warnings, shown(inputs));
         try (OutputFolder folder =
-                output.open(Stream.concat(Stream.of(jobs), assumptions.stream()).toList())) {
+                output.open(Stream.of(Stream.of(jobs), assumptions.stream(), portfolio.stream(), since.stream())
+                        .flatMap(paths -> paths)
+                        .toList())) {
             report.write(folder);
-            WriteAssumptions.write(tables.withSteps(calibration.calibrated().steps()), "assumptions/", folder);
+            WriteAssumptions.write(fitted(tables, calibration), "assumptions/", folder);
             folder.commit(new RunRecord(Version.current(), "calibrate", settings, inputs));
         }
         report.lines().forEach(messages::result);
+    }
+
+    private static AssumptionTables fitted(AssumptionTables tables, Calibration calibration) {
+        AssumptionTables fitted = tables.withSteps(calibration.calibrated().steps())
+                .with(calibration.calibrated().scenario());
+        List<CrewTable.Pace> crews = calibration.crews().stream()
+                .map(crew -> new CrewTable.Pace(crew.crew(), crew.factor(), crew.low(), crew.high(), crew.jobs()))
+                .toList();
+        return crews.isEmpty()
+                ? fitted
+                : fitted.withCrews(
+                        crews, "the shop's own records of " + calibration.jobs().size() + " jobs");
     }
 
     private Map<String, String> shown(SortedMap<String, String> inputs) {

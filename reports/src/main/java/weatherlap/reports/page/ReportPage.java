@@ -23,4 +23,11 @@ public record ReportPage(String title, String scope, String notPrinted, List<Sec
                         ? Stream.of(picture.figure())
                         : block instanceof Block.Dots dots ? Stream.of(dots.figure()) : Stream.empty());
     }
+
+    /** Whether there is an index of houses to search. */
+    public boolean hasHouses() {
+        return sections.stream()
+                .flatMap(section -> section.blocks().stream())
+                .anyMatch(block -> block instanceof Block.Houses);
+    }
 }

@@ -1,6 +1,7 @@
 package weatherlap.reports.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -67,7 +68,7 @@ class CalibrateCommandTest {
                         "columns.json",
                         "run.json");
         assertThat(Files.readAllLines(fitted.resolve("labour-fit.csv")).get(0))
-                .isEqualTo("step_id,prior_minutes,fitted_minutes,low_90,high_90,jobs");
+                .isEqualTo("step_id,prior_minutes,fitted_minutes,standard_error,low_90,high_90,jobs");
         assertThat(Files.readAllLines(fitted.resolve("job-fit.csv")))
                 .hasSize(41)
                 .filteredOn(row -> row.startsWith("job-0004,"))
@@ -119,6 +120,71 @@ class CalibrateCommandTest {
         assertThat(again.status()).isZero();
         assertThat(again.err())
                 .contains("warning: labour-steps.csv: holds rates that were fitted to job records before");
+    }
+
+    /** The crew's rows of labor are those of an ordinary crew times its factor; a crew that is not there is named. */
+    @Test
+    void aCrewOfTheRecordsCanBePriced() throws IOException {
+        Path assumptions = fitted.resolve("assumptions");
+        List<String> crews = Files.readAllLines(assumptions.resolve("crews.csv"));
+        assertThat(crews).hasSize(4).first().isEqualTo("crew,factor,low_90,high_90,jobs,basis,source");
+        Path out = folder.resolve("south");
+        String[] south = crews.stream()
+                .filter(row -> row.startsWith("south,"))
+                .findFirst()
+                .orElseThrow()
+                .split(",");
+        Cli cli =
+                Cli.run("compare", made, "--draws", 20, "--assumptions", assumptions, "--crew", "south", "--out", out);
+        assertThat(cli.err()).contains("the report is in");
+        assertThat(out.resolve("assumptions/crews.csv")).doesNotExist();
+        assertThat(low(out.resolve("assumptions")) / low(assumptions))
+                .isCloseTo(Double.parseDouble(south[1]), within(1e-6));
+        assertThat(out.resolve("assumptions/labour-steps.csv")).content().contains("the pace of crew south");
+        refused("the nearest is \"south\"", "compare", "--assumptions", assumptions, "--crew", "suoth", "--out", out);
+        refused("hold no crews.csv", "compare", "--crew", "south", "--out", folder.resolve("none"));
+    }
+
+    private static double low(Path assumptions) throws IOException {
+        return Files.readAllLines(assumptions.resolve("labour-steps.csv")).stream()
+                .filter(row -> row.startsWith("unload,"))
+                .mapToDouble(row -> Double.parseDouble(row.split(",")[4]))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void whatChangedSinceAnEarlierRunIsSaid() throws IOException {
+        Path later = folder.resolve("later");
+        assertThat(Cli.run("calibrate", jobs, "--since", fitted, "--out", later).status())
+                .isZero();
+        assertThat(Files.readString(later.resolve("calibration.html")))
+                .contains("Since the last fit", "no rate has moved further than chance");
+        refused(
+                "there is no folder",
+                "calibrate",
+                jobs,
+                "--since",
+                folder.resolve("nowhere"),
+                "--out",
+                later,
+                "--force");
+    }
+
+    @Test
+    void jobsOfMeasuredHousesAreTakenOffThem() throws IOException {
+        String house = Files.readAllLines(made.resolve("houses.csv")).get(1).split(",")[0];
+        long windows = Files.readAllLines(made.resolve("openings.csv")).stream()
+                .filter(row -> row.startsWith(house + ","))
+                .count();
+        Path own = write(
+                "own.csv",
+                "job_id,house_id,method,openings,person_hours\nj1," + house + ",insert," + windows + ",60\n");
+        Path out = folder.resolve("own");
+        assertThat(Cli.run("calibrate", own, "--portfolio", made, "--out", out).err())
+                .contains("the fitted rates are in");
+        assertThat(Files.readString(out.resolve("calibration.html"))).contains("1 job taken off a measured house");
+        assertThat(Files.readString(out.resolve("run.json"))).contains("portfolio/openings.csv");
     }
 
     @Test
