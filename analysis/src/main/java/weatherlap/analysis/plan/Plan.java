@@ -8,6 +8,7 @@ import java.util.Set;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.run.PlanParts;
 
 /**
  * A method for every opening of a house.
@@ -22,6 +23,15 @@ public record Plan(
         List<WallPlan> walls, double priceUsd, double horizonCostUsd, double leakProbability, double lossBoundUsd) {
     public Plan {
         walls = List.copyOf(walls);
+    }
+
+    /**
+     * A plan that somebody names.
+     *
+     * @param methods in table order over the walls, each open to the house
+     */
+    public static Plan of(PlanParts parts, List<Method> methods) {
+        return PlanCost.plan(parts, methods, 0);
     }
 
     /**

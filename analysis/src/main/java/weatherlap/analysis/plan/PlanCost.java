@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
 import weatherlap.analysis.plan.Plan.WallPlan;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.PlanParts;
@@ -25,18 +26,8 @@ final class PlanCost {
             List<Method> own = methods.subList(first, first + wall.openings().size());
             first += own.size();
             walls.add(new WallPlan(wall.elevation(), own));
-            int mask = 0;
-            BitSet panels = new BitSet();
-            for (int o = 0; o < own.size(); o++) {
-                Part part = wall.openings().get(o);
-                price += way(part, own.get(o)).priceUsd();
-                mask |= 1 << own.get(o).ordinal();
-                if (own.get(o).takesSidingDown()) {
-                    panels.or(part.panels());
-                }
-            }
-            price += sharedUsd(wall, mask, panels);
-            used |= mask;
+            price += wallUsd(wall, own);
+            used |= PlanParts.mask(Set.copyOf(own));
         }
         price += methods.isEmpty() ? 0 : parts.setupUsd()[used];
         List<Way> ways = ways(parts.openings(), methods);
@@ -44,6 +35,20 @@ final class PlanCost {
                 .mapToDouble(way -> way.damageUsd() + way.glassUsd())
                 .sum();
         return new Plan(walls, price, price + rest, chance(ways), lossBoundUsd);
+    }
+
+    /** Part of the price that a wall bears, its openings done by these methods in their order. */
+    static double wallUsd(Wall wall, List<Method> methods) {
+        double price = 0;
+        BitSet panels = new BitSet();
+        for (int o = 0; o < methods.size(); o++) {
+            Part part = wall.openings().get(o);
+            price += way(part, methods.get(o)).priceUsd();
+            if (methods.get(o).takesSidingDown()) {
+                panels.or(part.panels());
+            }
+        }
+        return price + sharedUsd(wall, PlanParts.mask(Set.copyOf(methods)), panels);
     }
 
     /** Part of the price that the openings of a wall share. */

@@ -1,0 +1,104 @@
+package weatherlap.sim.run;
+
+import java.util.HashMap;
+import java.util.Map;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Driver;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.labour.LabourLine;
+import weatherlap.sim.material.MaterialLine;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.price.JobCost;
+import weatherlap.sim.price.Pricing;
+import weatherlap.sim.work.WorkTakeoff;
+
+/**
+ * How one method's work turns into what plans are counted in: dollars of price, or days of the crew.
+ *
+ * @param perMinuteUsd of a person-minute, the working days and the way to the house spread over it
+ * @param perUsd of a dollar of material
+ */
+record MethodShares(Method method, WorkTakeoff work, double perMinuteUsd, double perUsd) {
+    /** In dollars of price. */
+    static MethodShares price(Method method, WorkTakeoff work, Pricing pricing) {
+        int crew = work.weights().crewSize();
+        double hour = Units.minutesToHours(1);
+        double perMinute = pricing.priceUsd(new JobCost(hour * work.personHour().value(), 0, 0, hour / crew));
+        double perUsd = pricing.priceUsd(new JobCost(0, 1, 0, 0));
+        double dayUsd = work.materials().stream()
+                .filter(line -> line.item().driver() == Driver.DAY)
+                .mapToDouble(MaterialLine::houseUsd)
+                .sum();
+        double others = otherMinutes(work);
+        double days = others > 0 ? (dayMinutes(work) * perMinute + dayUsd * perUsd) / others : 0;
+        return new MethodShares(method, work, perMinute + days, perUsd);
+    }
+
+    /** In working days of the crew, spread over all other work. */
+    static MethodShares days(Method method, WorkTakeoff work) {
+        double others = otherMinutes(work);
+        return new MethodShares(method, work, others > 0 ? work.crewDays().days() / others : 0, 0);
+    }
+
+    /** In working days that hold nothing but work: no plan is done in fewer. */
+    static MethodShares fullDays(Method method, WorkTakeoff work) {
+        var scenario = work.assumptions().scenario();
+        double minutes = scenario.value(Scalar.HOURS_PER_DAY) * Units.MINUTES_PER_HOUR
+                - scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY);
+        double once = LabourLine.meanMinutes(work.dayLines()) / work.crewDays().days();
+        return new MethodShares(method, work, 1 / (work.weights().crewSize() * minutes - once), 0);
+    }
+
+    private static double dayMinutes(WorkTakeoff work) {
+        return LabourLine.meanMinutes(work.dayLines()) + work.travel().value();
+    }
+
+    private static double otherMinutes(WorkTakeoff work) {
+        return work.meanMinutes() - dayMinutes(work);
+    }
+
+    double opening(int o) {
+        return work.openings().get(o).meanMinutes() * perMinuteUsd + work.openingMaterialUsd()[o] * perUsd;
+    }
+
+    double warranty(double usd) {
+        return usd * perUsd;
+    }
+
+    Map<String, Double> setup() {
+        Map<String, Double> usd = new HashMap<>();
+        work.jobLines()
+                .forEach(line -> usd.merge("step " + line.step().id(), line.meanMinutes() * perMinuteUsd, Double::sum));
+        for (MaterialLine line : work.materials()) {
+            boolean daily = line.item().driver() == Driver.DAY;
+            usd.put("item " + line.item().id(), (line.remainderUsd() + (daily ? 0 : line.houseUsd())) * perUsd);
+        }
+        usd.put("permit", work.weights().houseFixedUsd() * perUsd);
+        return usd;
+    }
+
+    Map<String, Double> fixed(int e) {
+        Map<String, Double> usd = new HashMap<>();
+        work.elevations().get(e).lines().stream()
+                .filter(line -> line.step().driver() == Driver.ELEVATION)
+                .forEach(line -> usd.put("step " + line.step().id(), line.meanMinutes() * perMinuteUsd));
+        work.materials().stream()
+                .filter(line -> line.item().driver() == Driver.ELEVATION)
+                .forEach(line -> usd.put("item " + line.item().id(), line.wallUsd(e) * perUsd));
+        return usd;
+    }
+
+    Map<String, Double> perPanel(int e, int panels) {
+        Map<String, Double> usd = new HashMap<>();
+        if (panels > 0) {
+            work.elevations().get(e).lines().stream()
+                    .filter(line -> line.step().driver() != Driver.ELEVATION)
+                    .forEach(line -> usd.put("step " + line.step().id(), line.meanMinutes() * perMinuteUsd / panels));
+            work.materials().stream()
+                    .filter(line ->
+                            line.item().driver() == Driver.PANEL || line.item().driver() == Driver.BROKEN_PANEL)
+                    .forEach(line -> usd.put("item " + line.item().id(), line.wallUsd(e) * perUsd / panels));
+        }
+        return usd;
+    }
+}
