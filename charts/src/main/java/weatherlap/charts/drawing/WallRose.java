@@ -21,8 +21,9 @@ import weatherlap.sim.Check;
  *
  * @param rays driving rain by bearing, in the order of the bearings
  * @param walls bearings of the walls, degrees clockwise from north
+ * @param letters of north, east, south and west
  */
-public record WallRose(List<Ray> rays, List<Double> walls) implements Picture {
+public record WallRose(List<Ray> rays, List<Double> walls, List<String> letters) implements Picture {
     /**
      * Driving rain towards a bearing.
      *
@@ -44,6 +45,12 @@ public record WallRose(List<Ray> rays, List<Double> walls) implements Picture {
     public WallRose {
         rays = List.copyOf(rays);
         walls = List.copyOf(walls);
+        letters = List.copyOf(letters);
+        Check.within("letters", letters.size(), 4, 4);
+    }
+
+    public WallRose(List<Ray> rays, List<Double> walls) {
+        this(rays, walls, List.of("N", "E", "S", "W"));
     }
 
     @Override
@@ -111,7 +118,7 @@ public record WallRose(List<Ray> rays, List<Double> walls) implements Picture {
             double bearing = Math.toRadians(90.0 * i);
             Lettering.draw(
                     g,
-                    Compass.letters(90.0 * i),
+                    letters.get(i),
                     font,
                     Tone.INK,
                     middle + LETTER_PX * Math.sin(bearing),
