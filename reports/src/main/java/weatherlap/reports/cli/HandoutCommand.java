@@ -1,11 +1,17 @@
 package weatherlap.reports.cli;
 
+import java.util.Iterator;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import weatherlap.reports.jobs.HandoutWishes;
 import weatherlap.reports.jobs.MakeHandout;
+import weatherlap.reports.options.EnumWords;
 import weatherlap.reports.options.OutputOptions;
 import weatherlap.reports.options.SheetOptions;
+import weatherlap.reports.options.YesOrNo;
+import weatherlap.reports.words.Language;
 
 @Command(
         name = "handout",
@@ -16,7 +22,8 @@ import weatherlap.reports.options.SheetOptions;
             "",
             "Examples, the first in the bundled demo:",
             "  weatherlap handout --house G0014 --out handout",
-            "  weatherlap handout my-houses --paper a4 --out handout-a4"
+            "  weatherlap handout my-houses --paper a4 --out handout-a4",
+            "  weatherlap handout --house G0014 --language es --prices no --out hoja"
         })
 final class HandoutCommand implements Callable<Integer> {
     @Mixin
@@ -25,12 +32,47 @@ final class HandoutCommand implements Callable<Integer> {
     @Mixin
     private SheetOptions sheet;
 
+    @Option(
+            names = "--language",
+            paramLabel = "LANGUAGE",
+            completionCandidates = Languages.class,
+            description = "Of the sheet: en (English) or es (Spanish); inches and dollars stay. Else: en.")
+    private Language language = Language.EN;
+
+    @Option(
+            names = "--prices",
+            paramLabel = "YES_OR_NO",
+            completionCandidates = YesOrNo.class,
+            description = "Whether prices stand on it: yes or no. Else: yes.")
+    private YesOrNo.Word prices = YesOrNo.Word.YES;
+
+    @Option(
+            names = "--choice",
+            paramLabel = "LINE",
+            description =
+                    "What a family has ticked, as the page handout.html gives it: it becomes a choice of the sheet.")
+    private String choice = "";
+
+    @Option(
+            names = "--inside",
+            description =
+                    "Also write inside.pdf, for the salesperson alone: margin, floor price, what speaks for each choice.")
+    private boolean inside;
+
     @Mixin
     private OutputOptions output;
 
     @Override
     public Integer call() throws Exception {
-        new MakeHandout(sheet.paths(), sheet.house(), sheet.paper(), output.request()).run(common.messages());
+        HandoutWishes wishes = new HandoutWishes(language, prices == YesOrNo.Word.YES, inside, choice);
+        new MakeHandout(sheet.paths(), sheet.house(), sheet.paper(), wishes, output.request()).run(common.messages());
         return 0;
+    }
+
+    static final class Languages implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return EnumWords.of(Language.class).iterator();
+        }
     }
 }

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.Map;
@@ -35,6 +37,17 @@ public final class Json {
                 json.writeRaw('\n');
             }
         };
+    }
+
+    /** The same on one line, safe to stand in a page within a script element of no scripting language. */
+    public static String inPage(Object value) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = FACTORY.createGenerator(text)) {
+            write(json, value);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString().replace("<", "\\u003c").replace("&", "\\u0026");
     }
 
     private static void write(JsonGenerator json, Object value) throws IOException {

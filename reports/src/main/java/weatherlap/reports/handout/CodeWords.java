@@ -8,134 +8,121 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import weatherlap.analysis.words.InWords;
-import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.handout.Handout.Named;
+import weatherlap.reports.offer.Choice;
+import weatherlap.reports.offer.ChoiceWords;
+import weatherlap.reports.offer.Choices;
+import weatherlap.reports.words.FamilyWords;
 import weatherlap.sim.code.CodeChange;
 import weatherlap.sim.code.CodeCheck.Verdict;
 import weatherlap.sim.code.CodeRule;
 import weatherlap.sim.code.RoomChange;
-import weatherlap.sim.method.Method;
-import weatherlap.sim.run.HouseTakeoff;
 
-/** Code flags as plain sentences, one a rule: how many rooms or windows fall short today and by either method, and which. */
-record CodeWords(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density density) {
+/** Code flags as plain sentences, one a rule: how many rooms or windows fall short today and by each choice, and which. */
+record CodeWords(WindowKinds kinds, Choices choices, ChoiceWords names, Density density) {
     private static final int MARKS = 8;
 
     private static final List<CodeRule> GLAZING =
             List.of(CodeRule.SAFETY_GLAZING, CodeRule.WET_GLAZING, CodeRule.STAIR_GLAZING);
 
     List<Named> lines() {
+        FamilyWords words = names.words();
         return Stream.of(
-                        new Named("Way out (" + CodeRule.ESCAPE.section() + ")", escape()),
-                        new Named("Light and air (" + CodeRule.LIGHT.section() + ")", lightAndAir()),
+                        new Named(words.of("code.escape.name", CodeRule.ESCAPE.section()), escape()),
+                        new Named(words.of("code.light.name", CodeRule.LIGHT.section()), lightAndAir()),
+                        new Named(words.of("code.glass.name"), either(GLAZING, "code.glass")),
                         new Named(
-                                "Safety glass (IRC 2018 R308.4)",
-                                either(
-                                        GLAZING,
-                                        "may need safety glass: low, or near a tub or steps",
-                                        "may need safety glass: low, or near a tub or steps")),
-                        new Named(
-                                "Falls (" + CodeRule.FALL.section() + ")",
-                                either(
-                                        List.of(CodeRule.FALL),
-                                        "opens low and high above the ground and may need a guard",
-                                        "open low and high above the ground and may need guards")))
+                                words.of("code.fall.name", CodeRule.FALL.section()),
+                                either(List.of(CodeRule.FALL), "code.fall")))
                 .filter(line -> !line.words().isEmpty())
                 .toList();
     }
 
     private String escape() {
-        List<RoomChange> rooms = rooms(CodeRule.ESCAPE, last());
-        int today = RoomChange.shortBefore(rooms);
-        if (today == 0
-                && takeoffs.keySet().stream()
-                        .allMatch(method -> RoomChange.shortAfter(rooms(CodeRule.ESCAPE, method)) == 0)) {
+        FamilyWords words = names.words();
+        List<RoomChange> rooms = rooms(CodeRule.ESCAPE);
+        boolean sound = RoomChange.shortBefore(rooms) == 0
+                && choices.all().stream().allMatch(choice -> RoomChange.shortAfter(choice.rooms(CodeRule.ESCAPE)) == 0);
+        if (sound) {
             long open = rooms.stream()
                     .filter(room -> room.change().after().verdict() == Verdict.OPEN)
                     .count();
-            return open == 0
-                    ? ""
-                    : "Large enough by either method, if the sill is low enough; rooms without a measured sill: " + open
-                            + " of " + rooms.size() + ".";
+            return open == 0 ? "" : words.of("code.escape.open", Long.toString(open), Integer.toString(rooms.size()));
         }
         Set<String> lost = new LinkedHashSet<>();
-        for (Method method : takeoffs.keySet()) {
-            rooms(CodeRule.ESCAPE, method).stream()
-                    .filter(room -> room.change().worse())
-                    .flatMap(room -> room.bearers().stream())
-                    .forEach(o -> lost.add(kinds.mark(o)));
-        }
-        return "Of " + Numbers.count(rooms.size(), "bedroom or basement room", "bedrooms and basement rooms")
-                + ", without a window to climb out of: " + shortfalls(CodeRule.ESCAPE)
-                + (lost.isEmpty() ? "" : " (new: " + some(lost) + ")") + "."
-                + (rooms.stream().allMatch(room -> room.id().isPresent())
-                        ? ""
-                        : " Windows without a room_id count one by one.")
-                + " R310.2.5 may let a like-for-like window stand: ask the building official.";
+        choices.all().stream()
+                .flatMap(choice -> choice.escapesLost().stream())
+                .flatMap(room -> room.bearers().stream())
+                .forEach(o -> lost.add(kinds.mark(o)));
+        return words.count(rooms.size(), "code.escape", shortfalls(CodeRule.ESCAPE))
+                + (lost.isEmpty() ? "" : words.of("code.escape.new", some(lost)))
+                + (rooms.stream().allMatch(room -> room.id().isPresent()) ? "" : words.of("code.escape.alone"))
+                + words.of("code.escape.ask");
     }
 
     private String lightAndAir() {
-        List<RoomChange> light = rooms(CodeRule.LIGHT, last());
+        FamilyWords words = names.words();
         boolean said = Stream.of(CodeRule.LIGHT, CodeRule.VENTILATION)
-                .flatMap(rule -> takeoffs.keySet().stream().flatMap(method -> rooms(rule, method).stream()))
+                .flatMap(rule -> choices.all().stream().flatMap(choice -> choice.rooms(rule).stream()))
                 .anyMatch(room -> room.change().flag().isPresent());
         return said
-                ? "Of " + Numbers.count(light.size(), "room", "rooms") + " with a known floor, too little light: "
-                        + shortfalls(CodeRule.LIGHT) + "; too little air: " + shortfalls(CodeRule.VENTILATION) + "."
+                ? words.count(
+                        rooms(CodeRule.LIGHT).size(),
+                        "code.light",
+                        shortfalls(CodeRule.LIGHT),
+                        shortfalls(CodeRule.VENTILATION))
                 : "";
     }
 
-    /** 1 today, 1 after full-flange, 2 after the insert. */
+    /** 1 today, 1 with all full-flange, 2 with all inserts. */
     private String shortfalls(CodeRule rule) {
-        return RoomChange.shortBefore(rooms(rule, last()))
-                + " today, "
-                + takeoffs.keySet().stream()
-                        .map(method -> RoomChange.shortAfter(rooms(rule, method)) + " after " + method.inSentence())
-                        .collect(Collectors.joining(", "));
-    }
-
-    /** What is said of today holds for every method alike. */
-    private Method last() {
-        return takeoffs.keySet().stream().reduce((a, b) -> b).orElseThrow();
-    }
-
-    private List<RoomChange> rooms(CodeRule rule, Method method) {
-        return takeoffs.get(method).rooms().stream()
-                .filter(room -> room.change().rule() == rule)
+        FamilyWords words = names.words();
+        String today = Integer.toString(RoomChange.shortBefore(rooms(rule)));
+        List<String> after = choices.all().stream()
+                .map(choice -> words.of(
+                        "code.after",
+                        Integer.toString(RoomChange.shortAfter(choice.rooms(rule))),
+                        names.inSentence(choice)))
                 .toList();
+        return words.of("code.today", today, String.join(", ", after));
     }
 
-    private String either(List<CodeRule> rules, String one, String many) {
-        Map<List<Integer>, List<Method>> found = new LinkedHashMap<>();
-        for (Method method : takeoffs.keySet()) {
-            found.computeIfAbsent(open(rules, method), o -> new ArrayList<>()).add(method);
+    /** What is said of today holds for every choice alike. */
+    private List<RoomChange> rooms(CodeRule rule) {
+        return choices.all().get(0).rooms(rule);
+    }
+
+    private String either(List<CodeRule> rules, String key) {
+        Map<List<Integer>, List<Choice>> found = new LinkedHashMap<>();
+        for (Choice choice : choices.all()) {
+            found.computeIfAbsent(open(rules, choice), o -> new ArrayList<>()).add(choice);
         }
         String sentence = found.entrySet().stream()
                 .filter(entry -> !entry.getKey().isEmpty())
-                .map(entry -> phrase(entry.getValue()) + " " + some(entry.getKey()) + " "
-                        + (entry.getKey().size() == 1 ? one : many))
+                .map(entry -> names.words()
+                        .count(entry.getKey().size(), key, phrase(entry.getValue()), some(marks(entry.getKey()))))
                 .collect(Collectors.joining("; "));
-        return sentence.isEmpty() ? "" : InWords.capital(sentence) + ".";
+        return sentence.isEmpty() ? "" : FamilyWords.capital(sentence) + ".";
     }
 
-    private static String phrase(List<Method> methods) {
-        return methods.size() == 2
-                ? "either way"
-                : "with "
-                        + InWords.list(methods.stream().map(Method::inSentence).toList());
+    private String phrase(List<Choice> some) {
+        FamilyWords words = names.words();
+        return some.size() == choices.all().size()
+                ? words.of("code.either")
+                : words.of(
+                        "code.with",
+                        words.list(some.stream().map(names::inSentence).toList()));
     }
 
-    /** How many, and which kinds. */
-    private String some(List<Integer> openings) {
+    private Set<String> marks(List<Integer> openings) {
         Set<String> marks = new LinkedHashSet<>();
         openings.forEach(o -> marks.add(kinds.mark(o)));
-        return openings.size() + " (" + some(marks) + ")";
+        return marks;
     }
 
-    private List<Integer> open(List<CodeRule> rules, Method method) {
+    private static List<Integer> open(List<CodeRule> rules, Choice choice) {
         List<Integer> found = new ArrayList<>();
-        var openings = takeoffs.get(method).openings();
+        var openings = choice.takeoff().openings();
         for (int o = 0; o < openings.size(); o++) {
             if (openings.get(o).codes().stream().anyMatch(change -> isOpen(change, rules))) {
                 found.add(o);
@@ -149,6 +136,6 @@ record CodeWords(WindowKinds kinds, Map<Method, HouseTakeoff> takeoffs, Density 
     }
 
     private String some(Set<String> marks) {
-        return density.some(List.copyOf(marks), MARKS);
+        return density.some(List.copyOf(marks), MARKS, names.words());
     }
 }

@@ -2,20 +2,24 @@ package weatherlap.reports.handout;
 
 import java.util.List;
 import java.util.Optional;
+import weatherlap.reports.offer.OfferTable;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.TableView;
-import weatherlap.sim.house.Cladding;
+import weatherlap.reports.words.FamilyWords;
 
 /**
- * All that stands on a homeowner's handout.
+ * All that stands on a family's sheet.
  *
+ * @param words of its language, for headings
+ * @param shop who proposes it
+ * @param priced whether it names prices
  * @param label of the house; untrusted text
  * @param facts about the house, in a line
- * @param cladding decides which method takes the old window out whole, and what it can reach
- * @param summary the comparison in a few sentences
- * @param offer both methods side by side: price, days, glass, leaks
- * @param priceHolds what is in the price of each method
- * @param third the plan window by window; empty where one method does all
+ * @param advice of the shop, with its reason
+ * @param offer the choices side by side, to sign
+ * @param mixed the plan window by window; empty where one method does all
+ * @param difference one window large, and the daylight of the house
+ * @param methods what each is, can and cannot do
  * @param windows by what they are
  * @param rest what is neither drawn nor listed; empty: nothing
  * @param footPx length of a foot in the drawings, CSS px
@@ -26,18 +30,21 @@ import weatherlap.sim.house.Cladding;
  * @param behind what was seen or is likely behind the siding
  * @param code what a building official may ask about
  * @param cautions that bear on this house
- * @param lean over the years, and how sure that is
  * @param uncertain what nobody knows, and what is judgement
- * @param notPrinted what the printing font lacks; empty: nothing
+ * @param ticks the windows to choose one by one; empty on paper
+ * @param notPrinted what of its names is spelt otherwise on paper; empty: nothing
  */
 public record Handout(
+        FamilyWords words,
+        ShopHead shop,
+        boolean priced,
         String label,
         String facts,
-        Cladding cladding,
-        List<String> summary,
-        TableView offer,
-        List<String> priceHolds,
-        Optional<ThirdChoice> third,
+        String advice,
+        OfferTable offer,
+        Optional<MixedWindows> mixed,
+        Difference difference,
+        List<MethodColumn> methods,
         List<WindowSection> windows,
         String rest,
         double footPx,
@@ -48,17 +55,21 @@ public record Handout(
         List<String> behind,
         List<Named> code,
         List<Named> cautions,
-        String lean,
         List<String> uncertain,
+        Optional<Ticks> ticks,
         String notPrinted) {
     public Handout {
-        summary = List.copyOf(summary);
-        priceHolds = List.copyOf(priceHolds);
+        methods = List.copyOf(methods);
         windows = List.copyOf(windows);
         behind = List.copyOf(behind);
         code = List.copyOf(code);
         cautions = List.copyOf(cautions);
         uncertain = List.copyOf(uncertain);
+    }
+
+    /** A message of the sheet's language. */
+    public String say(String key, Object... values) {
+        return words.of(key, values);
     }
 
     /** A sentence or two with a name to find it by. */
@@ -67,12 +78,45 @@ public record Handout(
     /**
      * A plan of several methods.
      *
-     * @param offer price, glass and leaks in sentences
+     * @param counts how many windows by which
      * @param windows those of a method and a reason, and the reason
      */
-    public record ThirdChoice(String offer, List<Named> windows) {
-        public ThirdChoice {
+    public record MixedWindows(String counts, List<Named> windows) {
+        public MixedWindows {
             windows = List.copyOf(windows);
+        }
+    }
+
+    /**
+     * What the family would see of it.
+     *
+     * @param window which one is drawn
+     * @param views today, then by each method
+     * @param squares the daylight of the house
+     * @param squareNote what a square stands for
+     */
+    public record Difference(String window, List<Seen> views, Figure squares, String squareNote) {
+        public Difference {
+            views = List.copyOf(views);
+        }
+    }
+
+    /**
+     * One view of the window.
+     *
+     * @param style of the method, or today
+     * @param widthPx of the drawing
+     */
+    public record Seen(String name, String style, Figure figure, int widthPx, String caption) {}
+
+    /**
+     * A method.
+     *
+     * @param lines what it is, mends, cannot mend and costs
+     */
+    public record MethodColumn(String name, String style, List<String> lines) {
+        public MethodColumn {
+            lines = List.copyOf(lines);
         }
     }
 
@@ -96,7 +140,7 @@ public record Handout(
      * @param mark letter by which the sheet refers to them
      * @param name how many, and the size of the frame
      * @param where rooms and walls
-     * @param views today, full-flange, insert
+     * @param views today, then by each method
      */
     public record WindowGroup(String mark, String name, String where, List<WindowView> views) {
         public WindowGroup {
@@ -112,7 +156,7 @@ public record Handout(
      * @param widthPx of the drawing
      * @param area of the glass
      * @param change against today; empty for today
-     * @param inches width and height of the glass; empty where there is none
+     * @param inches its panes; empty where there is none
      */
     public record WindowView(String method, Figure figure, int widthPx, String area, String change, String inches) {}
 
@@ -122,7 +166,7 @@ public record Handout(
      * @param mark letter by which the sheet refers to them
      * @param size of the frame
      * @param where rooms and walls
-     * @param views glass, change and inches today, with full-flange, with an insert
+     * @param views glass and change today, then by each method
      */
     public record WindowLine(String mark, String size, String where, List<String> views) {
         public WindowLine {

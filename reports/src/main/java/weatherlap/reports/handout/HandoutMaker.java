@@ -6,68 +6,95 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import weatherlap.analysis.words.InWords;
-import weatherlap.analysis.words.Numbers;
+import weatherlap.analysis.plan.PlanReason;
+import weatherlap.analysis.plan.PlanReasons;
 import weatherlap.charts.kit.Fonts;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.reports.handout.Handout.WindowSection;
+import weatherlap.reports.offer.Choices;
+import weatherlap.reports.offer.Inside;
+import weatherlap.reports.offer.Offer;
+import weatherlap.reports.offer.TickTable;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.Paper;
-import weatherlap.reports.page.Unprintable;
-import weatherlap.reports.page.WeatherWords;
+import weatherlap.reports.words.FamilyWords;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
-import weatherlap.sim.run.HouseResult;
 import weatherlap.sim.run.HouseTakeoff;
-import weatherlap.sim.run.MethodResult;
+import weatherlap.sim.run.PlanParts;
 import weatherlap.sim.run.SimulatedHouse;
 import weatherlap.sim.run.Simulator;
 
 /** Puts a handout together from the results of one house. */
 public final class HandoutMaker {
     private static final int LONGEST_LABEL = 240;
+    private static final int LONGEST_WEATHER = 160;
 
-    private final HouseResult result;
-    private final WindowByWindow third;
+    private final House house;
+    private final SheetWords sheet;
     private final Map<Method, HouseTakeoff> takeoffs;
-    private final Assumptions assumptions;
+    private final Choices choices;
+    private final List<PlanReason> reasons;
+    private final Offer offer;
     private final RainOnHouse rain;
-    private final String weather;
-    private final Optional<Figure> rose;
     private final WindowKinds kinds;
 
     private HandoutMaker(
             SimulatedHouse simulated,
             Map<Method, HouseTakeoff> takeoffs,
             Assumptions assumptions,
-            RainClimate climate) {
-        this.result = simulated.result();
-        this.third = WindowByWindow.of(simulated, assumptions);
+            RainClimate climate,
+            SheetWords sheet,
+            Optional<String> line) {
+        double riskLimit = assumptions.scenario().value(Scalar.RISK_LIMIT);
+        Contrast contrast = simulated.result().contrast();
+        this.house = simulated.result().house();
+        this.sheet = sheet;
         this.takeoffs = takeoffs;
-        this.assumptions = assumptions;
-        this.rain = new RainOnHouse(takeoffs.get(result.contrast().first()), climate);
-        this.weather = WeatherWords.sheet(climate);
-        this.rose = climate.anyBearing() ? Optional.empty() : Optional.of(rain.rose());
-        this.kinds = WindowKinds.of(result.contrast(), takeoffs);
+        this.choices = Choices.of(simulated, riskLimit, takeoffs, line);
+        this.reasons = PlanReasons.of(simulated.parts(), choices.choice(), riskLimit);
+        this.rain = new RainOnHouse(takeoffs.get(contrast.first()), climate, words());
+        this.kinds = WindowKinds.of(contrast, takeoffs);
+        this.offer = new Offer(choices, sheet.prices(), assumptions, words(), kinds::mark);
     }
 
     /**
      * Simulates a house and puts its handout together.
      *
      * @param assumptions and climate: those of the simulator
+     * @param line what the family has ticked on its page; empty: nothing is
+     * @throws weatherlap.reports.offer.ChoiceLine.Refused where that is of another house or cannot be built
      */
-    public static HandoutMaker of(House house, Simulator simulator, Assumptions assumptions, RainClimate climate) {
-        SimulatedHouse simulated = simulator.simulateForPlans(house);
-        Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(simulator.takeoff(house));
-        takeoffs.keySet().retainAll(simulated.result().contrast().both());
-        return new HandoutMaker(simulated, takeoffs, assumptions, climate);
+    public static HandoutMaker of(
+            House house,
+            Simulator simulator,
+            Assumptions assumptions,
+            RainClimate climate,
+            SheetWords sheet,
+            Optional<String> line) {
+        return new HandoutMaker(
+                simulator.simulateForPlans(house),
+                new EnumMap<>(simulator.takeoff(house)),
+                assumptions,
+                climate,
+                sheet,
+                line);
     }
 
     House house() {
-        return result.house();
+        return house;
+    }
+
+    String title() {
+        return words().of("title");
+    }
+
+    Choices choices() {
+        return choices;
     }
 
     /** For a page that scrolls: all of it. */
@@ -82,78 +109,84 @@ public final class HandoutMaker {
     }
 
     private Handout handout(Density density) {
-        House house = result.house();
-        WindowViews windows = new WindowViews(kinds, result.contrast(), takeoffs, density);
+        List<Method> methods = List.copyOf(choices.methods());
+        WindowViews windows = new WindowViews(kinds, methods, takeoffs, density, words());
         List<WindowSection> sections = windows.sections();
-        Offer offer = new Offer(result, takeoffs, assumptions);
+        Optional<Figure> rose = rain.climate().anyBearing() ? Optional.empty() : Optional.of(rain.rose());
         return new Handout(
+                words(),
+                ShopHead.of(sheet.shop(), words(), density),
+                sheet.pricesShown(),
                 density.cut(house.label(), LONGEST_LABEL),
-                facts(house),
-                house.cladding(),
-                Merits.sentences(result),
+                facts(),
+                offer.recommendation(),
                 offer.table(),
-                offer.priceHolds(),
-                third.words(density),
+                new MixedPlan(choices, reasons, sheet.prices(), words(), density).windows(),
+                new SeeTheDifference(kinds, choices, methods, takeoffs, offer.names(), density).difference(),
+                new MethodLines(house.cladding(), words()).columns(choices.methods()),
                 sections,
                 windows.rest(),
                 windows.footPx(),
                 WindowViews.widestPx(sections),
-                weather,
+                density.cut(RainOnHouse.weather(rain.climate(), words()), LONGEST_WEATHER),
                 rose,
                 rose.map(known -> rain.walls(density)),
-                BehindSiding.lines(takeoffs.get(result.contrast().second()), density),
-                new CodeWords(kinds, takeoffs, density).lines(),
-                cautions(house),
-                lean(),
-                Prose.UNCERTAIN,
-                density.bounded() ? Unprintable.note(Stream.of(house), "handout.html") : "");
+                new BehindSiding(words(), density).lines(takeoffs.get(lasting())),
+                new CodeWords(kinds, choices, offer.names(), density).lines(),
+                cautions(),
+                Stream.of("uncertain.faults", "uncertain.prices", "uncertain.glass")
+                        .map(words()::of)
+                        .toList(),
+                density.bounded() ? Optional.empty() : Optional.of(ticks()),
+                density.bounded() ? Printable.note(house, words()) : "");
     }
 
-    private static String facts(House house) {
-        return InWords.capital(InWords.of(house.cladding())) + ", built " + house.yearBuilt() + ", "
-                + Numbers.count(house.storeys(), "story", "stories") + ", "
-                + Numbers.count(house.openingCount(), "window opening", "window openings");
+    /**
+     * The page for the salesperson alone.
+     *
+     * @param direct the house as {@link Inside} wants it
+     * @param floor likewise
+     */
+    public InsideSheet inside(Paper paper, PlanParts direct, PlanParts floor, double serviceReserve) {
+        return new InsideSheet(
+                Printable.of(house.label()), paper, new Inside(choices, offer, direct, floor, serviceReserve).sheets());
     }
 
-    private static List<Named> cautions(House house) {
-        List<Named> cautions = new ArrayList<>();
+    private Ticks ticks() {
+        return TickViews.of(
+                TickTable.of(choices, takeoffs, sheet.prices()), choices, offer, kinds, sheet.pricesShown());
+    }
+
+    /** The method under which most of what is in the wall stays. */
+    private Method lasting() {
+        Contrast contrast = choices.choice().result().contrast();
+        return contrast.leaves().orElse(contrast.second());
+    }
+
+    private String facts() {
+        return words().of(
+                        "facts",
+                        FamilyWords.capital(words().name(house.cladding())),
+                        Integer.toString(house.yearBuilt()),
+                        words().count(house.storeys(), "stories"),
+                        words().count(house.openingCount(), "openings"));
+    }
+
+    private List<Named> cautions() {
+        List<String> keys = new ArrayList<>();
         if (house.leadSafe()) {
-            cautions.add(Prose.LEAD);
+            keys.add("lead");
         } else if (house.yearBuilt() < 1978) {
-            cautions.add(Prose.LEAD_CLEAR);
+            keys.add("lead_clear");
         }
-        cautions.addAll(List.of(Prose.ASBESTOS, Prose.SAFETY, Prose.CODE));
-        return cautions;
+        keys.addAll(List.of("asbestos", "safety", "local_code"));
+        return keys.stream()
+                .map(key -> new Named(words().of("care." + key + ".name"), words().of("care." + key)))
+                .toList();
     }
 
-    private String lean() {
-        Method preferred = result.preferred();
-        double share = result.preferredProbability();
-        MethodResult lower = result.method(preferred);
-        MethodResult other = result.method(result.contrast().other(preferred));
-        String years = Numbers.count(assumptions.scenario().whole(Scalar.HORIZON_YEARS), "year", "years");
-        String sure = share >= 0.9
-                ? "The gap is clear."
-                : share >= 0.7 ? "The gap is likely, not certain." : "It is close: either may cost less in the end.";
-        return "Count price, likely leak damage and the worth of lost glass over " + years + ". Then "
-                + preferred.inSentence() + " comes to "
-                + Phrases.usd(lower.horizonCostUsd().mean()) + " and "
-                + result.contrast().other(preferred).inSentence() + " to "
-                + Phrases.usd(other.horizonCostUsd().mean()) + " on average. In " + Phrases.percent(share)
-                + " of our trial runs " + preferred.inSentence() + " is lower. " + sure + rotten()
-                + " How long you will stay and what light is worth to you is your call.";
-    }
-
-    private String rotten() {
-        long frames = result.house()
-                .openings()
-                .filter(opening -> opening.frame().rotten())
-                .count();
-        return frames == 0
-                ? ""
-                : " But " + Numbers.count(frames, "old frame is", "old frames are")
-                        + " rotten and cannot hold an insert: mend the frame first, or choose "
-                        + result.contrast().first().label() + " there.";
+    private FamilyWords words() {
+        return sheet.words();
     }
 
     /** Fonts of the printed sheet are made known before anything is measured. */

@@ -8,14 +8,13 @@ import weatherlap.reports.page.Paper;
 
 /** The printed sheet of a handout, on two pages. */
 public final class TwoPages {
-    private static final String TITLE = "Two ways to replace your windows";
     private static final int PAGES = 2;
 
     private TwoPages() {}
 
     /** The roomiest layout that keeps to its pages. */
     public static Content of(HandoutMaker handout, Paper paper) {
-        return Pdf.fitting(TITLE, () -> layouts(handout, paper).iterator(), PAGES);
+        return Pdf.fitting(handout.title(), () -> layouts(handout, paper).iterator(), PAGES);
     }
 
     private static Stream<String> layouts(HandoutMaker handout, Paper paper) {

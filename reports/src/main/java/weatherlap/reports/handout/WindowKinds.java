@@ -10,7 +10,8 @@ import java.util.function.Function;
 import java.util.stream.Collector;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import weatherlap.analysis.words.InWords;
+import weatherlap.reports.words.FamilyWords;
+import weatherlap.reports.words.Phrases;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
@@ -29,10 +30,11 @@ record WindowKinds(List<Group> groups) {
 
     /** What a window is, but for its size. */
     record Style(FrameMaterial material, Operation operation, Operation newOperation, int units) {
-        String inWords() {
-            return InWords.capital(InWords.of(material)) + " " + InWords.of(operation)
-                    + (units == 1 ? "" : ", " + units + " joined")
-                    + (newOperation == operation ? "" : ", to be " + InWords.of(newOperation));
+        String inWords(FamilyWords words) {
+            String named = words.of("window.style", words.name(material), words.name(operation));
+            return FamilyWords.capital(named)
+                    + (units == 1 ? "" : words.of("window.joined", Integer.toString(units)))
+                    + (newOperation == operation ? "" : words.of("window.to_be", words.name(newOperation)));
         }
     }
 

@@ -8,8 +8,8 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.drawing.WindowSketch;
+import weatherlap.charts.kit.Captioned;
 import weatherlap.reports.handout.Handout.WindowGroup;
 import weatherlap.reports.handout.Handout.WindowLine;
 import weatherlap.reports.handout.Handout.WindowSection;
@@ -17,8 +17,10 @@ import weatherlap.reports.handout.Handout.WindowView;
 import weatherlap.reports.handout.WindowKinds.Group;
 import weatherlap.reports.handout.WindowKinds.Style;
 import weatherlap.reports.page.Figure;
+import weatherlap.reports.words.FamilyWords;
+import weatherlap.reports.words.Phrases;
 import weatherlap.sim.geometry.Glass;
-import weatherlap.sim.method.Contrast;
+import weatherlap.sim.geometry.Rect;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
@@ -27,17 +29,22 @@ import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
  * The groups of windows as a handout shows them: those that tell most drawn at one scale, the others in lines, and the last together in
  * one sentence where there are too many.
  */
-record WindowViews(WindowKinds kinds, Contrast contrast, Map<Method, HouseTakeoff> takeoffs, Density density) {
+record WindowViews(
+        WindowKinds kinds,
+        List<Method> methods,
+        Map<Method, HouseTakeoff> takeoffs,
+        Density density,
+        FamilyWords words) {
     /** Glass of an opening, counted in table order. */
     private interface GlassOf extends Function<Integer, Glass> {}
 
     /** Today, without a method, or after the work by one. */
-    private record Stage(String name, Optional<Method> method) {
-        static Stream<Stage> inOrder(Contrast contrast) {
-            return Stream.concat(
-                    Stream.of(new Stage("today", Optional.empty())),
-                    contrast.both().stream().map(method -> new Stage(method.label(), Optional.of(method))));
-        }
+    private record Stage(String name, Optional<Method> method) {}
+
+    private Stream<Stage> stages() {
+        return Stream.concat(
+                Stream.of(new Stage(words.of("today"), Optional.empty())),
+                methods.stream().map(method -> new Stage(words.name(method), Optional.of(method))));
     }
 
     /** Windows by what they are: drawn, then in lines. */
@@ -49,7 +56,7 @@ record WindowViews(WindowKinds kinds, Contrast contrast, Map<Method, HouseTakeof
                 .map(Group::style)
                 .distinct()
                 .map(style -> new WindowSection(
-                        style.inWords(),
+                        style.inWords(words),
                         of(style, drawn).map(group -> drawn(group, scale)).toList(),
                         of(style, listed).map(this::line).toList()))
                 .filter(section ->
@@ -64,7 +71,7 @@ record WindowViews(WindowKinds kinds, Contrast contrast, Map<Method, HouseTakeof
     private WindowGroup drawn(Group group, double pxPerIn) {
         return new WindowGroup(
                 group.mark(),
-                Numbers.count(group.openings().size(), "window", "windows") + " " + group.size(),
+                words.count(group.openings().size(), "windows") + " " + group.size(),
                 where(group),
                 views(group, pxPerIn));
     }
@@ -80,18 +87,16 @@ record WindowViews(WindowKinds kinds, Contrast contrast, Map<Method, HouseTakeof
         List<Integer> openings =
                 rest.stream().flatMap(group -> group.openings().stream()).toList();
         double today = sum(openings, this::existing);
-        return "And " + Numbers.count(rest.size(), "more kind", "more kinds") + " ("
-                + Numbers.count(openings.size(), "window", "windows") + "), together " + ft2(today)
-                + " of glass today, " + reduced(openings, contrast.first(), today) + " with "
-                + contrast.first().inSentence() + " and "
-                + reduced(openings, contrast.second(), today)
-                + " with " + contrast.second().inSentence() + ". The page handout.html draws each of them.";
+        String after = methods.stream()
+                .map(method ->
+                        words.of("windows.rest.by", reduced(openings, method, today), words.name(method, "sentence")))
+                .collect(Collectors.joining(", "));
+        return words.count(rest.size(), "windows.rest", words.count(openings.size(), "windows"), ft2(today), after);
     }
 
     private String reduced(List<Integer> openings, Method method, double today) {
         double after = sum(openings, replaced(method));
-        long less = Math.round(100 * (1 - after / today));
-        return ft2(after) + " (" + (less < 0 ? -less + "% more)" : less + "% less)");
+        return words.of("windows.rest.glass", ft2(after), percentChange(1 - after / today));
     }
 
     private static double sum(List<Integer> openings, GlassOf glassOf) {
@@ -128,7 +133,9 @@ record WindowViews(WindowKinds kinds, Contrast contrast, Map<Method, HouseTakeof
     private double pxPerIn() {
         return drawnGroups().stream()
                 .map(group -> group.openings().get(0))
-                .flatMap(i -> Stream.of(existing(i), replaced(contrast.first()).apply(i)))
+                .flatMap(i ->
+                        Stream.concat(Stream.of(existing(i)), methods.stream().map(method -> replaced(method)
+                                .apply(i))))
                 .mapToDouble(glass ->
                         WindowSketch.scale(WindowShape.of(glass), density.drawingWidthPx(), density.drawingHeightPx()))
                 .min()
@@ -136,20 +143,25 @@ record WindowViews(WindowKinds kinds, Contrast contrast, Map<Method, HouseTakeof
     }
 
     private String where(Group group) {
-        return new Places(takeoffs.get(contrast.second()).house(), density)
-                .of(group.openings().stream().map(i -> at(i, contrast.second())).toList());
+        return new Places(takeoffs.get(methods.get(0)).house(), density, words)
+                .of(group.openings().stream().map(i -> at(i, methods.get(0))).toList());
     }
 
     private List<WindowView> views(Group group, double pxPerIn) {
-        return Stage.inOrder(contrast).map(stage -> view(stage, group, pxPerIn)).toList();
+        return stages().map(stage -> view(stage, group, pxPerIn)).toList();
     }
 
     private WindowView view(Stage stage, Group group, double pxPerIn) {
-        WindowSketch sketch = new WindowSketch(
-                "Window " + group.mark() + ", " + stage.name(), WindowShape.of(first(stage, group)), pxPerIn);
+        Glass glass = first(stage, group);
+        String label = words.of("window.drawn", group.mark(), stage.name());
+        WindowSketch sketch = new WindowSketch(label, WindowShape.of(glass), pxPerIn);
         return new WindowView(
                 stage.name(),
-                Figure.of(sketch),
+                Figure.of(new Captioned(
+                        sketch,
+                        label,
+                        words.of(
+                                "window.seen", label, fits(glass) ? ft2(glass.glassFt2()) : words.of("does.not.fit")))),
                 sketch.widthPx(),
                 area(stage, group),
                 change(stage, group),
@@ -161,8 +173,7 @@ record WindowViews(WindowKinds kinds, Contrast contrast, Map<Method, HouseTakeof
                 group.mark(),
                 group.size(),
                 where(group),
-                Stage.inOrder(contrast)
-                        .map(stage -> Stream.of(area(stage, group), change(stage, group), inches(stage, group))
+                stages().map(stage -> Stream.of(area(stage, group), change(stage, group))
                                 .filter(text -> !text.isEmpty())
                                 .collect(Collectors.joining(" ")))
                         .toList());
@@ -170,12 +181,12 @@ record WindowViews(WindowKinds kinds, Contrast contrast, Map<Method, HouseTakeof
 
     private String area(Stage stage, Group group) {
         Glass glass = first(stage, group);
-        return fits(glass) ? ft2(glass.glassFt2()) : "does not fit";
+        return fits(glass) ? ft2(glass.glassFt2()) : words.of("does.not.fit");
     }
 
     private String inches(Stage stage, Group group) {
         Glass glass = first(stage, group);
-        return fits(glass) ? Phrases.size(glass.glassWidthIn(), glass.glassHeightIn()) : "";
+        return fits(glass) ? panes(glass) : "";
     }
 
     private String change(Stage stage, Group group) {
@@ -196,19 +207,24 @@ record WindowViews(WindowKinds kinds, Contrast contrast, Map<Method, HouseTakeof
         return stage.method().map(this::replaced).orElse(this::existing);
     }
 
+    /** The panes of a window, which are all of one size: 2 panes 27 × 21¼″. */
+    private String panes(Glass glass) {
+        Rect pane = glass.lites().get(0);
+        return words.count(glass.lites().size(), "panes", Phrases.size(pane.widthIn(), pane.heightIn()));
+    }
+
     /** Glass lost against today; a range where measured sizes make it differ within the group. */
     private String change(List<Integer> openings, GlassOf glassOf) {
         ToDoubleFunction<Integer> lost =
                 i -> 1 - glassOf.apply(i).glassFt2() / existing(i).glassFt2();
-        long low = Math.round(100 * openings.stream().mapToDouble(lost).min().orElseThrow());
-        long high = Math.round(100 * openings.stream().mapToDouble(lost).max().orElseThrow());
-        if (high <= 0 && low < 0) {
-            return (low == high ? "" : -high + " to ") + -low + "% more";
-        }
-        if (low < 0) {
-            return -low + "% more to " + high + "% less";
-        }
-        return (low == high ? "" : low + " to ") + high + "% less";
+        String low = percentChange(openings.stream().mapToDouble(lost).min().orElseThrow());
+        String high = percentChange(openings.stream().mapToDouble(lost).max().orElseThrow());
+        return low.equals(high) ? low : words.of("to", low, high);
+    }
+
+    private String percentChange(double lost) {
+        long percent = Math.round(100 * lost);
+        return words.of(percent < 0 ? "percent.more" : "percent.less", Long.toString(Math.abs(percent)));
     }
 
     private OpeningTakeoff at(int opening, Method method) {
@@ -216,14 +232,14 @@ record WindowViews(WindowKinds kinds, Contrast contrast, Map<Method, HouseTakeof
     }
 
     private Glass existing(int opening) {
-        return at(opening, contrast.second()).geometry().existing();
+        return at(opening, methods.get(0)).geometry().existing();
     }
 
     private GlassOf replaced(Method method) {
         return opening -> at(opening, method).geometry().replaced();
     }
 
-    private static String ft2(double area) {
-        return Numbers.plain(area, 1) + " ft\u00b2";
+    private String ft2(double area) {
+        return new Phrases(words).ft2(area);
     }
 }

@@ -192,8 +192,13 @@ public record Inputs(
 
     /** A simulator of these assumptions and this weather, with the draws and the seed of the scenario. */
     public Simulator simulator() {
+        return simulator(scenario());
+    }
+
+    /** The same with another scenario. */
+    public Simulator simulator(Scenario changed) {
         return new Simulator(
-                assumptions.assumptions(),
+                assumptions.assumptions().with(changed),
                 rain(),
                 scenario().choice(Choice.SAMPLING, Sampling.class),
                 scenario().whole(Scalar.DRAWS),

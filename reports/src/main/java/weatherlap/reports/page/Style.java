@@ -1,5 +1,9 @@
 package weatherlap.reports.page;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
 
@@ -44,9 +48,14 @@ public final class Style {
      *
      * @param typePt size of the type, pt
      * @param drawingPx width that a drawing may take, CSS px
+     * @param pageOf a page's number in the first place, how many there are in the second
      */
-    public static String handoutSheet(Paper paper, double typePt, int drawingPx) {
+    public static String handoutSheet(Paper paper, double typePt, int drawingPx, String pageOf) {
         return filled(BundledText.of("handout-sheet.css")
+                .replace(
+                        "@page-of",
+                        "\"" + pageOf.replace("{0}", "\" counter(page) \"").replace("{1}", "\" counter(pages) \"")
+                                + "\"")
                 .replace("@paper-size", paper.word())
                 .replace("@type", typePt + "pt")
                 .replace("@drawing", drawingPx + "px")
@@ -56,6 +65,21 @@ public final class Style {
     /** The script that finds a house in a page. */
     public static String search() {
         return BundledText.of("find.js");
+    }
+
+    /** The script that adds up what a family has ticked. */
+    public static String choose() {
+        return BundledText.of("choose.js");
+    }
+
+    /** By which a page allows that script and no other: {@code sha256-…}, as Content Security Policy writes it. */
+    public static String chooseHash() {
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(choose().getBytes(StandardCharsets.UTF_8));
+            return "sha256-" + Base64.getEncoder().encodeToString(hash);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** Puts the palette and the font in the places of their names: @ink, @full-flange-tint, @font. */

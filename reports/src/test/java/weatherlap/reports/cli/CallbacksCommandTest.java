@@ -87,7 +87,7 @@ class CallbacksCommandTest {
         Cli handout = Cli.run("handout", made, "--assumptions", fitted.resolve("assumptions"), "--out", sheet);
         assertThat(handout.status()).isZero();
         String page = Files.readString(sheet.resolve("handout.html"));
-        int at = page.indexOf("Chance of leak damage");
+        int at = page.indexOf("Leak damage in");
         assertThat(page.substring(at, page.indexOf("</tr>", at))).contains("%");
         assertThat(page).contains("this shop\u2019s own records");
     }

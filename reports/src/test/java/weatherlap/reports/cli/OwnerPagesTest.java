@@ -16,7 +16,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import weatherlap.reports.handout.ReadingGrade;
+import weatherlap.reports.words.ReadingGrade;
 
 /** The owner's two pages: on the demo, on a few own houses, and on some where the family and the shop want the same. */
 class OwnerPagesTest {

@@ -7,10 +7,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import weatherlap.reports.inputs.InputPaths;
+import weatherlap.reports.inputs.Inputs;
+import weatherlap.reports.jobs.HandoutWishes;
 import weatherlap.reports.jobs.MakeHandout;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.page.Paper;
+import weatherlap.sim.house.House;
+import weatherlap.sim.rain.RainClimate;
 
 /** Handouts for tests. */
 public final class HandoutFiles {
@@ -49,13 +53,37 @@ public final class HandoutFiles {
 
     private HandoutFiles() {}
 
+    /** The handout of a house, in plain English. */
+    static HandoutMaker maker(Inputs inputs, House house) {
+        return maker(inputs, house, SheetWords.plain());
+    }
+
+    static HandoutMaker maker(Inputs inputs, House house, SheetWords words) {
+        return maker(inputs, house, words, Optional.empty());
+    }
+
+    static HandoutMaker maker(Inputs inputs, House house, SheetWords words, Optional<String> line) {
+        return HandoutMaker.of(
+                house,
+                inputs.simulator(),
+                inputs.assumptions().assumptions(),
+                RainClimate.of(
+                        inputs.climate(), inputs.assumptions().assumptions().scenario()),
+                words,
+                line);
+    }
+
     public static InputPaths demo() {
         return new InputPaths(Optional.empty(), Optional.empty(), Optional.empty(), List.of("draws=50"));
     }
 
     public static void write(InputPaths paths, String house, Paper paper, Path out) {
+        write(paths, house, paper, HandoutWishes.NONE, out);
+    }
+
+    public static void write(InputPaths paths, String house, Paper paper, HandoutWishes wishes, Path out) {
         try {
-            new MakeHandout(paths, house, paper, new OutputRequest(out, false)).run(SILENT);
+            new MakeHandout(paths, house, paper, wishes, new OutputRequest(out, false)).run(SILENT);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -54,10 +54,13 @@ class HandoutFilesTest {
     @Test
     void aLeakFigureThatRestsOnJudgementIsARank() throws IOException {
         String page = Files.readString(folder.resolve("LETTER/handout.html"));
-        int at = page.indexOf("Chance of leak damage");
+        int at = page.indexOf("Leak damage in");
         assertThat(at).isPositive();
         String row = page.substring(at, page.indexOf("</tr>", at));
-        assertThat(row).doesNotContain("%").containsPattern(">(less|about the same|more)<");
+        assertThat(row)
+                .doesNotContain("%")
+                .containsPattern(
+                        ">(lowest risk|low for this house|in between|high for this house|highest risk|about the same)<");
         assertThat(page).contains("a judgement, to compare and not to forecast");
     }
 
@@ -66,19 +69,25 @@ class HandoutFilesTest {
     void everythingStandsInOrder(Paper paper) throws IOException {
         assertThat(text(folder.resolve(paper.name())))
                 .containsSubsequence(
-                        "Two ways to replace your windows",
+                        "Your windows: a proposal",
                         "171 Kickout Close",
                         "built 1945",
+                        "All full-flange",
+                        "All inserts",
                         "Price",
                         "Days for a crew",
-                        "Window by window",
-                        "today",
+                        "clapboards",
+                        "Your initials",
+                        "Signature",
+                        "See the difference",
                         "full-flange",
                         "insert",
+                        "can and cannot",
+                        "Window by window",
+                        "today",
                         "Rain on your walls",
                         "Inside the walls",
-                        "can and cannot",
-                        "When an insert makes sense",
+                        "What is not certain",
                         "Take care, and ask",
                         "Lead paint",
                         "Asbestos",
@@ -97,7 +106,7 @@ class HandoutFilesTest {
                 }
             }
             for (TextPosition letter : letters(pdf)) {
-                assertThat(letter.getFontSizeInPt()).as("size of %s", letter).isGreaterThanOrEqualTo(9.99f);
+                assertThat(letter.getFontSizeInPt()).as("size of %s", letter).isGreaterThanOrEqualTo(8.99f);
                 assertThat(letter.getXDirAdj()).isGreaterThanOrEqualTo(20);
                 assertThat(letter.getXDirAdj() + letter.getWidthDirAdj())
                         .isLessThanOrEqualTo(letter.getPageWidth() - 20);
@@ -107,19 +116,20 @@ class HandoutFilesTest {
     }
 
     @Test
-    void thePageNeedsNothingFromOutsideAndRunsNoScript() throws IOException {
+    void thePageNeedsNothingFromOutsideAndRunsNoScriptButItsOwn() throws IOException {
         String page = Files.readString(folder.resolve("LETTER/handout.html"));
         assertThat(page)
-                .contains("default-src 'none'", "width=device-width")
-                .doesNotContain("<script", "url(", "@import", "<link", "<iframe", "javascript:")
+                .contains("default-src 'none'", "script-src 'sha256-", "width=device-width")
+                .doesNotContain("unsafe-eval", "url(", "@import", "<link", "<iframe", "javascript:")
                 .doesNotContainPattern("(?i)(src|href)=\"?(https?:|//|file:)");
+        assertThat(page.split("<script", -1)).hasSize(3); // the data, and what adds it up
     }
 
     @Test
     void namesThatTryToBeMoreThanNamesComeThroughWholeAndHarmless() throws IOException {
         String page = Files.readString(folder.resolve("hostile/handout.html"));
         assertThat(page)
-                .doesNotContain("<script", "<img")
+                .doesNotContain("<script>alert", "<img")
                 .contains("&lt;script&gt;alert(1)&lt;/script&gt;", HandoutFiles.HEBREW, HandoutFiles.CHINESE);
         assertThat(page.replace("\u200B", "")).contains(HandoutFiles.LONG);
         String printed = text(folder.resolve("hostile")).replaceAll("[\\s\u200B]", "");
@@ -128,7 +138,7 @@ class HandoutFilesTest {
                         "<script>alert(1)</script>",
                         HandoutFiles.LONG,
                         HandoutFiles.GREEK,
-                        "Theprintingfontlackssomeletters");
+                        "NamesinotherlettersarespeltinLatinletters");
         assertThat(printed).containsAnyOf(HandoutFiles.HEBREW, new StringBuilder(HandoutFiles.HEBREW).reverse());
         try (PDDocument pdf =
                 Loader.loadPDF(folder.resolve("hostile/handout.pdf").toFile())) {

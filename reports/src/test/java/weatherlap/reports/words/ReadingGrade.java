@@ -1,4 +1,4 @@
-package weatherlap.reports.handout;
+package weatherlap.reports.words;
 
 import java.util.Locale;
 import java.util.regex.Matcher;

@@ -1,0 +1,135 @@
+package weatherlap.reports.handout;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import weatherlap.analysis.plan.Limit;
+import weatherlap.analysis.plan.PlanReason;
+import weatherlap.analysis.plan.PlanReason.Swap;
+import weatherlap.analysis.plan.ReasonWords;
+import weatherlap.reports.handout.Handout.MixedWindows;
+import weatherlap.reports.handout.Handout.Named;
+import weatherlap.reports.offer.Choices;
+import weatherlap.reports.offer.Prices;
+import weatherlap.reports.words.FamilyWords;
+import weatherlap.reports.words.Phrases;
+import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
+
+/** The family's plan where it takes windows by different methods: which by which, and why. */
+record MixedPlan(Choices choices, List<PlanReason> reasons, Prices prices, FamilyWords words, Density density) {
+    /** Empty where one method does all windows. */
+    Optional<MixedWindows> windows() {
+        return choices.choice().family().methods().size() > 1
+                ? Optional.of(new MixedWindows(counts(), lines()))
+                : Optional.empty();
+    }
+
+    private String counts() {
+        Map<Method, Long> counts = choices.choice().family().byOpening().stream()
+                .collect(Collectors.groupingBy(
+                        method -> method, () -> new EnumMap<>(Method.class), Collectors.counting()));
+        return FamilyWords.capital(words.of(
+                "mixed.counts",
+                words.list(counts.entrySet().stream()
+                        .map(entry -> words.count(entry.getValue(), "mixed.at", words.name(entry.getKey())))
+                        .toList())));
+    }
+
+    private List<Named> lines() {
+        return ReasonWords.alike(reasons).stream()
+                .map(alike -> new Named(
+                        words.of(
+                                "mixed.where",
+                                FamilyWords.capital(words.name(alike.get(0).method())),
+                                places(alike)),
+                        FamilyWords.capital(reason(alike)) + "."))
+                .toList();
+    }
+
+    /** Every window by wall and key. */
+    private String places(List<PlanReason> alike) {
+        Map<String, List<String>> walls = new LinkedHashMap<>();
+        House house = choices.choice().result().house();
+        Phrases phrases = new Phrases(words);
+        alike.forEach(reason -> walls.computeIfAbsent(
+                        density.cut(
+                                density.shortWalls()
+                                        ? phrases.shortWall(house, reason.elevation())
+                                        : phrases.wall(house, reason.elevation()),
+                                2 * density.longestKey()),
+                        wall -> new ArrayList<>())
+                .add(density.cut(reason.opening().id(), density.longestKey())));
+        return walls.entrySet().stream()
+                .map(wall -> wall.getKey() + " " + String.join(", ", wall.getValue()))
+                .collect(Collectors.joining("; "));
+    }
+
+    private String reason(List<PlanReason> alike) {
+        return switch (alike.get(0).why()) {
+            case ONLY_ONE -> only(alike.get(0));
+            case LEAST_RISK -> held(alike, "reason.least_risk");
+            case KEEPS_LIMIT -> held(alike, "reason.keeps_limit");
+            case SHARES_SIDING -> words.of("reason.shares_siding", saving(alike));
+            case CHEAPER -> saving(alike);
+            case BEST_FOUND -> words.of("reason.best_found");
+        };
+    }
+
+    private String only(PlanReason reason) {
+        String closed = reason.closed().entrySet().stream()
+                .filter(entry -> !entry.getValue().contains(Limit.BEHIND_MASONRY))
+                .map(entry -> words.of(
+                        "reason.closed",
+                        words.name(entry.getKey(), "sentence"),
+                        words.list(entry.getValue().stream()
+                                .map(limit -> words.of("limit." + limit.word()))
+                                .toList())))
+                .collect(Collectors.joining("; "));
+        return words.of("reason.only", words.name(reason.method(), "sentence"))
+                + (closed.isEmpty() ? "" : ": " + closed);
+    }
+
+    /** What the other method would do to the leaks, and what it would save. */
+    private String held(List<PlanReason> alike, String key) {
+        Optional<String> saved = range(alike, swap -> Math.max(0, -swap.moreUsd()));
+        return saved.isEmpty()
+                ? words.of(key, other(alike))
+                : prices.shown()
+                        ? words.of(key + ".saves", other(alike), saved.get())
+                        : words.of(key + ".untold", other(alike));
+    }
+
+    private String saving(List<PlanReason> alike) {
+        Optional<String> usd = range(alike, Swap::moreUsd);
+        return usd.isEmpty()
+                ? words.of("saving.none", other(alike))
+                : prices.shown()
+                        ? words.of("saving", other(alike), usd.get())
+                        : words.of("saving.untold", other(alike));
+    }
+
+    /** From the least to the most; empty where it is nothing. */
+    private Optional<String> range(List<PlanReason> alike, ToDoubleFunction<Swap> value) {
+        double[] sorted =
+                alike.stream().map(MixedPlan::swap).mapToDouble(value).sorted().toArray();
+        String least = Phrases.usd(sorted[0]);
+        String most = Phrases.usd(sorted[sorted.length - 1]);
+        return most.equals(Phrases.usd(0))
+                ? Optional.empty()
+                : Optional.of(least.equals(most) ? least : words.of("between", least, most));
+    }
+
+    private String other(List<PlanReason> alike) {
+        return words.name(swap(alike.get(0)).method(), "sentence");
+    }
+
+    private static Swap swap(PlanReason reason) {
+        return reason.swap().orElseThrow();
+    }
+}
