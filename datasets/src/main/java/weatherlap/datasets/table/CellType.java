@@ -53,6 +53,8 @@ public sealed interface CellType {
         private static final Pattern GROUPED = Pattern.compile("[+-]?\\d{1,3}([,' \u00a0\u202f]\\d{3})+(\\.\\d*)?");
         private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
         private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,9})[ -])?(\\d{1,9})/([1-9]\\d{0,8})");
+        private static final Pattern DAY =
+                Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})|\\d{1,2}-[A-Z][a-z]{2}|[A-Z][a-z]{2}-\\d{1,2}");
         private static final Pattern WITH_UNIT =
                 Pattern.compile("[\\d ./]+(in\\.?|inch|inches|ft\\.?|feet|[\"'\u2032\u2033\u00b0])");
 
@@ -120,7 +122,19 @@ public sealed interface CellType {
             if (fraction.matches()) {
                 return "; write it as a decimal number, " + show(decimal(fraction));
             }
+            Matcher day = DAY.matcher(cell);
+            if (day.matches()) {
+                return "; a spreadsheet made a day of what was typed" + (day.group(1) == null ? "" : asTyped(day))
+                        + "; write a decimal number";
+            }
             return WITH_UNIT.matcher(cell).matches() ? "; write the number without its unit" : "";
+        }
+
+        /** The fraction that may have been typed where a day came out, 5/8 for May 8. */
+        private static String asTyped(Matcher day) {
+            int month = Integer.parseInt(day.group(2));
+            int dayOfMonth = Integer.parseInt(day.group(3));
+            return ", perhaps of " + month + "/" + dayOfMonth + ", which is " + show((double) month / dayOfMonth);
         }
 
         /** 31 1/2 as a carpenter writes it. */

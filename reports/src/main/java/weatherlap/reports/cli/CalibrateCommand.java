@@ -1,5 +1,6 @@
 package weatherlap.reports.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
@@ -95,7 +96,7 @@ final class CalibrateCommand implements Callable<Integer> {
                         "Name JOBS.csv, a table of finished jobs, or the windows that your crew does a day: --a-day insert=9");
             }
             new Calibrate(
-                            jobs,
+                            Files.isDirectory(jobs) ? jobs.resolve("jobs.csv") : jobs,
                             Optional.ofNullable(portfolio),
                             Optional.ofNullable(since),
                             assumptions.folder(),

@@ -10,9 +10,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Generate;
-import weatherlap.reports.jobs.WriteTemplate;
 import weatherlap.reports.options.Bounds;
 import weatherlap.reports.options.OutputOptions;
+import weatherlap.reports.workbook.WriteTemplate;
 
 @Command(
         name = "generate",
@@ -21,6 +21,7 @@ import weatherlap.reports.options.OutputOptions;
             "",
             "Examples:",
             "  weatherlap generate --template --out my-houses",
+            "  weatherlap generate --template --out my-houses.xlsx",
             "  weatherlap generate --houses 500 --seed 7 --climate --out made-up"
         })
 final class GenerateCommand implements Callable<Integer> {

@@ -1,12 +1,15 @@
 package weatherlap.reports.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import weatherlap.reports.jobs.BadInput;
+import weatherlap.reports.workbook.InputWorkbooks;
 
 /** The command line {@code weatherlap}: picks the command named by the first argument and runs it. */
 @Command(
@@ -48,17 +51,33 @@ public final class Weatherlap implements Runnable {
 
     /** Runs the command line; the exit status. */
     public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
-        CommandLine commandLine = commandLine();
+        try (InputWorkbooks workbooks = new InputWorkbooks()) {
+            return run(arguments, new SaidWriter(out, workbooks), new SaidWriter(err, workbooks), workbooks);
+        }
+    }
+
+    private static int run(String[] arguments, PrintWriter out, PrintWriter err, InputWorkbooks workbooks) {
+        CommandLine commandLine = commandLine().registerConverter(Path.class, workbooks::folder);
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setParameterExceptionHandler(Failures::badUsage);
         commandLine.setExecutionExceptionHandler((failure, command, parsed) -> Failures.report(failure, err));
+        commandLine.setExecutionStrategy(parsed -> {
+            if (!workbooks.problems().isEmpty()) {
+                return Failures.report(new BadInput(workbooks.problems()), err);
+            }
+            workbooks.warnings().forEach(warning -> err.println("warning: " + warning));
+            return new CommandLine.RunLast().execute(parsed);
+        });
         commandLine.setUsageHelpAutoWidth(false);
         commandLine.setUsageHelpWidth(100);
         try {
             return commandLine.execute(arguments);
         } catch (Error error) {
             return Failures.report(error, err);
+        } finally {
+            out.flush();
+            err.flush();
         }
     }
 

@@ -16,7 +16,7 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /** An Office Open XML package without the time of day: the same tables give the same bytes. */
-final class FixedZip {
+public final class FixedZip {
     static final LocalDateTime TIME = LocalDateTime.of(2026, 1, 1, 0, 0);
 
     private static final String CONTENT_TYPES = "[Content_Types].xml";
@@ -25,7 +25,7 @@ final class FixedZip {
     private FixedZip() {}
 
     /** Copies a package entry by entry, its times set to {@link #TIME}, its entries in order of name after the list of types. */
-    static void copy(byte[] zip, OutputStream out) throws IOException {
+    public static void copy(byte[] zip, OutputStream out) throws IOException {
         SortedMap<String, byte[]> entries = new TreeMap<>();
         Path file = Files.createTempFile("weatherlap", ".zip");
         try {

@@ -20,6 +20,7 @@ import weatherlap.datasets.shop.ShopFile;
 import weatherlap.datasets.table.Characters;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
+import weatherlap.datasets.workbook.SheetNames;
 import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.Warnings;
@@ -102,6 +103,7 @@ public record Inputs(
         }
         reader.warnings.addAll(
                 SightlineOrder.exceptions(assumptions.orElseThrow().assumptions()));
+        paths.portfolio().map(SheetNames::in).ifPresent(names -> reader.warnings.replaceAll(names::said));
         SortedMap<String, String> sums =
                 checksums(paths, portfolioSums, weather.orElseThrow(), assumptions.orElseThrow());
         sums.putAll(ShopReading.checksums(shop.orElseThrow()));

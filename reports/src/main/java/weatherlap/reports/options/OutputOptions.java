@@ -2,6 +2,7 @@ package weatherlap.reports.options;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -16,6 +17,7 @@ public final class OutputOptions {
 
     @Option(
             names = "--out",
+            converter = AsTyped.class,
             paramLabel = "DIR",
             description =
                     "Folder to write; made where it is missing. To be named, but for compare (else report), exposure and site (else nothing is"
@@ -26,6 +28,14 @@ public final class OutputOptions {
             names = "--force",
             description = "Replace an earlier output in that folder. A folder that holds anything else is left alone.")
     private boolean force;
+
+    /** A path as it stands, whatever lies there. */
+    static final class AsTyped implements ITypeConverter<Path> {
+        @Override
+        public Path convert(String value) {
+            return Path.of(value);
+        }
+    }
 
     /** The folder, which the user has to name. */
     public OutputRequest request() {

@@ -1,7 +1,8 @@
-package weatherlap.reports.jobs;
+package weatherlap.reports.workbook;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -15,10 +16,13 @@ import weatherlap.datasets.portfolio.TemplatePortfolio;
 import weatherlap.datasets.shop.ShopFile;
 import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Schema;
+import weatherlap.datasets.workbook.WorkbookTables;
 import weatherlap.reports.format.Content;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;
+import weatherlap.reports.output.OutputFile;
 import weatherlap.reports.output.OutputFolder;
+import weatherlap.reports.output.OutputRefused;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
@@ -30,6 +34,10 @@ import weatherlap.reports.output.Version;
  */
 public record WriteTemplate(boolean records, OutputRequest output) {
     public void run(Messages messages) throws IOException {
+        if (WorkbookTables.isNamedSo(output.folder())) {
+            writeWorkbook(messages);
+            return;
+        }
         try (OutputFolder folder = output.open(List.of())) {
             for (Schema table : PortfolioTables.ALL) {
                 folder.write(table.file(), Content.of(TemplatePortfolio.bytes(table.file())));
@@ -47,6 +55,17 @@ public record WriteTemplate(boolean records, OutputRequest output) {
         messages.note("three tables with one made-up house are in " + output.folder()
                 + "; read NOTES.txt there, put your houses in its place"
                 + (records ? "; jobs.csv and callbacks.csv hold a made-up job and a call, see RECORDS.txt" : ""));
+        messages.note("next: " + NextCommand.command("check", output.folder()));
+    }
+
+    private void writeWorkbook(Messages messages) {
+        String name = output.folder().getFileName().toString();
+        if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+            throw new OutputRefused(output.folder() + ": the workbook that is written ends in .xlsx");
+        }
+        OutputFile.write(output.folder(), TemplateWorkbook.of(records));
+        messages.note(
+                "one made-up house is in " + output.folder() + "; its first sheet says how to put yours in its place");
         messages.note("next: " + NextCommand.command("check", output.folder()));
     }
 

@@ -1,0 +1,108 @@
+package weatherlap.datasets.workbook;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.ReadingOptions;
+import org.dhatim.fastexcel.reader.Row;
+import org.dhatim.fastexcel.reader.Sheet;
+import org.dhatim.fastexcel.reader.SheetVisibility;
+import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.table.Problem;
+import weatherlap.datasets.table.Quoted;
+
+/**
+ * The tables of a workbook.
+ *
+ * @param texts CSV by file name
+ * @param names how messages name them
+ */
+public record WorkbookTables(Map<String, String> texts, SheetNames names) {
+    public WorkbookTables {
+        texts = Map.copyOf(texts);
+    }
+
+    /** Whether a file is called as workbooks are. */
+    public static boolean isNamedSo(Path file) {
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        return Stream.of(".xlsx", ".xlsm", ".xls", ".ods").anyMatch(name::endsWith);
+    }
+
+    /** Every sheet that stands for a table; errors where the file cannot be read, or where two sheets stand for one table. */
+    public static Loaded<WorkbookTables> read(Path file) {
+        String name = String.valueOf(file.getFileName());
+        try {
+            PackageCheck check = PackageCheck.of(file);
+            if (!check.fault().isEmpty()) {
+                return refused(name, check.fault());
+            }
+            try (ReadableWorkbook workbook = new ReadableWorkbook(file.toFile(), new ReadingOptions(true, true))) {
+                return read(name, workbook, check.from1904());
+            }
+        } catch (IOException | RuntimeException e) {
+            return refused(name, "cannot be read as a workbook (" + reason(e) + "); save it anew as .xlsx");
+        }
+    }
+
+    private static String reason(Exception e) {
+        String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+        return Quoted.bare(message);
+    }
+
+    private static Loaded<WorkbookTables> refused(String name, String message) {
+        return new Loaded<>(Optional.empty(), List.of(new Problem(name, 0, "", message)), List.of());
+    }
+
+    private static Loaded<WorkbookTables> read(String name, ReadableWorkbook workbook, boolean from1904)
+            throws IOException {
+        CellText cells = new CellText(from1904);
+        Map<String, String> texts = new LinkedHashMap<>();
+        Map<String, SheetNames.Sheet> names = new LinkedHashMap<>();
+        List<Problem> errors = new ArrayList<>();
+        List<Problem> warnings = new ArrayList<>();
+        List<Sheet> sheets = workbook.getSheets().toList();
+        for (Sheet sheet : sheets) {
+            Optional<SheetTable> table = SheetTable.of(sheet.getName());
+            if (table.isEmpty()) {
+                continue;
+            }
+            String file = table.get().file();
+            if (texts.containsKey(file)) {
+                errors.add(new Problem(sheet.getName(), 0, "", "stands for the same table as another sheet"));
+                continue;
+            }
+            if (sheet.getVisibility() != SheetVisibility.VISIBLE) {
+                warnings.add(new Problem(sheet.getName(), 0, "", "is hidden, and was read"));
+            }
+            SheetText text = new SheetText(sheet.getName(), cells);
+            try (Stream<Row> rows = sheet.openStream()) {
+                text.read(rows.iterator());
+            }
+            errors.addAll(text.problems());
+            texts.put(file, text.text());
+            names.put(file, text.names());
+        }
+        if (texts.isEmpty()) {
+            return refused(
+                    name,
+                    "has no sheet that stands for a table (" + known() + "); its sheets are "
+                            + sheets.stream().map(s -> Quoted.of(s.getName())).collect(Collectors.joining(", ")));
+        }
+        return new Loaded<>(
+                errors.isEmpty() ? Optional.of(new WorkbookTables(texts, new SheetNames(names))) : Optional.empty(),
+                errors,
+                warnings);
+    }
+
+    private static String known() {
+        return SheetTable.ALL.stream().map(SheetTable::sheet).collect(Collectors.joining(", "));
+    }
+}
