@@ -8,7 +8,7 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import weatherlap.reports.jobs.BadInput;
+import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.workbook.InputWorkbooks;
 
 /** The command line {@code weatherlap}: picks the command named by the first argument and runs it. */
