@@ -11,7 +11,8 @@ import weatherlap.sim.method.Method;
  *
  * <pre>  (G₁ + x (1 − s)) / N₁ = G₂ / N₂</pre>
  *
- * over the whole portfolio, so that x is a mean of a house.
+ * over the whole portfolio, so that x is a mean of a house. Where days are not so scarce, and one of them is worth v and not all that the
+ * other method earns in it, the raise is x = (v (N₁ − N₂) − (G₁ − G₂)) / (1 − s); with v = G₂ / N₂ that is the same.
  *
  * @param raised the method that earns less a crew day
  * @param other the one that it is to catch up with
@@ -29,14 +30,26 @@ public record EvenPrice(Method raised, Method other, double perHouseUsd, double 
         Method raised = perDay(answer, first) < perDay(answer, second) ? first : second;
         Method other = answer.contrast().other(raised);
         PerHouse now = answer.of(raised);
-        double more = (perDay(answer, other) * now.crewDays() - now.grossProfitUsd()) / (1 - serviceReserve);
-        double perHouse = now.crewDays() == 0 ? 0 : more;
+        double perHouse = Math.max(0, raiseUsd(answer, serviceReserve, raised, perDay(answer, other)));
         return new EvenPrice(
                 raised,
                 other,
                 perHouse,
                 answer.openings() == 0 ? 0 : perHouse * answer.houses() / answer.openings(),
                 now.priceUsd() + perHouse);
+    }
+
+    /**
+     * What to add to the price of one method so that a house earns the shop as much as by the other, every crew day that it takes more
+     * paid for, mean of a house, USD; negative where it earns more as it is.
+     *
+     * @param crewDayUsd what a day of a crew is worth
+     */
+    public static double raiseUsd(Answer answer, double serviceReserve, Method raised, double crewDayUsd) {
+        PerHouse now = answer.of(raised);
+        PerHouse other = answer.of(answer.contrast().other(raised));
+        return (crewDayUsd * (now.crewDays() - other.crewDays()) - (now.grossProfitUsd() - other.grossProfitUsd()))
+                / (1 - serviceReserve);
     }
 
     private static double perDay(Answer answer, Method method) {

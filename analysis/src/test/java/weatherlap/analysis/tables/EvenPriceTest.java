@@ -47,6 +47,14 @@ class EvenPriceTest {
                 .isEqualTo(150, within(1e-9));
     }
 
+    /** By hand: full-flange takes one day more and earns 300 more: at 200 a day 100 to spare, at 400 a day 100 short. */
+    @Test
+    void aDayThatIsWorthLessAsksForLess() {
+        assertThat(EvenPrice.raiseUsd(earning(600), 0, Method.FULL_FLANGE, 200)).isEqualTo(-100, within(1e-9));
+        assertThat(EvenPrice.raiseUsd(earning(600), 0.5, Method.FULL_FLANGE, 400))
+                .isEqualTo(200, within(1e-9));
+    }
+
     /** The handmade answer where a house by inserts, one crew day and one window, earns so much. */
     private static Answer earning(double insertUsd) {
         Answer answer = HandmadeResults.compared(HandmadeResults.house("a", Cladding.VINYL_SIDING, 0, -200, 0))

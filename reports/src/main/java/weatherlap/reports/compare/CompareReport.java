@@ -66,7 +66,7 @@ public record CompareReport(
         ResultTable seasons = season.map(SeasonTable::of).orElseGet(() -> SeasonTable.of(List.of()));
         ResultTable prices = PriceList.table(comparison.shown());
         TableWriter.CSV.write(folder, List.of(rule, seasons, prices));
-        folder.write("summary.json", SummaryJson.of(figures(), segments, season));
+        folder.write("summary.json", SummaryJson.of(figures(season), segments, season));
         List<ResultTable> sheets = new ArrayList<>(List.of(rule, segments, seasons, prices));
         sheets.addAll(ResultFiles.tables(comparison.shown()));
         TableWriter.workbook(about).write(folder, sheets);
@@ -87,13 +87,13 @@ public record CompareReport(
     public List<String> lines() {
         Answer answer = comparison.answer();
         List<String> lines = new ArrayList<>();
-        lines.add(new OwnerWords(figures()).inALine());
+        lines.add(new OwnerWords(figures(Optional.empty())).inALine());
         lines.addAll(PlainTable.lines(AnswerText.keyFigures(answer, years())));
         return lines;
     }
 
-    OwnerFigures figures() {
-        return OwnerFigures.of(comparison, decision, assumptions);
+    OwnerFigures figures(Optional<SeasonStudy> season) {
+        return OwnerFigures.of(comparison, decision, assumptions, season);
     }
 
     /** Of the shop, on which the level of the leaks rests, in words; empty: on judgement. */
@@ -128,7 +128,7 @@ public record CompareReport(
     }
 
     private List<String> workbookLines() {
-        OwnerWords words = new OwnerWords(figures());
+        OwnerWords words = new OwnerWords(figures(Optional.empty()));
         List<String> lines = new ArrayList<>(List.of(title(), scope(), words.inALine()));
         words.questions(ownRecords()).forEach(question -> lines.add(question.asks() + " " + question.answer()));
         lines.add(

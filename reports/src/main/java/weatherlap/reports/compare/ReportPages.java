@@ -34,7 +34,7 @@ final class ReportPages {
     /** @param season empty where no house has a window */
     ReportPages(CompareReport report, Optional<SeasonStudy> season) {
         this.report = report;
-        this.figures = report.figures();
+        this.figures = report.figures(season);
         this.season = season.map(study ->
                         SeasonSection.sentences(study, report.assumptions().scenario()))
                 .orElse(List.of());

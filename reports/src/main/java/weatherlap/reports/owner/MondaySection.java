@@ -100,15 +100,20 @@ public final class MondaySection {
     }
 
     private String priceList() {
-        String raise = Numbers.usd(figures.even().perWindowUsd()) + " a window";
+        String raised = figures.even().raised().many();
         if (Math.round(figures.even().perHouseUsd()) == 0) {
             return "leave it as it is.";
         }
-        return figures.even().raised() == figures.usual()
-                ? "while you are booked up, add " + raise + " to " + usual
-                        + ". While crews wait for work, leave the price alone."
-                : "leave " + usual + " as it is. While you are booked up, add " + raise + " to "
-                        + figures.even().raised().many() + ".";
+        return (figures.even().raised() == figures.usual() ? "" : "leave " + usual + " as it is. ")
+                + "Booked up all season? Add " + Numbers.usd(figures.even().perWindowUsd()) + " a window to " + raised
+                + "."
+                + figures.inSeason()
+                        .map(season -> " In the season below one more crew day is worth "
+                                + Numbers.usd(season.crewDayUsd()) + ". At that, " + raised
+                                + (Math.round(season.perHouseUsd()) == 0
+                                        ? " needs no raise."
+                                        : " needs " + Numbers.usd(figures.perWindowUsd(season)) + " a window."))
+                        .orElse("");
     }
 
     /** The one question that tells the houses apart best. */

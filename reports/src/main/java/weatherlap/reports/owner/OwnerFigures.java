@@ -2,6 +2,7 @@ package weatherlap.reports.owner;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import weatherlap.analysis.choice.Decision;
@@ -10,6 +11,7 @@ import weatherlap.analysis.choice.TippingPoints;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Limit;
 import weatherlap.analysis.rule.RuleScore;
+import weatherlap.analysis.season.SeasonStudy;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.Comparison;
 import weatherlap.sim.assumptions.Assumptions;
@@ -26,6 +28,7 @@ import weatherlap.sim.run.Results;
  * @param years that the family looks ahead
  * @param runs of the numbers, each with other values within their ranges
  * @param even the price at which both methods earn the shop the same
+ * @param inSeason the same where a crew day is worth what it is in the shop's season; empty where there is no season
  * @param houses shown, in the order of the page
  * @param turning where the answer turns
  * @param repairUsd assumed for mending one damaged opening, mean
@@ -36,6 +39,7 @@ public record OwnerFigures(
         int years,
         int runs,
         EvenPrice even,
+        Optional<InSeason> inSeason,
         List<OwnHouse> houses,
         Decision decision,
         LeakToFind leak,
@@ -45,6 +49,14 @@ public record OwnerFigures(
     public OwnerFigures {
         houses = List.copyOf(houses);
     }
+
+    /**
+     * What the season asks for.
+     *
+     * @param crewDayUsd what one more day of a crew is worth in it
+     * @param perHouseUsd what to add to the price of the method that earns less a crew day; 0 where it needs nothing
+     */
+    public record InSeason(double crewDayUsd, double perHouseUsd) {}
 
     /**
      * One house.
@@ -92,15 +104,24 @@ public record OwnerFigures(
     }
 
     /** Of a comparison, what was decided on it and what it rests on. */
-    public static OwnerFigures of(Comparison comparison, Decision decision, Assumptions assumptions) {
+    public static OwnerFigures of(
+            Comparison comparison, Decision decision, Assumptions assumptions, Optional<SeasonStudy> season) {
         List<HouseChoice> shown = comparison.shown();
         Results results = comparison.results();
         Pricing pricing = Pricing.of(assumptions.scenario());
+        EvenPrice even = EvenPrice.of(comparison.answer(), pricing.serviceReserve());
         return new OwnerFigures(
                 comparison.answer(),
                 assumptions.scenario().whole(Scalar.HORIZON_YEARS),
                 comparison.draws(),
-                EvenPrice.of(comparison.answer(), pricing.serviceReserve()),
+                even,
+                season.map(study -> study.dayPrice().usd())
+                        .map(usd -> new InSeason(
+                                usd,
+                                Math.max(
+                                        0,
+                                        EvenPrice.raiseUsd(
+                                                comparison.answer(), pricing.serviceReserve(), even.raised(), usd)))),
                 IntStream.range(0, shown.size())
                         .mapToObj(h -> new OwnHouse(h + 1, shown.get(h)))
                         .toList(),
@@ -191,6 +212,11 @@ public record OwnerFigures(
 
     private static OptionalDouble times(OptionalDouble factor, double value) {
         return factor.isPresent() ? OptionalDouble.of(factor.getAsDouble() * value) : OptionalDouble.empty();
+    }
+
+    /** What the season asks for more at a window, mean, USD. */
+    double perWindowUsd(InSeason season) {
+        return answer.openings() == 0 ? 0 : season.perHouseUsd() * answer.houses() / answer.openings();
     }
 
     /** What the average family keeps of its saving once the usual method's price is raised, USD; negative where nothing is left. */

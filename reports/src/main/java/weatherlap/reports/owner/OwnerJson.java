@@ -63,6 +63,11 @@ public final class OwnerJson {
                 usd(figures.answer().of(usual).grossProfitUsd()
                         - figures.answer().of(other).grossProfitUsd()));
         json.put("family_saves_after_raising_default_usd", usd(figures.keptAfterRaiseUsd()));
+        figures.inSeason().ifPresent(season -> {
+            json.put("season_crew_day_usd", usd(season.crewDayUsd()));
+            json.put("season_more_usd_per_house", usd(season.perHouseUsd()));
+            json.put("season_more_usd_per_window", usd(figures.perWindowUsd(season)));
+        });
         return json;
     }
 
