@@ -47,24 +47,26 @@ public final class DecisionWords {
     private List<String> cost() {
         RuleScore rule = score("rule");
         return List.of(text(
-                "Followed, the rule costs $%,.0f a house over the horizon, $%,.0f more than the best choice for each house; always"
-                        + " full-flange costs $%,.0f more, always insert $%,.0f, each wherever no limit closes it. It departs from the best"
-                        + " choice in %.0f%% of the houses.",
+                "Follow the rule and the average house costs its family $%,.0f over the years, $%,.0f more than with the best pick"
+                        + " house by house. Always using %s costs $%,.0f more, always using %s $%,.0f, each wherever it can go in. At"
+                        + " %.0f%% of the houses the rule is not the best pick.",
                 rule.expectedHorizonCostUsd(),
                 rule.regretUsd(),
-                score("always_full_flange").regretUsd(),
-                score("always_insert").regretUsd(),
+                Contrast.USUAL.first().many(),
+                score("always_" + Contrast.USUAL.first().word()).regretUsd(),
+                Contrast.USUAL.second().many(),
+                score("always_" + Contrast.USUAL.second().word()).regretUsd(),
                 100 * rule.shareNotBest()));
     }
 
     private List<String> sureness() {
         List<String> words = new ArrayList<>();
         words.add(text(
-                "In %.0f%% of the draws neither always full-flange nor always insert would have cost less than the rule.",
+                "In %.0f%% of the runs no one method, always used, would have cost less than the rule.",
                 100 * score("rule").staysBestProbability()));
         if (decision.choices().size() < FEW_HOUSES) {
             words.add(text(
-                    "Houses in the portfolio: %d, too few to judge a rule by houses held out.",
+                    "There are only %d houses: too few to test a rule on houses it has not seen.",
                     decision.choices().size()));
         }
         return words;
@@ -82,15 +84,14 @@ public final class DecisionWords {
             }
             if (!counts.isEmpty()) {
                 words.add(text(
-                        "Limits close the %s at a window or more, by number of houses: %s. The rule holds elsewhere.",
-                        method.label(), String.join(", ", counts)));
+                        "Where %s can't go in at a window or more, by number of houses: %s. The rule holds everywhere else.",
+                        method.many(), String.join(", ", counts)));
             }
         }
         long atRisk = count(HouseChoice::atRisk);
         if (atRisk > 0) {
             words.add(text(
-                    "Houses where no plan keeps the chance of leak damage under the family's limit: %d of %d. The least risky plan stands"
-                            + " there.",
+                    "At %d of %d houses no plan keeps leak risk as low as a family should have it. The safest plan stands there.",
                     atRisk, decision.choices().size()));
         }
         return words;
@@ -102,9 +103,8 @@ public final class DecisionWords {
             return List.of("Family and shop want the same method in every house.");
         }
         return List.of(text(
-                "Houses where the family's cost and the shop's profit for a crew day point to different methods: %d of %d. There, by"
-                        + " the shop's method, the family would lose $%,.0f over the horizon; by the family's, the shop would lose $%,.0f"
-                        + " a crew day (means).",
+                "At %d of %d houses the family and the shop do better with different methods. With the shop's pick the family would lose"
+                        + " $%,.0f over the years, on average; with the family's the shop would lose $%,.0f a crew day.",
                 parting,
                 decision.choices().size(),
                 mean(HouseChoice::interestsPart, HouseChoice::familyLosesUsd),
@@ -117,7 +117,7 @@ public final class DecisionWords {
         return mixed == 0
                 ? List.of()
                 : List.of(text(
-                        "Houses where it pays to choose window by window, every set-up paid: %d of %d, by $%,.0f each on average.",
+                        "At %d of %d houses it pays to choose window by window, every set-up paid: $%,.0f each on average.",
                         mixed, decision.choices().size(), mean(pays, HouseChoice::mixingSavesUsd)));
     }
 

@@ -24,8 +24,8 @@ import weatherlap.reports.scenarios.ScenarioWord;
 @Command(
         name = "compare",
         description =
-                "Compares both methods for every window of a portfolio and writes the report as a page, a printed sheet, a workbook and"
-                        + " tables.",
+                "Compares both methods for every window of your houses. Writes two pages for the owner, an appendix, a page for the"
+                        + " screen, a workbook and tables.",
         footer = {
             "",
             "Examples:",
@@ -51,24 +51,22 @@ final class CompareCommand implements Callable<Integer> {
             names = "--draws",
             paramLabel = "N",
             description =
-                    "Draws a house, 1 to 1,000,000; more are slower and surer. The same as --set draws=N; else that of scenario.toml"
-                            + " (bundled: 256).")
+                    "How often to run the numbers, 1 to 1,000,000. More is slower and surer. Same as --set draws=N (bundled:"
+                            + " 256).")
     private String draws;
 
     @Option(
             names = "--seed",
             paramLabel = "N",
-            description =
-                    "Whole number; the same seed gives the same report. The same as --set seed=N; else that of scenario.toml (bundled:"
-                            + " 1).")
+            description = "Whole number. The same seed gives the same report. Same as --set seed=N (bundled: 1).")
     private String seed;
 
     @Option(
             names = "--sampling",
             paramLabel = "WAY",
             description =
-                    "How draws are laid: sobol (evenly over several causes at once), stratified (evenly over each) or plain"
-                            + " (independent). The same as --set sampling=WAY; else that of scenario.toml (bundled: sobol).")
+                    "How the runs are spread: sobol (evenly over several causes at once), stratified (evenly over each) or plain (by"
+                            + " chance). Same as --set sampling=WAY (bundled: sobol).")
     private String sampling;
 
     @Option(
@@ -82,8 +80,7 @@ final class CompareCommand implements Callable<Integer> {
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description =
-                    "Threads to simulate with, 1 to 1024; the results do not depend on it. Else: one a processor.")
+            description = "Threads to use, 1 to 1024. The results stay the same (default: one for each processor).")
     private Integer threads;
 
     @Option(

@@ -41,7 +41,7 @@ final class DiffCommand implements Callable<Integer> {
             index = "2",
             arity = "0..1",
             paramLabel = "PORTFOLIO",
-            description = "Folder of the houses that both reports read; else the bundled demo.")
+            description = "Folder of the houses that both reports read (default: the bundled demo).")
     private Path portfolio;
 
     @Mixin

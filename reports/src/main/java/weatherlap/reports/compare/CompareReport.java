@@ -117,7 +117,7 @@ public record CompareReport(
                 + Numbers.count(answer.openings(), "opening", "openings") + "; weather of " + climate.name() + "; "
                 + assumed
                 + "; "
-                + Numbers.count(comparison.draws(), "draw", "draws") + " a house. " + WeatherWords.report(climate)
+                + Numbers.count(comparison.draws(), "run", "runs") + " of the numbers. " + WeatherWords.report(climate)
                 + (comparison.isSample() ? " " + sample() : "");
     }
 
@@ -132,7 +132,7 @@ public record CompareReport(
         List<String> lines = new ArrayList<>(List.of(title(), scope(), words.inALine()));
         words.questions(ownRecords()).forEach(question -> lines.add(question.asks() + " " + question.answer()));
         lines.add(
-                "Numbers keep all their digits and are shown rounded. Ranges: one draw in ten lies below the 10% point, nine in ten"
+                "Numbers keep all their digits and are shown rounded. Ranges: one run in ten lies below the 10% point, nine in ten"
                         + " below the 90% point.");
         return lines;
     }

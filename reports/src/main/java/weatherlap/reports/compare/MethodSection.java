@@ -21,6 +21,7 @@ final class MethodSection {
         blocks.add(new Block.Paragraphs(MethodText.METHOD));
         blocks.add(new Block.Heading("trace", "Where the numbers come from"));
         blocks.add(new Block.Sources(traces));
+        blocks.add(new Block.Kept(Block.Heading.of("Words"), Block.Table.of(Glossary.table())));
         blocks.add(Block.Heading.of("Cautions"));
         blocks.add(new Block.Points(MethodText.CAUTIONS));
         if (!report.warnings().isEmpty()) {

@@ -10,7 +10,7 @@ final class MethodText {
                     + " cut off and a sealant joint stands in its place, and the old laps stay. Insert: a smaller unit is set inside the"
                     + " frame that stays.",
             "Glass: the width and height of each lite, from the size of the frame and the sightlines of the unit, before and after. A new"
-                    + " vinyl unit shows less glass than thin old aluminium under either method.",
+                    + " vinyl unit shows less glass than thin old aluminum under either method.",
             "Labor: each step of labour-steps.csv takes its person-minutes for one unit of its driver, such as a foot of perimeter or a"
                     + " siding panel; height, cold, lead-safe work and the crew\u2019s practice scale it. Siding is taken down once for all"
                     + " openings of a wall.",
@@ -28,10 +28,11 @@ final class MethodText {
                     + " of 100 walls without an overhang and 25 of 100 under one of 24 in., one to four stories together. Here a wide"
                     + " eave helps a wall of one story more than that, and walls of two stories and up far less. Trust the ranking of"
                     + " walls and the difference between methods; trust the level within a story, not between low and high houses.",
-            "Chance: every uncertain row is drawn from its low, likely and high; both methods and all houses see the same draw of what they"
-                    + " share. A range given is that of eight draws in ten. The leak score is the chance of damage in percent.",
-            "Cost over the horizon: the price, the expected leak damage and what the lost glass is worth to the family, the last two"
-                    + " discounted. The preferred method is the one with the lower mean.",
+            "Chance: what nobody knows for sure has a low, a likely and a high value. We run the numbers many times, each time with other"
+                    + " values in that range; both methods and all houses see the same values of what they share. A range is that of 8 runs"
+                    + " in 10. The leak score is the chance of damage in percent.",
+            "Cost over the years: the price, the likely leak damage and what the lost glass is worth to the family. Money spent later"
+                    + " counts for less. The preferred method is the one that costs less on average.",
             "Any opening can be taken apart down to the rows of the tables with: weatherlap explain --opening HOUSE/ELEVATION/OPENING.");
 
     static final List<String> CAUTIONS = List.of(

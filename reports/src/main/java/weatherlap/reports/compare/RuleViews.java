@@ -4,6 +4,7 @@ import weatherlap.analysis.rule.RuleScore;
 import weatherlap.analysis.rule.RuleStudy;
 import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.TableView;
+import weatherlap.sim.method.Contrast;
 
 /** The default rule beside what else a shop might do. */
 final class RuleViews {
@@ -11,11 +12,18 @@ final class RuleViews {
 
     /** Cost and regret of each way to choose, means of a house. */
     static TableView regrets(RuleStudy study) {
+        String first = Contrast.USUAL.first().many();
         TableView.Builder table = TableView.of(
-                        "What a way to choose costs a family over the horizon, means of a house. Regret: above the best choice for each"
-                                + " house; held out: on houses the rule was not made from")
+                        "What a way to choose costs the average family over the years; how much more that is than the best pick house by"
+                                + " house; and the same on houses the rule was not made from")
                 .texts("way to choose")
-                .numbers("cost", "regret", "held out", "full-flange", "not the best", "cheapest in");
+                .numbers(
+                        "cost",
+                        "more than the best",
+                        "on unseen houses",
+                        first + " at",
+                        "not the best at",
+                        "cheapest in runs");
         for (RuleScore score : study.scores()) {
             table.row(
                     score.name().replace('_', ' '),

@@ -11,7 +11,8 @@ public final class AssumptionOptions {
     @Option(
             names = "--assumptions",
             paramLabel = "DIR",
-            description = "Folder of assumption tables, as written by `weatherlap assumptions`; else the bundled ones.")
+            description =
+                    "Folder of assumption tables, as `weatherlap assumptions` writes them (default: the bundled ones).")
     private Path folder;
 
     @Mixin

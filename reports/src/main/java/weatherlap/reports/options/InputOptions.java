@@ -11,7 +11,7 @@ public final class InputOptions {
     @Parameters(
             paramLabel = "PORTFOLIO",
             arity = "0..1",
-            description = "Folder with houses.csv, elevations.csv, openings.csv; else the bundled demo.")
+            description = "Folder with houses.csv, elevations.csv, openings.csv (default: the bundled demo).")
     private Path portfolio;
 
     @Mixin

@@ -20,8 +20,8 @@ public final class OutputOptions {
             converter = AsTyped.class,
             paramLabel = "DIR",
             description =
-                    "Folder to write; made where it is missing. To be named, but for compare (else report), exposure and site (else nothing is"
-                            + " written).")
+                    "Folder to write; made if it is missing. Required, except for compare (default: report), exposure and site (default:"
+                            + " nothing is written).")
     private Path folder;
 
     @Option(
