@@ -4,7 +4,7 @@ import static weatherlap.datasets.table.Column.fraction;
 import static weatherlap.datasets.table.Column.key;
 import static weatherlap.datasets.table.Column.number;
 import static weatherlap.datasets.table.Column.positive;
-import static weatherlap.datasets.table.Column.text;
+import static weatherlap.datasets.table.Column.prose;
 import static weatherlap.datasets.table.Column.whole;
 import static weatherlap.datasets.table.Column.word;
 import static weatherlap.datasets.table.Column.words;
@@ -40,7 +40,7 @@ public final class AssumptionSchemas {
             List.of("step_id"),
             key("step_id", "key"),
             words("method", MethodScope.words(), "which method takes the step"),
-            text("trade_name", "as a crew would say it"),
+            prose("trade_name", "as a crew would say it"),
             word("driver", Driver.class, "what the minutes are counted by"),
             number("low_minutes", "minutes", 0, 100_000, "person-minutes for one unit of the driver"),
             number("likely_minutes", "minutes", 0, 100_000, "likewise"),
@@ -56,12 +56,12 @@ public final class AssumptionSchemas {
             List.of("item_id"),
             key("item_id", "key"),
             words("method", MethodScope.words(), "which method uses it"),
-            text("trade_name", "as a supplier would say it"),
+            prose("trade_name", "as a supplier would say it"),
             word("driver", Driver.class, "what the quantity is counted by"),
             number("quantity_per_driver", "", 0, 1e6, "stock for one unit of the driver, before waste"),
-            text("unit", "of stock"),
+            prose("unit", "of stock"),
             number("waste_fraction", "fraction", 0, 5, "bought above what is used"),
-            text("sold_as", "what one package is called, such as roll; empty: package")
+            prose("sold_as", "what one package is called, such as roll; empty: package")
                     .optional(),
             positive("package_size", "", 1e6, "units of stock in one package"),
             number("price_low", "USD", 0, 1e6, "of one package"),
@@ -104,11 +104,11 @@ public final class AssumptionSchemas {
             List.of("fault_id"),
             key("fault_id", "key"),
             word("joint", Joint.class, "where it is"),
-            text("trade_name", "as the trade says it"),
-            text("what_happens", "what water does there"),
+            prose("trade_name", "as the trade says it"),
+            prose("what_happens", "what water does there"),
             words("method", MethodScope.words(), "under which method it stands after the work"),
             word("kind", FaultKind.class, "in the wall already, or brought by the work"),
-            text(
+            prose(
                             "applies_when",
                             "such as cladding=brick_veneer|stucco & method!=insert or year_built>=1955; empty: always")
                     .optional(),
@@ -128,7 +128,7 @@ public final class AssumptionSchemas {
             fraction("admitted_low", "share of the arriving water that it lets past"),
             fraction("admitted_likely", "likewise"),
             fraction("admitted_high", "likewise"),
-            text("seen_as", "what a look at the lap shows, such as head_lap=reversed; empty: nothing")
+            prose("seen_as", "what a look at the lap shows, such as head_lap=reversed; empty: nothing")
                     .optional(),
             positive("stain_odds", "", 1000, "multiplies the odds where a stain is seen; 1: says nothing"));
 
@@ -136,8 +136,8 @@ public final class AssumptionSchemas {
             "wages.csv",
             "what an hour of a person costs",
             List.of("region", "role"),
-            text("region", "as houses and the scenario name it"),
-            text("role", "such as carpenter or helper"),
+            prose("region", "as houses and the scenario name it"),
+            prose("role", "such as carpenter or helper"),
             positive("usd_per_hour", "USD/h", 1000, "paid"),
             number("burden_fraction", "fraction", 0, 5, "taxes, insurance and benefits on top"));
 
@@ -156,7 +156,7 @@ public final class AssumptionSchemas {
 
     private static Schema schema(String file, String meaning, List<String> key, Column... columns) {
         Column basis = word("basis", BASES, "how far the row can be trusted");
-        Column source = text(
+        Column source = prose(
                         "source",
                         "citation; may be empty unless the basis is standard, handbook, dataset or own records")
                 .optional();
@@ -168,7 +168,7 @@ public final class AssumptionSchemas {
     }
 
     private static Column condition() {
-        return text(
+        return prose(
                         "applies_when",
                         "such as cladding=brick_veneer|stucco & storey!=1 or year_built<1950; empty: always")
                 .optional();

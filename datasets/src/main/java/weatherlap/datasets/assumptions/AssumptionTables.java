@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.table.Problem;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Row;
 import weatherlap.datasets.table.Schema;
@@ -128,6 +129,21 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
                     AssumptionSchemas.WAGES.file(), (file, text) -> RowText.withWages(text, changed.wages()));
         }
         return Loaded.of(Optional.of(new AssumptionTables(changed, newTexts)), problems);
+    }
+
+    /** What in some assumptions contradicts together, each number being in its own range; none: nothing. */
+    public static List<Problem> contradictions(Assumptions assumptions) {
+        Problems problems = new Problems();
+        CrossChecks.check(assumptions, problems);
+        return problems.errors();
+    }
+
+    /** What would contradict together somewhere in the ranges of their numbers; none: nothing. */
+    public static List<Problem> contradictionsInRanges(Assumptions assumptions) {
+        return WorstCorners.of(assumptions).stream()
+                .flatMap(corner -> contradictions(corner).stream())
+                .distinct()
+                .toList();
     }
 
     /**

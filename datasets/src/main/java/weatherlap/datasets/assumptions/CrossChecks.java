@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import weatherlap.datasets.table.CsvText;
@@ -21,6 +22,7 @@ import weatherlap.sim.assumptions.UnitPrice;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Operation;
+import weatherlap.sim.labour.WorkingDay;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.price.CrewRate;
@@ -116,6 +118,27 @@ final class CrossChecks {
         mayNotFall(scenario, Scalar.SOUND_SEAL_PASSES, Scalar.FAILED_SEAL_PASSES);
         leaveOfThePrice(scenario, Scalar.GROSS_MARGIN);
         leaveOfThePrice(scenario, Scalar.NET_PROFIT);
+        leaveOfTheDay(scenario);
+    }
+
+    /** The way to the house and what is done once a day must leave time for windows. */
+    private void leaveOfTheDay(Scenario scenario) {
+        double left = WorkingDay.leastLeftMinutes(assumptions);
+        if (left < WorkingDay.LEAST_MINUTES) {
+            problems.error(
+                    ScenarioText.FILE,
+                    0,
+                    Scalar.HOURS_PER_DAY.key(),
+                    String.format(
+                            Locale.ROOT,
+                            "%s h less %s %s and the steps of labour-steps.csv that each day asks for leave %.0f minutes a day;"
+                                    + " at least %.0f are needed",
+                            CsvText.cell(scenario.value(Scalar.HOURS_PER_DAY)),
+                            Scalar.TRAVEL_MINUTES_PER_DAY.key(),
+                            CsvText.cell(scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY)),
+                            left,
+                            WorkingDay.LEAST_MINUTES));
+        }
     }
 
     private void mayNotFall(Scenario scenario, Scalar... rising) {

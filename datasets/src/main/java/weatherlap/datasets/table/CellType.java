@@ -47,6 +47,25 @@ public sealed interface CellType {
         }
     }
 
+    /** Free text in a table that runs copy as it is: nothing that a spreadsheet would work out, whatever its separator of lists. */
+    record Prose() implements CellType {
+        private static final Pattern FORMULA =
+                Pattern.compile("(?:^|[;\\t\\n])['\" ]*[=+@\\-\\uFF1D\\uFF0B\\uFF0D\\uFF20]");
+        private static final Text TEXT = new Text();
+
+        @Override
+        public String expected() {
+            return TEXT.expected();
+        }
+
+        @Override
+        public String fault(String cell) {
+            return FORMULA.matcher(cell).find()
+                    ? Quoted.of(cell) + " would be a formula in a spreadsheet; put a word before = + - @"
+                    : TEXT.fault(cell);
+        }
+    }
+
     /** A finite decimal number between two bounds, each in the range or just outside it. */
     record Number(String unit, double low, boolean aboveLow, double high, boolean belowHigh) implements CellType {
         private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,9})?");

@@ -19,6 +19,11 @@ public record Column(String name, CellType type, boolean mayBeEmpty, String mean
         return new Column(name, new CellType.Text(), false, meaning);
     }
 
+    /** Text in a table that runs copy. */
+    public static Column prose(String name, String meaning) {
+        return new Column(name, new CellType.Prose(), false, meaning);
+    }
+
     /** A number within [low, high] of the unit. */
     public static Column number(String name, String unit, double low, double high, String meaning) {
         return new Column(name, new CellType.Number(unit, low, false, high, false), false, meaning);

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import weatherlap.analysis.breakeven.BreakEven;
 import weatherlap.analysis.breakeven.BreakEven.Crossing;
 import weatherlap.analysis.breakeven.BreakEvenTable;
@@ -26,6 +27,7 @@ import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Spread;
 import weatherlap.charts.study.BreakEvenCurve;
 import weatherlap.charts.study.BreakEvenMap;
+import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.table.Nearest;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.inputs.InputPaths;
@@ -61,6 +63,7 @@ public record BreakEvenSearch(
     private static final int STEPS = 12;
     private static final int RESAMPLES = 1000;
     private static final int MAP_CELLS = 9;
+    private static final int HALVINGS = 40;
 
     /** @throws BadInput with every problem of the tables or an unknown name, before anything is simulated or written */
     public void run(Messages messages) throws IOException {
@@ -125,10 +128,59 @@ public record BreakEvenSearch(
                         + factors.get(0).highest());
             }
         }
+        if (problems.isEmpty()) {
+            problems.addAll(contradictions(factors, base));
+        }
         if (!problems.isEmpty()) {
             throw new BadInput(problems);
         }
         return factors;
+    }
+
+    /** What the ends of the search would contradict: of one range that the user names, of two at every corner of their map. */
+    private List<String> contradictions(List<Factor> factors, Assumptions base) {
+        List<Assumptions> corners = List.of(base);
+        for (Factor factor : factors) {
+            Factor.Span span = sound(factor, base);
+            corners = corners.stream()
+                    .flatMap(corner -> Stream.of(span.low(), span.high()).map(end -> factor.assume(corner, end)))
+                    .toList();
+        }
+        return corners.stream()
+                .flatMap(corner -> AssumptionTables.contradictions(corner).stream())
+                .map(problem ->
+                        problem + " (at an end of what --vary would try; name a smaller range with --from and --to)")
+                .distinct()
+                .toList();
+    }
+
+    /** Where to look: as far as the user says, or else as the value goes with all others. */
+    private Factor.Span sound(Factor factor, Assumptions base) {
+        Factor.Span span = span(factor);
+        boolean named = factor.name().equals(names.get(0));
+        double likely =
+                Math.max(span.low(), Math.min(span.high(), factor.range().likely()));
+        return new Factor.Span(
+                named && from.isPresent() ? span.low() : towards(span.low(), likely, factor, base),
+                named && to.isPresent() ? span.high() : towards(span.high(), likely, factor, base));
+    }
+
+    /** The end, or as far from the likely value towards it as nothing contradicts. */
+    private static double towards(double end, double likely, Factor factor, Assumptions base) {
+        double sound = likely;
+        double tried = end;
+        for (int i = 0; i < HALVINGS; i++) {
+            if (AssumptionTables.contradictions(factor.assume(base, tried)).isEmpty()) {
+                sound = tried;
+                if (i == 0) {
+                    return end;
+                }
+            } else {
+                end = tried;
+            }
+            tried = (sound + end) / 2;
+        }
+        return sound;
     }
 
     private Factor.Span span(Factor factor) {
@@ -148,7 +200,7 @@ public record BreakEvenSearch(
             long seed)
             throws IOException {
         Map<Double, Costs> seen = Collections.synchronizedMap(new TreeMap<>());
-        Factor.Span span = span(factor);
+        Factor.Span span = sound(factor, base);
         BreakEven found = BreakEven.over(
                 factor.name(),
                 span.low(),
@@ -190,7 +242,7 @@ public record BreakEvenSearch(
         Factor across = factors.get(0);
         Factor up = factors.get(1);
         PreferenceMap map = PreferenceMap.over(
-                across.name(), values(span(across)), up.name(), values(span(up)), (x, y) -> costs.apply(
+                across.name(), values(sound(across, base)), up.name(), values(sound(up, base)), (x, y) -> costs.apply(
                                 up.assume(across.assume(base, x), y))
                         .differenceUsd());
         return new BreakEvenMap(

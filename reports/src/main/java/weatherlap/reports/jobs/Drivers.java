@@ -19,6 +19,7 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.Swings;
+import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.reports.format.Content;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.inputs.InputPaths;
@@ -60,6 +61,7 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
         Inputs inputs = Inputs.read(paths);
         messages.warn(inputs.warnings());
         Assumptions base = inputs.assumptions().assumptions();
+        refuseContradictions(base);
         List<House> houses = SimulatedPortfolio.sample(inputs.portfolio().houses(), effort.houses);
         try (OutputFolder folder = output.open(paths.named())) {
             DriverStudy study = study(base, houses, inputs, messages);
@@ -77,6 +79,16 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
         }
         messages.note("drivers.csv and charts are in " + output.folder() + "; a browser shows "
                 + output.folder().resolve("charts").resolve("cost_difference-swings.svg"));
+    }
+
+    /** Numbers are tried anywhere in their ranges, all at once. */
+    private static void refuseContradictions(Assumptions base) {
+        List<String> problems = AssumptionTables.contradictionsInRanges(base).stream()
+                .map(problem -> problem + " (somewhere in their ranges, which drivers tries)")
+                .toList();
+        if (!problems.isEmpty()) {
+            throw new BadInput(problems);
+        }
     }
 
     private DriverStudy study(Assumptions base, List<House> swung, Inputs inputs, Messages messages) {
