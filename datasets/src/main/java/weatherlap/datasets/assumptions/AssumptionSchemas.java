@@ -146,7 +146,7 @@ public final class AssumptionSchemas {
             "crews.csv",
             "one row a crew; a table that may be left out",
             List.of("crew"),
-            text("crew", "its name, as --crew takes it"),
+            prose("crew", "its name, as --crew takes it"),
             number("factor", "", 0.1, 10, "its minutes over those of labour-steps.csv"),
             number("low_90", "", 0.01, 100, "lower end of the 90% interval"),
             number("high_90", "", 0.01, 100, "upper end of it"),
