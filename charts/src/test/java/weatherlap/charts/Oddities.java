@@ -28,6 +28,8 @@ import weatherlap.charts.study.Curves;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.ExposureRose;
 import weatherlap.charts.study.FittedHours;
+import weatherlap.charts.study.HeldOutPlaces;
+import weatherlap.charts.study.RateMoves;
 import weatherlap.charts.study.Residuals;
 import weatherlap.charts.study.SeenCalls;
 import weatherlap.charts.study.Slopes;
@@ -220,6 +222,10 @@ public final class Oddities {
                                 .map(label -> new Curves.Curve(
                                         label, java.awt.Color.BLACK, true, List.of(0.0, 1e6), List.of(-1e6, 1e6)))
                                 .toList()),
+                new RateMoves("none", List.of()),
+                new RateMoves(ENDLESS, List.of(new RateMoves.Rate(ENDLESS, 0, 1e6, 0, 1e7))),
+                new HeldOutPlaces("none", List.of()),
+                new HeldOutPlaces(ENDLESS, List.of(0.0, 1.0)),
                 new FittedHours("none", List.of()),
                 new FittedHours(ENDLESS, List.of(new FittedHours.Job(MethodStyle.INSERT, 0, 1e6))),
                 new Residuals("none", List.of()),

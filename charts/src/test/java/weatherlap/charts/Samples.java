@@ -26,6 +26,8 @@ import weatherlap.charts.study.Curves;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.ExposureRose;
 import weatherlap.charts.study.FittedHours;
+import weatherlap.charts.study.HeldOutPlaces;
+import weatherlap.charts.study.RateMoves;
 import weatherlap.charts.study.Residuals;
 import weatherlap.charts.study.SeenCalls;
 import weatherlap.charts.study.Slopes;
@@ -59,6 +61,8 @@ public final class Samples {
                 breakEvenMap(),
                 portfolioMap(),
                 fittedHours(),
+                rateMoves(),
+                heldOutPlaces(),
                 residuals(),
                 wallRose());
     }
@@ -332,6 +336,22 @@ public final class Samples {
                                 true,
                                 years,
                                 List.of(1.0, 0.9, 0.9, 0.8))));
+    }
+
+    public static RateMoves rateMoves() {
+        return new RateMoves(
+                "invented rates",
+                List.of(
+                        new RateMoves.Rate("Set, shim, level and square the unit", 120, 141, 132, 150),
+                        new RateMoves.Rate("Re-hang siding in its own place", 90, 61, 48, 75),
+                        new RateMoves.Rate("Tape the head", 12, 12.4, 8, 17)));
+    }
+
+    public static HeldOutPlaces heldOutPlaces() {
+        SplittableRandom random = new SplittableRandom(12);
+        return new HeldOutPlaces(
+                "80 invented jobs",
+                IntStream.range(0, 80).mapToObj(i -> random.nextDouble()).toList());
     }
 
     public static FittedHours fittedHours() {

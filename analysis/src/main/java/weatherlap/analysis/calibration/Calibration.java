@@ -15,6 +15,7 @@ import weatherlap.sim.assumptions.Assumptions;
  * @param crews paces of the crews, those with most jobs first; empty where there are not two
  * @param drift empty where the records hold no two days
  * @param filledIn what records left out
+ * @param usdPerMinute what a minute of each step's rate makes in labor of an average job, USD, in table order
  * @param timeNext steps to time, those worth most first
  * @param changes of the rates since an earlier fit, the surest first; empty where none was named
  * @param heldOut empty where there are too few jobs to hold any out
@@ -30,6 +31,7 @@ public record Calibration(
         List<CrewPace> crews,
         Optional<Drift> drift,
         FilledIn filledIn,
+        List<Double> usdPerMinute,
         List<TimeNext> timeNext,
         List<RateChange> changes,
         Optional<HeldOutError> heldOut,
@@ -43,6 +45,7 @@ public record Calibration(
         steps = List.copyOf(steps);
         jobs = List.copyOf(jobs);
         crews = List.copyOf(crews);
+        usdPerMinute = List.copyOf(usdPerMinute);
         timeNext = List.copyOf(timeNext);
         changes = List.copyOf(changes);
         skipped = List.copyOf(skipped);

@@ -73,6 +73,7 @@ public final class Calibrator {
                 .toList();
         Fitter.Fitted fitted = fitter.fit(kept, everyJob, Fitter.SETTLED);
         List<StepFit> steps = steps(fitted, kept);
+        List<Double> usdPerMinute = TimeNext.usdPerMinute(assumptions, table);
         RealVector means = table.means();
         List<FittedJob> jobs = table.withHours().stream()
                 .map(job -> fittedJob(table.lines().get(job), means, fitted.fit(), deviations.getOrDefault(job, 0.0)))
@@ -85,7 +86,8 @@ public final class Calibrator {
                 crews(fitted, kept),
                 drift(fitted.fit()),
                 filledIn,
-                table.lines().isEmpty() ? List.of() : TimeNext.of(assumptions, options, table, fitted.fit(), steps),
+                usdPerMinute,
+                TimeNext.of(assumptions, options, table, fitted.fit(), steps, usdPerMinute),
                 RateChange.of(steps, earlier),
                 heldOut(kept, deviations),
                 skipped(),

@@ -2,6 +2,7 @@ package weatherlap.analysis.calibration;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 
@@ -12,8 +13,11 @@ import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
  * @param byTables person-hours by the tables as they were
  * @param byFit person-hours by rates fitted to the other folds
  * @param noise coefficient of variation of a job, as those folds have it
+ * @param spread the same with what is not known of the rates
  */
-record HeldOut(double[] actual, double[] byTables, double[] byFit, double[] noise) {
+record HeldOut(double[] actual, double[] byTables, double[] byFit, double[] noise, double[] spread) {
+    private static final double LEAST_SPREAD = 1e-9;
+
     /**
      * A job's person-hours by rates and the noise that they leave.
      *
@@ -31,6 +35,7 @@ record HeldOut(double[] actual, double[] byTables, double[] byFit, double[] nois
     static HeldOut of(List<Integer> jobs, int folds, double[] actual, double[] byTables, Fold fold) {
         double[] byFit = new double[jobs.size()];
         double[] noise = new double[jobs.size()];
+        double[] spread = new double[jobs.size()];
         for (int first = 0; first < folds; first++) {
             int remainder = first;
             List<Integer> places = IntStream.range(0, jobs.size())
@@ -42,9 +47,10 @@ record HeldOut(double[] actual, double[] byTables, double[] byFit, double[] nois
             for (int i = 0; i < places.size(); i++) {
                 byFit[places.get(i)] = foreseen.get(i).hours();
                 noise[places.get(i)] = foreseen.get(i).noise();
+                spread[places.get(i)] = foreseen.get(i).spread();
             }
         }
-        return new HeldOut(actual, byTables, byFit, noise);
+        return new HeldOut(actual, byTables, byFit, noise, spread);
     }
 
     HeldOutError error(int folds) {
@@ -61,7 +67,20 @@ record HeldOut(double[] actual, double[] byTables, double[] byFit, double[] nois
                 hours(byTables),
                 hours(byFit),
                 StatUtils.mean(gains),
-                new StandardDeviation().evaluate(gains) / Math.sqrt(jobs));
+                new StandardDeviation().evaluate(gains) / Math.sqrt(jobs),
+                places());
+    }
+
+    /** Of each job, by a lognormal with the foreseen mean and spread: the probability integral. */
+    List<Double> places() {
+        NormalDistribution normal = new NormalDistribution(null, 0, 1);
+        return IntStream.range(0, actual.length)
+                .mapToObj(i -> {
+                    double variance = Math.log1p(Math.max(LEAST_SPREAD, spread[i] * spread[i]));
+                    double log = Math.log(actual[i] / byFit[i]) + 0.5 * variance;
+                    return normal.cumulativeProbability(log / Math.sqrt(variance));
+                })
+                .toList();
     }
 
     /** The log of a lognormal of mean 1 has mean −½ log(1 + noise²). */

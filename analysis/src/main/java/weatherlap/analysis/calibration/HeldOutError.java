@@ -1,5 +1,6 @@
 package weatherlap.analysis.calibration;
 
+import java.util.List;
 import org.apache.commons.math3.distribution.TDistribution;
 
 /**
@@ -13,6 +14,7 @@ import org.apache.commons.math3.distribution.TDistribution;
  * @param fittedHours likewise
  * @param gain mean over the jobs of the tables' squared error less the fitted rates'; above 0 where the fitted rates foresee better
  * @param gainError its standard error from job to job. Folds share jobs, so it is a little low
+ * @param places of each job within what was foreseen of it by the fitted rates, 0 to 1
  * @see "Bengio, Grandvalet 2004, Journal of Machine Learning Research 5 (why no unbiased one exists); from memory"
  */
 public record HeldOutError(
@@ -23,9 +25,14 @@ public record HeldOutError(
         double tablesHours,
         double fittedHours,
         double gain,
-        double gainError) {
+        double gainError,
+        List<Double> places) {
     /** One-sided; 5 % false alarms a side is convention. */
     private static final double SURE = 0.95;
+
+    public HeldOutError {
+        places = List.copyOf(places);
+    }
 
     /** Which rates foresee unseen jobs better. */
     public enum Verdict {

@@ -1,5 +1,6 @@
 package weatherlap.analysis.calibration;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -26,20 +27,18 @@ public record TimeNext(LabourStep step, double openUsd, double thenUsd) {
 
     /** Steps worth most, first; at most five. */
     static List<TimeNext> of(
-            Assumptions assumptions, CalibrationOptions options, JobTable table, PaceFit fit, List<StepFit> steps) {
-        double[] quantity = new double[steps.size()];
-        table.lines().forEach(line -> {
-            for (int i = 0; i < line.steps().length; i++) {
-                quantity[line.steps()[i]] += line.weights()[i] / table.lines().size();
-            }
-        });
-        double usdPerMinute = Units.minutesToHours(usdPerHour(assumptions));
+            Assumptions assumptions,
+            CalibrationOptions options,
+            JobTable table,
+            PaceFit fit,
+            List<StepFit> steps,
+            List<Double> usdPerMinute) {
         double spread = Math.hypot(fit.noise(), assumptions.scenario().value(Scalar.OPENING_SPREAD));
         return IntStream.range(0, steps.size())
-                .filter(s -> quantity[s] > 0 && !isToldApart(table, options, s, steps.get(s)))
+                .filter(s -> usdPerMinute.get(s) > 0 && !isToldApart(table, options, s, steps.get(s)))
                 .mapToObj(s -> {
                     StepFit step = steps.get(s);
-                    double open = (step.highMinutes() - step.lowMinutes()) * quantity[s] * usdPerMinute;
+                    double open = (step.highMinutes() - step.lowMinutes()) * usdPerMinute.get(s);
                     double one = step.fittedMinutes() * spread;
                     double less = one / Math.sqrt(one * one + TIMINGS * Math.pow(step.standardError(), 2));
                     return new TimeNext(step.step(), open, open * less);
@@ -48,6 +47,19 @@ public record TimeNext(LabourStep step, double openUsd, double thenUsd) {
                 .sorted(Comparator.comparingDouble(next -> next.thenUsd() - next.openUsd()))
                 .limit(STEPS)
                 .toList();
+    }
+
+    /** What a minute of each step's rate makes in labor of an average job, USD. */
+    static List<Double> usdPerMinute(Assumptions assumptions, JobTable table) {
+        double[] usd = new double[table.steps().size()];
+        double each = Units.minutesToHours(usdPerHour(assumptions))
+                / Math.max(1, table.lines().size());
+        table.lines().forEach(line -> {
+            for (int i = 0; i < line.steps().length; i++) {
+                usd[line.steps()[i]] += line.weights()[i] * each;
+            }
+        });
+        return Arrays.stream(usd).boxed().toList();
     }
 
     private static boolean isToldApart(JobTable table, CalibrationOptions options, int step, StepFit fit) {

@@ -131,12 +131,26 @@ class HeldOutTest {
         double[] actual = {2, 1, 3};
         double[] right = {2, 1, 3};
         double[] wrong = {1, 2, 3};
-        HeldOutError better = new HeldOut(actual, wrong, right, new double[3]).error(3);
-        HeldOutError worse = new HeldOut(actual, right, wrong, new double[3]).error(3);
+        HeldOutError better = new HeldOut(actual, wrong, right, new double[3], new double[3]).error(3);
+        HeldOutError worse = new HeldOut(actual, right, wrong, new double[3], new double[3]).error(3);
         double square = Math.log(2) * Math.log(2);
         assertThat(better.gain()).isCloseTo(2 * square / 3, within(1e-12));
         assertThat(worse.gain()).isCloseTo(-better.gain(), within(1e-12));
         assertThat(better.gainError()).isCloseTo(square / 3, within(1e-12));
         assertThat(better.tables()).isCloseTo(Math.sqrt(2 * square / 3), within(1e-12));
+    }
+
+    /** By hand: a job at its foreseen median stands in the middle, one a log spread above it at Φ(1) = 0.8413. */
+    @Test
+    void aJobStandsWhereTheForecastHasIt() {
+        double log = 0.2;
+        double spread = Math.sqrt(Math.expm1(log * log));
+        double median = 10 * Math.exp(-log * log / 2);
+        double[] foreseen = {10, 10};
+        double[] actual = {median, median * Math.exp(log)};
+        double[] spreads = {spread, spread};
+        assertThat(new HeldOut(actual, foreseen, foreseen, spreads, spreads).places())
+                .satisfiesExactly(place -> assertThat(place).isCloseTo(0.5, within(1e-9)), place -> assertThat(place)
+                        .isCloseTo(0.8413, within(1e-4)));
     }
 }

@@ -12,10 +12,14 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.FittedJob;
+import weatherlap.analysis.calibration.HeldOutError;
+import weatherlap.analysis.calibration.StepFit;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.study.FittedHours;
+import weatherlap.charts.study.HeldOutPlaces;
+import weatherlap.charts.study.RateMoves;
 import weatherlap.charts.study.Residuals;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.sim.assumptions.Fact;
@@ -33,14 +37,41 @@ final class CalibrationPictures {
     private static final String NOT_KEPT = "not kept";
     private static final String OTHERS = "others";
 
+    private final Calibration calibration;
     private final List<FittedJob> jobs;
 
     CalibrationPictures(Calibration calibration) {
+        this.calibration = calibration;
         jobs = calibration.jobs();
     }
 
     List<Picture> all() {
-        return List.of(hours(), residuals());
+        return List.of(rates(), hours(), residuals(), places());
+    }
+
+    private Picture rates() {
+        List<StepFit> steps = calibration.steps();
+        return new RateMoves(
+                Numbers.count(steps.size(), "rate", "rates") + ", those that moved most money",
+                IntStream.range(0, steps.size())
+                        .mapToObj(s -> {
+                            StepFit fit = steps.get(s);
+                            double usd = calibration.usdPerMinute().get(s);
+                            return new RateMoves.Rate(
+                                    fit.step().tradeName(),
+                                    usd * fit.priorMinutes(),
+                                    usd * fit.fittedMinutes(),
+                                    usd * fit.lowMinutes(),
+                                    usd * fit.highMinutes());
+                        })
+                        .filter(rate -> rate.afterUsd() > 0)
+                        .toList());
+    }
+
+    private Picture places() {
+        List<Double> places = calibration.heldOut().map(HeldOutError::places).orElse(List.of());
+        return new HeldOutPlaces(
+                Numbers.count(places.size(), "job", "jobs") + " foreseen by fits to the others", places);
     }
 
     private Picture hours() {
@@ -89,6 +120,10 @@ final class CalibrationPictures {
                 scope(kept.size(), kept().size()) + (kept().size() < jobs.size() ? ", those set aside left out" : ""),
                 List.of(
                         factor("crew", kept, job -> shown.contains(crew(job)) ? crew(job) : OTHERS),
+                        factor("year", kept, job -> job.job()
+                                .date()
+                                .map(day -> Integer.toString(day.getYear()))
+                                .orElse(NOT_KEPT)),
                         factor("temperature", kept, job -> temperature(job.job())),
                         factor("stories", kept, job -> job.job().facts().getOrDefault(Fact.STOREYS, NOT_KEPT))));
     }

@@ -82,7 +82,12 @@ class CalibrateCommandTest {
     void thePageIsWholeEscapedAndFetchesNothing() throws Exception {
         String page = Files.readString(fitted.resolve("calibration.html"));
         assertThat(page)
-                .contains("What the fitted rates leave unexplained", "under 32", "stories", "job-0004")
+                .contains(
+                        "What the fitted rates leave unexplained",
+                        "Which rates moved the most money",
+                        "under 32",
+                        "stories",
+                        "job-0004")
                 .doesNotContain(CREW)
                 .doesNotContainPattern("(?i)(src|href)=\"(https?:|//|file:)");
         assertThat(DocumentBuilderFactory.newInstance()
@@ -90,7 +95,7 @@ class CalibrateCommandTest {
                         .parse(new InputSource(new StringReader(page.replaceFirst("<!DOCTYPE html>", ""))))
                         .getElementsByTagName("svg")
                         .getLength())
-                .isEqualTo(2);
+                .isEqualTo(4);
         try (PDDocument pdf = Loader.loadPDF(fitted.resolve("calibration.pdf").toFile())) {
             assertThat(new PDFTextStripper().getText(pdf))
                     .containsSubsequence("Labor rates fitted to shop.csv", "The rates", "Jobs set aside", "SHA-256");
