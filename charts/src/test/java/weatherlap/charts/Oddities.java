@@ -55,8 +55,9 @@ public final class Oddities {
 
     private static List<Picture> glassAndCosts() {
         return List.of(
-                new GlassLost("no openings", List.of()),
+                new GlassLost(Contrast.USUAL, "no openings", List.of()),
                 new GlassLost(
+                        Contrast.USUAL,
                         ENDLESS,
                         IntStream.range(0, 3)
                                 .mapToObj(i -> new GlassLost.Group(
@@ -64,10 +65,12 @@ public final class Oddities {
                                         1,
                                         new Pair<>(new Spread(-0.4, -0.4, -0.4), new Spread(0, 0.99, 1))))
                                 .toList()),
-                new GlassLost("one", List.of(new GlassLost.Group("all", 1, new Pair<>(zero(), zero())))),
-                new CostStack("none", "house", List.of()),
-                new CostStack("nothing", "house", List.of(Samples.part("labour", 0, 0))),
+                new GlassLost(
+                        Contrast.USUAL, "one", List.of(new GlassLost.Group("all", 1, new Pair<>(zero(), zero())))),
+                new CostStack(Contrast.USUAL, "none", "house", List.of()),
+                new CostStack(Contrast.USUAL, "nothing", "house", List.of(Samples.part("labour", 0, 0))),
                 new CostStack(
+                        Contrast.USUAL,
                         HOSTILE,
                         HOSTILE,
                         IntStream.range(0, 9)
@@ -77,9 +80,9 @@ public final class Oddities {
 
     private static List<Picture> rain() {
         return List.of(
-                new LeakRose("none", "risk", List.of()),
-                new LeakRose(UNBROKEN, ENDLESS, List.of(new LeakRose.Ray(77, new Pair<>(0.0, 1.0)))),
-                new LeakRose("none leaks", "risk", List.of(new LeakRose.Ray(0, new Pair<>(0.0, 0.0)))),
+                new LeakRose(Contrast.USUAL, "none", "risk", List.of()),
+                new LeakRose(Contrast.USUAL, UNBROKEN, ENDLESS, List.of(new LeakRose.Ray(77, new Pair<>(0.0, 1.0)))),
+                new LeakRose(Contrast.USUAL, "none leaks", "risk", List.of(new LeakRose.Ray(0, new Pair<>(0.0, 0.0)))),
                 new ExposureRose("none", "one", "two", List.of()),
                 new ExposureRose(HOSTILE, HOSTILE, ENDLESS, List.of(new ExposureRose.Ray(359, 1e6, 0))),
                 new WallRose(List.of(), List.of()),
@@ -89,9 +92,15 @@ public final class Oddities {
 
     private static List<Picture> houses() {
         return List.of(
-                new CostRisk("none", "cost", "risk", List.of()),
-                new CostRisk("one", "cost", "risk", List.of(new CostRisk.House(UNBROKEN, HOSTILE, 0, 0, true))),
+                new CostRisk(Contrast.USUAL, "none", "cost", "risk", List.of()),
                 new CostRisk(
+                        Contrast.USUAL,
+                        "one",
+                        "cost",
+                        "risk",
+                        List.of(new CostRisk.House(UNBROKEN, HOSTILE, 0, 0, true))),
+                new CostRisk(
+                        Contrast.USUAL,
                         HOSTILE,
                         ENDLESS,
                         ENDLESS,
@@ -114,24 +123,27 @@ public final class Oddities {
                                 .toList(),
                         360,
                         380),
-                new HouseTotals("none", "cost", List.of()),
-                new HouseTotals("one", HOSTILE, List.of(house(HOSTILE, 0, 0))),
+                new HouseTotals(Contrast.USUAL, "none", "cost", List.of()),
+                new HouseTotals(Contrast.USUAL, "one", HOSTILE, List.of(house(HOSTILE, 0, 0))),
                 new HouseTotals(
+                        Contrast.USUAL,
                         UNBROKEN,
                         ENDLESS,
                         IntStream.range(0, 500)
                                 .mapToObj(i -> house(UNBROKEN, 1e9 + i, 10))
                                 .toList()),
                 Samples.totals(13),
-                new ChanceOfMore("none", "cost", new Pair<>(List.of(), List.of())),
-                new ChanceOfMore("one draw", "cost", new Pair<>(List.of(100.0), List.of(100.0))),
-                new ChanceOfMore(UNBROKEN, UNBROKEN, new Pair<>(List.of(1.0, 1e9), List.of(-5.0, 1.0, 2.0))));
+                new ChanceOfMore(Contrast.USUAL, "none", "cost", new Pair<>(List.of(), List.of())),
+                new ChanceOfMore(Contrast.USUAL, "one draw", "cost", new Pair<>(List.of(100.0), List.of(100.0))),
+                new ChanceOfMore(
+                        Contrast.USUAL, UNBROKEN, UNBROKEN, new Pair<>(List.of(1.0, 1e9), List.of(-5.0, 1.0, 2.0))));
     }
 
     private static List<Picture> assumptions() {
         return List.of(
-                new LabourBySteps("none", List.of()),
+                new LabourBySteps(Contrast.USUAL, "none", List.of()),
                 new LabourBySteps(
+                        Contrast.USUAL,
                         ENDLESS,
                         LABELS.stream()
                                 .map(label -> Samples.step(label, 123456, 0))
@@ -143,8 +155,9 @@ public final class Oddities {
                         LABELS.stream()
                                 .map(label -> Samples.driver(label, -0.9, 1.4))
                                 .toList()),
-                new Swings("none", "cost", 0, List.of()),
+                new Swings(Contrast.USUAL, "none", "cost", 0, List.of()),
                 new Swings(
+                        Contrast.USUAL,
                         UNBROKEN,
                         HOSTILE,
                         -5e8,
@@ -155,8 +168,9 @@ public final class Oddities {
 
     private static List<Picture> breakEven() {
         return List.of(
-                new BreakEvenCurve("none", "x", "", "cost", List.of(), Optional.empty(), 0),
+                new BreakEvenCurve(Contrast.USUAL, "none", "x", "", "cost", List.of(), Optional.empty(), 0),
                 new BreakEvenCurve(
+                        Contrast.USUAL,
                         "one point",
                         "x",
                         "",
@@ -165,6 +179,7 @@ public final class Oddities {
                         Optional.empty(),
                         3),
                 new BreakEvenCurve(
+                        Contrast.USUAL,
                         ENDLESS,
                         UNBROKEN,
                         "miles",
@@ -174,11 +189,18 @@ public final class Oddities {
                                 new BreakEvenCurve.Point(1e7, new Pair<>(1e9, -9e9))),
                         Optional.of(new Spread(-2e7, -1e7, 3e7)),
                         1e9),
-                new BreakEvenMap("none", "x", "y", List.of(), List.of(), List.of()),
+                new BreakEvenMap(Contrast.USUAL, "none", "x", "y", List.of(), List.of(), List.of()),
                 new BreakEvenMap(
-                        ENDLESS, HOSTILE, UNBROKEN, LABELS, List.of(UNBROKEN), List.of(List.of(0.0, 0.5, 1.0))),
-                new PortfolioHeatMap("none", "x", "y", List.of(), List.of(), List.of()),
+                        Contrast.USUAL,
+                        ENDLESS,
+                        HOSTILE,
+                        UNBROKEN,
+                        LABELS,
+                        List.of(UNBROKEN),
+                        List.of(List.of(0.0, 0.5, 1.0))),
+                new PortfolioHeatMap(Contrast.USUAL, "none", "x", "y", List.of(), List.of(), List.of()),
                 new PortfolioHeatMap(
+                        Contrast.USUAL,
                         ENDLESS,
                         ENDLESS,
                         HOSTILE,

@@ -69,6 +69,7 @@ public final class Samples {
 
     public static GlassLost glassLost() {
         return new GlassLost(
+                Contrast.USUAL,
                 "812 openings in 60 houses",
                 List.of(
                         group("all openings", 812, 0.139, 0.243),
@@ -88,6 +89,7 @@ public final class Samples {
 
     public static CostStack costStack() {
         return new CostStack(
+                Contrast.USUAL,
                 "mean of 60 houses",
                 "house",
                 List.of(
@@ -106,6 +108,7 @@ public final class Samples {
     public static LeakRose leakRose() {
         double[] insert = {0.19, 0.24, 0.22, 0.15, 0.11, 0.12, 0.14, 0.17};
         return new LeakRose(
+                Contrast.USUAL,
                 "812 openings in 60 houses",
                 "chance of a leak at an opening within 15 years",
                 IntStream.range(0, 8)
@@ -138,7 +141,8 @@ public final class Samples {
             double risk = -0.13 + random.nextGaussian() * 0.07 + 0.02 * k;
             points.add(new CostRisk.House("House " + (i + 1), claddings.get(k), cost, risk, i % 11 == 0));
         }
-        return new CostRisk("60 houses", "cost over 15 years", "chance of a leak within 15 years", points);
+        return new CostRisk(
+                Contrast.USUAL, "60 houses", "cost over 15 years", "chance of a leak within 15 years", points);
     }
 
     public static BothSides bothSides(int widthPx, int heightPx) {
@@ -159,6 +163,7 @@ public final class Samples {
 
     public static LabourBySteps labour() {
         return new LabourBySteps(
+                Contrast.USUAL,
                 "mean of 812 openings",
                 List.of(
                         step("protect the room", 15, 10),
@@ -183,6 +188,7 @@ public final class Samples {
     public static HouseTotals totals(int houses) {
         SplittableRandom random = new SplittableRandom(9);
         return new HouseTotals(
+                Contrast.USUAL,
                 houses + " houses",
                 "cost of the job",
                 IntStream.range(0, houses)
@@ -205,7 +211,8 @@ public final class Samples {
                 .limit(2000)
                 .boxed()
                 .toList();
-        return new ChanceOfMore("3 Fernbank Row, 2 000 draws", "cost of the job", new Pair<>(fullFlange, insert));
+        return new ChanceOfMore(
+                Contrast.USUAL, "3 Fernbank Row, 2 000 draws", "cost of the job", new Pair<>(fullFlange, insert));
     }
 
     public static DriverIndices drivers() {
@@ -227,6 +234,7 @@ public final class Samples {
 
     public static Swings swings() {
         return new Swings(
+                Contrast.USUAL,
                 "60 houses",
                 "cost over 15 years",
                 1350,
@@ -240,6 +248,7 @@ public final class Samples {
 
     public static BreakEvenCurve breakEven() {
         return new BreakEvenCurve(
+                Contrast.USUAL,
                 "60 houses",
                 "repair cost",
                 "USD",
@@ -259,6 +268,7 @@ public final class Samples {
                         .toList())
                 .toList();
         return new BreakEvenMap(
+                Contrast.USUAL,
                 "60 houses",
                 "repair cost, USD",
                 "horizon, years",
@@ -280,6 +290,7 @@ public final class Samples {
             }
         }
         return new PortfolioHeatMap(
+                Contrast.USUAL,
                 "60 houses",
                 "storeys",
                 "overhang, in.",

@@ -42,10 +42,10 @@ public record BreakEven(
     /**
      * One value evaluated.
      *
-     * @param differenceUsd full flange less insert, mean over the draws
-     * @param flangeCheaper share of the draws in which the full flange costs less
+     * @param differenceUsd first less second, mean over the draws
+     * @param firstCheaper share of the draws in which the first costs less
      */
-    public record Point(double value, double differenceUsd, double flangeCheaper) {}
+    public record Point(double value, double differenceUsd, double firstCheaper) {}
 
     /**
      * How hard to look.
@@ -61,7 +61,8 @@ public record BreakEven(
     }
 
     /** Scans a range, low to high. */
-    public static BreakEven over(String name, double low, double high, DifferenceAt difference, Effort effort) {
+    public static BreakEven over(
+            Contrast contrast, String name, double low, double high, DifferenceAt difference, Effort effort) {
         Check.finite("low end", low);
         Check.within("high end", high, Math.nextUp(low), Double.MAX_VALUE);
         Evaluations seen = new Evaluations(difference);
@@ -72,17 +73,22 @@ public record BreakEven(
         }
         List<Root> roots = new ArrayList<>();
         for (int s = 1; s < scan.length; s++) {
-            Method below = prefers(seen.mean(scan[s - 1]));
-            if (prefers(seen.mean(scan[s])) != below) {
+            Method below = contrast.cheaper(seen.mean(scan[s - 1]));
+            if (contrast.cheaper(seen.mean(scan[s])) != below) {
                 roots.add(new Root(root(scan[s - 1], scan[s], seen, (high - low) * ACCURACY), below));
             }
         }
         return new BreakEven(
-                name, low, high, prefers(seen.mean(low)), crossings(roots, low, high, seen, effort), seen.curve());
+                name,
+                low,
+                high,
+                contrast.cheaper(seen.mean(low)),
+                crossings(contrast, roots, low, high, seen, effort),
+                seen.curve());
     }
 
     private static List<Crossing> crossings(
-            List<Root> roots, double low, double high, Evaluations seen, Effort effort) {
+            Contrast contrast, List<Root> roots, double low, double high, Evaluations seen, Effort effort) {
         if (roots.isEmpty()) {
             return List.of();
         }
@@ -94,12 +100,12 @@ public record BreakEven(
             double from = r == 0 ? low : (roots.get(r - 1).value + root.value) / 2;
             double to = r == roots.size() - 1 ? high : (root.value + roots.get(r + 1).value) / 2;
             double[] found = resampled.stream()
-                    .mapToDouble(means -> crossing(values, means, root, from, to))
+                    .mapToDouble(means -> crossing(contrast, values, means, root, from, to))
                     .toArray();
             Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_7);
             crossings.add(new Crossing(
                     root.below,
-                    Contrast.USUAL.other(root.below),
+                    contrast.other(root.below),
                     root.value,
                     percentile.evaluate(found, 5),
                     percentile.evaluate(found, 95)));
@@ -114,16 +120,17 @@ public record BreakEven(
     }
 
     /** Where means on straight lines cross zero as the root does, nearest to it; without such a crossing, the end beyond which it lies. */
-    private static double crossing(double[] values, double[] means, Root root, double from, double to) {
+    private static double crossing(
+            Contrast contrast, double[] values, double[] means, Root root, double from, double to) {
         double nearest = Double.NaN;
         Method first = null;
         for (int k = 1; k < values.length; k++) {
             if (values[k] <= from || values[k - 1] >= to) {
                 continue;
             }
-            Method below = prefers(means[k - 1]);
+            Method below = contrast.cheaper(means[k - 1]);
             first = first == null ? below : first;
-            if (below == root.below && prefers(means[k]) != below) {
+            if (below == root.below && contrast.cheaper(means[k]) != below) {
                 double share = means[k - 1] / (means[k - 1] - means[k]);
                 double value = values[k - 1] + share * (values[k] - values[k - 1]);
                 if (!(Math.abs(value - root.value) >= Math.abs(nearest - root.value))) {
@@ -132,9 +139,5 @@ public record BreakEven(
             }
         }
         return Double.isNaN(nearest) ? (first == root.below ? to : from) : Math.max(from, Math.min(to, nearest));
-    }
-
-    static Method prefers(double differenceUsd) {
-        return Contrast.USUAL.cheaper(differenceUsd);
     }
 }

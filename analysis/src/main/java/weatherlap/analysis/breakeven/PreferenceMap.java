@@ -3,30 +3,33 @@ package weatherlap.analysis.breakeven;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 
 /**
  * The preferred method over two assumptions at once.
  *
+ * @param contrast the two methods
  * @param acrossName assumption along a row
  * @param across its values, rising
  * @param upName assumption from row to row
  * @param up its values, rising
- * @param differenceUsd full flange less insert, mean over the draws, one row a value of {@code up}
- * @param flangeCheaper share of the draws in which the full flange costs less, likewise
+ * @param differenceUsd first less second, mean over the draws, one row a value of {@code up}
+ * @param firstCheaper share of the draws in which the first costs less, likewise
  */
 public record PreferenceMap(
+        Contrast contrast,
         String acrossName,
         List<Double> across,
         String upName,
         List<Double> up,
         List<List<Double>> differenceUsd,
-        List<List<Double>> flangeCheaper) {
+        List<List<Double>> firstCheaper) {
     public PreferenceMap {
         across = List.copyOf(across);
         up = List.copyOf(up);
         differenceUsd = differenceUsd.stream().map(List::copyOf).toList();
-        flangeCheaper = flangeCheaper.stream().map(List::copyOf).toList();
+        firstCheaper = firstCheaper.stream().map(List::copyOf).toList();
     }
 
     /** The difference as a function of both, with the same draws everywhere. */
@@ -37,7 +40,12 @@ public record PreferenceMap(
     }
 
     public static PreferenceMap over(
-            String acrossName, List<Double> across, String upName, List<Double> up, DifferenceAtBoth difference) {
+            Contrast contrast,
+            String acrossName,
+            List<Double> across,
+            String upName,
+            List<Double> up,
+            DifferenceAtBoth difference) {
         List<List<Double>> means = new ArrayList<>();
         List<List<Double>> shares = new ArrayList<>();
         for (double y : up) {
@@ -50,12 +58,12 @@ public record PreferenceMap(
                     .map(draws -> Arrays.stream(draws).filter(d -> d < 0).count() / (double) draws.length)
                     .toList());
         }
-        return new PreferenceMap(acrossName, across, upName, up, means, shares);
+        return new PreferenceMap(contrast, acrossName, across, upName, up, means, shares);
     }
 
     /** The method preferred at a cell. */
     public Method preferred(int column, int row) {
-        return BreakEven.prefers(differenceUsd.get(row).get(column));
+        return contrast.cheaper(differenceUsd.get(row).get(column));
     }
 
     /** Where the preference changes along a row, on straight lines between its values; none: it does not. */

@@ -10,21 +10,22 @@ final class DecisionCases {
     private DecisionCases() {}
 
     /**
-     * One case a house: the plan of the insert wherever a limit lets it against that of the full flange, draw by draw, moved to the
+     * One case a house: the plan of the second method wherever a limit lets it against that of the first, draw by draw, moved to the
      * difference of their means, which has less sampling error. Where limits leave one plan the difference is 0 in every draw.
      *
      * @param bearings whether a rule may ask which way windows face
      */
     static Cases of(List<HouseChoice> choices, boolean bearings) {
-        double[] insertUsd = choices.stream()
+        double[] secondUsd = choices.stream()
                 .mapToDouble(
                         c -> c.wherever().get(c.result().contrast().second()).horizonCostUsd())
                 .toArray();
         double[][] differences =
                 choices.stream().map(DecisionCases::differenceUsd).toArray(double[][]::new);
         return Cases.apart(
+                choices.get(0).result().named(),
                 HouseFacts.of(choices.stream().map(c -> c.result().house()).toList(), bearings),
-                insertUsd,
+                secondUsd,
                 differences);
     }
 

@@ -52,10 +52,10 @@ public final class DecisionWords {
                         + " %.0f%% of the houses the rule is not the best pick.",
                 rule.expectedHorizonCostUsd(),
                 rule.regretUsd(),
-                Contrast.USUAL.first().many(),
-                score("always_" + Contrast.USUAL.first().word()).regretUsd(),
-                Contrast.USUAL.second().many(),
-                score("always_" + Contrast.USUAL.second().word()).regretUsd(),
+                contrast().first().many(),
+                score(RuleScore.always(contrast().first())).regretUsd(),
+                contrast().second().many(),
+                score(RuleScore.always(contrast().second())).regretUsd(),
                 100 * rule.shareNotBest()));
     }
 
@@ -74,7 +74,7 @@ public final class DecisionWords {
 
     private List<String> limits() {
         List<String> words = new ArrayList<>();
-        for (Method method : Contrast.USUAL.both()) {
+        for (Method method : contrast().both()) {
             List<String> counts = new ArrayList<>();
             for (Limit limit : Limit.values()) {
                 long count = count(c -> c.closed(method).contains(limit));
@@ -119,6 +119,10 @@ public final class DecisionWords {
                 : List.of(text(
                         "At %d of %d houses it pays to choose window by window, every set-up paid: $%,.0f each on average.",
                         mixed, decision.choices().size(), mean(pays, HouseChoice::mixingSavesUsd)));
+    }
+
+    private Contrast contrast() {
+        return decision.cases().contrast();
     }
 
     private RuleScore score(String name) {

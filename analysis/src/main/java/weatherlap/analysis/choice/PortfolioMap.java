@@ -22,10 +22,10 @@ public record PortfolioMap(List<String> across, List<String> up, List<List<Cell>
     /**
      * The cases of two classes.
      *
-     * @param differenceUsd full flange less insert, mean over the cases, USD; 0 without cases
-     * @param shareFullFlange share of them that are better off with the full flange; 0 without cases
+     * @param differenceUsd first less second, mean over the cases, USD; 0 without cases
+     * @param shareFirst share of them that are better off with the first method; 0 without cases
      */
-    public record Cell(int cases, double differenceUsd, double shareFullFlange) {}
+    public record Cell(int cases, double differenceUsd, double shareFirst) {}
 
     /**
      * Sorts cases into classes.
@@ -65,11 +65,11 @@ public record PortfolioMap(List<String> across, List<String> up, List<List<Cell>
             return new Cell(0, 0, 0);
         }
         double sum = 0;
-        int flange = 0;
+        int first = 0;
         for (double difference : differences) {
             sum += difference;
-            flange += difference < 0 ? 1 : 0;
+            first += difference < 0 ? 1 : 0;
         }
-        return new Cell(differences.length, sum / differences.length, (double) flange / differences.length);
+        return new Cell(differences.length, sum / differences.length, (double) first / differences.length);
     }
 }

@@ -64,13 +64,13 @@ public record SimulatedPortfolio(List<House> houses, Function<Scenario, RainClim
     /**
      * Horizon costs of plans that can be built, each method wherever no limit closes it; means over the houses.
      *
-     * @param fullFlangeUsd mean over the draws, USD
-     * @param insertUsd likewise
-     * @param differenceUsd full flange less insert by draw, USD, moved so that its mean is that of the two, which have less sampling
+     * @param firstUsd mean over the draws, USD
+     * @param secondUsd likewise
+     * @param differenceUsd first less second by draw, USD, moved so that its mean is that of the two, which have less sampling
      *     error
      */
     @SuppressWarnings("ArrayRecordComponent") // draws
-    public record Costs(double fullFlangeUsd, double insertUsd, double[] differenceUsd) {}
+    public record Costs(double firstUsd, double secondUsd, double[] differenceUsd) {}
 
     /** What the houses cost under assumptions, ranges and all: the headline of a comparison. */
     public Costs costs(Assumptions assumptions) {

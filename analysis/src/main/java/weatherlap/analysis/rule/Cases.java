@@ -3,20 +3,27 @@ package weatherlap.analysis.rule;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import weatherlap.sim.method.Contrast;
 
 /**
  * What the rules are judged on.
  *
+ * @param contrast the two methods
  * @param facts of every case
- * @param insertUsd mean horizon cost of each case with the insert, USD
- * @param differenceUsd full flange less insert: one row a case, one column a draw, USD; not to be changed
+ * @param secondUsd mean horizon cost of each case with the second method, USD
+ * @param differenceUsd first less second: one row a case, one column a draw, USD; not to be changed
  * @param blocks cases with the same number (walls of one house) are held out together
  */
 @SuppressWarnings("ArrayRecordComponent") // draws
-public record Cases(List<? extends AskedFact> facts, double[] insertUsd, double[][] differenceUsd, int[] blocks) {
+public record Cases(
+        Contrast contrast,
+        List<? extends AskedFact> facts,
+        double[] secondUsd,
+        double[][] differenceUsd,
+        int[] blocks) {
     public Cases {
         facts = List.copyOf(facts);
-        int size = insertUsd.length;
+        int size = secondUsd.length;
         if (size == 0 || differenceUsd.length != size || blocks.length != size) {
             throw new IllegalArgumentException(
                     "There must be cases, and costs, differences and blocks for each of them.");
@@ -30,14 +37,15 @@ public record Cases(List<? extends AskedFact> facts, double[] insertUsd, double[
     }
 
     /** Each case a block of its own. */
-    public static Cases apart(List<? extends AskedFact> facts, double[] insertUsd, double[][] differenceUsd) {
-        int[] blocks = new int[insertUsd.length];
+    public static Cases apart(
+            Contrast contrast, List<? extends AskedFact> facts, double[] secondUsd, double[][] differenceUsd) {
+        int[] blocks = new int[secondUsd.length];
         Arrays.setAll(blocks, i -> i);
-        return new Cases(facts, insertUsd, differenceUsd, blocks);
+        return new Cases(contrast, facts, secondUsd, differenceUsd, blocks);
     }
 
     int size() {
-        return insertUsd.length;
+        return secondUsd.length;
     }
 
     /** Mean difference of each case, USD. */
@@ -48,13 +56,13 @@ public record Cases(List<? extends AskedFact> facts, double[] insertUsd, double[
     }
 
     /**
-     * What it costs to give some cases the full flange rather than none, by draw, summed over the cases, USD.
+     * What it costs to give some cases the first method and the others the second, against the second everywhere, by draw, summed over the cases, USD.
      *
-     * @param flange the cases, by index
+     * @param first the cases, by index
      */
-    double[] againstInsertUsd(BitSet flange) {
+    double[] againstSecondUsd(BitSet first) {
         double[] sums = new double[differenceUsd[0].length];
-        for (int c = flange.nextSetBit(0); c >= 0; c = flange.nextSetBit(c + 1)) {
+        for (int c = first.nextSetBit(0); c >= 0; c = first.nextSetBit(c + 1)) {
             for (int d = 0; d < sums.length; d++) {
                 sums[d] += differenceUsd[c][d];
             }

@@ -18,16 +18,22 @@ final class HeldOut {
      * @return one row a number of questions, from 0; one column a case
      */
     static double[][] regrets(
-            List<Question> questions, double[] differences, Sums all, int[] foldOfCase, int folds, double scale) {
+            Contrast contrast,
+            List<Question> questions,
+            double[] differences,
+            Sums all,
+            int[] foldOfCase,
+            int folds,
+            double scale) {
         double[][] regrets = new double[RuleSearch.MOST_QUESTIONS + 1][differences.length];
         for (int fold = 0; fold < folds; fold++) {
             int held = fold;
             Sums rest = all.minus(Sums.of(questions, differences, c -> foldOfCase[c] == held));
             for (int most = 0; most < regrets.length; most++) {
-                Rule rule = RuleSearch.best(questions, rest, most, scale);
+                Rule rule = RuleSearch.best(contrast, questions, rest, most, scale);
                 for (int c = 0; c < differences.length; c++) {
                     if (foldOfCase[c] == fold) {
-                        regrets[most][c] = regret(rule.method(c) == Contrast.USUAL.first(), differences[c]);
+                        regrets[most][c] = regret(rule.method(c) == contrast.first(), differences[c]);
                     }
                 }
             }
@@ -36,8 +42,8 @@ final class HeldOut {
     }
 
     /** What a case loses against its better method, USD. */
-    static double regret(boolean flange, double difference) {
-        return Math.max(0, flange ? difference : -difference);
+    static double regret(boolean first, double difference) {
+        return Math.max(0, first ? difference : -difference);
     }
 
     /** Deals the blocks out to the folds at random, as evenly as they go. */

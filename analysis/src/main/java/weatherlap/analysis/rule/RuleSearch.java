@@ -11,11 +11,13 @@ import weatherlap.sim.method.Contrast;
 final class RuleSearch {
     static final int MOST_QUESTIONS = 3;
 
+    private final Contrast contrast;
     private final List<Question> questions;
     private final Sums sums;
     private final double rounding;
 
-    private RuleSearch(List<Question> questions, Sums sums, double rounding) {
+    private RuleSearch(Contrast contrast, List<Question> questions, Sums sums, double rounding) {
+        this.contrast = contrast;
         this.questions = questions;
         this.sums = sums;
         this.rounding = rounding;
@@ -27,8 +29,8 @@ final class RuleSearch {
      * @param most questions, 0 to 3
      * @param scale sum of the absolute differences, which rounding is measured by
      */
-    static Rule best(List<Question> questions, Sums sums, int most, double scale) {
-        RuleSearch search = new RuleSearch(questions, sums, 1e-12 * scale);
+    static Rule best(Contrast contrast, List<Question> questions, Sums sums, int most, double scale) {
+        RuleSearch search = new RuleSearch(contrast, questions, sums, 1e-12 * scale);
         Side all = new Side(sums.everyone(), true);
         return search.best(all, all, Math.min(most, MOST_QUESTIONS)).rule;
     }
@@ -79,10 +81,10 @@ final class RuleSearch {
         return new Found(best, new Rule.Ask(questions.get(asked), end(yes).rule, end(total - yes).rule));
     }
 
-    private static Found end(double sum) {
+    private Found end(double sum) {
         return sum < 0
-                ? new Found(sum, new Rule.Always(Contrast.USUAL.first()))
-                : new Found(0, new Rule.Always(Contrast.USUAL.second()));
+                ? new Found(sum, new Rule.Always(contrast.first()))
+                : new Found(0, new Rule.Always(contrast.second()));
     }
 
     private double sum(Side a, Side b, int k) {

@@ -17,7 +17,7 @@ import weatherlap.sim.random.Streams;
  *
  * @param rule to hang on the wall
  * @param lengths the best rule of at most 0, 1, 2, 3 questions, and its score
- * @param scores always_full_flange, always_insert, rule, best_choice
+ * @param scores always the first, always the second, rule, best_choice
  * @param folds that were held out in turn
  */
 public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores, int folds) {
@@ -59,16 +59,16 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
         double scale = Arrays.stream(differences).map(Math::abs).sum();
         Sums all = Sums.of(questions, differences, c -> true);
         int[] foldOfCase = HeldOut.folds(cases.blocks(), folds, streams.world("folds"));
-        double[][] heldOut = HeldOut.regrets(questions, differences, all, foldOfCase, folds, scale);
+        double[][] heldOut = HeldOut.regrets(cases.contrast(), questions, differences, all, foldOfCase, folds, scale);
         int least = least(heldOut);
         List<Length> lengths = new ArrayList<>();
         for (int most = 0; most < heldOut.length; most++) {
-            Rule rule = RuleSearch.best(questions, all, most, scale);
+            Rule rule = RuleSearch.best(cases.contrast(), questions, all, most, scale);
             double[] excess = difference(heldOut[most], heldOut[least]);
             lengths.add(new Length(
                     most,
                     rule,
-                    RuleScore.regretUsd(rule, differences),
+                    RuleScore.regretUsd(cases.contrast(), rule, differences),
                     StatUtils.mean(heldOut[most]),
                     StatUtils.mean(excess),
                     blockError(excess, cases.blocks())));

@@ -8,7 +8,7 @@ import weatherlap.analysis.tables.ResultTable;
 public final class RuleTable {
     public static final Layout<RuleScore> LAYOUT = Layout.<RuleScore>of(
                     "rule.csv", "Rule", "One way to choose the method.")
-            .text("rule", "rule", "always_full_flange, always_insert, rule, best_choice", RuleScore::name)
+            .text("rule", "rule", "always_ and a method, such as always_insert; rule; best_choice", RuleScore::name)
             .optionalText("questions", "questions", "what is asked of a house, in words", RuleScore::questions)
             .number(
                     "expected_horizon_cost_usd",
@@ -33,11 +33,11 @@ public final class RuleTable {
                     score -> OptionalDouble.of(score.heldOutRegretUsd()))
             .number(
                     "share_full_flange",
-                    "share full-flange",
+                    "share of the first",
                     "fraction",
                     3,
-                    "houses for which it chooses full-flange",
-                    RuleScore::shareFullFlange)
+                    "houses for which it chooses the first of the two methods",
+                    RuleScore::shareFirst)
             .optionalNumber(
                     "stays_best_probability",
                     "stays best",

@@ -39,8 +39,8 @@ public final class SegmentTable {
                     row -> row.totals().horizonCostUsd() / row.share().openings())
             .whole(
                     "houses_for_full_flange",
-                    "houses for full-flange",
-                    "houses of these with the lower expected horizon cost under full-flange",
+                    "houses for the first",
+                    "houses of these with the lower expected horizon cost under the first of the two methods",
                     row -> row.share().housesForFirst())
             .build();
 

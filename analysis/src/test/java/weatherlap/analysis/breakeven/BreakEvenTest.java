@@ -10,6 +10,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.breakeven.BreakEven.Crossing;
 import weatherlap.analysis.breakeven.BreakEven.Effort;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.random.Streams;
@@ -21,7 +22,8 @@ class BreakEvenTest {
     void wageByHand() {
         // The full flange takes 5 h longer and saves 180 USD of damage in one world and 220 in the other: 5 w − 200 = 0
         // at $40/h.
-        BreakEven found = BreakEven.over("wage", 20, 90, wage -> new double[] {5 * wage - 180, 5 * wage - 220}, EFFORT);
+        BreakEven found = BreakEven.over(
+                Contrast.USUAL, "wage", 20, 90, wage -> new double[] {5 * wage - 180, 5 * wage - 220}, EFFORT);
 
         Crossing crossing = found.crossings().get(0);
         assertThat(found.crossings()).hasSize(1);
@@ -43,6 +45,7 @@ class BreakEvenTest {
                 .map(normal::inverseCumulativeProbability)
                 .toArray();
         Crossing crossing = BreakEven.over(
+                        Contrast.USUAL,
                         "wage",
                         20,
                         90,
@@ -58,7 +61,7 @@ class BreakEvenTest {
     @Test
     void everyCrossingIsFoundInOrder() {
         // (v − 2)(v − 7): the insert outside, the full flange between.
-        BreakEven found = BreakEven.over("v", 0, 10, v -> new double[] {(v - 2) * (v - 7)}, EFFORT);
+        BreakEven found = BreakEven.over(Contrast.USUAL, "v", 0, 10, v -> new double[] {(v - 2) * (v - 7)}, EFFORT);
         assertThat(found.crossings())
                 .extracting(Crossing::preferredAbove)
                 .containsExactly(Method.FULL_FLANGE, Method.INSERT);
@@ -71,25 +74,25 @@ class BreakEvenTest {
 
     @Test
     void aJumpIsACrossing() {
-        BreakEven found = BreakEven.over("v", 0, 1, v -> new double[] {v < 0.3217 ? 10 : -25}, EFFORT);
+        BreakEven found = BreakEven.over(Contrast.USUAL, "v", 0, 1, v -> new double[] {v < 0.3217 ? 10 : -25}, EFFORT);
         assertThat(found.crossings().get(0).value()).isCloseTo(0.3217, within(1e-5));
     }
 
     @Test
     void noCrossingIsSaidByTheRangeAndOneMethod() {
-        BreakEven found = BreakEven.over("v", 0, 1, v -> new double[] {v + 1, v - 0.5}, EFFORT);
+        BreakEven found = BreakEven.over(Contrast.USUAL, "v", 0, 1, v -> new double[] {v + 1, v - 0.5}, EFFORT);
         assertThat(found.crossings()).isEmpty();
         assertThat(found.preferredAtLow()).isEqualTo(Method.INSERT);
         assertThat(found.low()).isZero();
         assertThat(found.high()).isEqualTo(1);
-        assertThat(found.curve().get(0).flangeCheaper()).isEqualTo(0.5);
+        assertThat(found.curve().get(0).firstCheaper()).isEqualTo(0.5);
     }
 
     @Test
     void resamplesThatDoNotCrossReachTheEndOfTheRange() {
         // Crossings of the two draws at 2 and 8: the range ends at 6, past the crossing of the mean at 5 but short of
         // 8.
-        Crossing crossing = BreakEven.over("v", 0, 6, v -> new double[] {v - 2, v - 8}, EFFORT)
+        Crossing crossing = BreakEven.over(Contrast.USUAL, "v", 0, 6, v -> new double[] {v - 2, v - 8}, EFFORT)
                 .crossings()
                 .get(0);
         assertThat(crossing.value()).isCloseTo(5, within(1e-4));
@@ -99,14 +102,14 @@ class BreakEvenTest {
 
     @Test
     void wordsGiveTheCrossingWithItsUnitAndTheRange() {
-        BreakEven found =
-                BreakEven.over("wage", 0, 14_000, wage -> new double[] {5 * wage - 180, 5 * wage - 220}, EFFORT);
+        BreakEven found = BreakEven.over(
+                Contrast.USUAL, "wage", 0, 14_000, wage -> new double[] {5 * wage - 180, 5 * wage - 220}, EFFORT);
         assertThat(BreakEvenTable.words(found, "USD/h", 27))
                 .singleElement()
                 .asString()
                 .startsWith("wage: below $40/h full-flange is preferred, above it the insert")
                 .endsWith("looked from $0/h to $14,000/h). The value now is $27/h.");
-        BreakEven none = BreakEven.over("v", 0, 1, v -> new double[] {1}, EFFORT);
+        BreakEven none = BreakEven.over(Contrast.USUAL, "v", 0, 1, v -> new double[] {1}, EFFORT);
         assertThat(BreakEvenTable.words(none, "", 3))
                 .containsExactly("v: no crossing from 0 to 1: the insert is preferred all over. The value now is 3.");
         assertThat(BreakEvenTable.of(List.of(found, none)).rows()).isEqualTo(2);
@@ -115,19 +118,20 @@ class BreakEvenTest {
     @Test
     void mapOfTwoNames() {
         // 2x + y − 10 changes sign at x = 5 − y/2.
-        PreferenceMap map = PreferenceMap.over(
-                "x", List.of(0.0, 3.0, 6.0), "y", List.of(0.0, 4.0, 20.0), (x, y) -> new double[] {2 * x + y - 10});
+        PreferenceMap map =
+                PreferenceMap.over(Contrast.USUAL, "x", List.of(0.0, 3.0, 6.0), "y", List.of(0.0, 4.0, 20.0), (x, y) ->
+                        new double[] {2 * x + y - 10});
         assertThat(map.crossings(0)).containsExactly(5.0);
         assertThat(map.crossings(1)).containsExactly(3.0);
         assertThat(map.crossings(2)).isEmpty();
         assertThat(map.preferred(0, 0)).isEqualTo(Method.FULL_FLANGE);
         assertThat(map.preferred(2, 0)).isEqualTo(Method.INSERT);
-        assertThat(map.flangeCheaper().get(0)).containsExactly(1.0, 1.0, 0.0);
+        assertThat(map.firstCheaper().get(0)).containsExactly(1.0, 1.0, 0.0);
     }
 
     @Test
     void anEmptyRangeIsRefused() {
-        assertThatThrownBy(() -> BreakEven.over("v", 1, 1, v -> new double[] {v}, EFFORT))
+        assertThatThrownBy(() -> BreakEven.over(Contrast.USUAL, "v", 1, 1, v -> new double[] {v}, EFFORT))
                 .hasMessageContaining("high end");
     }
 }

@@ -64,7 +64,7 @@ class DecisionTest {
         assertThat(cases.differenceUsd()[1]).containsExactly(0, 0);
         assertThat(cases.differenceUsd()[2])
                 .containsExactly(new double[] {half.differenceUsd(), half.differenceUsd()}, within(1e-9));
-        assertThat(cases.insertUsd())
+        assertThat(cases.secondUsd())
                 .containsExactly(
                         new double[] {
                             1400, 1300, half.wherever().get(Method.INSERT).horizonCostUsd()

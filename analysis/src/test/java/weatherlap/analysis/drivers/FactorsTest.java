@@ -20,6 +20,7 @@ import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;
@@ -80,6 +81,7 @@ class FactorsTest {
         SimulatedPortfolio portfolio = new SimulatedPortfolio(houses, scenario -> CLIMATE, 64, 1);
         Factor repair = Factors.named(BUNDLED, "repair_cost_usd").orElseThrow();
         BreakEven found = BreakEven.over(
+                Contrast.USUAL,
                 repair.name(),
                 repair.search().low(),
                 repair.search().high(),

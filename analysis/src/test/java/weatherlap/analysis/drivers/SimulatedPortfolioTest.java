@@ -23,6 +23,7 @@ import weatherlap.sim.house.Opening;
 import weatherlap.sim.made.MadeHouse;
 import weatherlap.sim.made.MadeOpening;
 import weatherlap.sim.made.MadeWall;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.rain.HourlyWeather;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Streams;
@@ -47,6 +48,7 @@ class SimulatedPortfolioTest {
         assertThat(atTen).isLessThan(atNothing);
         double shift = 300 - atNothing;
         BreakEven found = BreakEven.over(
+                Contrast.USUAL,
                 glass.name(),
                 0,
                 1000,
@@ -93,7 +95,7 @@ class SimulatedPortfolioTest {
     void costsOfTheMethodsDifferByTheMeanDifference() {
         SimulatedPortfolio.Costs costs = portfolio.costs(BUNDLED);
         double standardError = standardError(costs.differenceUsd());
-        assertThat(costs.fullFlangeUsd() - costs.insertUsd()).isCloseTo(mean(BUNDLED), within(3 * standardError));
+        assertThat(costs.firstUsd() - costs.secondUsd()).isCloseTo(mean(BUNDLED), within(3 * standardError));
     }
 
     private static double standardError(double[] draws) {

@@ -12,6 +12,7 @@ import java.util.function.IntPredicate;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.junit.jupiter.api.Test;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.random.Streams;
@@ -79,8 +80,8 @@ class RuleStudyTest {
     @Test
     void asksNothingWhereTheFactsSayNothing() {
         double[] noise = normal("noise alone");
-        RuleStudy study =
-                RuleStudy.of(Cases.apart(facts, new double[size], column(c -> 100 + 300 * noise[c])), 10, STREAMS);
+        RuleStudy study = RuleStudy.of(
+                Cases.apart(Contrast.USUAL, facts, new double[size], column(c -> 100 + 300 * noise[c])), 10, STREAMS);
         assertThat(study.rule()).isEqualTo(new Rule.Always(Method.INSERT));
         assertThat(study.rule().lines()).containsExactly("Always insert.");
         assertThat(score(study, "rule").regretUsd())
@@ -91,8 +92,8 @@ class RuleStudyTest {
     @Test
     void aLongerRuleThatOnlyFitsItsOwnHousesIsToldWithWhatItWouldCost() {
         double[] noise = normal("noise alone");
-        RuleStudy study =
-                RuleStudy.of(Cases.apart(facts, new double[size], column(c -> 100 + 300 * noise[c])), 10, STREAMS);
+        RuleStudy study = RuleStudy.of(
+                Cases.apart(Contrast.USUAL, facts, new double[size], column(c -> 100 + 300 * noise[c])), 10, STREAMS);
         assertThat(study.runnerUpInWords().orElseThrow())
                 .startsWith("By asking ")
                 .contains("held out it costs");
@@ -105,7 +106,7 @@ class RuleStudyTest {
         // Three houses, two draws. d = −20, 50, 10 on average; insert 100, 200, 300.
         double[][] differences = {{-30, -10}, {100, 0}, {-80, 100}};
         AskedFact one = new AskedFact.Word("mark", "Is it %s?", List.of("a", "b", "b"));
-        Cases cases = Cases.apart(List.of(one), new double[] {100, 200, 300}, differences);
+        Cases cases = Cases.apart(Contrast.USUAL, List.of(one), new double[] {100, 200, 300}, differences);
         RuleStudy.Length length = new RuleStudy.Length(
                 1,
                 new Rule.Ask(
@@ -140,14 +141,14 @@ class RuleStudyTest {
     @Test
     void theBestChoiceDepartsFromTheRuleOnlyWhereThatPays() {
         AskedFact one = new AskedFact.Word("mark", "Is it %s?", List.of("a", "b", "b"));
-        Cases cases =
-                Cases.apart(List.of(one), new double[] {100, 200, 300}, new double[][] {{0, 0}, {-5, -7}, {4, 6}});
+        Cases cases = Cases.apart(
+                Contrast.USUAL, List.of(one), new double[] {100, 200, 300}, new double[][] {{0, 0}, {-5, -7}, {4, 6}});
         RuleStudy.Length always = new RuleStudy.Length(0, new Rule.Always(Method.FULL_FLANGE), 0, 0, 0, 0);
         assertThat(RuleScore.table(cases, always))
                 .filteredOn(score -> score.name().equals("best_choice"))
                 .singleElement()
                 .satisfies(score -> {
-                    assertThat(score.shareFullFlange()).isEqualTo(2 / 3.0);
+                    assertThat(score.shareFirst()).isEqualTo(2 / 3.0);
                     assertThat(score.regretUsd()).isZero();
                 });
     }
@@ -168,7 +169,7 @@ class RuleStudyTest {
             Arrays.setAll(differences, c -> stream.nextDouble() - 0.5);
             Sums sums = Sums.of(questions, differences, c -> true);
             for (int most = 0; most <= 3; most++) {
-                Rule found = RuleSearch.best(questions, sums, most, 12);
+                Rule found = RuleSearch.best(Contrast.USUAL, questions, sums, most, 12);
                 assertThat(found.questions()).isLessThanOrEqualTo(most);
                 double least = trees(questions, most).stream()
                         .mapToDouble(tree -> cost(tree, differences))
@@ -193,7 +194,7 @@ class RuleStudyTest {
 
     @Test
     void refusesFactsThatDoNotCoverTheCases() {
-        assertThatThrownBy(() -> Cases.apart(facts, new double[3], new double[3][1]))
+        assertThatThrownBy(() -> Cases.apart(Contrast.USUAL, facts, new double[3], new double[3][1]))
                 .hasMessageContaining("storeys (400)");
     }
 
@@ -225,7 +226,11 @@ class RuleStudyTest {
 
     private Cases cases(IntPredicate flange, double noiseUsd) {
         double[] noise = normal("noise");
-        return Cases.apart(facts, new double[size], column(c -> (flange.test(c) ? -500 : 300) + noiseUsd * noise[c]));
+        return Cases.apart(
+                Contrast.USUAL,
+                facts,
+                new double[size],
+                column(c -> (flange.test(c) ? -500 : 300) + noiseUsd * noise[c]));
     }
 
     private double[][] column(java.util.function.IntToDoubleFunction difference) {

@@ -12,8 +12,10 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.PaintScale;
 import org.jfree.chart.renderer.xy.XYBlockRenderer;
 import org.jfree.data.xy.DefaultXYZDataset;
+import weatherlap.sim.method.Contrast;
+import weatherlap.sim.method.Method;
 
-/** Draws the share that prefers full-flange as colour over a grid: full-flange's colour at 1, insert's at 0, pale between. */
+/** Draws the share that prefers the first method as color over a grid: its color at 1, that of the second at 0, pale between. */
 public final class HeatMap {
 
     private static final double LABEL_SHARE = 0.26;
@@ -25,15 +27,16 @@ public final class HeatMap {
     public record Cell(int column, int row, double share) {}
 
     /** From a share to a colour. */
-    public static Color color(double share) {
+    public static Color color(Contrast contrast, double share) {
         Color middle = Tone.FAINT.color();
         return share >= 0.5
-                ? Theme.mix(middle, Tone.FULL_FLANGE.color(), 2 * share - 1)
-                : Theme.mix(middle, Tone.INSERT.color(), 1 - 2 * share);
+                ? Theme.mix(middle, MethodStyle.of(contrast.first()).color(), 2 * share - 1)
+                : Theme.mix(middle, MethodStyle.of(contrast.second()).color(), 1 - 2 * share);
     }
 
     /** A plot with the cells and, left and on top, the labels of rows and columns. */
-    public static XYPlot plot(List<String> columns, List<String> rows, List<Cell> cells, int widthPx) {
+    public static XYPlot plot(
+            Contrast contrast, List<String> columns, List<String> rows, List<Cell> cells, int widthPx) {
         DefaultXYZDataset data = new DefaultXYZDataset();
         data.addSeries("share", new double[][] {
             cells.stream().mapToDouble(c -> c.column() + 0.5).toArray(),
@@ -41,7 +44,7 @@ public final class HeatMap {
             cells.stream().mapToDouble(Cell::share).toArray()
         });
         XYBlockRenderer renderer = new XYBlockRenderer();
-        renderer.setPaintScale(new Scale());
+        renderer.setPaintScale(new Scale(contrast));
         NumberAxis across = new NumberAxis();
         across.setRange(0, columns.size());
         across.setVisible(false);
@@ -94,18 +97,29 @@ public final class HeatMap {
     }
 
     /** A bar that says what the colours mean; as wide as the picture allows. */
-    public static void key(Graphics2D g, double x, double y) {
+    public static void key(Graphics2D g, Contrast contrast, double x, double y) {
         double width = 240;
         int steps = 24;
         for (int i = 0; i < steps; i++) {
-            g.setPaint(color((i + 0.5) / steps));
+            g.setPaint(color(contrast, (i + 0.5) / steps));
             g.fill(new Rectangle2D.Double(x + 130 + i * width / steps, y - 9, width / steps + 0.5, 10));
         }
-        Lettering.draw(g, "insert preferred", Theme.SMALL_STRONG, Tone.INSERT_TEXT, x + 122, y, 1);
-        Lettering.draw(g, "full-flange preferred", Theme.SMALL_STRONG, Tone.FULL_FLANGE_TEXT, x + 138 + width, y, 0);
+        prefers(g, contrast.second(), x + 122, y, 1);
+        prefers(g, contrast.first(), x + 138 + width, y, 0);
     }
 
-    private static final class Scale implements PaintScale {
+    private static void prefers(Graphics2D g, Method method, double x, double y, double align) {
+        Lettering.draw(
+                g,
+                method.label() + " preferred",
+                Theme.SMALL_STRONG,
+                MethodStyle.of(method).text(),
+                x,
+                y,
+                align);
+    }
+
+    private record Scale(Contrast contrast) implements PaintScale {
         @Override
         public double getLowerBound() {
             return 0;
@@ -118,7 +132,7 @@ public final class HeatMap {
 
         @Override
         public Paint getPaint(double value) {
-            return color(value);
+            return color(contrast, value);
         }
     }
 }

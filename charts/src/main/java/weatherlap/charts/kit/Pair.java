@@ -1,12 +1,13 @@
 package weatherlap.charts.kit;
 
-/** The same quantity for both methods. */
-public record Pair<T>(T fullFlange, T insert) {
+import weatherlap.sim.method.Contrast;
+import weatherlap.sim.method.Method;
 
-    public T of(MethodStyle method) {
-        return switch (method) {
-            case FULL_FLANGE -> fullFlange;
-            case INSERT -> insert;
-        };
+/** The same quantity for the two methods of a contrast. */
+public record Pair<T>(T first, T second) {
+
+    /** @param method one of the two */
+    public T of(Contrast contrast, Method method) {
+        return method == contrast.first() ? first : second;
     }
 }

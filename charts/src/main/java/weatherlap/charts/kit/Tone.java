@@ -5,7 +5,7 @@ import java.awt.Color;
 /**
  * The palette, the same on pictures, pages, printed sheets and in the workbook.
  *
- * <p>The two method colours lie far apart in hue and in lightness, so that they stay apart for colour-blind readers and in
+ * <p>The method colours lie far apart in hue and in lightness, so that they stay apart for colour-blind readers and in
  * grey print; insert has a darker tone of its own for text, because its fill is too light to read on paper.
  */
 public enum Tone {
@@ -24,6 +24,10 @@ public enum Tone {
     FULL_FLANGE_TEXT("#1B4F72"),
     /** Ground behind something about full-flange. */
     FULL_FLANGE_TINT("#D3E1EB"),
+    FULL_FRAME("#736A45"),
+    FULL_FRAME_TEXT("#5F5736"),
+    /** Ground behind something about full-frame. */
+    FULL_FRAME_TINT("#E9E6D8"),
     INSERT("#E0942F"),
     INSERT_TEXT("#874A00"),
     /** Ground behind something about the insert. */

@@ -4,7 +4,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -28,16 +27,20 @@ import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Check;
+import weatherlap.sim.method.Contrast;
+import weatherlap.sim.method.Method;
 
 /**
  * The chance that one house's job costs more than an amount, against the amount, for both methods.
  *
+ * @param contrast the two methods
  * @param scope which house, for the line under the title
  * @param total which total: cost of the job, without its unit
  * @param usd simulated totals, USD, in any order
  * @param priceUsd what the family is asked, where the chance of more is that of a loss
  */
-public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, Optional<Pair<Double>> priceUsd)
+public record ChanceOfMore(
+        Contrast contrast, String scope, String total, Pair<List<Double>> usd, Optional<Pair<Double>> priceUsd)
         implements Picture {
 
     private static final int POINTS = 120;
@@ -45,12 +48,12 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, O
 
     public ChanceOfMore {
         Check.text("total", total);
-        usd = new Pair<>(sorted(usd.fullFlange()), sorted(usd.insert()));
+        usd = new Pair<>(sorted(usd.first()), sorted(usd.second()));
     }
 
     /** Without prices. */
-    public ChanceOfMore(String scope, String total, Pair<List<Double>> usd) {
-        this(scope, total, usd, Optional.empty());
+    public ChanceOfMore(Contrast contrast, String scope, String total, Pair<List<Double>> usd) {
+        this(contrast, scope, total, usd, Optional.empty());
     }
 
     private static List<Double> sorted(List<Double> usd) {
@@ -74,53 +77,53 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, O
     }
 
     private boolean isEmpty() {
-        return usd.fullFlange().isEmpty() || usd.insert().isEmpty();
+        return usd.first().isEmpty() || usd.second().isEmpty();
     }
 
     @Override
     public String message() {
         return isEmpty()
                 ? "There are no simulated totals to show."
-                : InWords.capital(Lettering.clean(total)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
-                        + sentence(MethodStyle.INSERT) + "."
+                : InWords.capital(Lettering.clean(total)) + ": " + sentence(contrast.first()) + "; "
+                        + sentence(contrast.second()) + "."
                         + priceUsd.map(this::losses).orElse("");
     }
 
     private String losses(Pair<Double> price) {
         return " At the price quoted the chance of a loss is "
-                + both(m -> Numbers.percent(over(m, price.of(m)), 1) + " (" + m.label() + ", "
-                        + Numbers.usd(price.of(m)) + ")")
+                + both(m -> Numbers.percent(over(m, price.of(contrast, m)), 1) + " (" + m.label() + ", "
+                        + Numbers.usd(price.of(contrast, m)) + ")")
                 + "; the price that would lose money in one draw of twenty is "
                 + both(m -> Numbers.usd(quantile(m, SAFE)))
                 + ". Prices are made from the mean cost, so the margin aimed at is missed in "
                 + both(m -> Numbers.percent(over(m, mean(m)), 0))
                 + " of the draws; one draw in ten leaves less than "
-                + both(m -> Numbers.percent(1 - quantile(m, 0.9) / price.of(m), 0))
+                + both(m -> Numbers.percent(1 - quantile(m, 0.9) / price.of(contrast, m), 0))
                 + " of the price.";
     }
 
-    private static String both(Function<MethodStyle, String> text) {
-        return text.apply(MethodStyle.FULL_FLANGE) + " and " + text.apply(MethodStyle.INSERT);
+    private String both(Function<Method, String> text) {
+        return text.apply(contrast.first()) + " and " + text.apply(contrast.second());
     }
 
-    private double mean(MethodStyle method) {
-        return usd.of(method).stream().mapToDouble(v -> v).average().orElseThrow();
+    private double mean(Method method) {
+        return usd.of(contrast, method).stream().mapToDouble(v -> v).average().orElseThrow();
     }
 
     /** Share of the totals above an amount. */
-    double over(MethodStyle method, double amountUsd) {
-        List<Double> all = usd.of(method);
+    double over(Method method, double amountUsd) {
+        List<Double> all = usd.of(contrast, method);
         return all.stream().filter(total -> total > amountUsd).count() / (double) all.size();
     }
 
-    private String sentence(MethodStyle method) {
+    private String sentence(Method method) {
         return method.label() + " is as likely over as under " + Numbers.usd(quantile(method, 0.5))
                 + " and has one chance in ten to exceed " + Numbers.usd(quantile(method, 0.9));
     }
 
     /** The amount not exceeded with a probability; linear between the draws. */
-    double quantile(MethodStyle method, double probability) {
-        List<Double> sorted = usd.of(method);
+    double quantile(Method method, double probability) {
+        List<Double> sorted = usd.of(contrast, method);
         double place = probability * (sorted.size() - 1);
         int below = (int) Math.floor(place);
         int above = Math.min(below + 1, sorted.size() - 1);
@@ -143,16 +146,16 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, O
                 Lettering.axis(total, ", USD"),
                 Axes.Format.USD,
                 false,
-                Arrays.stream(MethodStyle.values()).flatMapToDouble(m -> {
+                contrast.both().stream().flatMapToDouble(m -> {
                     double least = quantile(m, 0);
                     double most = quantile(m, 1);
                     return DoubleStream.of(
-                            least, most, priceUsd.map(p -> p.of(m)).orElse(most));
+                            least, most, priceUsd.map(p -> p.of(contrast, m)).orElse(most));
                 }));
     }
 
     /** From (least total, 1) to (greatest total, 0). */
-    XYSeries series(MethodStyle method) {
+    XYSeries series(Method method) {
         XYSeries series = new XYSeries(method.label(), false, true);
         for (int i = 0; i <= POINTS; i++) {
             double probability = i / (double) POINTS;
@@ -165,9 +168,11 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, O
         XYSeriesCollection data = new XYSeriesCollection();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDrawSeriesLineAsPath(true);
-        for (MethodStyle method : MethodStyle.values()) {
-            renderer.setSeriesPaint(data.getSeriesCount(), method.color());
-            renderer.setSeriesStroke(data.getSeriesCount(), method.line());
+        for (Method method : contrast.both()) {
+            renderer.setSeriesPaint(
+                    data.getSeriesCount(), MethodStyle.of(method).color());
+            renderer.setSeriesStroke(
+                    data.getSeriesCount(), MethodStyle.of(method).line());
             data.addSeries(series(method));
         }
         NumberAxis chance = Axes.value(null, Axes.Format.PERCENT, true, DoubleStream.of(1));
@@ -179,47 +184,49 @@ public record ChanceOfMore(String scope, String total, Pair<List<Double>> usd, O
 
     /** The amounts exceeded with one chance in two and one in ten, outside of the two curves. */
     private void labels(Graphics2D g, Scales s) {
-        for (MethodStyle method : MethodStyle.values()) {
+        for (Method method : contrast.both()) {
             for (double probability : new double[] {0.5, 0.9}) {
                 Point2D point = at(method, probability, s);
-                g.setPaint(method.color());
+                g.setPaint(MethodStyle.of(method).color());
                 g.fill(AffineTransform.getTranslateInstance(point.getX(), point.getY())
-                        .createTransformedShape(method.mark()));
+                        .createTransformedShape(MethodStyle.of(method).mark()));
                 String amount = Numbers.usd(quantile(method, probability));
                 String text = probability == 0.5 ? method.label() + ": " + amount : amount;
                 double width = Lettering.width(text, Theme.STRONG);
                 boolean lower = isLeft(method, probability);
                 boolean left = lower && point.getX() - s.area().getMinX() > width + 14;
                 double x = left ? point.getX() - 10 - width : point.getX() + 10;
-                Lettering.draw(g, text, Theme.STRONG, method.text(), x, point.getY() + (lower ? 12 : -4), 0);
+                Lettering.draw(
+                        g, text, Theme.STRONG, MethodStyle.of(method).text(), x, point.getY() + (lower ? 12 : -4), 0);
             }
         }
     }
 
     /** A mark at each method's price, with the chance that the job costs more. */
     private void prices(Graphics2D g, Scales s, Pair<Double> price) {
-        for (MethodStyle method : MethodStyle.values()) {
-            double x = s.xPx(price.of(method));
+        for (Method method : contrast.both()) {
+            double x = s.xPx(price.of(contrast, method));
             double bottom = s.area().getMaxY();
-            double top = bottom - (method == MethodStyle.INSERT ? 62 : 92);
-            g.setPaint(method.color());
+            double top = bottom - (method == contrast.second() ? 62 : 92);
+            g.setPaint(MethodStyle.of(method).color());
             g.setStroke(Theme.THIN);
             g.draw(new Line2D.Double(x, top, x, bottom));
-            String text = "price " + Numbers.usd(price.of(method)) + ", loss "
-                    + Numbers.percent(over(method, price.of(method)), 1);
+            String text = "price " + Numbers.usd(price.of(contrast, method)) + ", loss "
+                    + Numbers.percent(over(method, price.of(contrast, method)), 1);
             // the curve falls to the right: what stands right of the line is free
             boolean left = x + 6 + Lettering.width(text, Theme.SMALL) > widthPx();
-            Lettering.draw(g, text, Theme.SMALL, method.text(), left ? x - 6 : x + 6, top + 8, left ? 1 : 0);
+            Lettering.draw(
+                    g, text, Theme.SMALL, MethodStyle.of(method).text(), left ? x - 6 : x + 6, top + 8, left ? 1 : 0);
         }
     }
 
-    private boolean isLeft(MethodStyle method, double probability) {
-        MethodStyle other = method == MethodStyle.INSERT ? MethodStyle.FULL_FLANGE : MethodStyle.INSERT;
+    private boolean isLeft(Method method, double probability) {
+        Method other = contrast.other(method);
         double difference = quantile(method, probability) - quantile(other, probability);
-        return difference < 0 || (difference == 0 && method == MethodStyle.INSERT);
+        return difference < 0 || (difference == 0 && method == contrast.second());
     }
 
-    private Point2D at(MethodStyle method, double probability, Scales s) {
+    private Point2D at(Method method, double probability, Scales s) {
         return new Point2D.Double(s.xPx(quantile(method, probability)), s.yPx(1 - probability));
     }
 }

@@ -26,6 +26,7 @@ import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Layer;
 import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.Marks;
+import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Placement;
 import weatherlap.charts.kit.RowAxis;
@@ -33,24 +34,27 @@ import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Check;
+import weatherlap.sim.method.Contrast;
 
 /**
- * Cost difference against risk difference, full-flange less insert, one point a house.
+ * Cost difference against risk difference, the first method less the second, one point a house.
  *
+ * @param contrast the two methods
  * @param scope what is counted, for the line under the title
  * @param cost which cost is compared, without its unit: cost over 15 years
  * @param risk which risk, a probability: chance of a leak within 15 years
  * @param houses one point each
  */
-public record CostRisk(String scope, String cost, String risk, List<House> houses) implements Picture {
+public record CostRisk(Contrast contrast, String scope, String cost, String risk, List<House> houses)
+        implements Picture {
 
     /**
      * One house.
      *
      * @param label names it where there is room
      * @param category what groups it: its cladding, say
-     * @param costDifferenceUsd full-flange less insert, USD
-     * @param riskDifference full-flange less insert, a difference of probabilities, −1 to 1
+     * @param costDifferenceUsd first less second, USD
+     * @param riskDifference first less second, a difference of probabilities, −1 to 1
      * @param marked whether to ring and name it: a house of the efficient set, say
      */
     public record House(
@@ -80,7 +84,7 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
 
     @Override
     public String title() {
-        return "Cost against leak risk, house by house: full-flange less insert";
+        return "Cost against leak risk, house by house: " + contrast.less();
     }
 
     @Override
@@ -93,10 +97,11 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
         if (houses.isEmpty()) {
             return "There are no houses to compare.";
         }
-        return "Of " + Numbers.count(houses.size(), "house", "houses") + ", full-flange costs more and leaks less in "
+        return "Of " + Numbers.count(houses.size(), "house", "houses") + ", "
+                + contrast.first().inSentence() + " costs more and leaks less in "
                 + count(h -> h.costDifferenceUsd() > 0 && h.riskDifference() < 0) + ", costs less and leaks less in "
                 + count(h -> h.costDifferenceUsd() <= 0 && h.riskDifference() < 0)
-                + "; the insert leaks no more and costs less in "
+                + "; " + contrast.second().inSentence() + " leaks no more and costs less in "
                 + count(h -> h.costDifferenceUsd() > 0 && h.riskDifference() >= 0)
                 + ", leaks no more and costs no less in "
                 + count(h -> h.costDifferenceUsd() <= 0 && h.riskDifference() >= 0) + ". The median differences are "
@@ -143,12 +148,12 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
     }
 
     private String riskLabel() {
-        return "\u2191 " + Lettering.axis(risk, ", full-flange less insert, percentage points");
+        return "\u2191 " + Lettering.axis(risk, ", " + contrast.less() + ", percentage points");
     }
 
     NumberAxis costAxis() {
         return Axes.value(
-                Lettering.axis(cost, ", full-flange less insert, USD \u2192"),
+                Lettering.axis(cost, ", " + contrast.less() + ", USD \u2192"),
                 Axes.Format.SIGNED_USD,
                 true,
                 houses.stream().mapToDouble(House::costDifferenceUsd));
@@ -206,9 +211,7 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
     private void labels(Graphics2D g, Scales s) {
         Placement placement = new Placement(s.area());
         houses.forEach(h -> placement.keepFree(at(h, s)));
-        for (Corner corner : Corner.values()) {
-            corner.quadrant.draw(g, s, placement);
-        }
+        quadrants().forEach(quadrant -> quadrant.draw(g, s, placement));
         g.setStroke(Theme.stroke(1.5f));
         g.setPaint(Tone.INK.color());
         for (House house : houses) {
@@ -229,17 +232,15 @@ public record CostRisk(String scope, String cost, String risk, List<House> house
         return new Point2D.Double(s.xPx(house.costDifferenceUsd()), s.yPx(house.riskDifference()));
     }
 
-    /** What it means to lie in a quadrant. */
-    private enum Corner {
-        DEARER_AND_WETTER(true, true, "insert: costs less, leaks less", Tone.INSERT_TEXT),
-        DEARER_AND_DRIER(true, false, "full-flange: costs more, leaks less", Tone.INK),
-        CHEAPER_AND_WETTER(false, true, "full-flange: costs less, leaks more", Tone.INK),
-        CHEAPER_AND_DRIER(false, false, "full-flange: costs less, leaks less", Tone.FULL_FLANGE_TEXT);
-
-        private final Quadrant quadrant;
-
-        Corner(boolean right, boolean top, String words, Tone tone) {
-            quadrant = new Quadrant(right, top, words, tone);
-        }
+    private List<Quadrant> quadrants() {
+        String first = contrast.first().label();
+        String second = contrast.second().label();
+        Tone forFirst = MethodStyle.of(contrast.first()).text();
+        Tone forSecond = MethodStyle.of(contrast.second()).text();
+        return List.of(
+                new Quadrant(true, true, second + ": costs less, leaks less", forSecond),
+                new Quadrant(true, false, first + ": costs more, leaks less", Tone.INK),
+                new Quadrant(false, true, first + ": costs less, leaks more", Tone.INK),
+                new Quadrant(false, false, first + ": costs less, leaks less", forFirst));
     }
 }

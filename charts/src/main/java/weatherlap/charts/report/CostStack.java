@@ -24,15 +24,18 @@ import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Check;
+import weatherlap.sim.method.Contrast;
+import weatherlap.sim.method.Method;
 
 /**
  * What the cost of a job is made of, for both methods.
  *
+ * @param contrast the two methods
  * @param scope what is counted, for the line under the title
  * @param per what the amounts are for: a house, a window
  * @param parts in the order in which they are stacked: labour, material, overhead, …
  */
-public record CostStack(String scope, String per, List<Part> parts) implements Picture {
+public record CostStack(Contrast contrast, String scope, String per, List<Part> parts) implements Picture {
 
     /**
      * A part of the cost.
@@ -43,8 +46,8 @@ public record CostStack(String scope, String per, List<Part> parts) implements P
     public record Part(String label, Pair<Double> usd) {
         public Part {
             Check.text("label", label);
-            Check.notNegative("full-flange USD", usd.fullFlange());
-            Check.notNegative("insert USD", usd.insert());
+            Check.notNegative("first USD", usd.first());
+            Check.notNegative("second USD", usd.second());
         }
     }
 
@@ -76,8 +79,10 @@ public record CostStack(String scope, String per, List<Part> parts) implements P
     }
 
     /** The whole of a method, USD. */
-    double total(MethodStyle method) {
-        return parts.stream().mapToDouble(part -> part.usd().of(method)).sum();
+    double total(Method method) {
+        return parts.stream()
+                .mapToDouble(part -> part.usd().of(contrast, method))
+                .sum();
     }
 
     @Override
@@ -85,15 +90,15 @@ public record CostStack(String scope, String per, List<Part> parts) implements P
         if (parts.isEmpty()) {
             return "There are no costs to show.";
         }
-        return "Per " + Lettering.clean(per) + ", " + sentence(MethodStyle.FULL_FLANGE) + "; "
-                + sentence(MethodStyle.INSERT) + ".";
+        return "Per " + Lettering.clean(per) + ", " + sentence(contrast.first()) + "; " + sentence(contrast.second())
+                + ".";
     }
 
-    private String sentence(MethodStyle method) {
+    private String sentence(Method method) {
         return method.label() + " comes to " + Numbers.usd(total(method)) + ": "
                 + parts.stream()
                         .map(part -> Lettering.clean(part.label()) + " "
-                                + Numbers.usd(part.usd().of(method)))
+                                + Numbers.usd(part.usd().of(contrast, method)))
                         .collect(Collectors.joining(", "));
     }
 
@@ -112,13 +117,17 @@ public record CostStack(String scope, String per, List<Part> parts) implements P
                 Lettering.fit("USD per " + per, Theme.SMALL, AXIS_PX),
                 Axes.Format.USD,
                 true,
-                Arrays.stream(MethodStyle.values()).mapToDouble(this::total));
+                contrast.both().stream().mapToDouble(this::total));
     }
 
     private XYPlot plot() {
         XYPlot plot = RowAxis.plot(
-                List.of("full-flange", "insert"), (BAR_TOP + BAR_BOTTOM) / 2, axis(), Theme.WIDTH_PX, RIGHT_PX);
-        for (MethodStyle method : MethodStyle.values()) {
+                contrast.both().stream().map(Method::label).toList(),
+                (BAR_TOP + BAR_BOTTOM) / 2,
+                axis(),
+                Theme.WIDTH_PX,
+                RIGHT_PX);
+        for (Method method : contrast.both()) {
             List<RowAxis.Bar> bars = bars(method);
             for (int i = 0; i < bars.size(); i++) {
                 RowAxis.add(
@@ -132,26 +141,30 @@ public record CostStack(String scope, String per, List<Part> parts) implements P
     }
 
     /** One bar a part, each starting where the one before ends. */
-    List<RowAxis.Bar> bars(MethodStyle method) {
+    List<RowAxis.Bar> bars(Method method) {
         List<RowAxis.Bar> bars = new ArrayList<>();
         double from = 0;
         for (Part part : parts) {
-            double to = from + part.usd().of(method);
-            bars.add(new RowAxis.Bar(method.ordinal() + BAR_TOP, method.ordinal() + BAR_BOTTOM, from, to));
+            double to = from + part.usd().of(contrast, method);
+            bars.add(new RowAxis.Bar(row(method) + BAR_TOP, row(method) + BAR_BOTTOM, from, to));
             from = to;
         }
         return bars;
     }
 
-    private Color fill(MethodStyle method, int part) {
+    private int row(Method method) {
+        return contrast.both().indexOf(method);
+    }
+
+    private Color fill(Method method, int part) {
         double share = parts.size() < 2 ? 0 : LIGHTEST * part / (parts.size() - 1);
-        return Theme.mix(method.color(), Tone.PAPER.color(), share);
+        return Theme.mix(MethodStyle.of(method).color(), Tone.PAPER.color(), share);
     }
 
     /** Names and amounts under the bar, each with a line to its part. */
-    private void labels(Graphics2D g, Scales s, MethodStyle method, List<RowAxis.Bar> bars) {
-        double top = s.yPx(method.ordinal() + BAR_TOP);
-        double bottom = s.yPx(method.ordinal() + BAR_BOTTOM);
+    private void labels(Graphics2D g, Scales s, Method method, List<RowAxis.Bar> bars) {
+        double top = s.yPx(row(method) + BAR_TOP);
+        double bottom = s.yPx(row(method) + BAR_BOTTOM);
         double[] wanted = bars.stream()
                 .mapToDouble(bar -> s.xPx((bar.from() + bar.to()) / 2))
                 .toArray();
@@ -179,19 +192,19 @@ public record CostStack(String scope, String per, List<Part> parts) implements P
                 g,
                 Numbers.usd(total(method)),
                 Theme.STRONG,
-                method.text(),
+                MethodStyle.of(method).text(),
                 s.xPx(total(method)) + 8,
                 (top + bottom) / 2 + 4,
                 0);
     }
 
-    private String amount(int part, MethodStyle method) {
-        return Numbers.usd(parts.get(part).usd().of(method));
+    private String amount(int part, Method method) {
+        return Numbers.usd(parts.get(part).usd().of(contrast, method));
     }
 
-    private static double width(Part part, MethodStyle method) {
+    private double width(Part part, Method method) {
         return Math.max(
                 Lettering.width(Lettering.clean(part.label()), Theme.SMALL),
-                Lettering.width(Numbers.usd(part.usd().of(method)), Theme.SMALL));
+                Lettering.width(Numbers.usd(part.usd().of(contrast, method)), Theme.SMALL));
     }
 }

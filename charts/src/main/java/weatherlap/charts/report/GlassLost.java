@@ -13,14 +13,16 @@ import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Spread;
 import weatherlap.sim.Check;
+import weatherlap.sim.method.Contrast;
 
 /**
  * Glass lost by method, as a fraction of the existing glass, for groups of openings.
  *
+ * @param contrast the two methods
  * @param scope what is counted, for the line under the title
  * @param groups the whole first, then its parts
  */
-public record GlassLost(String scope, List<Group> groups) implements Picture {
+public record GlassLost(Contrast contrast, String scope, List<Group> groups) implements Picture {
 
     /**
      * Openings of one kind.
@@ -60,22 +62,22 @@ public record GlassLost(String scope, List<Group> groups) implements Picture {
             return "There are no openings to compare.";
         }
         Group all = groups.get(0);
-        String first = "An insert takes " + share(all.lost().insert()) + " of today\u2019s glass, full-flange "
-                + share(all.lost().fullFlange()) + " (medians of "
+        String first = "Of today\u2019s glass " + contrast.second().inSentence() + " takes "
+                + share(all.lost().second()) + ", "
+                + contrast.first().inSentence() + " " + share(all.lost().first()) + " (medians of "
                 + Numbers.count(all.openings(), "opening", "openings")
                 + ", " + Lettering.clean(all.label()) + ").";
         return groups.stream()
                 .skip(1)
                 .max(Comparator.comparingDouble(GlassLost::gap))
                 .map(widest -> first + " The methods differ most for " + Lettering.clean(widest.label()) + ": "
-                        + share(widest.lost().insert()) + " against "
-                        + share(widest.lost().fullFlange()) + ".")
+                        + share(widest.lost().second()) + " against "
+                        + share(widest.lost().first()) + ".")
                 .orElse(first);
     }
 
     private static double gap(Group group) {
-        return Math.abs(
-                group.lost().insert().middle() - group.lost().fullFlange().middle());
+        return Math.abs(group.lost().second().middle() - group.lost().first().middle());
     }
 
     private static String share(Spread lost) {
@@ -89,7 +91,7 @@ public record GlassLost(String scope, List<Group> groups) implements Picture {
             Frame.empty(g, this);
             return;
         }
-        Frame.body(g, this, PairRows.dots(rows(), axis(), v -> Numbers.percent(v, 1)));
+        Frame.body(g, this, PairRows.dots(contrast, rows(), axis(), v -> Numbers.percent(v, 1)));
     }
 
     NumberAxis axis() {
@@ -98,8 +100,8 @@ public record GlassLost(String scope, List<Group> groups) implements Picture {
                 Axes.Format.PERCENT,
                 true,
                 groups.stream()
-                        .flatMap(group -> Stream.of(
-                                group.lost().fullFlange(), group.lost().insert()))
+                        .flatMap(group ->
+                                Stream.of(group.lost().first(), group.lost().second()))
                         .flatMapToDouble(s -> java.util.stream.DoubleStream.of(s.low(), s.high())));
     }
 

@@ -27,16 +27,19 @@ import weatherlap.charts.kit.Spread;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Check;
+import weatherlap.sim.method.Contrast;
+import weatherlap.sim.method.Method;
 
 /**
  * The range of each house's total by method. A few houses stand in named rows; more of them side by side, the cheapest
- * full-flange job first; very many are thinned to every n-th.
+ * job of the first method first; very many are thinned to every n-th.
  *
+ * @param contrast the two methods
  * @param scope what is counted, for the line under the title
  * @param total which total: cost of the job, without its unit
  * @param houses in any order
  */
-public record HouseTotals(String scope, String total, List<House> houses) implements Picture {
+public record HouseTotals(Contrast contrast, String scope, String total, List<House> houses) implements Picture {
 
     /** A house's total, USD: 10, 50 and 90 % points, for each method. */
     public record House(String label, Pair<Spread> usd) {
@@ -51,7 +54,7 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
     public HouseTotals {
         Check.text("total", total);
         houses = houses.stream()
-                .sorted(Comparator.comparingDouble(h -> h.usd().fullFlange().middle()))
+                .sorted(Comparator.comparingDouble(h -> h.usd().first().middle()))
                 .toList();
     }
 
@@ -80,17 +83,18 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
             return "There are no houses to show.";
         }
         long apart = houses.stream()
-                .filter(h -> h.usd().insert().high() < h.usd().fullFlange().low())
+                .filter(h -> h.usd().second().high() < h.usd().first().low())
                 .count();
         return InWords.capital(Lettering.clean(total)) + " of " + Numbers.count(houses.size(), "house", "houses") + ": "
-                + sentence(MethodStyle.FULL_FLANGE) + "; " + sentence(MethodStyle.INSERT)
+                + sentence(contrast.first()) + "; " + sentence(contrast.second())
                 + ". In " + Numbers.plain(apart, 0)
-                + " of them the whole range of the insert lies below that of full-flange.";
+                + " of them the whole range of " + contrast.second().inSentence() + " lies below that of "
+                + contrast.first().inSentence() + ".";
     }
 
-    private String sentence(MethodStyle method) {
+    private String sentence(Method method) {
         List<Spread> spreads = houses.stream()
-                .map(h -> h.usd().of(method))
+                .map(h -> h.usd().of(contrast, method))
                 .sorted(Comparator.comparingDouble(Spread::middle))
                 .toList();
         Spread middle = spreads.get(spreads.size() / 2);
@@ -106,7 +110,7 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
         if (houses.isEmpty()) {
             Frame.empty(g, this);
         } else if (named()) {
-            Frame.body(g, this, PairRows.dots(rows(), axis(axisLabel()), Numbers::usd));
+            Frame.body(g, this, PairRows.dots(contrast, rows(), axis(axisLabel()), Numbers::usd));
         } else {
             Lettering.draw(g, "\u2191 " + axisLabel(), Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 8, 0);
             Frame.body(g, this, 22, plot(shown()));
@@ -123,7 +127,7 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
                 Axes.Format.USD,
                 true,
                 houses.stream()
-                        .flatMap(h -> Stream.of(h.usd().fullFlange(), h.usd().insert()))
+                        .flatMap(h -> Stream.of(h.usd().first(), h.usd().second()))
                         .flatMapToDouble(s -> DoubleStream.of(s.low(), s.high())));
     }
 
@@ -146,17 +150,17 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
         XYErrorRenderer renderer = new XYErrorRenderer();
         renderer.setDrawXError(false);
         renderer.setCapLength(0);
-        for (MethodStyle method : MethodStyle.values()) {
+        for (Method method : contrast.both()) {
             int index = data.getSeriesCount();
             XYIntervalSeries series = new XYIntervalSeries(method.label(), false, true);
             for (int i = 0; i < shown.size(); i++) {
-                Spread usd = shown.get(i).usd().of(method);
-                double x = i + (method == MethodStyle.INSERT ? 0.7 : 0.3);
+                Spread usd = shown.get(i).usd().of(contrast, method);
+                double x = i + (method == contrast.second() ? 0.7 : 0.3);
                 series.add(x, x, x, usd.middle(), usd.low(), usd.high());
             }
             data.addSeries(series);
-            renderer.setSeriesPaint(index, method.color());
-            renderer.setSeriesShape(index, Marks.small(method));
+            renderer.setSeriesPaint(index, MethodStyle.of(method).color());
+            renderer.setSeriesShape(index, Marks.small(MethodStyle.of(method)));
         }
         renderer.setErrorStroke(Theme.stroke(1.25f));
         XYPlot plot = RowAxis.upright(new XYPlot(data, order(shown.size()), axis(null), renderer));
@@ -169,20 +173,21 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
         String which = number < houses.size()
                 ? Numbers.plain(number, 0) + " of " + Numbers.count(houses.size(), "house", "houses")
                 : Numbers.count(number, "house", "houses");
-        NumberAxis axis = Axes.themed(which + ", ordered by the full-flange total \u2192");
+        NumberAxis axis =
+                Axes.themed(which + ", ordered by the " + contrast.first().label() + " total \u2192");
         axis.setRange(-0.5, number + 0.5);
         axis.setTickLabelsVisible(false);
         return axis;
     }
 
-    /** Names the methods where they stand clear of the data: full-flange over the upper end, insert under the middle. */
+    /** Names the methods where they stand clear of the data: the first over the upper end, the second under the middle. */
     private void names(Graphics2D g, Scales s, List<House> shown) {
-        for (MethodStyle method : MethodStyle.values()) {
-            boolean above = method == MethodStyle.FULL_FLANGE;
+        for (Method method : contrast.both()) {
+            boolean above = method == contrast.first();
             int from = above ? shown.size() * 2 / 3 : shown.size() / 2;
             int to = Math.min(shown.size(), from + shown.size() / 4);
             DoubleStream ends = shown.subList(from, to).stream()
-                    .flatMap(h -> Stream.of(h.usd().fullFlange(), h.usd().insert()))
+                    .flatMap(h -> Stream.of(h.usd().first(), h.usd().second()))
                     .mapToDouble(u -> above ? u.high() : -u.low());
             double end = ends.max().orElseThrow();
             double y = above ? s.yPx(end) - 8 : s.yPx(-end) + 16;
@@ -190,7 +195,7 @@ public record HouseTotals(String scope, String total, List<House> houses) implem
                     g,
                     method.label(),
                     Theme.STRONG,
-                    method.text(),
+                    MethodStyle.of(method).text(),
                     s.xPx((from + to) / 2.0),
                     Math.min(Math.max(y, s.area().getMinY() + 12), s.area().getMaxY() - 6),
                     0.5);

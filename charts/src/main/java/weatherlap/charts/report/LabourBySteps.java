@@ -4,7 +4,9 @@ import java.awt.Graphics2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
@@ -12,19 +14,22 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Lettering;
-import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
 import weatherlap.sim.Check;
+import weatherlap.sim.method.Contrast;
+import weatherlap.sim.method.Method;
 
 /**
  * Labour by step for both methods.
  *
+ * @param contrast the two methods
  * @param scope what is counted, for the line under the title
  * @param steps in the order of the work
  * @param others the steps that are not shown one by one, together; the last bar
  */
-public record LabourBySteps(String scope, List<Step> steps, Optional<Step> others) implements Picture {
+public record LabourBySteps(Contrast contrast, String scope, List<Step> steps, Optional<Step> others)
+        implements Picture {
 
     /**
      * A step of the work.
@@ -35,14 +40,14 @@ public record LabourBySteps(String scope, List<Step> steps, Optional<Step> other
     public record Step(String label, Pair<Double> minutes) {
         public Step {
             Check.text("label", label);
-            Check.notNegative("full-flange minutes", minutes.fullFlange());
-            Check.notNegative("insert minutes", minutes.insert());
+            Check.notNegative("first minutes", minutes.first());
+            Check.notNegative("second minutes", minutes.second());
         }
     }
 
     /** With every step shown. */
-    public LabourBySteps(String scope, List<Step> steps) {
-        this(scope, steps, Optional.empty());
+    public LabourBySteps(Contrast contrast, String scope, List<Step> steps) {
+        this(contrast, scope, steps, Optional.empty());
     }
 
     public LabourBySteps {
@@ -69,29 +74,33 @@ public record LabourBySteps(String scope, List<Step> steps, Optional<Step> other
         if (steps.isEmpty()) {
             return "There are no labor steps to show.";
         }
-        return "A window takes " + minutes(total(MethodStyle.FULL_FLANGE)) + " person-minutes full-flange and "
-                + minutes(total(MethodStyle.INSERT)) + " as an insert. The longest steps are "
-                + longest(MethodStyle.FULL_FLANGE) + " for full-flange and " + longest(MethodStyle.INSERT)
-                + " for the insert.";
+        return "A window takes " + both(method -> minutes(total(method)) + " person-minutes")
+                + ". The longest steps are " + both(this::longest) + ".";
+    }
+
+    private String both(Function<Method, String> amount) {
+        return contrast.both().stream()
+                .map(method -> amount.apply(method) + " with " + method.inSentence())
+                .collect(Collectors.joining(" and "));
     }
 
     private List<Step> bars() {
         return Stream.concat(steps.stream(), others.stream()).toList();
     }
 
-    private double total(MethodStyle method) {
+    private double total(Method method) {
         return bars().stream().mapToDouble(minutesOf(method)).sum();
     }
 
-    private static ToDoubleFunction<Step> minutesOf(MethodStyle method) {
-        return step -> step.minutes().of(method);
+    private ToDoubleFunction<Step> minutesOf(Method method) {
+        return step -> step.minutes().of(contrast, method);
     }
 
-    private String longest(MethodStyle method) {
+    private String longest(Method method) {
         Step step = steps.stream()
                 .max(Comparator.comparingDouble(minutesOf(method)))
                 .orElseThrow();
-        return Lettering.clean(step.label()) + " (" + minutes(step.minutes().of(method)) + ")";
+        return Lettering.clean(step.label()) + " (" + minutes(step.minutes().of(contrast, method)) + ")";
     }
 
     private static String minutes(double value) {
@@ -108,7 +117,7 @@ public record LabourBySteps(String scope, List<Step> steps, Optional<Step> other
         List<PairRows.Amounts> rows = bars().stream()
                 .map(step -> new PairRows.Amounts(step.label(), step.minutes()))
                 .toList();
-        Frame.body(g, this, PairRows.bars(rows, axis(), v -> v > 0 ? minutes(v) : "\u2013"));
+        Frame.body(g, this, PairRows.bars(contrast, rows, axis(), v -> v > 0 ? minutes(v) : "\u2013"));
     }
 
     NumberAxis axis() {
@@ -118,6 +127,6 @@ public record LabourBySteps(String scope, List<Step> steps, Optional<Step> other
                 true,
                 bars().stream()
                         .flatMapToDouble(step -> DoubleStream.of(
-                                step.minutes().fullFlange(), step.minutes().insert())));
+                                step.minutes().first(), step.minutes().second())));
     }
 }

@@ -1,7 +1,6 @@
 package weatherlap.charts.report;
 
 import java.awt.Graphics2D;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
@@ -17,15 +16,18 @@ import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Rose;
 import weatherlap.sim.Check;
+import weatherlap.sim.method.Contrast;
+import weatherlap.sim.method.Method;
 
 /**
  * Leak risk by the bearing that a wall faces, for both methods.
  *
+ * @param contrast the two methods
  * @param scope what is counted, for the line under the title
  * @param risk what the numbers are, with their unit: chance of a leak within 15 years
  * @param rays one for each bearing that has walls
  */
-public record LeakRose(String scope, String risk, List<Ray> rays) implements Picture {
+public record LeakRose(Contrast contrast, String scope, String risk, List<Ray> rays) implements Picture {
 
     /**
      * Leak risk of the walls that face one way.
@@ -36,8 +38,8 @@ public record LeakRose(String scope, String risk, List<Ray> rays) implements Pic
     public record Ray(double bearingDeg, Pair<Double> probability) {
         public Ray {
             Check.within("bearing", bearingDeg, 0, Math.nextDown(360.0));
-            Check.fraction("full-flange probability", probability.fullFlange());
-            Check.fraction("insert probability", probability.insert());
+            Check.fraction("first probability", probability.first());
+            Check.fraction("second probability", probability.second());
         }
     }
 
@@ -66,11 +68,11 @@ public record LeakRose(String scope, String risk, List<Ray> rays) implements Pic
         if (rays.isEmpty()) {
             return "There are no walls to compare.";
         }
-        return InWords.capital(Lettering.clean(risk)) + ": " + sentence(MethodStyle.FULL_FLANGE) + "; "
-                + sentence(MethodStyle.INSERT) + ".";
+        return InWords.capital(Lettering.clean(risk)) + ": " + sentence(contrast.first()) + "; "
+                + sentence(contrast.second()) + ".";
     }
 
-    private String sentence(MethodStyle method) {
+    private String sentence(Method method) {
         Rose.Curve curve = curve(method);
         return method.label() + " from " + text(curve.lowest().value()) + " on walls that face "
                 + Compass.word(curve.lowest().bearingDeg()) + " to "
@@ -82,14 +84,14 @@ public record LeakRose(String scope, String risk, List<Ray> rays) implements Pic
         return Numbers.percent(probability, 1);
     }
 
-    Rose.Curve curve(MethodStyle method) {
+    Rose.Curve curve(Method method) {
         Function<Ray, Rose.Ray> ray =
-                r -> new Rose.Ray(r.bearingDeg(), r.probability().of(method));
+                r -> new Rose.Ray(r.bearingDeg(), r.probability().of(contrast, method));
         return new Rose.Curve(
                 method.label(),
-                method,
-                method.color(),
-                method.text(),
+                MethodStyle.of(method),
+                MethodStyle.of(method).color(),
+                MethodStyle.of(method).text(),
                 rays.stream().map(ray).toList());
     }
 
@@ -100,7 +102,7 @@ public record LeakRose(String scope, String risk, List<Ray> rays) implements Pic
                 true,
                 rays.stream()
                         .flatMapToDouble(r -> DoubleStream.of(
-                                r.probability().fullFlange(), r.probability().insert())));
+                                r.probability().first(), r.probability().second())));
     }
 
     @Override
@@ -110,8 +112,7 @@ public record LeakRose(String scope, String risk, List<Ray> rays) implements Pic
             Frame.empty(g, this);
             return;
         }
-        List<Rose.Curve> curves =
-                Arrays.stream(MethodStyle.values()).map(this::curve).toList();
+        List<Rose.Curve> curves = contrast.both().stream().map(this::curve).toList();
         Rose.draw(g, curves, axis(), LeakRose::text, "");
     }
 }

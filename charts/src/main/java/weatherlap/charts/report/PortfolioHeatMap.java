@@ -5,6 +5,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import org.jfree.chart.plot.XYPlot;
+import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.HeatMap;
@@ -16,10 +17,12 @@ import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Check;
+import weatherlap.sim.method.Contrast;
 
 /**
- * The share of houses that prefer full-flange, over two of their columns.
+ * The share of houses that prefer the first method, over two of their columns.
  *
+ * @param contrast the two methods
  * @param scope what is counted, for the line under the title
  * @param across name of what runs along the page, with its unit: storeys
  * @param down name of what runs down the page: overhang, in.
@@ -28,7 +31,13 @@ import weatherlap.sim.Check;
  * @param cells those that hold houses
  */
 public record PortfolioHeatMap(
-        String scope, String across, String down, List<String> columns, List<String> rows, List<Cell> cells)
+        Contrast contrast,
+        String scope,
+        String across,
+        String down,
+        List<String> columns,
+        List<String> rows,
+        List<Cell> cells)
         implements Picture {
 
     /**
@@ -37,12 +46,12 @@ public record PortfolioHeatMap(
      * @param column from 0, left to right
      * @param row from 0, top to bottom
      * @param houses how many, 1 or more
-     * @param shareFullFlange of them that prefers full-flange, 0 to 1
+     * @param shareFirst of them that prefers the first method, 0 to 1
      */
-    public record Cell(int column, int row, int houses, double shareFullFlange) {
+    public record Cell(int column, int row, int houses, double shareFirst) {
         public Cell {
             Check.within("houses", houses, 1, Integer.MAX_VALUE);
-            Check.fraction("share", shareFullFlange);
+            Check.fraction("share", shareFirst);
         }
     }
 
@@ -82,11 +91,11 @@ public record PortfolioHeatMap(
             return "There are no houses to map.";
         }
         int houses = cells.stream().mapToInt(Cell::houses).sum();
-        double preferring = cells.stream()
-                .mapToDouble(c -> c.houses() * c.shareFullFlange())
-                .sum();
-        Comparator<Cell> byShare = Comparator.comparingDouble(Cell::shareFullFlange);
-        return "Full-flange is preferred for " + Numbers.percent(preferring / houses, 0) + " of "
+        double preferring =
+                cells.stream().mapToDouble(c -> c.houses() * c.shareFirst()).sum();
+        Comparator<Cell> byShare = Comparator.comparingDouble(Cell::shareFirst);
+        return InWords.capital(contrast.first().inSentence()) + " is preferred for "
+                + Numbers.percent(preferring / houses, 0) + " of "
                 + Numbers.count(houses, "house", "houses") + "; most for "
                 + text(cells.stream().max(byShare).orElseThrow()) + ", least for "
                 + text(cells.stream().min(byShare).orElseThrow()) + ".";
@@ -95,18 +104,18 @@ public record PortfolioHeatMap(
     private String text(Cell cell) {
         return Lettering.clean(across) + " " + Lettering.clean(columns.get(cell.column())) + " with "
                 + Lettering.clean(down) + " "
-                + Lettering.clean(rows.get(cell.row())) + " (" + Numbers.percent(cell.shareFullFlange(), 0) + " of "
+                + Lettering.clean(rows.get(cell.row())) + " (" + Numbers.percent(cell.shareFirst(), 0) + " of "
                 + Numbers.plain(cell.houses(), 0) + ")";
     }
 
     @Override
     public void draw(Graphics2D g) {
-        Frame.head(g, this, "share that prefers full-flange, % (houses); " + scope);
+        Frame.head(g, this, "share that prefers " + contrast.first().inSentence() + ", % (houses); " + scope);
         if (cells.isEmpty()) {
             Frame.empty(g, this);
             return;
         }
-        HeatMap.key(g, 0, Frame.HEAD_PX + 10);
+        HeatMap.key(g, contrast, 0, Frame.HEAD_PX + 10);
         String axes = Lettering.fit("across: " + across, Theme.SMALL, 340);
         Lettering.draw(g, axes, Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 34, 0);
         Lettering.draw(
@@ -118,10 +127,11 @@ public record PortfolioHeatMap(
                 Frame.HEAD_PX + 34,
                 0);
         XYPlot plot = HeatMap.plot(
+                contrast,
                 columns,
                 rows,
                 cells.stream()
-                        .map(c -> new HeatMap.Cell(c.column(), c.row(), c.shareFullFlange()))
+                        .map(c -> new HeatMap.Cell(c.column(), c.row(), c.shareFirst()))
                         .toList(),
                 widthPx());
         plot.addAnnotation(((Layer) this::numbers).annotation());
@@ -136,8 +146,8 @@ public record PortfolioHeatMap(
             double y = s.yPx(cell.row() + 0.5) + 4;
             g.setPaint(Tone.PAPER.color());
             g.draw(new Rectangle2D.Double(s.xPx(cell.column()), s.yPx(cell.row()), wide, s.yPx(1) - s.yPx(0)));
-            Tone tone = Luminance.textOn(HeatMap.color(cell.shareFullFlange()));
-            String share = Numbers.percent(cell.shareFullFlange(), 0);
+            Tone tone = Luminance.textOn(HeatMap.color(contrast, cell.shareFirst()));
+            String share = Numbers.percent(cell.shareFirst(), 0);
             String number = share + " (" + Numbers.plain(cell.houses(), 0) + ")";
             String text = Lettering.width(number, Theme.TEXT) < wide - 4 ? number : share;
             if (Lettering.width(text, Theme.TEXT) < wide - 2) {

@@ -28,10 +28,13 @@ import weatherlap.charts.kit.Spread;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Check;
+import weatherlap.sim.method.Contrast;
+import weatherlap.sim.method.Method;
 
 /**
  * What both methods cost while one assumption runs over a range, and where the preferred method changes.
  *
+ * @param contrast the two methods
  * @param scope what is counted, for the line under the title
  * @param varied the assumption, without its unit
  * @param unit its unit; may be empty
@@ -42,6 +45,7 @@ import weatherlap.sim.Check;
  * @param now the value that the assumption has; marked where the range holds it
  */
 public record BreakEvenCurve(
+        Contrast contrast,
         String scope,
         String varied,
         String unit,
@@ -55,8 +59,8 @@ public record BreakEvenCurve(
     public record Point(double value, Pair<Double> usd) {
         public Point {
             Check.finite("value", value);
-            Check.finite("full-flange USD", usd.fullFlange());
-            Check.finite("insert USD", usd.insert());
+            Check.finite("first USD", usd.first());
+            Check.finite("second USD", usd.second());
         }
     }
 
@@ -100,9 +104,8 @@ public record BreakEvenCurve(
         return change + " It is now " + value(now) + ".";
     }
 
-    private static String cheaper(Point point) {
-        return (point.usd().fullFlange() <= point.usd().insert() ? MethodStyle.FULL_FLANGE : MethodStyle.INSERT)
-                .label();
+    private String cheaper(Point point) {
+        return (point.usd().first() <= point.usd().second() ? contrast.first() : contrast.second()).inSentence();
     }
 
     private String value(double value) {
@@ -130,13 +133,13 @@ public record BreakEvenCurve(
                 Axes.Format.USD,
                 false,
                 points.stream()
-                        .flatMapToDouble(p ->
-                                DoubleStream.of(p.usd().fullFlange(), p.usd().insert())));
+                        .flatMapToDouble(
+                                p -> DoubleStream.of(p.usd().first(), p.usd().second())));
     }
 
-    XYSeries series(MethodStyle method) {
+    XYSeries series(Method method) {
         XYSeries series = new XYSeries(method.label(), false, true);
-        points.forEach(p -> series.add(p.value(), (double) p.usd().of(method)));
+        points.forEach(p -> series.add(p.value(), (double) p.usd().of(contrast, method)));
         return series;
     }
 
@@ -151,10 +154,13 @@ public record BreakEvenCurve(
         XYSeriesCollection data = new XYSeriesCollection();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, points.size() == 1);
         renderer.setDrawSeriesLineAsPath(true);
-        for (MethodStyle method : MethodStyle.values()) {
-            renderer.setSeriesPaint(data.getSeriesCount(), method.color());
-            renderer.setSeriesStroke(data.getSeriesCount(), method.line());
-            renderer.setSeriesShape(data.getSeriesCount(), method.mark());
+        for (Method method : contrast.both()) {
+            renderer.setSeriesPaint(
+                    data.getSeriesCount(), MethodStyle.of(method).color());
+            renderer.setSeriesStroke(
+                    data.getSeriesCount(), MethodStyle.of(method).line());
+            renderer.setSeriesShape(
+                    data.getSeriesCount(), MethodStyle.of(method).mark());
             data.addSeries(series(method));
         }
         XYPlot plot = RowAxis.upright(new XYPlot(data, variedAxis(), costAxis(), renderer));
@@ -228,27 +234,34 @@ public record BreakEvenCurve(
     }
 
     /** Names both lines at a point: the upper one over it, the lower one under it. */
-    private static void names(Graphics2D g, Scales s, Point at) {
+    private void names(Graphics2D g, Scales s, Point at) {
         boolean right = s.xPx(at.value()) > s.area().getCenterX();
         double x = s.xPx(at.value()) + (right ? -8 : 8);
         double[] rows = nameRowsPx(s, at);
-        boolean fullFlangeAbove = s.yPx(at.usd().fullFlange()) <= s.yPx(at.usd().insert());
-        for (MethodStyle method : MethodStyle.values()) {
-            boolean above = fullFlangeAbove == (method == MethodStyle.FULL_FLANGE);
-            Lettering.draw(g, method.label(), Theme.STRONG, method.text(), x, rows[above ? 0 : 1], right ? 1 : 0);
+        boolean firstAbove = s.yPx(at.usd().first()) <= s.yPx(at.usd().second());
+        for (Method method : contrast.both()) {
+            boolean above = firstAbove == (method == contrast.first());
+            Lettering.draw(
+                    g,
+                    method.label(),
+                    Theme.STRONG,
+                    MethodStyle.of(method).text(),
+                    x,
+                    rows[above ? 0 : 1],
+                    right ? 1 : 0);
         }
     }
 
     /** Heights of the two names, the upper one first. */
     private static double[] nameRowsPx(Scales s, Point at) {
-        double fullFlange = s.yPx(at.usd().fullFlange());
-        double insert = s.yPx(at.usd().insert());
-        double low = Math.min(s.area().getMaxY() - 5, Math.max(fullFlange, insert) + 20);
-        double high = Math.min(low - 16, Math.max(s.area().getMinY() + 12, Math.min(fullFlange, insert) - 10));
+        double first = s.yPx(at.usd().first());
+        double second = s.yPx(at.usd().second());
+        double low = Math.min(s.area().getMaxY() - 5, Math.max(first, second) + 20);
+        double high = Math.min(low - 16, Math.max(s.area().getMinY() + 12, Math.min(first, second) - 10));
         return new double[] {high, low};
     }
 
     private static double gapPx(Point point, Scales s) {
-        return Math.abs(s.yPx(point.usd().fullFlange()) - s.yPx(point.usd().insert()));
+        return Math.abs(s.yPx(point.usd().first()) - s.yPx(point.usd().second()));
     }
 }

@@ -16,19 +16,27 @@ import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Check;
+import weatherlap.sim.method.Contrast;
 
 /**
  * The preferred method while two assumptions run over a grid.
  *
+ * @param contrast the two methods
  * @param scope what is counted, for the line under the title
  * @param across the assumption along the page, with its unit
  * @param up the assumption up the page, with its unit
  * @param columns its values along the page, ascending, as text
  * @param rows values up the page, ascending, as text
- * @param chances chance that full-flange costs less, 0 to 1: one list a row, ascending, one number a column
+ * @param chances chance that the first method costs less, 0 to 1: one list a row, ascending, one number a column
  */
 public record BreakEvenMap(
-        String scope, String across, String up, List<String> columns, List<String> rows, List<List<Double>> chances)
+        Contrast contrast,
+        String scope,
+        String across,
+        String up,
+        List<String> columns,
+        List<String> rows,
+        List<List<Double>> chances)
         implements Picture {
 
     private static final int KEY_PX = 40;
@@ -77,7 +85,7 @@ public record BreakEvenMap(
                 .orElseThrow();
         return "Over " + Lettering.clean(across) + " from " + ends(columns) + " and " + Lettering.clean(up) + " from "
                 + ends(rows)
-                + ", full-flange is preferred on " + Numbers.percent(share, 0)
+                + ", " + contrast.first().inSentence() + " is preferred on " + Numbers.percent(share, 0)
                 + " of the grid; with both at their lowest it costs less with a chance of "
                 + Numbers.percent(chances.get(0).get(0), 0) + ", with both at their highest "
                 + Numbers.percent(chances.get(rows.size() - 1).get(columns.size() - 1), 0) + ".";
@@ -89,12 +97,12 @@ public record BreakEvenMap(
 
     @Override
     public void draw(Graphics2D g) {
-        Frame.head(g, this, "chance that full-flange costs less; " + scope);
+        Frame.head(g, this, "chance that " + contrast.first().inSentence() + " costs less; " + scope);
         if (isEmpty()) {
             Frame.empty(g, this);
             return;
         }
-        HeatMap.key(g, 0, Frame.HEAD_PX + 10);
+        HeatMap.key(g, contrast, 0, Frame.HEAD_PX + 10);
         String upwards = Lettering.fit("\u2191 " + up, Theme.SMALL, 340);
         Lettering.draw(g, upwards, Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 34, 0);
         Lettering.draw(
@@ -107,7 +115,7 @@ public record BreakEvenMap(
                 1);
         List<String> top = new ArrayList<>(rows);
         Collections.reverse(top);
-        XYPlot plot = HeatMap.plot(columns, top, cells(), widthPx());
+        XYPlot plot = HeatMap.plot(contrast, columns, top, cells(), widthPx());
         plot.addAnnotation(((Layer) this::boundary).annotation());
         Frame.body(g, this, KEY_PX, plot);
     }

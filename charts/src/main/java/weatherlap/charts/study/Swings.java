@@ -21,16 +21,19 @@ import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Check;
+import weatherlap.sim.method.Contrast;
 
 /**
- * What each assumption, moved alone from its low to its high value, does to the cost difference, full-flange less insert.
+ * What each assumption, moved alone from its low to its high value, does to the cost difference, the first method less the second.
  *
+ * @param contrast the two methods
  * @param scope what is counted, for the line under the title
  * @param cost which cost, without its unit: cost over 15 years
  * @param baseUsd the difference with all assumptions at their likely values, USD
  * @param swings in any order; the picture shows the widest first
  */
-public record Swings(String scope, String cost, double baseUsd, List<Swing> swings) implements Picture {
+public record Swings(Contrast contrast, String scope, String cost, double baseUsd, List<Swing> swings)
+        implements Picture {
 
     /**
      * One assumption.
@@ -95,7 +98,8 @@ public record Swings(String scope, String cost, double baseUsd, List<Swing> swin
                 .filter(Swing::turns)
                 .map(swing -> Lettering.clean(swing.label()))
                 .toList();
-        return "With all assumptions at their likely values full-flange differs from the insert by "
+        return "With all assumptions at their likely values " + contrast.first().inSentence() + " differs from "
+                + contrast.second().inSentence() + " by "
                 + Numbers.signedUsd(baseUsd) + ". " + InWords.capital(Lettering.clean(widest.label()))
                 + " moves that most, from " + Numbers.signedUsd(widest.atLowUsd()) + " to "
                 + Numbers.signedUsd(widest.atHighUsd()) + ". "
@@ -106,7 +110,7 @@ public record Swings(String scope, String cost, double baseUsd, List<Swing> swin
 
     NumberAxis axis() {
         return Axes.value(
-                Lettering.axis(cost, ", full-flange less insert, USD"),
+                Lettering.axis(cost, ", " + contrast.less() + ", USD"),
                 Axes.Format.SIGNED_USD,
                 true,
                 DoubleStream.concat(

@@ -46,17 +46,19 @@ class ToneTest {
         }
     }
 
+    /** Full-flange and full-frame stand side by side seldom, and then in other marks and lines; half the difference will do. */
     @ParameterizedTest
     @EnumSource
     void methodColoursStayApartForEveryEye(Vision vision) {
-        double[] fullFlange = lab(vision.linear(Tone.FULL_FLANGE.color()));
-        double[] insert = lab(vision.linear(Tone.INSERT.color()));
+        assertThat(distance(vision, Tone.FULL_FLANGE, Tone.INSERT)).isGreaterThan(PLAIN_TO_SEE);
+        assertThat(distance(vision, Tone.FULL_FRAME, Tone.INSERT)).isGreaterThan(PLAIN_TO_SEE);
+        assertThat(distance(vision, Tone.FULL_FLANGE, Tone.FULL_FRAME)).isGreaterThan(PLAIN_TO_SEE / 2);
+    }
 
-        double distance = Math.sqrt(Math.pow(fullFlange[0] - insert[0], 2)
-                + Math.pow(fullFlange[1] - insert[1], 2)
-                + Math.pow(fullFlange[2] - insert[2], 2));
-
-        assertThat(distance).isGreaterThan(PLAIN_TO_SEE);
+    private static double distance(Vision vision, Tone one, Tone other) {
+        double[] a = lab(vision.linear(one.color()));
+        double[] b = lab(vision.linear(other.color()));
+        return Math.sqrt(Math.pow(a[0] - b[0], 2) + Math.pow(a[1] - b[1], 2) + Math.pow(a[2] - b[2], 2));
     }
 
     @ParameterizedTest
@@ -70,16 +72,20 @@ class ToneTest {
 
     @Test
     void methodColoursDifferInLightnessSoThatGreyPrintTellsThemApart() {
-        double fullFlange = lab(Vision.ORDINARY.linear(Tone.FULL_FLANGE.color()))[0];
-        double insert = lab(Vision.ORDINARY.linear(Tone.INSERT.color()))[0];
+        assertThat(lightness(Tone.INSERT) - lightness(Tone.FULL_FLANGE)).isGreaterThan(30);
+        assertThat(lightness(Tone.INSERT) - lightness(Tone.FULL_FRAME)).isGreaterThan(15);
+        assertThat(lightness(Tone.FULL_FRAME) - lightness(Tone.FULL_FLANGE)).isGreaterThan(12);
+    }
 
-        assertThat(insert - fullFlange).isGreaterThan(30);
+    private static double lightness(Tone tone) {
+        return lab(Vision.ORDINARY.linear(tone.color()))[0];
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"INK", "MUTED", "FULL_FLANGE_TEXT", "INSERT_TEXT"})
+    @EnumSource(names = {"INK", "MUTED", "FULL_FLANGE_TEXT", "FULL_FRAME_TEXT", "INSERT_TEXT"})
     void textCanBeReadOnEveryGround(Tone text) {
-        for (Tone ground : new Tone[] {Tone.PAPER, Tone.FAINT, Tone.FULL_FLANGE_TINT, Tone.INSERT_TINT}) {
+        for (Tone ground :
+                new Tone[] {Tone.PAPER, Tone.FAINT, Tone.FULL_FLANGE_TINT, Tone.FULL_FRAME_TINT, Tone.INSERT_TINT}) {
             assertThat(Luminance.ratio(text.color(), ground.color()))
                     .as("%s on %s", text, ground)
                     .isGreaterThanOrEqualTo(Luminance.LEAST_FOR_TEXT);

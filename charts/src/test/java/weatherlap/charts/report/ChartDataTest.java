@@ -17,12 +17,12 @@ import weatherlap.charts.kit.Axes;
 import weatherlap.charts.kit.Compass;
 import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.Marks;
-import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Rose;
 import weatherlap.charts.kit.RowAxis;
 import weatherlap.charts.kit.Spread;
 import weatherlap.sim.method.Contrast;
+import weatherlap.sim.method.Method;
 
 /** What the charts of a comparison hold and say, before they are drawn. */
 class ChartDataTest {
@@ -31,7 +31,7 @@ class ChartDataTest {
     void glassLostNamesBothMediansAndTheGroupThatDiffersMost() {
         assertThat(Samples.glassLost().message())
                 .isEqualTo(
-                        "An insert takes 24.3% of today\u2019s glass, full-flange 13.9% (medians of 812 openings, all "
+                        "Of today\u2019s glass the insert takes 24.3%, full-flange 13.9% (medians of 812 openings, all "
                                 + "openings). The methods differ most for glass under 6 ft²: 34.0% against 21.0%.");
         assertThat(Samples.glassLost().axis().getLabel()).contains("% of the existing glass");
     }
@@ -39,6 +39,7 @@ class ChartDataTest {
     @Test
     void glassGainedWidensTheAxisBelowZero() {
         GlassLost gain = new GlassLost(
+                Contrast.USUAL,
                 "one",
                 List.of(new GlassLost.Group(
                         "all", 1, new Pair<>(new Spread(-0.05, -0.02, 0.01), new Spread(0.1, 0.1, 0.1)))));
@@ -50,14 +51,14 @@ class ChartDataTest {
     @Test
     void costPartsAreStackedEndToEndUpToTheTotal() {
         CostStack stack = Samples.costStack();
-        List<RowAxis.Bar> bars = stack.bars(MethodStyle.INSERT);
+        List<RowAxis.Bar> bars = stack.bars(Method.INSERT);
 
         assertThat(bars.get(0).from()).isZero();
         assertThat(IntStream.range(1, bars.size()))
                 .allSatisfy(i ->
                         assertThat(bars.get(i).from()).isEqualTo(bars.get(i - 1).to()));
         assertThat(bars.get(bars.size() - 1).to())
-                .isEqualTo(stack.total(MethodStyle.INSERT))
+                .isEqualTo(stack.total(Method.INSERT))
                 .isEqualTo(13690);
         assertThat(stack.axis().getLabel()).isEqualTo("USD per house");
         assertThat(stack.message()).contains("insert comes to $13,690", "labour $2,430");
@@ -67,7 +68,7 @@ class ChartDataTest {
     void leakRoseNamesTheWorstAndTheBestBearing() {
         assertThat(Samples.leakRose().message())
                 .contains("insert from 11.0% on walls that face south to 24.0% facing north-east");
-        assertThat(Samples.leakRose().curve(MethodStyle.FULL_FLANGE).rays())
+        assertThat(Samples.leakRose().curve(Method.FULL_FLANGE).rays())
                 .hasSize(8)
                 .contains(new Rose.Ray(45, 0.24 * 0.4));
     }
@@ -99,6 +100,7 @@ class ChartDataTest {
     @Test
     void costAgainstRiskCountsTheQuadrants() {
         CostRisk chart = new CostRisk(
+                Contrast.USUAL,
                 "4 houses",
                 "cost",
                 "chance of a leak",
@@ -151,6 +153,7 @@ class ChartDataTest {
     @Test
     void categoriesBeyondTheShapesGoTogether() {
         CostRisk chart = new CostRisk(
+                Contrast.USUAL,
                 "9 houses",
                 "cost",
                 "risk",
@@ -167,8 +170,9 @@ class ChartDataTest {
     @Test
     void labourAddsUpTheStepsOfEachMethod() {
         assertThat(Samples.labour().message())
-                .startsWith("A window takes 305 person-minutes full-flange and 150 as an insert.")
-                .contains("set, level and screw (45) for full-flange and cap the outside (48)");
+                .startsWith(
+                        "A window takes 305 person-minutes with full-flange and 150 person-minutes with the insert.")
+                .contains("set, level and screw (45) with full-flange and cap the outside (48)");
         assertThat(Samples.labour().axis().getLabel()).isEqualTo("person-minutes per window");
     }
 
@@ -178,7 +182,7 @@ class ChartDataTest {
 
         assertThat(many.houses())
                 .isSortedAccordingTo(java.util.Comparator.comparingDouble(
-                        h -> h.usd().fullFlange().middle()));
+                        h -> h.usd().first().middle()));
         assertThat(many.shown())
                 .hasSize(72)
                 .contains(many.houses().get(0), many.houses().get(7));
@@ -188,16 +192,17 @@ class ChartDataTest {
     @Test
     void chanceOfMoreFallsFromOneToZeroThroughTheQuantiles() {
         ChanceOfMore chart = new ChanceOfMore(
+                Contrast.USUAL,
                 "one house",
                 "cost",
                 new Pair<>(List.of(30.0, 10.0, 20.0, 50.0, 40.0), List.of(1.0, 2.0, 3.0, 4.0, 5.0)));
-        XYSeries series = chart.series(MethodStyle.FULL_FLANGE);
+        XYSeries series = chart.series(Method.FULL_FLANGE);
 
         assertThat(series.getX(0)).isEqualTo(10.0);
         assertThat(series.getY(0)).isEqualTo(1.0);
         assertThat(series.getX(series.getItemCount() - 1)).isEqualTo(50.0);
         assertThat(series.getY(series.getItemCount() - 1)).isEqualTo(0.0);
-        assertThat(chart.quantile(MethodStyle.FULL_FLANGE, 0.9)).isCloseTo(46, Offset.offset(1e-9));
+        assertThat(chart.quantile(Method.FULL_FLANGE, 0.9)).isCloseTo(46, Offset.offset(1e-9));
         assertThat(chart.message()).contains("one chance in ten to exceed $46").doesNotContain("loss");
     }
 
@@ -205,6 +210,7 @@ class ChartDataTest {
     @Test
     void atItsPriceTheChanceOfMoreIsThatOfALoss() {
         ChanceOfMore chart = new ChanceOfMore(
+                Contrast.USUAL,
                 "one house",
                 "cost",
                 new Pair<>(List.of(30.0, 10.0, 20.0, 50.0, 40.0), List.of(1.0, 2.0, 3.0, 4.0, 5.0)),
@@ -221,7 +227,7 @@ class ChartDataTest {
     void recordsRefuseWhatCannotBe() {
         assertThatThrownBy(() -> new Spread(2, 1, 3)).hasMessageContaining("middle");
         assertThatThrownBy(() -> new LeakRose.Ray(360, new Pair<>(0.1, 0.1))).hasMessageContaining("bearing");
-        assertThatThrownBy(() -> Samples.part("labour", -1, 1)).hasMessageContaining("full-flange USD");
+        assertThatThrownBy(() -> Samples.part("labour", -1, 1)).hasMessageContaining("first USD");
         assertThatThrownBy(() -> house("h", "c", Double.NaN, 0)).hasMessageContaining("cost difference");
     }
 
@@ -247,11 +253,14 @@ class ChartDataTest {
     @Test
     void otherStepsCountButAreNotTheLongest() {
         LabourBySteps chart = new LabourBySteps(
+                Contrast.USUAL,
                 "",
                 List.of(new LabourBySteps.Step("Set the unit", new Pair<>(30.0, 24.0))),
                 Optional.of(new LabourBySteps.Step("all other steps", new Pair<>(200.0, 100.0))));
         assertThat(chart.message())
-                .contains("230 person-minutes full-flange and 124 as an insert", "Set the unit (30)")
+                .contains(
+                        "230 person-minutes with full-flange and 124 person-minutes with the insert",
+                        "Set the unit (30)")
                 .doesNotContain("all other");
     }
 }

@@ -13,6 +13,8 @@ import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Spread;
 import weatherlap.charts.kit.Tone;
 import weatherlap.charts.report.PortfolioHeatMap;
+import weatherlap.sim.method.Contrast;
+import weatherlap.sim.method.Method;
 
 /** What the charts of drivers, break-even, whole portfolios and calibration hold and say, before they are drawn. */
 class StudyChartDataTest {
@@ -33,7 +35,7 @@ class StudyChartDataTest {
                 .extracting(Swings.Swing::label)
                 .startsWith("repair cost", "prior of a reversed head lap");
         assertThat(chart.message()).endsWith("changes with repair cost and prior of a reversed head lap.");
-        assertThat(new Swings("", "cost", 5, List.of(new Swings.Swing("a", "1", "2", 4, 6))).message())
+        assertThat(new Swings(Contrast.USUAL, "", "cost", 5, List.of(new Swings.Swing("a", "1", "2", 4, 6))).message())
                 .endsWith("No assumption alone changes which method costs less.");
     }
 
@@ -41,16 +43,16 @@ class StudyChartDataTest {
     void breakEvenSaysWhichMethodCostsLessOnEachSide() {
         List<BreakEvenCurve.Point> points = List.of(
                 new BreakEvenCurve.Point(10, new Pair<>(5.0, 9.0)), new BreakEvenCurve.Point(0, new Pair<>(5.0, 1.0)));
-        BreakEvenCurve crossing =
-                new BreakEvenCurve("", "repair cost", "USD", "cost", points, Optional.of(new Spread(4, 5, 6.5)), 3.5);
-        BreakEvenCurve none =
-                new BreakEvenCurve("", "repair cost", "USD", "cost", points.subList(0, 1), Optional.empty(), 20);
+        BreakEvenCurve crossing = new BreakEvenCurve(
+                Contrast.USUAL, "", "repair cost", "USD", "cost", points, Optional.of(new Spread(4, 5, 6.5)), 3.5);
+        BreakEvenCurve none = new BreakEvenCurve(
+                Contrast.USUAL, "", "repair cost", "USD", "cost", points.subList(0, 1), Optional.empty(), 20);
 
-        assertThat(crossing.series(MethodStyle.INSERT).getX(0)).isEqualTo(0.0);
+        assertThat(crossing.series(Method.INSERT).getX(0)).isEqualTo(0.0);
         assertThat(crossing.variedAxis().getLabel()).isEqualTo("repair cost, USD");
         assertThat(crossing.message())
                 .isEqualTo(
-                        "With repair cost below 5.00 USD insert costs less, above it full-flange (nine times in ten the "
+                        "With repair cost below 5.00 USD the insert costs less, above it full-flange (nine times in ten the "
                                 + "change lies between 4.00 and 6.50 USD). It is now 3.50 USD.");
         assertThat(crossing.svg()).contains(">now 3.50 USD<");
         assertThat(none.message())
@@ -61,22 +63,24 @@ class StudyChartDataTest {
     @Test
     void breakEvenMapTakesOneRowOfChancesForEachRow() {
         assertThat(Samples.breakEvenMap().message()).contains("horizon, years from 5 to 20");
-        assertThatThrownBy(() -> new BreakEvenMap("", "x", "y", List.of("1"), List.of("1"), List.of()))
+        assertThatThrownBy(() -> new BreakEvenMap(Contrast.USUAL, "", "x", "y", List.of("1"), List.of("1"), List.of()))
                 .hasMessageContaining("rows of chances");
-        assertThatThrownBy(() -> new BreakEvenMap("", "x", "y", List.of("1"), List.of("1"), List.of(List.of(0.1, 0.2))))
+        assertThatThrownBy(() -> new BreakEvenMap(
+                        Contrast.USUAL, "", "x", "y", List.of("1"), List.of("1"), List.of(List.of(0.1, 0.2))))
                 .hasMessageContaining("chances in a row");
     }
 
     @Test
     void heatRunsFromInsertOverPaleToFullFlange() {
-        assertThat(HeatMap.color(0)).isEqualTo(Tone.INSERT.color());
-        assertThat(HeatMap.color(0.5)).isEqualTo(Tone.FAINT.color());
-        assertThat(HeatMap.color(1)).isEqualTo(Tone.FULL_FLANGE.color());
+        assertThat(HeatMap.color(Contrast.USUAL, 0)).isEqualTo(Tone.INSERT.color());
+        assertThat(HeatMap.color(Contrast.USUAL, 0.5)).isEqualTo(Tone.FAINT.color());
+        assertThat(HeatMap.color(Contrast.USUAL, 1)).isEqualTo(Tone.FULL_FLANGE.color());
     }
 
     @Test
     void portfolioMapWeighsTheSharesByHouses() {
         PortfolioHeatMap map = new PortfolioHeatMap(
+                Contrast.USUAL,
                 "",
                 "storeys",
                 "overhang, in.",
@@ -88,7 +92,13 @@ class StudyChartDataTest {
                 .startsWith(
                         "Full-flange is preferred for 80% of 40 houses; most for storeys 1 with overhang, in. 0 (100%");
         assertThatThrownBy(() -> new PortfolioHeatMap(
-                        "", "x", "y", List.of("1"), List.of("1"), List.of(new PortfolioHeatMap.Cell(1, 0, 1, 1))))
+                        Contrast.USUAL,
+                        "",
+                        "x",
+                        "y",
+                        List.of("1"),
+                        List.of("1"),
+                        List.of(new PortfolioHeatMap.Cell(1, 0, 1, 1))))
                 .hasMessageContaining("column");
     }
 

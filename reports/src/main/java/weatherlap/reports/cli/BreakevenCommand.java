@@ -11,6 +11,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.BreakEvenSearch;
 import weatherlap.reports.options.InputOptions;
+import weatherlap.reports.options.MethodsOption;
 import weatherlap.reports.options.OutputOptions;
 import weatherlap.reports.options.SampleOption;
 
@@ -40,6 +41,9 @@ final class BreakevenCommand implements Callable<Integer> {
 
     @Mixin
     private InputOptions input;
+
+    @Mixin
+    private MethodsOption methods;
 
     @Option(
             names = "--vary",
@@ -74,7 +78,13 @@ final class BreakevenCommand implements Callable<Integer> {
         if (names.size() > 2) {
             throw new ParameterException(spec.commandLine(), "--vary may be given once or twice");
         }
-        new BreakEvenSearch(input.paths(), output.request(), names, optional(from), optional(to), sample.houses())
+        new BreakEvenSearch(
+                        methods.in(input.paths()),
+                        output.request(),
+                        names,
+                        optional(from),
+                        optional(to),
+                        sample.houses())
                 .run(common.messages());
         return 0;
     }

@@ -2,9 +2,9 @@ package weatherlap.reports.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,6 +16,7 @@ import weatherlap.reports.jobs.Compare;
 import weatherlap.reports.jobs.RepeatCompare;
 import weatherlap.reports.options.Bounds;
 import weatherlap.reports.options.InputOptions;
+import weatherlap.reports.options.MethodsOption;
 import weatherlap.reports.options.OutputOptions;
 import weatherlap.reports.options.ShopOption;
 import weatherlap.reports.scenarios.CompareScenarios;
@@ -24,13 +25,14 @@ import weatherlap.reports.scenarios.ScenarioWord;
 @Command(
         name = "compare",
         description =
-                "Compares both methods for every window of your houses. Writes two pages for the owner, an appendix, a page for the"
+                "Compares two methods for every window of your houses. Writes two pages for the owner, an appendix, a page for the"
                         + " screen, a workbook and tables.",
         footer = {
             "",
             "Examples:",
             "  weatherlap compare --out report",
             "  weatherlap compare my-houses --assumptions my-assumptions --set crew_size=3 --out report --force",
+            "  weatherlap compare my-houses --methods full_frame,insert --out frames",
             "  weatherlap compare my-houses --repeat report/run.json --out again",
             "  weatherlap compare my-houses --scenario base --scenario thin=gross_margin=0.3 --out sets"
         })
@@ -46,6 +48,9 @@ final class CompareCommand implements Callable<Integer> {
 
     @Mixin
     private ShopOption shop;
+
+    @Mixin
+    private MethodsOption methods;
 
     @Option(
             names = "--draws",
@@ -122,28 +127,21 @@ final class CompareCommand implements Callable<Integer> {
         if (named.assumptions().isPresent() || !named.changes().isEmpty()) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--repeat takes assumptions, seed and draws from the run; leave out --assumptions, --set, --crew, --seed, --draws, --sampling");
+                    "--repeat takes assumptions, methods, seed and draws from the run; leave out --assumptions, --set,"
+                            + " --crew, --methods, --seed, --draws, --sampling");
         }
         RepeatCompare again = new RepeatCompare(repeat, named, output.requestOr("report"), used);
         return again.run(common.messages()) ? 0 : 1;
     }
 
     private InputPaths paths() {
-        InputPaths named = input.paths();
-        List<String> changes = new ArrayList<>(named.changes());
-        if (draws != null) {
-            changes.add("draws=" + draws);
-        }
-        if (seed != null) {
-            changes.add("seed=" + seed);
-        }
-        if (crew != null) {
-            changes.add("crew=" + crew);
-        }
-        if (sampling != null) {
-            changes.add("sampling=" + sampling);
-        }
-        return new InputPaths(
-                named.portfolio(), named.assumptions(), named.climate(), named.site(), shop.path(), changes);
+        return methods.in(input.paths())
+                .withShop(shop.path())
+                .with(Stream.of(change("draws", draws), change("seed", seed), change("crew", crew), change("sampling", sampling))
+                        .flatMap(Optional::stream));
+    }
+
+    private static Optional<String> change(String name, String value) {
+        return Optional.ofNullable(value).map(given -> name + "=" + given);
     }
 }

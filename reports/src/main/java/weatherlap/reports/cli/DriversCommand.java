@@ -9,6 +9,7 @@ import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Drivers;
 import weatherlap.reports.options.Bounds;
 import weatherlap.reports.options.InputOptions;
+import weatherlap.reports.options.MethodsOption;
 import weatherlap.reports.options.OutputOptions;
 import weatherlap.reports.options.SampleOption;
 
@@ -34,6 +35,9 @@ final class DriversCommand implements Callable<Integer> {
 
     @Mixin
     private InputOptions input;
+
+    @Mixin
+    private MethodsOption methods;
 
     @Mixin
     private final SampleOption sample = new SampleOption(12);
@@ -88,7 +92,7 @@ final class DriversCommand implements Callable<Integer> {
         Bounds.within(spec, "--rows", rows, 0, 400);
         Bounds.within(spec, "--information", information, 50, 1_000_000);
         Drivers.Effort effort = new Drivers.Effort(sample.houses(), draws, points, replicates, rows, information);
-        new Drivers(input.paths(), output.request(), effort).run(common.messages());
+        new Drivers(methods.in(input.paths()), output.request(), effort).run(common.messages());
         return 0;
     }
 }

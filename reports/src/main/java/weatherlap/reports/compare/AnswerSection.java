@@ -17,7 +17,8 @@ final class AnswerSection {
         blocks.add(Block.Table.of(AnswerText.keyFigures(report.comparison().answer(), report.years())));
         blocks.add(Block.Heading.of("How good the rule is"));
         blocks.add(new Block.Paragraphs(DecisionWords.of(report.decision())));
-        blocks.add(Block.Table.of(RuleViews.regrets(report.decision().study())));
+        blocks.add(Block.Table.of(RuleViews.regrets(
+                report.decision().cases().contrast(), report.decision().study())));
         blocks.add(Block.Heading.of("What would change the answer"));
         blocks.add(new Block.Points(changes.sentences()));
         blocks.add(Block.Table.of(changes.otherChoices()));

@@ -9,14 +9,16 @@ import java.util.Optional;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.report.LabourBySteps;
 import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.run.HouseResult;
 
 /**
  * What the hours of a portfolio go into, step by step, for both methods.
  *
+ * @param contrast the two methods
  * @param openings of all houses
  */
-record LabourPicture(List<HouseResult> houses, List<LabourStep> steps, int openings, String scope) {
+record LabourPicture(Contrast contrast, List<HouseResult> houses, List<LabourStep> steps, int openings, String scope) {
     /** Labour steps shown by name; the rest are one bar. */
     private static final int STEPS = 24;
 
@@ -43,7 +45,7 @@ record LabourPicture(List<HouseResult> houses, List<LabourStep> steps, int openi
     }
 
     /** The largest steps in table order, then the others as one. */
-    private static Picture of(String scope, Map<String, double[]> minutes) {
+    private Picture of(String scope, Map<String, double[]> minutes) {
         List<String> shown = minutes.keySet().stream()
                 .filter(name -> size(minutes.get(name)) > 0)
                 .sorted(Comparator.comparingDouble((String name) -> -size(minutes.get(name))))
@@ -60,6 +62,7 @@ record LabourPicture(List<HouseResult> houses, List<LabourStep> steps, int openi
             }
         });
         return new LabourBySteps(
+                contrast,
                 scope,
                 bars,
                 Optional.of(new LabourBySteps.Step("all other steps", ReportPictures.pair(rest)))

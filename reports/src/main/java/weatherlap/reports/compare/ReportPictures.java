@@ -50,6 +50,7 @@ final class ReportPictures {
 
     private final Results results;
     private final Decision decision;
+    private final Contrast contrast;
     private final Segments segments;
     private final List<LabourStep> steps;
     private final String scope;
@@ -66,6 +67,7 @@ final class ReportPictures {
             Function<House, Map<Method, double[]>> costUsd) {
         this.results = results;
         this.decision = decision;
+        contrast = decision.cases().contrast();
         this.segments = segments;
         this.steps = steps;
         this.scope = Numbers.count(results.houses().size(), "house", "houses") + ", "
@@ -83,11 +85,12 @@ final class ReportPictures {
                 Figure.of(
                         losses(),
                         "houses.csv: price_usd, cost_usd_p10 to cost_usd_p90 of the house named; draw by draw"),
-                Figure.of(costAndRisk(), "houses.csv: price_usd, leak_probability, insert less full_flange"),
+                Figure.of(costAndRisk(), "houses.csv: price_usd, leak_probability, " + contrast.less()),
                 Figure.of(map(), "houses.csv: preferred; elevations.csv: overhang_in"),
                 Figure.of(totals(), horizon),
                 Figure.of(
                         new LabourPicture(
+                                        contrast,
                                         results.houses(),
                                         steps,
                                         segments.whole().openings(),
@@ -108,7 +111,7 @@ final class ReportPictures {
             for (Map<Method, OpeningResult> methods : house.byOpening()) {
                 Pair<OpeningResult> opening = pair(side -> methods.get(side.apply(house.contrast())));
                 all.add(opening);
-                kinds.computeIfAbsent(kind(opening.insert().opening()), k -> new ArrayList<>())
+                kinds.computeIfAbsent(kind(opening.second().opening()), k -> new ArrayList<>())
                         .add(opening);
             }
         }
@@ -119,7 +122,7 @@ final class ReportPictures {
                         -kind.getValue().size()))
                 .limit(KINDS)
                 .forEach(kind -> groups.add(group("today " + kind.getKey(), kind.getValue())));
-        return new GlassLost(scope, groups);
+        return new GlassLost(contrast, scope, groups);
     }
 
     private static String kind(Opening opening) {
@@ -131,8 +134,8 @@ final class ReportPictures {
                 label,
                 openings.size(),
                 new Pair<>(
-                        spread(openings.stream().map(Pair::fullFlange)),
-                        spread(openings.stream().map(Pair::insert))));
+                        spread(openings.stream().map(Pair::first)),
+                        spread(openings.stream().map(Pair::second))));
     }
 
     private static Spread spread(Stream<OpeningResult> openings) {
@@ -153,6 +156,7 @@ final class ReportPictures {
             }
         }
         return new CostStack(
+                contrast,
                 scope + ", means",
                 "house",
                 parts.entrySet().stream()
@@ -174,6 +178,7 @@ final class ReportPictures {
         HouseResult typical = middleByPrice(results);
         Map<Method, double[]> costs = costUsd.apply(typical.house());
         return new ChanceOfMore(
+                contrast,
                 "typical house by price: " + typical.house().label() + ", "
                         + Numbers.count(typical.house().openingCount(), "opening", "openings"),
                 "cost of the job to the shop",
@@ -207,12 +212,13 @@ final class ReportPictures {
                         45.0 * i, new Pair<>(Math.min(1, sum[0] / sum[2]), Math.min(1, sum[1] / sum[2]))));
             }
         }
-        return new LeakRose(scope, "chance of leak damage at an opening within " + years, rays);
+        return new LeakRose(contrast, scope, "chance of leak damage at an opening within " + years, rays);
     }
 
     private Picture costAndRisk() {
         List<Integer> efficient = DecisionMaps.efficient(decision);
         return new CostRisk(
+                contrast,
                 scope + "; ringed: no other house gains as much safety for as little money",
                 "price",
                 "chance of leak damage within " + years,
@@ -237,16 +243,17 @@ final class ReportPictures {
             for (int column = 0; column < map.across().size(); column++) {
                 Cell cell = map.cells().get(row).get(column);
                 if (cell.cases() > 0) {
-                    cells.add(new PortfolioHeatMap.Cell(column, row, cell.cases(), cell.shareFullFlange()));
+                    cells.add(new PortfolioHeatMap.Cell(column, row, cell.cases(), cell.shareFirst()));
                 }
             }
         }
         return new PortfolioHeatMap(
-                scope, "stories", "shortest overhang over a window, in.", map.across(), map.up(), cells);
+                contrast, scope, "stories", "shortest overhang over a window, in.", map.across(), map.up(), cells);
     }
 
     private Picture totals() {
         return new HouseTotals(
+                contrast,
                 scope,
                 "cost over " + years,
                 results.houses().stream()

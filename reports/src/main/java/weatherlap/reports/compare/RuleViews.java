@@ -11,8 +11,8 @@ final class RuleViews {
     private RuleViews() {}
 
     /** Cost and regret of each way to choose, means of a house. */
-    static TableView regrets(RuleStudy study) {
-        String first = Contrast.USUAL.first().many();
+    static TableView regrets(Contrast contrast, RuleStudy study) {
+        String first = contrast.first().many();
         TableView.Builder table = TableView.of(
                         "What a way to choose costs the average family over the years; how much more that is than the best pick house by"
                                 + " house; and the same on houses the rule was not made from")
@@ -30,7 +30,7 @@ final class RuleViews {
                     ReportWords.usd(score.expectedHorizonCostUsd()),
                     ReportWords.usd(score.regretUsd()),
                     ReportWords.usd(score.heldOutRegretUsd()),
-                    ReportWords.percent(score.shareFullFlange(), 0),
+                    ReportWords.percent(score.shareFirst(), 0),
                     ReportWords.percent(score.shareNotBest(), 0),
                     ReportWords.percent(score.staysBestProbability(), 0));
         }

@@ -54,6 +54,11 @@ public record InputPaths(
         return new InputPaths(portfolio, otherAssumptions, climate, site, shop, otherChanges);
     }
 
+    /** With more changes of scalars and choices. */
+    public InputPaths with(Stream<String> more) {
+        return with(assumptions, Stream.concat(changes.stream(), more).toList());
+    }
+
     /** They as words of a command line. */
     public List<Object> words() {
         List<Object> words = new ArrayList<>(portfolio.stream().toList());

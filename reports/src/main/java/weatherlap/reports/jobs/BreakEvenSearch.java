@@ -202,6 +202,7 @@ public record BreakEvenSearch(
         Map<Double, Costs> seen = Collections.synchronizedMap(new TreeMap<>());
         Factor.Span span = sound(factor, base);
         BreakEven found = BreakEven.over(
+                base.scenario().contrast(),
                 factor.name(),
                 span.low(),
                 span.high(),
@@ -210,6 +211,7 @@ public record BreakEvenSearch(
                 new BreakEven.Effort(STEPS, RESAMPLES, new Streams(seed)));
         Optional<Spread> crossing = found.crossings().stream().findFirst().map(BreakEvenSearch::spread);
         Picture picture = new BreakEvenCurve(
+                base.scenario().contrast(),
                 scope,
                 factor.name(),
                 factor.unit(),
@@ -217,9 +219,7 @@ public record BreakEvenSearch(
                 seen.entrySet().stream()
                         .map(e -> new BreakEvenCurve.Point(
                                 e.getKey(),
-                                new Pair<>(
-                                        e.getValue().fullFlangeUsd(),
-                                        e.getValue().insertUsd())))
+                                new Pair<>(e.getValue().firstUsd(), e.getValue().secondUsd())))
                         .toList(),
                 crossing,
                 factor.range().likely());
@@ -242,16 +242,17 @@ public record BreakEvenSearch(
         Factor across = factors.get(0);
         Factor up = factors.get(1);
         PreferenceMap map = PreferenceMap.over(
-                across.name(), values(sound(across, base)), up.name(), values(sound(up, base)), (x, y) -> costs.apply(
+                base.scenario().contrast(), across.name(), values(sound(across, base)), up.name(), values(sound(up, base)), (x, y) -> costs.apply(
                                 up.assume(across.assume(base, x), y))
                         .differenceUsd());
         return new BreakEvenMap(
+                base.scenario().contrast(),
                 scope,
                 named(across),
                 named(up),
                 map.across().stream().map(v -> Factor.rounded(v)).toList(),
                 map.up().stream().map(v -> Factor.rounded(v)).toList(),
-                map.flangeCheaper());
+                map.firstCheaper());
     }
 
     private static String named(Factor factor) {

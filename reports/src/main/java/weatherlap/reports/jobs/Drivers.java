@@ -73,7 +73,8 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
             }
             write(folder, "cost_difference-swings", swings(study, base, scope));
             folder.commit(new RunRecord(Version.current(), "drivers", settings(inputs, houses), inputs.checksums()));
-            messages.result("Drivers of the difference, full-flange less insert, over " + scope + ".");
+            messages.result(
+                    "Drivers of the difference, " + base.scenario().contrast().less() + ", over " + scope + ".");
             DriverWords.of(study).forEach(messages::result);
             messages.result(DriverWords.held(base.scenario()));
         }
@@ -155,6 +156,7 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
                 .map(Drivers::swing)
                 .toList();
         return new Swings(
+                base.scenario().contrast(),
                 scope,
                 "cost over " + Numbers.count(base.scenario().whole(Scalar.HORIZON_YEARS), "year", "years"),
                 study.middle().get(Outcome.COST_DIFFERENCE.ordinal()),

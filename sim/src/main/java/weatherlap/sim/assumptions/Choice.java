@@ -4,11 +4,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import weatherlap.sim.method.Contrast;
 
 /** The choices of a scenario that are words, not numbers. */
 public enum Choice {
     /** Where wages are looked up for a house that names no region; any region of wages.csv. */
     REGION(List.of()),
+    /** The two methods that a run sets side by side, as {@link Contrast} writes them. */
+    METHODS(Contrast.all().stream().map(Contrast::word).toList()),
     WORKMANSHIP(List.of("careful", "typical", "hurried")),
     /** Curve of productivity over temperature. */
     COLD_CURVE(List.of("thomas_yiakoumis", "neca")),
@@ -40,7 +43,7 @@ public enum Choice {
     /** What a file stands for that was written before there was this choice. */
     public Optional<String> whenMissing() {
         return switch (this) {
-            case SAMPLING, WARRANTY_COVERS, ESCAPE_RULE -> Optional.of(values.get(0));
+            case METHODS, SAMPLING, WARRANTY_COVERS, ESCAPE_RULE -> Optional.of(values.get(0));
             case REGION, WORKMANSHIP, COLD_CURVE, PRICING, SHELTER, NEW_UNIT_MATERIAL, SILL_FLANGE -> Optional.empty();
         };
     }

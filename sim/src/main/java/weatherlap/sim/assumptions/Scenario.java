@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import weatherlap.sim.explain.Amount;
+import weatherlap.sim.method.Contrast;
 
 /** Every scalar and every choice of a run. */
 public record Scenario(Map<Scalar, Setting> settings, Map<Choice, String> choices) {
@@ -47,6 +48,11 @@ public record Scenario(Map<Scalar, Setting> settings, Map<Choice, String> choice
     /** A choice whose words are the constants of an enum. */
     public <E extends Enum<E>> E choice(Choice choice, Class<E> type) {
         return Enum.valueOf(type, choice(choice).toUpperCase(Locale.ROOT));
+    }
+
+    /** The two methods that are set side by side. */
+    public Contrast contrast() {
+        return Contrast.of(choice(Choice.METHODS));
     }
 
     /** The scalar as a leaf of an explanation. */

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import weatherlap.sim.house.Cladding;
 
 /**
@@ -19,8 +20,36 @@ public record Contrast(Method first, Method second) {
         }
     }
 
+    /** Every two methods, in either order, the usual ones first. */
+    public static List<Contrast> all() {
+        return Stream.concat(
+                        Stream.of(USUAL), Arrays.stream(Method.values()).flatMap(first -> Arrays.stream(Method.values())
+                                .filter(second -> second != first)
+                                .map(second -> new Contrast(first, second))))
+                .distinct()
+                .toList();
+    }
+
+    /** As tables write it, such as {@code full_flange,insert}. */
+    public String word() {
+        return first.word() + "," + second.word();
+    }
+
+    /** @throws java.util.NoSuchElementException where the text is the {@link #word} of no contrast */
+    public static Contrast of(String word) {
+        return all().stream()
+                .filter(contrast -> contrast.word().equals(word))
+                .findFirst()
+                .orElseThrow();
+    }
+
     public List<Method> both() {
         return List.of(first, second);
+    }
+
+    /** What a difference is, such as {@code full-flange less insert}. */
+    public String less() {
+        return first.label() + " less " + second.label();
     }
 
     /** Of the two the one that is not this. */

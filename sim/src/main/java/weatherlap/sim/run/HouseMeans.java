@@ -115,7 +115,7 @@ public final class HouseMeans {
      */
     public HouseMeans(House house, Assumptions base, Sampling sampling, int draws, long seed) {
         this.house = house;
-        contrast = Contrast.USUAL.at(house.cladding());
+        contrast = base.scenario().contrast().at(house.cladding());
         uniforms = new Uniforms(sampling, draws, new Streams(seed), Simulator.leading(base));
         luck = HouseCauses.leaks(house.id(), uniforms, new AdmittedShares(new double[0][]));
         scratch = new LeakDraws(draws);

@@ -46,23 +46,12 @@ public final class Simulator {
     }
 
     private Simulator(Assumptions assumptions, RainClimate climate, Uniforms uniforms) {
-        this(
-                Contrast.USUAL,
-                assumptions,
-                climate,
-                uniforms,
-                World.of(assumptions, uniforms::world),
-                LeakTables.of(assumptions));
+        this(assumptions, climate, uniforms, World.of(assumptions, uniforms::world), LeakTables.of(assumptions));
     }
 
     private Simulator(
-            Contrast contrast,
-            Assumptions assumptions,
-            RainClimate climate,
-            Uniforms uniforms,
-            World world,
-            LeakTables leakTables) {
-        this.contrast = contrast;
+            Assumptions assumptions, RainClimate climate, Uniforms uniforms, World world, LeakTables leakTables) {
+        contrast = assumptions.scenario().contrast();
         this.assumptions = assumptions;
         this.climate = climate;
         this.uniforms = uniforms;
@@ -83,24 +72,20 @@ public final class Simulator {
         return causes;
     }
 
-    /** The same draws with two other methods set side by side. */
-    public Simulator with(Contrast changed) {
-        return new Simulator(changed, assumptions, climate, uniforms, world, leakTables);
-    }
-
+    /** The two methods that are set side by side. */
     public Contrast contrast() {
         return contrast;
     }
 
     /** The same but for the admitted share of one lap fault, which is known; by position of the fault in its table. */
     public Simulator withAdmitted(int fault, double share) {
-        return new Simulator(contrast, assumptions, climate, uniforms, world.withAdmitted(fault, share), leakTables);
+        return new Simulator(assumptions, climate, uniforms, world.withAdmitted(fault, share), leakTables);
     }
 
     /** The same draws with one choice of the scenario taken otherwise; how they are laid, {@link Choice#SAMPLING}, stays. */
     public Simulator withChoice(Choice choice, String word) {
         Assumptions changed = assumptions.with(assumptions.scenario().with(choice, word));
-        return new Simulator(contrast, changed, climate, uniforms, world, LeakTables.of(changed));
+        return new Simulator(changed, climate, uniforms, world, LeakTables.of(changed));
     }
 
     public Assumptions assumptions() {
