@@ -110,7 +110,7 @@ public final class LayoutBuilder<R> {
     }
 
     public LayoutBuilder<R> method(Function<? super R, Method> of) {
-        return text("method", "method", "full_flange or insert", row -> of.apply(row)
+        return text("method", "method", "full_flange, full_frame or insert", row -> of.apply(row)
                 .word());
     }
 

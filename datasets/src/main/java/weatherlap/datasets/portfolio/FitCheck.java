@@ -1,6 +1,5 @@
 package weatherlap.datasets.portfolio;
 
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -39,15 +38,15 @@ final class FitCheck {
         }
     }
 
-    void checkUnits(Row row, Opening opening, Problems problems) {
+    /** @param open the methods that the house is open to; of others nothing is said */
+    void checkUnits(Row row, Opening opening, List<Method> open, Problems problems) {
         if (Glass.existing(opening, assumptions).glassIn2() <= 0) {
             row.error(problems, "frame_width_in", "an existing unit of " + size(opening) + " shows no glass");
             return;
         }
-        List<Method> without = Arrays.stream(Method.values())
-                .filter(method -> !hasUnit(opening, method))
-                .toList();
-        if (without.size() == Method.values().length) {
+        List<Method> without =
+                open.stream().filter(method -> !hasUnit(opening, method)).toList();
+        if (without.size() == open.size()) {
             row.error(
                     problems,
                     "frame_width_in",

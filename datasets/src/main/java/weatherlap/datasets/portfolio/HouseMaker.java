@@ -19,6 +19,7 @@ import weatherlap.sim.house.LeadTest;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.SidingCondition;
 import weatherlap.sim.house.Terrain;
+import weatherlap.sim.method.Method;
 
 /** Puts one house together from its rows and reports what does not go together. */
 final class HouseMaker {
@@ -78,6 +79,9 @@ final class HouseMaker {
     private List<Elevation> elevations(HouseRows rows) {
         Map<String, List<Row>> openings =
                 rows.openings().stream().collect(Collectors.groupingBy(row -> row.text("elevation_id")));
+        List<Method> open = rows.house().isSound()
+                ? Method.openTo(rows.house().word("cladding", Cladding.class))
+                : List.of(Method.values());
         List<Elevation> elevations = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (Row row : rows.elevations()) {
@@ -92,7 +96,7 @@ final class HouseMaker {
                 if (rows.house().isSound()) {
                     own.forEach(opening -> warnOfBarrier(rows.house(), opening));
                 }
-                elevations.add(elevation(row, own));
+                elevations.add(elevation(row, own, open));
             }
         }
         return elevations;
@@ -126,8 +130,9 @@ final class HouseMaker {
         }
     }
 
-    private Elevation elevation(Row row, List<Row> openings) {
-        List<Opening> made = openings.stream().map(this::opening).toList();
+    private Elevation elevation(Row row, List<Row> openings, List<Method> open) {
+        List<Opening> made =
+                openings.stream().map(opening -> opening(opening, open)).toList();
         return new Elevation(
                 row.text("elevation_id"),
                 row.number("bearing_deg"),
@@ -141,9 +146,9 @@ final class HouseMaker {
                 made);
     }
 
-    private Opening opening(Row row) {
+    private Opening opening(Row row, List<Method> open) {
         Opening opening = OpeningMaker.make(row, problems);
-        fit.ifPresent(check -> check.checkUnits(row, opening, problems));
+        fit.ifPresent(check -> check.checkUnits(row, opening, open, problems));
         return opening;
     }
 

@@ -16,7 +16,7 @@ import weatherlap.reports.workbook.InputWorkbooks;
         name = "weatherlap",
         mixinStandardHelpOptions = true,
         versionProvider = Weatherlap.VersionLine.class,
-        description = "Compares full-flange and insert replacement of the windows of standing houses.",
+        description = "Compares ways to replace the windows of standing houses: full-flange, full-frame, insert.",
         subcommands = {
             CompareCommand.class,
             GenerateCommand.class,

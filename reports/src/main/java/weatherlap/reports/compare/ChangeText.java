@@ -11,6 +11,7 @@ import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.price.Pricing;
 import weatherlap.sim.run.HouseResult;
@@ -36,10 +37,11 @@ final class ChangeText {
 
     List<String> sentences() {
         TippingPoints points = TippingPoints.of(results, Pricing.of(scenario));
-        boolean fullFlange = points.gapUsd() < 0;
+        Contrast contrast = scenario.contrast();
         List<String> lines = new ArrayList<>();
-        lines.add("Price: the methods would cost a family the same if full-flange were priced "
-                + ReportWords.usd(Math.abs(points.gapUsd())) + (fullFlange ? " higher" : " lower") + " a house.");
+        lines.add("Price: the methods would cost a family the same if "
+                + contrast.first().inSentence() + " were priced " + ReportWords.usd(Math.abs(points.gapUsd()))
+                + (points.gapUsd() < 0 ? " higher" : " lower") + " a house.");
         lines.add(
                 points.repairFactor().isPresent()
                         ? "Leaks: if mending one damaged opening cost "
@@ -47,7 +49,8 @@ final class ChangeText {
                                         repairUsd() * points.repairFactor().getAsDouble())
                                 + " rather than the " + ReportWords.usd(repairUsd())
                                 + " assumed on the mean (or if the chance of damage were off"
-                                + " by as much), they would be even; " + aheadAbove(points.damageGapUsd()) + "."
+                                + " by as much), they would be even; " + aheadAbove(contrast, points.damageGapUsd())
+                                + "."
                         : "Leaks: no cost of mending a leak turns the answer.");
         lines.add(
                 points.glassFactor().isPresent()
@@ -56,7 +59,7 @@ final class ChangeText {
                                         glassUsd() * points.glassFactor().getAsDouble(), 2)
                                 + " a year rather than the $"
                                 + ReportWords.number(glassUsd(), 2)
-                                + " assumed, they would be even; " + aheadAbove(points.glassGapUsd()) + "."
+                                + " assumed, they would be even; " + aheadAbove(contrast, points.glassGapUsd()) + "."
                         : "Glass: no worth of glass turns the answer.");
         House house = middle.house();
         for (Method method : middle.contrast().both()) {
@@ -100,12 +103,12 @@ final class ChangeText {
     /**
      * Which method gains as a loss grows dearer: the one that loses less.
      *
-     * @param gapUsd of that loss, full-flange less insert
+     * @param gapUsd of that loss, first less second
      */
-    static String aheadAbove(double gapUsd) {
-        return gapUsd < 0
-                ? "above that full-flange is ahead, below it the insert"
-                : "above that the insert is ahead, below it full-flange";
+    static String aheadAbove(Contrast contrast, double gapUsd) {
+        Method above = contrast.cheaper(gapUsd);
+        return "above that " + above.inSentence() + " is ahead, below it "
+                + contrast.other(above).inSentence();
     }
 
     private double repairUsd() {

@@ -14,6 +14,7 @@ import weatherlap.analysis.season.SeasonTable;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.Comparison;
 import weatherlap.analysis.tables.ResultTable;
+import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.format.Content;
 import weatherlap.reports.format.Html;
@@ -28,6 +29,7 @@ import weatherlap.reports.page.WeatherWords;
 import weatherlap.reports.season.SeasonSection;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.Simulator;
 
@@ -107,7 +109,9 @@ public record CompareReport(
     }
 
     String title() {
-        return "Full-flange or insert: " + name;
+        Contrast contrast = comparison.answer().contrast();
+        return InWords.capital(contrast.first().label()) + " or "
+                + contrast.second().label() + ": " + name;
     }
 
     /** What was compared, and what it rests on. */

@@ -5,10 +5,12 @@ import java.util.List;
 /** How the comparison is worked out, and what can hurt, in paragraphs. */
 final class MethodText {
     static final List<String> METHOD = List.of(
-            "Two methods are compared for every opening. Full-flange: the siding is loosened around the opening, the old unit comes out"
-                    + " whole, and a new unit with a nailing flange is lapped into the weather barrier; at brick and stucco the flange is"
-                    + " cut off and a sealant joint stands in its place, and the old laps stay. Insert: a smaller unit is set inside the"
-                    + " frame that stays.",
+            "Two methods are set side by side for every opening. Full-flange: the siding is loosened around the opening, the old unit comes"
+                    + " out whole, and a new unit with a nailing flange is lapped into the weather barrier. Full-frame: the old unit comes"
+                    + " out whole, siding and barrier are left alone, and a unit without a flange is set to the opening, sealed to the"
+                    + " wall and trimmed outside; the old laps stay. Insert: a smaller unit is set inside the frame that stays. No flanged"
+                    + " unit fits behind brick or stucco: such a house is closed to full-flange, and the method that was not named stands"
+                    + " in its place.",
             "Glass: the width and height of each lite, from the size of the frame and the sightlines of the unit, before and after. A new"
                     + " vinyl unit shows less glass than thin old aluminum under either method.",
             "Labor: each step of labour-steps.csv takes its person-minutes for one unit of its driver, such as a foot of perimeter or a"

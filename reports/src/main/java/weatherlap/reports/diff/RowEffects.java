@@ -68,7 +68,7 @@ record RowEffects(InputPaths paths, int houses) {
             return Parts.of(exchange, assumptions -> {
                 SimulatedPortfolio.Costs costs = portfolio.costs(assumptions);
                 progress.step();
-                return new Parts.Cost(costs.fullFlangeUsd(), costs.insertUsd());
+                return new Parts.Cost(costs.firstUsd(), costs.secondUsd());
             });
         }
     }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -34,6 +35,19 @@ class GlassTest {
         assertThat(geometry(opening, Method.FULL_FLANGE).existing().glassFt2()).isEqualTo(today, within(0.005));
         assertThat(geometry(opening, Method.FULL_FLANGE).replaced().glassFt2()).isEqualTo(flanged, within(0.005));
         assertThat(geometry(opening, Method.INSERT).replaced().glassFt2()).isEqualTo(insert, within(0.005));
+    }
+
+    /**
+     * By hand, called 36 x 60: a frame of 35.5 x 59.5 in an opening of 36 x 60. Less 1 in. each way a unit of 35 x 59 without a flange,
+     * which hides 5 in. of its width and 7.5 of its height: 30 x 51.5 = 1,545 in² of glass.
+     */
+    @Test
+    void aUnitWithoutAFlangeShowsTheGlassWorkedByHand() {
+        OpeningGeometry geometry = geometry(Measured.frame(35.5, 59.5).opening(), Method.FULL_FRAME);
+
+        assertThat(geometry.order().widthIn()).isEqualTo(35);
+        assertThat(geometry.order().heightIn()).isEqualTo(59);
+        assertThat(geometry.replaced().glassFt2()).isEqualTo(10.73, within(0.005));
     }
 
     @ParameterizedTest
