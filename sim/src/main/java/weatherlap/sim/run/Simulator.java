@@ -16,6 +16,7 @@ import weatherlap.sim.house.Portfolio;
 import weatherlap.sim.laps.AdmittedShares;
 import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakTables;
+import weatherlap.sim.many.InChunks;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;

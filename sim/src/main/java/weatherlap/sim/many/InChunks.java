@@ -1,4 +1,4 @@
-package weatherlap.sim.run;
+package weatherlap.sim.many;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -13,7 +13,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** Many things done on several threads and taken in their order; no more than a few chunks of them are in memory at a time. */
-final class InChunks {
+public final class InChunks {
     private static final int CHUNK = 16;
     private static final int CHUNKS_A_THREAD = 3;
 
@@ -24,7 +24,7 @@ final class InChunks {
      *
      * @param threads 1 or more
      */
-    static <A, B, T> void of(
+    public static <A, B, T> void of(
             Iterator<A> source, int threads, Function<A, B> work, Function<List<B>, T> summary, Consumer<T> taker) {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         Queue<Future<T>> pending = new ArrayDeque<>();

@@ -1,0 +1,2 @@
+/** Many things, one after another, on several threads. */
+package weatherlap.sim.many;
