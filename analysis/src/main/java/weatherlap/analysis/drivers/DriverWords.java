@@ -25,6 +25,10 @@ public final class DriverWords {
         choices(study).ifPresent(words::add);
         words.addAll(measure(study));
         words.add(estimator(study));
+        words.add(RecordWords.of(
+                study.factors(),
+                study.information().worths(),
+                study.information().nothingUsd()));
         return words;
     }
 
