@@ -2,6 +2,7 @@ package weatherlap.analysis.catalogue;
 
 import java.util.List;
 import weatherlap.analysis.breakeven.BreakEvenTable;
+import weatherlap.analysis.breakeven.ChoiceTable;
 import weatherlap.analysis.calibration.CalibrationTables;
 import weatherlap.analysis.callbacks.SeenExpected;
 import weatherlap.analysis.changes.ChangedRow;
@@ -38,6 +39,7 @@ public final class Catalogue {
             SeenExpected.TABLE,
             DriverTable.LAYOUT,
             BreakEvenTable.LAYOUT,
+            ChoiceTable.LAYOUT,
             ChangedRow.LAYOUT,
             HouseMove.LAYOUT,
             Parts.LAYOUT,

@@ -20,12 +20,12 @@ import weatherlap.sim.assumptions.Wage;
  * @param words that it may be
  * @param means over the houses, by word
  */
-record ChoiceSwing(Choice choice, List<String> words, List<Difference> means) {
+public record ChoiceSwing(Choice choice, List<String> words, List<Difference> means) {
     /** Choices that no mean of a method at every window hangs on: how draws are laid, and what closes a method. */
     private static final Set<Choice> APART = Set.of(Choice.SAMPLING, Choice.ESCAPE_RULE);
 
     /** Words of a choice, one that is in force among them; none where there is nothing to choose. */
-    static List<String> words(Assumptions base, Choice choice) {
+    public static List<String> words(Assumptions base, Choice choice) {
         List<String> words = choice == Choice.REGION
                 ? base.wages().stream().map(Wage::region).distinct().toList()
                 : choice.allowed();

@@ -18,10 +18,13 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.FaultKind;
+import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.random.Streams;
@@ -64,6 +67,37 @@ class FactorsTest {
                 .map(row -> row.id().equals(id) ? row.withMinutes(row.minutes().withLikely(likely)) : row)
                 .toList());
         assertThat(searched(factor.assume(BUNDLED, likely))).isCloseTo(compared(edited.apply(BUNDLED)), within(1e-6));
+    }
+
+    @Test
+    void aGroupOfRatesMovesItsOwnRowsTogether() {
+        Assumptions slower =
+                Factors.named(BUNDLED, "labour-steps/insert").orElseThrow().assume(BUNDLED, 2);
+        MethodScope alone = MethodScope.of(Method.INSERT);
+        assertThat(BUNDLED.steps()).anyMatch(step -> step.method().equals(alone));
+        for (int i = 0; i < BUNDLED.steps().size(); i++) {
+            LabourStep step = BUNDLED.steps().get(i);
+            assertThat(slower.steps().get(i).minutes())
+                    .as(step.id())
+                    .isEqualTo(step.method().equals(alone) ? step.minutes().times(2) : step.minutes());
+        }
+        assertThat(slower.withSteps(BUNDLED.steps())).isEqualTo(BUNDLED);
+    }
+
+    /** A fault lets no more past than arrives. */
+    @Test
+    void aGroupOfSharesEndsAtAll() {
+        Assumptions leaky =
+                Factors.named(BUNDLED, "lap-faults/existing").orElseThrow().assume(BUNDLED, 50);
+        assertThat(leaky.faults())
+                .filteredOn(fault -> fault.kind() == FaultKind.EXISTING)
+                .isNotEmpty()
+                .allSatisfy(fault -> assertThat(fault.admitted().high()).isLessThanOrEqualTo(1));
+        assertThat(leaky.faults())
+                .filteredOn(fault -> fault.kind() == FaultKind.NEW)
+                .containsExactlyElementsOf(BUNDLED.faults().stream()
+                        .filter(fault -> fault.kind() == FaultKind.NEW)
+                        .toList());
     }
 
     private static double searched(Assumptions assumptions) {

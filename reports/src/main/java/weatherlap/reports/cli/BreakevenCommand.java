@@ -25,12 +25,16 @@ import weatherlap.reports.options.SampleOption;
             "NAME is a scalar of scenario.toml, such as repair_cost_usd, or a row of another table:",
             "labour-steps/STEP (minutes), materials/ITEM (USD a package), wages/REGION/ROLE (USD an hour),",
             "units/METHOD/OPERATION (USD), units/price_list (times the prices), lap-faults/FAULT (share of the",
-            "water let past). `weatherlap assumptions` writes the tables out.",
+            "water let past). `weatherlap assumptions` writes the tables out. Rates of a group change",
+            "together, times those of the table: labour-steps/all, labour-steps/METHOD (its own steps),",
+            "materials/all, wages/all, lap-faults/existing, lap-faults/new. A choice, such as workmanship or",
+            "shelter, is tried by each of its words.",
             "",
             "Examples:",
             "  weatherlap breakeven --vary repair_cost_usd --out breakeven",
             "  weatherlap breakeven my-houses --vary wages/national/carpenter --from 20 --to 120 --out breakeven",
-            "  weatherlap breakeven --vary repair_cost_usd --vary horizon_years --out map"
+            "  weatherlap breakeven --vary repair_cost_usd --vary horizon_years --out map",
+            "  weatherlap breakeven --vary labour-steps/full_flange --vary workmanship --out map"
         })
 final class BreakevenCommand implements Callable<Integer> {
     @Spec

@@ -138,7 +138,11 @@ final class CompareCommand implements Callable<Integer> {
     private InputPaths paths() {
         return methods.in(input.paths())
                 .withShop(shop.path())
-                .with(Stream.of(change("draws", draws), change("seed", seed), change("crew", crew), change("sampling", sampling))
+                .with(Stream.of(
+                                change("draws", draws),
+                                change("seed", seed),
+                                change("crew", crew),
+                                change("sampling", sampling))
                         .flatMap(Optional::stream));
     }
 

@@ -19,8 +19,8 @@ import weatherlap.reports.options.SampleOption;
                 "Ranks the assumptions by what they do to the answer: Sobol' indices, swings, and what to measure next.",
         footer = {
             "",
-            "All houses are read and held in memory: of --houses of them swings and worths are told, of --replicates of them",
-            "shares of the variance.",
+            "All houses are read and held in memory: of --houses of them swings and worths are told, of",
+            "--replicates of them shares of the variance.",
             "",
             "Examples:",
             "  weatherlap drivers --out drivers",

@@ -1,6 +1,7 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -11,14 +12,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import weatherlap.analysis.breakeven.BreakEven;
 import weatherlap.analysis.breakeven.BreakEven.Crossing;
 import weatherlap.analysis.breakeven.BreakEvenTable;
+import weatherlap.analysis.breakeven.ChoiceTable;
 import weatherlap.analysis.breakeven.PreferenceMap;
 import weatherlap.analysis.drivers.Factor;
-import weatherlap.analysis.drivers.Factors;
 import weatherlap.analysis.drivers.SimulatedPortfolio;
 import weatherlap.analysis.drivers.SimulatedPortfolio.Costs;
 import weatherlap.analysis.words.Numbers;
@@ -46,7 +45,7 @@ import weatherlap.sim.house.House;
 import weatherlap.sim.random.Streams;
 
 /**
- * Finds where the preferred method changes.
+ * Finds where the preferred method changes as a number does, and what it is by each word of a choice.
  *
  * @param names one or two; two give a map as well
  * @param from low end of the first name's range; empty: half its likely value or its own low
@@ -62,14 +61,12 @@ public record BreakEvenSearch(
         int houses) {
     private static final int STEPS = 12;
     private static final int RESAMPLES = 1000;
-    private static final int MAP_CELLS = 9;
-    private static final int HALVINGS = 40;
 
     /** @throws BadInput with every problem of the tables or an unknown name, before anything is simulated or written */
     public void run(Messages messages) throws IOException {
         Inputs inputs = Inputs.read(paths);
         Assumptions base = inputs.assumptions().assumptions();
-        List<Factor> factors = factors(base);
+        List<Varied> varied = varied(base);
         messages.warn(inputs.warnings());
         List<House> simulated = SimulatedPortfolio.sample(inputs.portfolio().houses(), houses);
         SimulatedPortfolio portfolio = new SimulatedPortfolio(
@@ -84,66 +81,84 @@ public record BreakEvenSearch(
                 return tried;
             };
             List<BreakEven> found = new ArrayList<>();
-            for (Factor factor : factors) {
-                found.add(search(factor, base, costs, scope, folder, inputs.seed()));
+            List<ChoiceTable.Word> chosen = new ArrayList<>();
+            List<String> words = new ArrayList<>();
+            for (Varied one : varied) {
+                if (one instanceof Varied.OfNumber number) {
+                    BreakEven own = search(number, base, costs, scope, folder, inputs.seed());
+                    found.add(own);
+                    words.addAll(BreakEvenTable.words(
+                            own, number.factor().unit(), number.factor().range().likely()));
+                } else if (one instanceof Varied.OfWords choice) {
+                    List<ChoiceTable.Word> own = tried(choice, base, costs);
+                    chosen.addAll(own);
+                    words.add(ChoiceTable.words(own));
+                }
             }
-            TableWriter.CSV.write(folder, List.of(BreakEvenTable.of(found)));
-            if (factors.size() == 2) {
-                Drivers.write(folder, "map", map(factors, base, costs, scope));
+            TableWriter.CSV.write(
+                    folder,
+                    chosen.isEmpty()
+                            ? List.of(BreakEvenTable.of(found))
+                            : List.of(BreakEvenTable.of(found), ChoiceTable.of(chosen)));
+            if (varied.size() == 2) {
+                Drivers.write(folder, "map", map(varied, base, costs, scope));
             }
             folder.commit(
                     new RunRecord(Version.current(), "breakeven", settings(inputs, simulated), inputs.checksums()));
             messages.result("Where the preferred method changes, over " + scope + ":");
-            for (int i = 0; i < found.size(); i++) {
-                Factor factor = factors.get(i);
-                BreakEvenTable.words(found.get(i), factor.unit(), factor.range().likely())
-                        .forEach(messages::result);
-            }
+            words.forEach(messages::result);
+            messages.note(told(varied, output.folder()));
         }
-        messages.note("breakeven.csv and charts are in " + output.folder() + "; a browser shows "
-                + output.folder().resolve("charts").resolve(chart(factors.get(0)) + ".svg"));
     }
 
-    private List<Factor> factors(Assumptions base) {
-        List<String> known = Factors.all(base).stream().map(Factor::name).toList();
+    private static String told(List<Varied> varied, Path folder) {
+        Optional<Path> chart = varied.size() == 2
+                ? Optional.of(Path.of("map"))
+                : varied.stream()
+                        .filter(Varied.OfNumber.class::isInstance)
+                        .map(one -> Path.of(chart(one.name())))
+                        .findFirst();
+        return "the tables are in " + folder
+                + chart.map(name ->
+                                "; a browser shows " + folder.resolve("charts").resolve(name + ".svg"))
+                        .orElse("");
+    }
+
+    private List<Varied> varied(Assumptions base) {
         List<String> problems = new ArrayList<>();
-        List<Factor> factors = new ArrayList<>();
+        List<Varied> varied = new ArrayList<>();
         for (String name : names) {
-            Optional<Factor> factor = Factors.named(base, name);
-            factor.ifPresentOrElse(
-                    factors::add,
-                    () -> problems.add("--vary: \"" + name + "\" is neither a scalar nor table/row"
-                            + Nearest.hint(name, known) + "; weatherlap breakeven --help tells how names are made"));
+            Varied.named(base, name)
+                    .ifPresentOrElse(
+                            varied::add,
+                            () -> problems.add("--vary: \"" + name + "\" is no scalar, choice, table/row or table/group"
+                                    + Nearest.hint(name, Varied.known(base))
+                                    + "; weatherlap breakeven --help tells how names are made"));
         }
         if (new HashSet<>(names).size() < names.size()) {
             problems.add("--vary: \"" + names.get(0) + "\" stands twice; a map is of two");
         }
         if (problems.isEmpty()) {
-            Factor.Span span = span(factors.get(0));
-            if (!(span.low() < span.high())
-                    || span.low() < factors.get(0).lowest()
-                    || span.high() > factors.get(0).highest()) {
-                problems.add("--from, --to: the range of " + names.get(0) + " (" + span.low() + " to " + span.high()
-                        + ") must rise and stay from " + factors.get(0).lowest() + " to "
-                        + factors.get(0).highest());
-            }
+            varied.set(0, ranged(varied.get(0), base, problems));
         }
         if (problems.isEmpty()) {
-            problems.addAll(contradictions(factors, base));
+            problems.addAll(contradictions(varied, base));
         }
         if (!problems.isEmpty()) {
             throw new BadInput(problems);
         }
-        return factors;
+        return varied;
     }
 
     /** What the ends of the search would contradict: of one range that the user names, of two at every corner of their map. */
-    private List<String> contradictions(List<Factor> factors, Assumptions base) {
+    private static List<String> contradictions(List<Varied> varied, Assumptions base) {
         List<Assumptions> corners = List.of(base);
-        for (Factor factor : factors) {
-            Factor.Span span = sound(factor, base);
+        for (Varied one : varied) {
+            Varied.Axis axis = one.axis();
+            List<Double> ends = List.of(
+                    axis.values().get(0), axis.values().get(axis.values().size() - 1));
             corners = corners.stream()
-                    .flatMap(corner -> Stream.of(span.low(), span.high()).map(end -> factor.assume(corner, end)))
+                    .flatMap(corner -> ends.stream().map(end -> axis.set().apply(corner, end)))
                     .toList();
         }
         return corners.stream()
@@ -154,45 +169,38 @@ public record BreakEvenSearch(
                 .toList();
     }
 
-    /** Where to look: as far as the user says, or else as the value goes with all others. */
-    private Factor.Span sound(Factor factor, Assumptions base) {
-        Factor.Span span = span(factor);
-        boolean named = factor.name().equals(names.get(0));
-        double likely =
-                Math.max(span.low(), Math.min(span.high(), factor.range().likely()));
-        return new Factor.Span(
-                named && from.isPresent() ? span.low() : towards(span.low(), likely, factor, base),
-                named && to.isPresent() ? span.high() : towards(span.high(), likely, factor, base));
-    }
-
-    /** The end, or as far from the likely value towards it as nothing contradicts. */
-    private static double towards(double end, double likely, Factor factor, Assumptions base) {
-        double sound = likely;
-        double tried = end;
-        for (int i = 0; i < HALVINGS; i++) {
-            if (AssumptionTables.contradictions(factor.assume(base, tried)).isEmpty()) {
-                sound = tried;
-                if (i == 0) {
-                    return end;
-                }
-            } else {
-                end = tried;
+    /** The first of them within the range that was asked for. */
+    private Varied ranged(Varied first, Assumptions base, List<String> problems) {
+        if (first instanceof Varied.OfNumber number) {
+            Factor factor = number.factor();
+            Factor.Span span = new Factor.Span(
+                    from.orElse(number.span().low()), to.orElse(number.span().high()));
+            if (!(span.low() < span.high()) || span.low() < factor.lowest() || span.high() > factor.highest()) {
+                problems.add("--from, --to: the range of " + factor.name() + " (" + span.low() + " to " + span.high()
+                        + ") must rise and stay from " + factor.lowest() + " to " + factor.highest());
             }
-            tried = (sound + end) / 2;
+            return new Varied.OfNumber(factor, SoundSpan.of(factor, span, from.isPresent(), to.isPresent(), base));
         }
-        return sound;
+        if (from.isPresent() || to.isPresent()) {
+            problems.add("--from, --to: " + first.name() + " is a choice of words and has no range");
+        }
+        return first;
     }
 
-    private Factor.Span span(Factor factor) {
-        if (!factor.name().equals(names.get(0))) {
-            return factor.search();
-        }
-        return new Factor.Span(
-                from.orElse(factor.search().low()), to.orElse(factor.search().high()));
+    private static List<ChoiceTable.Word> tried(
+            Varied.OfWords choice, Assumptions base, Function<Assumptions, Costs> costs) {
+        return choice.words().stream()
+                .map(word -> ChoiceTable.Word.of(
+                        base.scenario().contrast(),
+                        choice.name(),
+                        word,
+                        word.equals(base.scenario().choice(choice.choice())),
+                        costs.apply(choice.set(base, word)).differenceUsd()))
+                .toList();
     }
 
     private BreakEven search(
-            Factor factor,
+            Varied.OfNumber number,
             Assumptions base,
             Function<Assumptions, Costs> costs,
             String scope,
@@ -200,12 +208,12 @@ public record BreakEvenSearch(
             long seed)
             throws IOException {
         Map<Double, Costs> seen = Collections.synchronizedMap(new TreeMap<>());
-        Factor.Span span = sound(factor, base);
+        Factor factor = number.factor();
         BreakEven found = BreakEven.over(
                 base.scenario().contrast(),
                 factor.name(),
-                span.low(),
-                span.high(),
+                number.span().low(),
+                number.span().high(),
                 value -> seen.computeIfAbsent(value, v -> costs.apply(factor.assume(base, v)))
                         .differenceUsd(),
                 new BreakEven.Effort(STEPS, RESAMPLES, new Streams(seed)));
@@ -223,12 +231,12 @@ public record BreakEvenSearch(
                         .toList(),
                 crossing,
                 factor.range().likely());
-        Drivers.write(folder, chart(factor), picture);
+        Drivers.write(folder, chart(factor.name()), picture);
         return found;
     }
 
-    private static String chart(Factor factor) {
-        return SafeName.of(factor.name().replace('/', '-'));
+    private static String chart(String name) {
+        return SafeName.of(name.replace('/', '-'));
     }
 
     private static Spread spread(Crossing crossing) {
@@ -238,31 +246,26 @@ public record BreakEvenSearch(
                 Math.max(crossing.high90(), crossing.value()));
     }
 
-    private BreakEvenMap map(List<Factor> factors, Assumptions base, Function<Assumptions, Costs> costs, String scope) {
-        Factor across = factors.get(0);
-        Factor up = factors.get(1);
+    private static BreakEvenMap map(
+            List<Varied> varied, Assumptions base, Function<Assumptions, Costs> costs, String scope) {
+        Varied.Axis across = varied.get(0).axis();
+        Varied.Axis up = varied.get(1).axis();
         PreferenceMap map = PreferenceMap.over(
-                base.scenario().contrast(), across.name(), values(sound(across, base)), up.name(), values(sound(up, base)), (x, y) -> costs.apply(
-                                up.assume(across.assume(base, x), y))
+                base.scenario().contrast(),
+                across.title(),
+                across.values(),
+                up.title(),
+                up.values(),
+                (x, y) -> costs.apply(up.set().apply(across.set().apply(base, x), y))
                         .differenceUsd());
         return new BreakEvenMap(
                 base.scenario().contrast(),
                 scope,
-                named(across),
-                named(up),
-                map.across().stream().map(v -> Factor.rounded(v)).toList(),
-                map.up().stream().map(v -> Factor.rounded(v)).toList(),
+                across.title(),
+                up.title(),
+                across.labels(),
+                up.labels(),
                 map.firstCheaper());
-    }
-
-    private static String named(Factor factor) {
-        return factor.name() + (factor.unit().isEmpty() ? "" : ", " + factor.unit());
-    }
-
-    private static List<Double> values(Factor.Span span) {
-        return IntStream.range(0, MAP_CELLS)
-                .mapToObj(i -> span.low() + (span.high() - span.low()) * i / (MAP_CELLS - 1))
-                .toList();
     }
 
     private Map<String, Object> settings(Inputs inputs, List<House> simulated) {

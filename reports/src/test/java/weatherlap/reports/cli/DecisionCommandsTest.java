@@ -55,6 +55,36 @@ class DecisionCommandsTest {
     }
 
     @Test
+    void breakEvenTriesAChoiceByEachOfItsWordsAlsoAlongTheSideOfAMap() throws IOException {
+        Path out = folder.resolve("choice");
+        Cli cli = Cli.run(
+                "breakeven",
+                portfolio,
+                "--vary",
+                "workmanship",
+                "--vary",
+                "labour-steps/full_flange",
+                "--set",
+                "draws=8",
+                "--out",
+                out,
+                "--quiet");
+        assertThat(cli.err()).isEmpty();
+        assertThat(cli.status()).isZero();
+        assertThat(cli.out()).contains("workmanship ", " with careful; ", " with typical, which is in force; ");
+        assertThat(Files.readAllLines(out.resolve("choices.csv")))
+                .hasSize(4)
+                .anyMatch(row -> row.startsWith("workmanship,typical,yes,"));
+        assertThat(out.resolve("breakeven.csv")).content().contains("labour-steps/full_flange,");
+        assertThat(out.resolve("charts").toFile().list())
+                .containsExactlyInAnyOrder("labour-steps-full_flange.svg", "map.svg");
+        assertThat(out.resolve("charts").resolve("map.svg")).content().contains(">hurried<");
+        Cli ranged = Cli.run("breakeven", portfolio, "--vary", "shelter", "--from", 1, "--out", folder.resolve("none"));
+        assertThat(ranged.status()).isEqualTo(2);
+        assertThat(ranged.err()).contains("shelter is a choice of words and has no range");
+    }
+
+    @Test
     void breakEvenOfTwoNamesGivesATableAPictureEachAndAMap() throws IOException {
         Path out = folder.resolve("breakeven");
         Cli cli = Cli.run(
