@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import weatherlap.datasets.climate.Location;
 import weatherlap.datasets.table.CellType;
+import weatherlap.datasets.table.Characters;
 import weatherlap.datasets.table.Nearest;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
@@ -131,6 +132,9 @@ public final class SiteText {
         JsonNode node = tree.path(name);
         if (!node.isMissingNode() && !node.isTextual()) {
             error(name, "must be text in quotes");
+        }
+        if (node.isTextual() && !Characters.shown(node.textValue()).equals(node.textValue())) {
+            error(name, "holds a character that no page can show");
         }
         return node.isTextual() ? Optional.of(node.textValue()) : Optional.empty();
     }

@@ -2,6 +2,7 @@ package weatherlap.datasets.table;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +50,15 @@ public sealed interface Folder {
     record OnDisk(Path path) implements Folder {
         @Override
         public Optional<Source> find(String file, Problems problems) {
-            Path wanted = path.resolve(file);
+            try {
+                return find(file, path.resolve(file), problems);
+            } catch (InvalidPathException e) {
+                problems.error(Quoted.bare(file), "is no name of a file");
+                return Optional.empty();
+            }
+        }
+
+        private Optional<Source> find(String file, Path wanted, Problems problems) {
             String fault = fault(wanted, path);
             if (fault.isEmpty() && leadsOut(wanted)) {
                 fault = "is a link that leads out of its folder";

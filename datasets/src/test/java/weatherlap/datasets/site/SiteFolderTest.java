@@ -98,6 +98,15 @@ class SiteFolderTest {
         assertThat(fault("place = [")).contains("is not TOML");
     }
 
+    /** TOML names characters by numbers that no file of text may hold. */
+    @Test
+    void charactersThatNoPageOrPathCanHoldAreNamed() throws IOException {
+        assertThat(fault("place = \"a\\uFFFE\"\n"))
+                .contains("site.toml:1:place: holds a character that no page can show");
+        assertThat(weatherFault("place = \"x\"\nweather = [\"a\\u0000b\"]\n"))
+                .contains("a\\u0000b: is no name of a file");
+    }
+
     @Test
     void aYearThatIsMissingIsNamed() throws IOException {
         String weather = NEWARK + "weather = [\"weather/2019.csv\", \"weather/2021.csv\"]\n";
