@@ -44,7 +44,6 @@
       }
     };
     form.hidden = false;
-    form.addEventListener('submit', function (event) { event.preventDefault(); });
     form.addEventListener('input', show);
     order.addEventListener('change', sort);
     window.addEventListener('hashchange', openNamed);
