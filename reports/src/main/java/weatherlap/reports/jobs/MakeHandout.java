@@ -94,6 +94,7 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, HandoutWi
         settings.put("paper", paper.word());
         settings.put("language", wishes.language().word());
         settings.put("prices", wishes.prices());
+        settings.put("choice", wishes.choice());
         settings.put("seed", inputs.seed());
         settings.put("draws", inputs.scenario().whole(Scalar.DRAWS));
         return settings;

@@ -154,6 +154,25 @@ final class Browser implements AutoCloseable {
                 .get("data"));
     }
 
+    /** Presses and lets go of a key that has no sign, such as ArrowRight. */
+    void key(String name, int code) {
+        for (String type : List.of("keyDown", "keyUp")) {
+            call(
+                    "Input.dispatchKeyEvent",
+                    Map.of("type", type, "key", name, "code", name, "windowsVirtualKeyCode", code));
+        }
+    }
+
+    /** Touches the middle of the first element of a selector, which is scrolled to, and lets go. */
+    void tap(String selector) {
+        String box = "document.querySelector('" + selector + "').getBoundingClientRect()";
+        value("document.querySelector('" + selector + "').scrollIntoView({block: 'center'}); 0");
+        int x = ((Double) value("Math.round(" + box + ".x + " + box + ".width / 2)")).intValue();
+        int y = ((Double) value("Math.round(" + box + ".y + " + box + ".height / 2)")).intValue();
+        call("Input.dispatchTouchEvent", Map.of("type", "touchStart", "touchPoints", List.of(Map.of("x", x, "y", y))));
+        call("Input.dispatchTouchEvent", Map.of("type", "touchEnd", "touchPoints", List.of()));
+    }
+
     private Map<String, Object> call(String method, Map<String, Object> parameters) {
         int id = ++calls;
         Map<String, Object> request = new LinkedHashMap<>();
@@ -231,6 +250,12 @@ final class Browser implements AutoCloseable {
                 write(json, member.getValue());
             }
             json.writeEndObject();
+        } else if (value instanceof List<?> list) {
+            json.writeStartArray();
+            for (Object item : list) {
+                write(json, item);
+            }
+            json.writeEndArray();
         } else if (value instanceof Boolean truth) {
             json.writeBoolean(truth);
         } else if (value instanceof Integer number) {

@@ -2,13 +2,17 @@ package weatherlap.reports.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weatherlap.reports.handout.HandoutFiles;
+import weatherlap.reports.jobs.HandoutWishes;
 import weatherlap.reports.page.Paper;
+import weatherlap.reports.words.Language;
 
 class HandoutBrowserTest {
     @TempDir
@@ -48,9 +52,65 @@ class HandoutBrowserTest {
         typical.accessible(Tools.axe());
     }
 
+    /** What stands below the rows is what the sheet of the line that the page gives has in its first box. */
+    @Test
+    void whatIsTickedIsWhatTheSheetOfItsLineTells() throws Exception {
+        typical.at(1280);
+        for (String ticked : List.of("i % row.length", "row.length - 1", "(i * i + 1) % row.length")) {
+            browser.value("[...document.querySelectorAll('.tick')].forEach((tick, i) => {"
+                    + " const row = tick.querySelectorAll('input'); row[" + ticked + "].click(); }); 0");
+            String line = (String) browser.value("document.getElementById('choice-line').value");
+            Path again = Files.createTempDirectory(folder, "again").resolve("out");
+            HandoutFiles.write(
+                    HandoutFiles.demo(),
+                    "G0014",
+                    Paper.LETTER,
+                    new HandoutWishes(Language.EN, true, false, line),
+                    again);
+            List<String> shown = List.of(text("sum-price"), text("sum-glass"), text("sum-leaks"));
+            new Looks(browser, again.resolve("handout.html")).at(1280);
+            assertThat(browser.value("document.getElementById('choice-line').value")).isEqualTo(line);
+            assertThat(List.of(cell("price", 0), cell("text", 1), cell("text", offeredLeaks())))
+                    .as(line)
+                    .isEqualTo(shown);
+            typical.at(1280);
+        }
+    }
+
+    private static int offeredLeaks() {
+        return ((Double) browser.value("[...document.querySelectorAll('.offer tr.text')]"
+                        + ".findIndex(row => row.textContent.includes('Leak damage'))"))
+                .intValue();
+    }
+
+    private static String cell(String kind, int row) {
+        return (String) browser.value("document.querySelectorAll('.offer tr." + kind + "')[" + row
+                + "].querySelector('td').textContent");
+    }
+
+    private static String text(String id) {
+        return (String) browser.value("document.getElementById('" + id + "').textContent");
+    }
+
+    @Test
+    void windowsAreTickedByKeyboardAndByTouch() {
+        typical.at(390);
+        String price = text("sum-price");
+        browser.value("document.querySelector('.tick input:checked').focus(); 0");
+        browser.key("ArrowRight", 39);
+        assertThat(text("sum-price")).isNotEqualTo(price);
+        browser.key("ArrowLeft", 37);
+        assertThat(text("sum-price")).isEqualTo(price);
+        browser.tap(".tick label:last-child");
+        assertThat(text("sum-price")).isNotEqualTo(price);
+        browser.tap(".presets button");
+        assertThat(browser.value("document.querySelector('.sum dl').getAttribute('aria-live')"))
+                .isEqualTo("polite");
+    }
+
     @Test
     void printsOnFewPages() throws Exception {
         typical.at(1280);
-        assertThat(typical.printedPages()).isBetween(2, 4);
+        assertThat(typical.printedPages()).isBetween(2, 6);
     }
 }
