@@ -17,6 +17,7 @@ import weatherlap.sim.Check;
  * eave and the grade line.
  *
  * @param label which wall
+ * @param piece what a piece of its siding is called: panel, board
  * @param widthIn of the wall, in.
  * @param eaveIn height of the eave over grade, in.
  * @param panels of the siding; none on brick or stucco
@@ -24,7 +25,13 @@ import weatherlap.sim.Check;
  * @param tallestPx the height that the whole drawing may have, px, 200 or more
  */
 public record WallDrawing(
-        String label, double widthIn, double eaveIn, List<Panel> panels, List<Opening> openings, int tallestPx)
+        String label,
+        String piece,
+        double widthIn,
+        double eaveIn,
+        List<Panel> panels,
+        List<Opening> openings,
+        int tallestPx)
         implements Picture {
 
     /**
@@ -73,14 +80,15 @@ public record WallDrawing(
     /** Height of capitals and figures, which are all that a mark is of, as a share of the type's size. */
     private static final double CAPITAL = 0.73;
 
-    /** As high as a sheet that holds other things besides. */
+    /** Of panels, as high as a sheet that holds other things besides. */
     public WallDrawing(String label, double widthIn, double eaveIn, List<Panel> panels, List<Opening> openings) {
-        this(label, widthIn, eaveIn, panels, openings, TALLEST_PX);
+        this(label, "panel", widthIn, eaveIn, panels, openings, TALLEST_PX);
     }
 
     public WallDrawing {
         Check.within("tallest", tallestPx, 200, 10_000);
         Check.text("label", label);
+        Check.text("piece", piece);
         Check.positive("width", widthIn);
         Check.positive("eave height", eaveIn);
         panels = List.copyOf(panels);
@@ -115,8 +123,8 @@ public record WallDrawing(
     public String message() {
         long down = panels.stream().filter(Panel::down).count();
         String siding = panels.isEmpty()
-                ? "it has no siding panels to take down"
-                : down + " of " + panels.size() + " siding panels " + (down == 1 ? "comes" : "come") + " down";
+                ? "it has no siding " + piece + "s to take down"
+                : down + " of " + panels.size() + " siding " + piece + "s " + (down == 1 ? "comes" : "come") + " down";
         return Sketch.clean(label) + ": a wall " + Inches.feet(widthIn) + " wide and " + Inches.feet(eaveIn)
                 + " high to the eave with " + Numbers.count(openings.size(), "opening", "openings") + "; "
                 + siding + ".";
@@ -253,7 +261,7 @@ public record WallDrawing(
             Rectangle2D box = new Rectangle2D.Double(x, y - 6, 28, 12);
             sketch.fill(box, Tone.LINE);
             sketch.outline(box, Tone.MUTED, 0.75f);
-            sketch.small("panel to take down and put back", Tone.INK, x + 34, y + 4, 0);
+            sketch.small(piece + " to take down and put back", Tone.INK, x + 34, y + 4, 0);
         }
     }
 }

@@ -62,7 +62,8 @@ class DrawingTest {
                         (c < 26 ? "" : "A") + (char) ('A' + c % 26) + "1", 0, 4.0 * c, 144, 4, true))
                 .toList();
         for (int tallestPx : new int[] {260, 320, 420, 560, 900}) {
-            List<Rectangle2D> capitals = capitals(new WallDrawing("w", 396, 228, panels, List.of(), tallestPx).svg());
+            List<Rectangle2D> capitals =
+                    capitals(new WallDrawing("w", "panel", 396, 228, panels, List.of(), tallestPx).svg());
             assertThat(capitals).hasSizeGreaterThanOrEqualTo(40);
             for (int i = 0; i < capitals.size(); i++) {
                 for (int j = 0; j < i; j++) {
@@ -99,5 +100,9 @@ class DrawingTest {
     void aBareWallHasNothingToTakeDown() {
         assertThat(new WallDrawing("w", 240, 96, List.of(), List.of()).message())
                 .contains("no siding panels to take down");
+        WallDrawing boards = new WallDrawing(
+                "w", "board", 240, 96, List.of(new WallDrawing.Panel("A1", 0, 0, 120, 8, true)), List.of(), 568);
+        assertThat(boards.message()).contains("1 of 1 siding boards comes down");
+        assertThat(boards.svg()).contains(">board to take down and put back<").doesNotContain("panel");
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
@@ -23,6 +24,9 @@ import weatherlap.sim.method.Method;
 
 /** Puts one house together from its rows and reports what does not go together. */
 final class HouseMaker {
+    /** Siding panels cover more, in. */
+    private static final double LEAST_PANEL_IN = 6;
+
     private final int thisYear;
     private final boolean amongOthers;
     private final Optional<FitCheck> fit;
@@ -91,6 +95,7 @@ final class HouseMaker {
             if (row.isSound() && seen.add(row.text("elevation_id"))) {
                 if (rows.house().isSound()) {
                     checkSiding(row, rows.house().word("cladding", Cladding.class));
+                    warnOfCourses(row, rows.house().word("cladding", Cladding.class));
                 }
                 WallCheck.check(row, own, problems);
                 if (rows.house().isSound()) {
@@ -127,6 +132,19 @@ final class HouseMaker {
                     row.error(problems, column, "is empty; the cladding " + name + " needs it");
                 }
             }
+        }
+    }
+
+    /** Panels are made of two courses or more of 4 or 5 in. and come down in one piece: common practice. */
+    private void warnOfCourses(Row row, Cladding cladding) {
+        double height = row.optionalNumber("course_exposure_in").orElse(LEAST_PANEL_IN);
+        if (cladding.hungInPanels() && height < LEAST_PANEL_IN) {
+            row.warning(
+                    problems,
+                    "course_exposure_in",
+                    CsvText.cell(height)
+                            + " inches is little for a panel of siding; give what a whole panel covers, 8 for two courses"
+                            + " of 4 (nearly twice as many pieces are counted otherwise)");
         }
     }
 

@@ -20,6 +20,7 @@ import weatherlap.reports.options.SheetOptions;
             "Examples, the first in the bundled demo:",
             "  weatherlap crewsheet --house brick --method insert --out sheet",
             "  weatherlap crewsheet --house gable --method plan --out sheet",
+            "  weatherlap crewsheet --all --method plan --out sheets",
             "  weatherlap crewsheet my-houses --house EXAMPLE --method full_flange --paper a4 --out sheet-a4"
         })
 final class CrewsheetCommand implements Callable<Integer> {
@@ -37,8 +38,13 @@ final class CrewsheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        new WriteCrewSheet(sheet.paths(), output.request(), sheet.house(), plan.plan(), sheet.paper())
-                .run(common.messages());
+        WriteCrewSheet job =
+                new WriteCrewSheet(sheet.paths(), output.request(), sheet.house(), plan.plan(), sheet.paper());
+        if (sheet.all()) {
+            job.runAll(common.messages());
+        } else {
+            job.run(common.messages());
+        }
         return 0;
     }
 }

@@ -22,6 +22,7 @@ import weatherlap.reports.words.Language;
             "",
             "Examples, the first in the bundled demo:",
             "  weatherlap handout --house G0014 --out handout",
+            "  weatherlap handout --all --out handouts",
             "  weatherlap handout my-houses --paper a4 --out handout-a4",
             "  weatherlap handout --house G0014 --language es --prices no --out hoja"
         })
@@ -65,7 +66,12 @@ final class HandoutCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         HandoutWishes wishes = new HandoutWishes(language, prices == YesOrNo.Word.YES, inside, choice);
-        new MakeHandout(sheet.paths(), sheet.house(), sheet.paper(), wishes, output.request()).run(common.messages());
+        MakeHandout job = new MakeHandout(sheet.paths(), sheet.house(), sheet.paper(), wishes, output.request());
+        if (sheet.all()) {
+            job.runAll(common.messages());
+        } else {
+            job.run(common.messages());
+        }
         return 0;
     }
 

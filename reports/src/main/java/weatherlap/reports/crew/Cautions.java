@@ -27,9 +27,11 @@ final class Cautions {
                 "This sheet does not replace training, license, the unit maker's instructions or the local code; where they differ,"
                         + " they go first.");
         cautions.add(lead(house));
-        cautions.add(
-                "Asbestos: old siding, glazing putty, caulk, plaster and paper may hold it. Have it tested before it is disturbed; if"
-                        + " in doubt, stop.");
+        if (house.yearBuilt() < scenario.value(Scalar.ASBESTOS_UNTIL_YEAR)) {
+            cautions.add(
+                    "Asbestos: old siding, glazing putty, caulk, plaster and paper may hold it. Have it tested before it is disturbed; if"
+                            + " in doubt, stop.");
+        }
         if (house.cladding() == Cladding.BRICK_VENEER
                 || house.cladding() == Cladding.STUCCO
                 || house.cladding() == Cladding.FIBER_CEMENT) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import weatherlap.analysis.words.Compass;
 import weatherlap.analysis.words.Inches;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.drawing.WallDrawing;
@@ -48,9 +49,9 @@ final class WallPart {
                 .forEach((method, own) -> tables.add(new MethodTables(
                         SizeTable.of(own, method, takeoff.single().isEmpty()), edges(own, method, scenario))));
         return new WallSheet(
-                "Wall " + wall.id() + ", faces " + Numbers.plain(wall.bearingDeg(), 0) + "° clockwise from north: "
+                "Wall " + wall.id() + ", faces " + Compass.of(wall.bearingDeg()) + ": "
                         + Window.list(windows).toLowerCase(Locale.ROOT),
-                plan.panelsDown() > 0 ? fitted(drawing(wall, windows, plan, paper), paper) : "",
+                plan.panelsDown() > 0 ? fitted(drawing(house, wall, windows, plan, paper), paper) : "",
                 siding(house, plan, opened, windows.size() - opened.size()),
                 tables);
     }
@@ -63,11 +64,18 @@ final class WallPart {
         };
     }
 
-    private static WallDrawing drawing(Elevation wall, List<Window> windows, SidingPlan plan, Paper paper) {
+    /** What the crew takes down. */
+    private static String piece(House house) {
+        return house.cladding().hungInPanels() ? "panel" : "board";
+    }
+
+    private static WallDrawing drawing(
+            House house, Elevation wall, List<Window> windows, SidingPlan plan, Paper paper) {
         double share = Math.max(LEAST, MOST - A_WINDOW * windows.size());
         double scale = paper.acrossWidthPx() / WallDrawing.WIDTH_PX;
         return new WallDrawing(
                 Window.list(windows) + ", seen from outside",
+                piece(house),
                 wall.widthIn(),
                 wall.eaveHeightIn(),
                 plan.panels().stream()
@@ -106,7 +114,7 @@ final class WallPart {
                             + " window and one above.");
         }
         List<String> lines = new ArrayList<>();
-        String piece = house.cladding().hungInPanels() ? "panel" : "board";
+        String piece = piece(house);
         String with =
                 closed == 0 ? "all windows of the wall" : Window.list(opened).toLowerCase(Locale.ROOT);
         lines.add(Numbers.count(plan.panelsDown(), piece + " comes", piece + "s come")

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import weatherlap.analysis.plan.PlanLine;
-import weatherlap.datasets.site.Site;
 import weatherlap.reports.crew.CrewSheet;
 import weatherlap.reports.crew.CrewSheets;
 import weatherlap.reports.format.Content;
@@ -26,8 +25,8 @@ import weatherlap.reports.output.Version;
 import weatherlap.reports.page.Paper;
 import weatherlap.reports.page.Unprintable;
 import weatherlap.reports.page.WeatherWords;
-import weatherlap.sim.house.House;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.rain.RainDays;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.wind.DesignWind;
@@ -39,36 +38,79 @@ import weatherlap.sim.wind.DesignWind;
  * @param plan what is done at each window
  */
 public record WriteCrewSheet(InputPaths paths, OutputRequest output, String house, CrewPlan plan, Paper paper) {
-    /** @throws BadInput with every problem of the tables, for a house that is not there or one without windows */
+    /** @throws BadInput with every problem of the tables, or for a house that is not there */
     public void run(Messages messages) throws IOException {
+        Pdf.loadAhead();
         OneHouse one = OneHouse.read(paths, house, messages);
         Inputs inputs = one.inputs();
-        House found = one.house();
         messages.warn(inputs.warnings());
-        String program = "weatherlap " + Version.current() + ", portfolio " + inputs.name() + ". "
-                + WeatherWords.sheet(inputs.rain());
-        HouseTakeoff takeoff = plan.takeoff(inputs, found);
-        Optional<DesignWind> wind = inputs.weather().site().flatMap(Site::wind);
-        Optional<RainDays> rain = Optional.of(inputs.rain())
-                .filter(climate -> !climate.anyBearing())
-                .map(climate -> climate.rainDays(inputs.scenario()));
-        CrewSheet screen = CrewSheets.of(takeoff, wind, rain, paper, program, "");
-        String notPrinted = Unprintable.note(Stream.of(found), "crewsheet.html");
-        CrewSheet print =
-                notPrinted.isEmpty() ? screen : CrewSheets.of(takeoff, wind, rain, paper, program, notPrinted);
+        HouseTakeoff takeoff = plan.takeoff(inputs, one.house());
         try (OutputFolder folder = output.open(paths.named())) {
-            folder.write("crewsheet.html", Content.of("<!DOCTYPE html>\n" + Html.render("crewsheet.jte", screen)));
-            folder.write("crewsheet.pdf", Pdf.of(CrewSheets.title(print), Html.render("crewsheet.jte", print)));
-            Map<String, Object> settings = new LinkedHashMap<>();
-            settings.put("portfolio", inputs.name());
-            settings.put("house", found.id());
+            write(Site.of(inputs), takeoff, folder::write);
+            Map<String, Object> settings = settings(inputs, one.house().id());
             settings.put(
-                    "method", takeoff.single().map(Method::name).orElseGet(() -> PlanLine.of(found, methods(takeoff))));
-            settings.put("paper", paper.word());
-            settings.put("changes", paths.changes());
+                    "method",
+                    takeoff.single().map(Method::name).orElseGet(() -> PlanLine.of(one.house(), methods(takeoff))));
             folder.commit(new RunRecord(Version.current(), "crewsheet", settings, inputs.checksums()));
         }
         messages.note("the crew sheet is in " + NextCommand.pages(output.folder(), "crewsheet"));
+    }
+
+    /**
+     * A sheet for every house of the portfolio.
+     *
+     * @throws BadInput with every problem of the tables
+     */
+    public void runAll(Messages messages) throws IOException {
+        Pdf.loadAhead();
+        Inputs inputs = Inputs.read(paths);
+        messages.warn(inputs.warnings());
+        Site site = Site.of(inputs);
+        try (OutputFolder folder = output.open(paths.named())) {
+            new SheetFolder("crewsheet", "Crew sheets", inputs)
+                    .write(folder, (found, files) -> write(site, plan.takeoff(inputs, found), files), messages);
+            Map<String, Object> settings = settings(inputs, "all");
+            settings.put("method", plan.line());
+            folder.commit(new RunRecord(Version.current(), "crewsheet", settings, inputs.checksums()));
+        }
+        messages.note("the crew sheets are in " + SheetFolder.where(output));
+    }
+
+    /**
+     * What is known of the place of the houses.
+     *
+     * @param program what was read, for the foot of a sheet
+     */
+    private record Site(Optional<DesignWind> wind, Optional<RainDays> rain, String program) {
+        static Site of(Inputs inputs) {
+            RainClimate climate = inputs.rain();
+            return new Site(
+                    inputs.weather().site().flatMap(weatherlap.datasets.site.Site::wind),
+                    Optional.of(climate)
+                            .filter(known -> !known.anyBearing())
+                            .map(known -> known.rainDays(inputs.scenario())),
+                    "weatherlap " + Version.current() + ", portfolio " + inputs.name() + ". "
+                            + WeatherWords.sheet(climate));
+        }
+    }
+
+    private void write(Site site, HouseTakeoff takeoff, SheetFolder.Files files) throws IOException {
+        String notPrinted = Unprintable.note(Stream.of(takeoff.house()), "crewsheet.html");
+        CrewSheet screen = CrewSheets.of(takeoff, site.wind(), site.rain(), paper, site.program(), "");
+        CrewSheet print = notPrinted.isEmpty()
+                ? screen
+                : CrewSheets.of(takeoff, site.wind(), site.rain(), paper, site.program(), notPrinted);
+        files.write("crewsheet.html", Content.of("<!DOCTYPE html>\n" + Html.render("crewsheet.jte", screen)));
+        files.write("crewsheet.pdf", Pdf.of(CrewSheets.title(print), Html.render("crewsheet.jte", print)));
+    }
+
+    private Map<String, Object> settings(Inputs inputs, String of) {
+        Map<String, Object> settings = new LinkedHashMap<>();
+        settings.put("portfolio", inputs.name());
+        settings.put("house", of);
+        settings.put("paper", paper.word());
+        settings.put("changes", paths.changes());
+        return settings;
     }
 
     private static List<Method> methods(HouseTakeoff takeoff) {

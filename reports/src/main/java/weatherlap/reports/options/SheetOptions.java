@@ -2,17 +2,29 @@ package weatherlap.reports.options;
 
 import java.util.Iterator;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
 import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.page.Paper;
 
 /** What a sheet about one house is made from, and what it is printed on. */
 public final class SheetOptions {
+    @Spec(Target.MIXEE)
+    private CommandSpec spec;
+
     @Mixin
     private InputOptions input;
 
     @Mixin
     private ShopOption shop;
+
+    @Option(
+            names = "--all",
+            description = "A sheet for every house, in a folder of its own, and a page that lists them.")
+    private boolean all;
 
     @Option(
             names = "--house",
@@ -29,6 +41,14 @@ public final class SheetOptions {
 
     public InputPaths paths() {
         return input.paths().withShop(shop.path());
+    }
+
+    /** Whether every house is asked for, and none by name. */
+    public boolean all() {
+        if (all && !house.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--all and --house ask for different things: name one");
+        }
+        return all;
     }
 
     /** Empty where the user names none. */

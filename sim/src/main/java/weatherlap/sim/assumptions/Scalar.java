@@ -62,6 +62,8 @@ public enum Scalar {
             "year", 1700, 2100, "wood hung windows of houses built before it hang on weights in pockets"),
     FLANGE_FROM_YEAR("year", 1700, 2100, "metal and vinyl units of houses built from it on have a nailing flange"),
     WOOD_FLANGE_FROM_YEAR("year", 1700, 2100, "wood units of houses built from it on have a nailing flange"),
+    ASBESTOS_UNTIL_YEAR(
+            "year", 1700, 2200, "sheets warn of asbestos in siding, putty and paper of houses built before it"),
     // the opening
     WALL_DEPTH_IN("in.", 2, 24, "sheathing face to interior face of the wall"),
     SETBACK_IN("in.", 0, 6, "how far the new frame stands deeper into the room than the old one"),
