@@ -38,10 +38,10 @@ import weatherlap.sim.run.Simulator;
 
 /**
  * Any two or three settings together, each within its own range and often at an end of it: refused with a message, or computed to the end
- * with finite numbers. {@code weatherlap.fuzz} times two of them are tried (the profile fuzz tries many).
+ * with finite numbers. Three hundred are tried, or {@code weatherlap.fuzz} where that is more (the profile fuzz).
  */
 class SettingPairsTest {
-    private static final int TRIES = 2 * Integer.getInteger("weatherlap.fuzz", 150);
+    private static final int TRIES = Math.max(300, Integer.getInteger("weatherlap.fuzz", 150));
     private static final long FIRST_SEED = Long.getLong("weatherlap.fuzz.seed", 1);
     private static final int REPORT_EVERY = 150;
 
