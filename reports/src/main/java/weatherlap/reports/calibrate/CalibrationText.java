@@ -131,13 +131,20 @@ final class CalibrationText {
         }
         HeldOutError error = calibration.heldOut().orElseThrow();
         String numbers = " on jobs that the fit had not seen they miss by " + miss(error.fitted())
-                + ", the tables by " + miss(error.tables()) + " (paired gain " + Numbers.signed(error.gain(), 4)
-                + ", standard error " + Numbers.plain(error.gainError(), 4) + ").";
+                + ", the tables by " + miss(error.tables()) + " (" + times(error) + ").";
         return switch (error.verdict()) {
             case FITTED -> "Use the fitted rates:" + numbers;
             case TABLES -> "Keep the tables, the fitted rates foresee worse:" + numbers;
             case EITHER -> "These jobs cannot tell whether the fitted rates or the tables foresee better:" + numbers;
         };
+    }
+
+    /** Job by job, how far apart the two are for what chance makes of so many jobs. */
+    private static String times(HeldOutError error) {
+        return error.gainError() > 0
+                ? "job by job, " + Numbers.plain(Math.abs(error.gain()) / error.gainError(), 1)
+                        + " times as far apart as chance alone sets them"
+                : "job by job, no difference";
     }
 
     /** A root mean square of logs as a percentage of a job. */
