@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.math3.stat.StatUtils;
+import weatherlap.analysis.regression.HuberFit;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.ThreePoint;

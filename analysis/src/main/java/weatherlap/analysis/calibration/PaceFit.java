@@ -6,6 +6,8 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
+import weatherlap.analysis.regression.OrdinaryCrew;
+import weatherlap.analysis.regression.RateRegression;
 
 /**
  * Rates of an ordinary crew on the day of the last job, the paces of the crews against it and the drift.

@@ -10,6 +10,8 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.stat.StatUtils;
+import weatherlap.analysis.regression.RatePrior;
+import weatherlap.analysis.regression.RateRegression;
 import weatherlap.datasets.jobs.JobRecord;
 
 /**

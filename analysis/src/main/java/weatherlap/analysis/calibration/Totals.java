@@ -3,6 +3,9 @@ package weatherlap.analysis.calibration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import weatherlap.analysis.regression.Equation;
+import weatherlap.analysis.regression.HuberFit;
+import weatherlap.analysis.regression.Triangle;
 
 /**
  * Totals of jobs, less what was timed, as linear equations about a guess (β⁰, a⁰, δ⁰), each over what the guess foresees of it:

@@ -18,15 +18,15 @@
  * <p>The model is made linear about the last guess until it settles ({@link Fitter}), each equation over what the guess foresees, so that
  * noise grows with the job. The estimate is the mean of the posterior: ridge regression towards μ, with the precision of the ranges for
  * its penalty, solved by QR of the stacked system and, where a rate would fall below zero, by active-set non-negative least squares. With a
- * flat prior it is ordinary least squares. Equations are turned into a {@link Triangle} as they come, so that memory holds the jobs and
+ * flat prior it is ordinary least squares. Equations are turned into a {@link weatherlap.analysis.regression.Triangle} as they come, so that memory holds the jobs and
  * nothing that grows faster. The noise is the scaled residual sum over (n − effective parameters), with a few jobs' worth of prior from
  * the scenario. Minutes that were timed are taken out of a job's total, so that nothing is counted twice. A job counts for 2^(−age/half-life)
  * jobs of today.
  *
- * <p>Rates are those of the {@link OrdinaryCrew} on the day of the last job: a slow crew shows in its own pace and not in every rate.
+ * <p>Rates are those of the {@link weatherlap.analysis.regression.OrdinaryCrew} on the day of the last job: a slow crew shows in its own pace and not in every rate.
  *
  * <p>Gross records are set aside before the fit: timings by {@link GrossTimings}, totals that contradict the timed minutes, and jobs beyond
- * the limit of the options in {@link HuberFit} on the log scale, in which none pulls harder than 1.345 spreads. What is left moves a rate
+ * the limit of the options in {@link weatherlap.analysis.regression.HuberFit} on the log scale, in which none pulls harder than 1.345 spreads. What is left moves a rate
  * by no more than a residual at that limit.
  *
  * <p>Steps that always occur together cannot be told apart from totals: their sum is learnt, and shared among them by the width of

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import weatherlap.analysis.regression.OrdinaryCrew;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.jobs.EarlierRate;
 import weatherlap.datasets.jobs.JobHabits;

@@ -130,8 +130,8 @@ final class CalibrationText {
             return "Too few jobs to tell whether the fitted rates foresee better: the tables move a little, and none was held out.";
         }
         HeldOutError error = calibration.heldOut().orElseThrow();
-        String numbers = " on jobs that the fit had not seen they miss by " + miss(error.fitted())
-                + ", the tables by " + miss(error.tables()) + " (" + times(error) + ").";
+        String numbers = " on jobs that the fit had not seen they miss by " + miss(error.fitted()) + ", the tables by "
+                + miss(error.tables()) + " (" + times(error) + ").";
         return switch (error.verdict()) {
             case FITTED -> "Use the fitted rates:" + numbers;
             case TABLES -> "Keep the tables, the fitted rates foresee worse:" + numbers;

@@ -14,7 +14,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import weatherlap.analysis.calibration.OwnFigures;
+import weatherlap.analysis.ownfigures.OwnFigures;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.portfolio.DemoPortfolio;

@@ -1,4 +1,4 @@
-package weatherlap.analysis.calibration;
+package weatherlap.analysis.regression;
 
 import java.util.Arrays;
 import java.util.List;
@@ -18,11 +18,11 @@ import org.apache.commons.math3.stat.StatUtils;
  * @param spread robust standard deviation of a residual
  * @see "Huber 1981, Robust Statistics; Holland, Welsch 1977, Communications in Statistics A 6(9) (the constant 1.345)"
  */
-record HuberFit(RealVector coefficients, double[] deviations, double spread) {
+public record HuberFit(RealVector coefficients, double[] deviations, double spread) {
     /** 95 % efficient where errors are normal. */
-    static final double BOUND = 1.345;
+    public static final double BOUND = 1.345;
     /** Standard deviation over median absolute deviation, for normal errors. */
-    static final double MAD_TO_SD = 1 / 0.6745;
+    public static final double MAD_TO_SD = 1 / 0.6745;
     /** Residuals smaller than this never make an outlier. */
     private static final double LEAST_SPREAD = 0.01;
 
@@ -33,7 +33,7 @@ record HuberFit(RealVector coefficients, double[] deviations, double spread) {
     private static final double SETTLED = 1e-6;
 
     /** What a residual is. */
-    enum Residual {
+    public enum Residual {
         /** Observed less foreseen. */
         DIFFERENCE {
             @Override
@@ -69,11 +69,11 @@ record HuberFit(RealVector coefficients, double[] deviations, double spread) {
 
     /** What is to be fitted, as linear equations about a guess; as many about any guess, in the same order. */
     @FunctionalInterface
-    interface Problem {
+    public interface Problem {
         List<Equation> about(double[] guess);
     }
 
-    static double spread(double[] residuals) {
+    public static double spread(double[] residuals) {
         return MAD_TO_SD
                 * StatUtils.percentile(Arrays.stream(residuals).map(Math::abs).toArray(), 50);
     }
@@ -84,7 +84,7 @@ record HuberFit(RealVector coefficients, double[] deviations, double spread) {
      * @param start first guess
      * @param bounded how many of the coefficients, the first ones, may not fall below zero
      */
-    static HuberFit of(
+    public static HuberFit of(
             Problem problem,
             double[] start,
             Optional<RatePrior> prior,

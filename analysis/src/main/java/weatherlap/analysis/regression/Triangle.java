@@ -1,4 +1,4 @@
-package weatherlap.analysis.calibration;
+package weatherlap.analysis.regression;
 
 import java.util.Arrays;
 import java.util.stream.Stream;
@@ -17,16 +17,16 @@ import org.apache.commons.math3.linear.RealVector;
  * @param observations for which the equations stand
  * @see "Golub, Van Loan 1996, Matrix Computations, 5.2 (Householder QR) and 12.5 (appending rows)"
  */
-record Triangle(RealMatrix root, RealVector right, double beyond, double observations) {
+public record Triangle(RealMatrix root, RealVector right, double beyond, double observations) {
     private static final int BLOCK = 64;
 
-    static Triangle of(int columns, Stream<Equation> equations) {
+    public static Triangle of(int columns, Stream<Equation> equations) {
         Turning turning = new Turning(columns);
         equations.forEachOrdered(turning::add);
         return turning.triangle();
     }
 
-    static Triangle of(RealMatrix design, RealVector observed) {
+    public static Triangle of(RealMatrix design, RealVector observed) {
         Turning turning = new Turning(design.getColumnDimension());
         for (int row = 0; row < design.getRowDimension(); row++) {
             turning.add(Equation.of(design.getRow(row), observed.getEntry(row)));
@@ -34,7 +34,7 @@ record Triangle(RealMatrix root, RealVector right, double beyond, double observa
         return turning.triangle();
     }
 
-    int columns() {
+    public int columns() {
         return root.getColumnDimension();
     }
 

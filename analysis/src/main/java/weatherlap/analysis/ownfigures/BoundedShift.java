@@ -1,4 +1,4 @@
-package weatherlap.analysis.calibration;
+package weatherlap.analysis.ownfigures;
 
 import java.util.Arrays;
 import java.util.List;

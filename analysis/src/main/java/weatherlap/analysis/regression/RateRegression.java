@@ -1,4 +1,4 @@
-package weatherlap.analysis.calibration;
+package weatherlap.analysis.regression;
 
 import java.util.Optional;
 import org.apache.commons.math3.distribution.TDistribution;
@@ -16,14 +16,14 @@ import weatherlap.sim.Check;
  * @param noise standard deviation of an observation
  * @param degrees of freedom of the noise
  */
-record RateRegression(RealVector coefficients, RealMatrix covariance, double noise, double degrees) {
+public record RateRegression(RealVector coefficients, RealMatrix covariance, double noise, double degrees) {
     private static final double LEAST_DEGREES = 1e-9;
 
     /** What is believed of the noise: as much as {@code degrees} residuals of that size would tell. Zero degrees: nothing. */
-    record NoisePrior(double noise, double degrees) {
-        static final NoisePrior NONE = new NoisePrior(1, 0);
+    public record NoisePrior(double noise, double degrees) {
+        public static final NoisePrior NONE = new NoisePrior(1, 0);
 
-        NoisePrior {
+        public NoisePrior {
             Check.positive("noise", noise);
             Check.notNegative("degrees", degrees);
         }
@@ -36,13 +36,13 @@ record RateRegression(RealVector coefficients, RealMatrix covariance, double noi
      * @param bounded how many of the coefficients, the first ones, may not fall below zero
      * @throws IllegalArgumentException when there are fewer observations than coefficients and the prior is flat
      */
-    static RateRegression fit(Triangle seen, Optional<RatePrior> prior, NoisePrior noisePrior, int bounded) {
+    public static RateRegression fit(Triangle seen, Optional<RatePrior> prior, NoisePrior noisePrior, int bounded) {
         double noise = prior.map(p -> NoiseEstimate.of(seen, p, noisePrior)).orElse(1.0);
         return fit(seen, prior, noisePrior, bounded, noise);
     }
 
     /** Fits with data weighed against the prior as if the noise were known; the noise found is reported all the same. */
-    static RateRegression fit(
+    public static RateRegression fit(
             Triangle seen, Optional<RatePrior> prior, NoisePrior noisePrior, int bounded, double noise) {
         if (prior.isEmpty()) {
             Check.within("observations", seen.observations(), seen.columns(), Integer.MAX_VALUE);
@@ -89,12 +89,12 @@ record RateRegression(RealVector coefficients, RealMatrix covariance, double noi
         return all;
     }
 
-    double standardError(int coefficient) {
+    public double standardError(int coefficient) {
         return Math.sqrt(covariance.getEntry(coefficient, coefficient));
     }
 
     /** Half of the width of an interval that holds a coefficient with that probability, by Student's distribution. */
-    double halfWidth(int coefficient, double probability, double degreesOfFreedom) {
+    public double halfWidth(int coefficient, double probability, double degreesOfFreedom) {
         double quantile = new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability((1 + probability) / 2);
         return quantile * standardError(coefficient);
     }

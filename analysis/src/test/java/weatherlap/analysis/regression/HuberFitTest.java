@@ -1,4 +1,4 @@
-package weatherlap.analysis.calibration;
+package weatherlap.analysis.regression;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import weatherlap.analysis.calibration.HuberFit.Residual;
+import weatherlap.analysis.regression.HuberFit.Residual;
 
 class HuberFitTest {
     private static HuberFit fit(HuberFit.Problem problem, double[] start, Residual residual) {

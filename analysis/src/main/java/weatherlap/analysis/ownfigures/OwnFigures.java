@@ -1,4 +1,4 @@
-package weatherlap.analysis.calibration;
+package weatherlap.analysis.ownfigures;
 
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,4 +1,4 @@
-package weatherlap.analysis.calibration;
+package weatherlap.analysis.regression;
 
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
@@ -13,10 +13,10 @@ import org.apache.commons.math3.linear.RealVector;
  * @param mean μ
  * @param root R, upper triangular, RᵀR the precision, so that R (β − μ) has independent errors of variance 1
  */
-record RatePrior(RealVector mean, RealMatrix root) {
+public record RatePrior(RealVector mean, RealMatrix root) {
 
     /** Independent beliefs with a common pace: variances on the diagonal plus (spread · mean)(spread · mean)ᵀ. */
-    static RatePrior ofSteps(RealVector mean, RealVector variance, double paceSpread) {
+    public static RatePrior ofSteps(RealVector mean, RealVector variance, double paceSpread) {
         RealVector pace = mean.mapMultiply(paceSpread);
         RealMatrix covariance =
                 MatrixUtils.createRealDiagonalMatrix(variance.toArray()).add(pace.outerProduct(pace));
@@ -25,7 +25,7 @@ record RatePrior(RealVector mean, RealMatrix root) {
     }
 
     /** The same with more coefficients after these, independent of them and of one another, each with mean 0. */
-    RatePrior beside(double[] deviations) {
+    public RatePrior beside(double[] deviations) {
         int before = mean.getDimension();
         RealMatrix all = MatrixUtils.createRealMatrix(before + deviations.length, before + deviations.length);
         all.setSubMatrix(root.getData(), 0, 0);
@@ -39,7 +39,7 @@ record RatePrior(RealVector mean, RealMatrix root) {
      * The same after equations with independent errors of variance 1 were seen, given by their sums of products G = XᵀX and b = Xᵀy.
      * Summed up in units of the prior, I + R⁻ᵀGR⁻¹ = LLᵀ, in which nothing is smaller than 1.
      */
-    RatePrior with(RealMatrix products, RealVector right) {
+    public RatePrior with(RealMatrix products, RealVector right) {
         RealMatrix inverse = inverseRoot();
         RealMatrix own = inverse.transpose().multiply(products).multiply(inverse);
         RealMatrix sum =
@@ -52,12 +52,12 @@ record RatePrior(RealVector mean, RealMatrix root) {
     }
 
     /** R⁻¹: its columns times independent standard normal draws are errors of the rates. */
-    RealMatrix inverseRoot() {
+    public RealMatrix inverseRoot() {
         return inverse(root);
     }
 
     /** Inverse of an upper triangular matrix. */
-    static RealMatrix inverse(RealMatrix upper) {
+    public static RealMatrix inverse(RealMatrix upper) {
         int columns = upper.getColumnDimension();
         RealMatrix inverse = MatrixUtils.createRealMatrix(columns, columns);
         for (int c = 0; c < columns; c++) {

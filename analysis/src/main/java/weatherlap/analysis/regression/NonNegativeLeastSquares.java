@@ -1,4 +1,4 @@
-package weatherlap.analysis.calibration;
+package weatherlap.analysis.regression;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
@@ -14,7 +14,7 @@ import org.apache.commons.math3.linear.RealVector;
  *
  * @see "Lawson, Hanson 1974, Solving Least Squares Problems, ch. 23, algorithm NNLS"
  */
-final class NonNegativeLeastSquares {
+public final class NonNegativeLeastSquares {
     private static final double TOLERANCE = 1e-10;
 
     private final RealMatrix matrix;
@@ -37,7 +37,7 @@ final class NonNegativeLeastSquares {
      *
      * @param bounded how many may not fall below zero; the others are free
      */
-    static RealVector solve(RealMatrix matrix, RealVector right, int bounded) {
+    public static RealVector solve(RealMatrix matrix, RealVector right, int bounded) {
         RealVector free = new QRDecomposition(matrix).getSolver().solve(right);
         if (bounded == 0 || free.getSubVector(0, bounded).getMinValue() >= 0) {
             // no minus zero

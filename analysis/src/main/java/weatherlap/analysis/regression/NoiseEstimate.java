@@ -1,4 +1,4 @@
-package weatherlap.analysis.calibration;
+package weatherlap.analysis.regression;
 
 import java.util.Arrays;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -13,7 +13,7 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
  *
  * @see "Golub, Heath, Wahba 1979, Technometrics 21(2) (effective parameters of a ridge regression)"
  */
-final class NoiseEstimate {
+public final class NoiseEstimate {
     private static final int MOST_ROUNDS = 500;
     private static final double SETTLED = 1e-10;
 
@@ -34,7 +34,7 @@ final class NoiseEstimate {
         components = parts.getUT().operate(residuals).toArray();
     }
 
-    static double of(Triangle seen, RatePrior prior, RateRegression.NoisePrior noisePrior) {
+    public static double of(Triangle seen, RatePrior prior, RateRegression.NoisePrior noisePrior) {
         return new NoiseEstimate(seen, prior).settle(noisePrior);
     }
 

@@ -1,4 +1,4 @@
-package weatherlap.analysis.calibration;
+package weatherlap.analysis.regression;
 
 /**
  * One equation of a least-squares problem: Σ weights · coefficients = observed.
@@ -7,8 +7,8 @@ package weatherlap.analysis.calibration;
  * @param weights one for each of the columns
  * @param count for how many observations it stands, 0 or more; the equation is multiplied by the root of it
  */
-record Equation(int[] columns, double[] weights, double observed, double count) {
-    static Equation of(double[] row, double observed) {
+public record Equation(int[] columns, double[] weights, double observed, double count) {
+    public static Equation of(double[] row, double observed) {
         int[] columns = new int[row.length];
         for (int i = 0; i < row.length; i++) {
             columns[i] = i;
@@ -16,7 +16,7 @@ record Equation(int[] columns, double[] weights, double observed, double count) 
         return new Equation(columns, row, observed, 1);
     }
 
-    double foreseen(double[] coefficients) {
+    public double foreseen(double[] coefficients) {
         double sum = 0;
         for (int i = 0; i < columns.length; i++) {
             sum += weights[i] * coefficients[columns[i]];
@@ -25,7 +25,7 @@ record Equation(int[] columns, double[] weights, double observed, double count) 
     }
 
     /** The same, pulling so many times as hard; it still stands for as many observations. */
-    Equation pulling(double times) {
+    public Equation pulling(double times) {
         double root = Math.sqrt(times);
         double[] scaled = weights.clone();
         for (int i = 0; i < scaled.length; i++) {

@@ -1,4 +1,4 @@
-package weatherlap.analysis.calibration;
+package weatherlap.analysis.regression;
 
 import java.util.Arrays;
 import java.util.Comparator;
@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
  *
  * @see "Mosteller, Tukey 1977, Data Analysis and Regression, ch. 10 (biweight, 4.685 spreads: 95 % efficient where paces are normal)"
  */
-final class OrdinaryCrew {
+public final class OrdinaryCrew {
     private static final double BOUND = 4.685;
     /** Crews differ at least so much before one counts as far from the others, log (judgement). */
     private static final double LEAST_SPREAD = 0.04;
@@ -23,7 +23,7 @@ final class OrdinaryCrew {
      * @param paces logs
      * @param jobs of each crew
      */
-    static double[] shares(double[] paces, double[] jobs) {
+    public static double[] shares(double[] paces, double[] jobs) {
         double middle = median(paces, jobs);
         double[] away = Arrays.stream(paces).map(p -> Math.abs(p - middle)).toArray();
         double spread = Math.max(LEAST_SPREAD, HuberFit.MAD_TO_SD * median(away, jobs));
