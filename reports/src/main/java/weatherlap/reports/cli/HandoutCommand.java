@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import weatherlap.reports.jobs.HandoutWishes;
 import weatherlap.reports.jobs.MakeHandout;
 import weatherlap.reports.options.EnumWords;
+import weatherlap.reports.options.MethodsOption;
 import weatherlap.reports.options.OutputOptions;
 import weatherlap.reports.options.SheetOptions;
 import weatherlap.reports.options.YesOrNo;
@@ -32,6 +33,9 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Mixin
     private SheetOptions sheet;
+
+    @Mixin
+    private MethodsOption methods;
 
     @Option(
             names = "--language",
@@ -66,7 +70,8 @@ final class HandoutCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         HandoutWishes wishes = new HandoutWishes(language, prices == YesOrNo.Word.YES, inside, choice);
-        MakeHandout job = new MakeHandout(sheet.paths(), sheet.house(), sheet.paper(), wishes, output.request());
+        MakeHandout job =
+                new MakeHandout(methods.in(sheet.paths()), sheet.house(), sheet.paper(), wishes, output.request());
         if (sheet.all()) {
             job.runAll(common.messages());
         } else {
