@@ -20,11 +20,35 @@ final class LeastRisk {
     private static final int MOST = 4096;
 
     private final List<List<Way>> ways;
+    /** By opening and draw: the least, and the largest, chance of staying dry of any of its ways. */
+    private final double[][] lows;
+
+    private final double[][] highs;
     private final int draws;
 
     private LeastRisk(List<List<Way>> ways) {
         this.ways = new ArrayList<>(ways);
         draws = ways.get(0).get(0).dry().length;
+        lows = new double[ways.size()][];
+        highs = new double[ways.size()][];
+        for (int o = 0; o < lows.length; o++) {
+            bound(o);
+        }
+    }
+
+    private void bound(int opening) {
+        List<Way> open = ways.get(opening);
+        double[] low = open.get(0).dry().clone();
+        double[] high = low.clone();
+        for (Way way : open.subList(1, open.size())) {
+            double[] dry = way.dry();
+            for (int d = 0; d < draws; d++) {
+                low[d] = Math.min(low[d], dry[d]);
+                high[d] = Math.max(high[d], dry[d]);
+            }
+        }
+        lows[opening] = low;
+        highs[opening] = high;
     }
 
     /** @param ways open at each opening, of one opening or more */
@@ -41,8 +65,8 @@ final class LeastRisk {
         boolean pruned = false;
         for (int o = 0; o < ways.size(); o++) {
             if (ways.get(o).size() > 1) {
-                double[] low = others(o, true);
-                double[] high = others(o, false);
+                double[] low = others(o, lows);
+                double[] high = others(o, highs);
                 List<Way> kept = new ArrayList<>();
                 for (Way way : ways.get(o)) {
                     if (kept.stream().noneMatch(rival -> beats(rival, way, low, high))) {
@@ -52,6 +76,7 @@ final class LeastRisk {
                 }
                 pruned |= kept.size() < ways.get(o).size();
                 ways.set(o, kept);
+                bound(o);
             }
         }
         return pruned;
@@ -66,18 +91,12 @@ final class LeastRisk {
         return sum >= 0;
     }
 
-    private double[] others(int opening, boolean low) {
+    private double[] others(int opening, double[][] bounds) {
         double[] product = new double[draws];
         Arrays.fill(product, 1);
-        for (int o = 0; o < ways.size(); o++) {
+        for (int o = 0; o < bounds.length; o++) {
             if (o != opening) {
-                for (int d = 0; d < draws; d++) {
-                    double bound = ways.get(o).get(0).dry()[d];
-                    for (Way way : ways.get(o)) {
-                        bound = low ? Math.min(bound, way.dry()[d]) : Math.max(bound, way.dry()[d]);
-                    }
-                    product[d] *= bound;
-                }
+                PlanCost.times(product, bounds[o]);
             }
         }
         return product;
@@ -132,7 +151,7 @@ final class LeastRisk {
     }
 
     private double mean(List<Way> plan) {
-        return Arrays.stream(product(plan)).average().orElseThrow();
+        return PlanSearch.mean(product(plan));
     }
 
     /** By draw: chance that all stay dry. */

@@ -101,24 +101,51 @@ final class LimitedSearch {
     /** An option, with its chance by draw and its part of the bound. */
     private record Bounded(WallOption option, double[] dry, double log) {}
 
-    /** Without those that another is neither dearer than nor wetter than in any draw. */
+    /**
+     * Without those that another is neither dearer than nor wetter than in any draw. What is nowhere wetter has no smaller sum over the
+     * draws, rounded sums included, so that only options of larger sums are held against one, the largest first.
+     *
+     * @param options the cheapest first
+     */
     private static List<Bounded> undominated(List<Bounded> options) {
         List<Bounded> kept = new ArrayList<>();
+        double[][] driestFirst = new double[options.size()][];
+        double[] sums = new double[options.size()];
         for (Bounded option : options) {
-            if (kept.stream().noneMatch(rival -> nowhereWetter(rival.dry, option.dry))) {
+            double sum = sum(option.dry);
+            int place = 0;
+            int wetter = 0; // where the last rival was, which is where the next one often is
+            while (place < kept.size() && sums[place] >= sum && wetter >= 0) {
+                double[] rival = driestFirst[place++];
+                wetter = rival[wetter] < option.dry[wetter] ? wetter : firstWetter(rival, option.dry);
+            }
+            if (wetter >= 0) {
+                System.arraycopy(sums, place, sums, place + 1, kept.size() - place);
+                System.arraycopy(driestFirst, place, driestFirst, place + 1, kept.size() - place);
+                sums[place] = sum;
+                driestFirst[place] = option.dry;
                 kept.add(option);
             }
         }
         return kept;
     }
 
-    private static boolean nowhereWetter(double[] rival, double[] own) {
+    private static double sum(double[] values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value;
+        }
+        return sum;
+    }
+
+    /** The first draw in which a rival is wetter; below 0 in none. */
+    private static int firstWetter(double[] rival, double[] own) {
         for (int d = 0; d < own.length; d++) {
             if (rival[d] < own[d]) {
-                return false;
+                return d;
             }
         }
-        return true;
+        return -1;
     }
 
     /** One branch-and-bound search. */

@@ -1,7 +1,6 @@
 package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import weatherlap.sim.method.Method;
@@ -133,7 +132,16 @@ final class PlanSearch {
         return ways.stream().map(Way::method).toList();
     }
 
+    /** Summed after Kahan, so that means of plans that differ by little compare by what they differ by. */
     static double mean(double[] values) {
-        return Arrays.stream(values).average().orElseThrow();
+        double sum = 0;
+        double lost = 0;
+        for (double value : values) {
+            double next = value - lost;
+            double larger = sum + next;
+            lost = larger - sum - next;
+            sum = larger;
+        }
+        return (sum - lost) / values.length;
     }
 }
