@@ -114,7 +114,7 @@ class ColumnsInReadmeTest {
         if (type instanceof CellType.Key) {
             return "key";
         }
-        return type instanceof CellType.Text ? "text" : cell(type.expected());
+        return type instanceof CellType.Text || type instanceof CellType.Prose ? "text" : cell(type.expected());
     }
 
     private static String cell(String text) {

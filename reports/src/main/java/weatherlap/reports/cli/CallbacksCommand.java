@@ -48,8 +48,7 @@ final class CallbacksCommand implements Callable<Integer> {
             names = "--portfolio",
             paramLabel = "FOLDER",
             description =
-                    "Houses that the house_id of jobs.csv may name, so that expected calls rest on what was measured of them. Else: what"
-                            + " the rows say, or what is ordinary.")
+                    "Folder of measured houses: jobs that name one by house_id are taken off it.")
     private Path portfolio;
 
     @Mixin
