@@ -21,8 +21,11 @@ import weatherlap.sim.assumptions.Wage;
  * @param means over the houses, by word
  */
 public record ChoiceSwing(Choice choice, List<String> words, List<Difference> means) {
-    /** Choices that no mean of a method at every window hangs on: how draws are laid, and what closes a method. */
-    private static final Set<Choice> APART = Set.of(Choice.SAMPLING, Choice.ESCAPE_RULE);
+    /**
+     * Choices that no mean of a method at every window hangs on, how draws are laid and what closes a method, and the one that says which
+     * difference is asked about.
+     */
+    private static final Set<Choice> APART = Set.of(Choice.SAMPLING, Choice.ESCAPE_RULE, Choice.METHODS);
 
     /** Words of a choice, one that is in force among them; none where there is nothing to choose. */
     public static List<String> words(Assumptions base, Choice choice) {
