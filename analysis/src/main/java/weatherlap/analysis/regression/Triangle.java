@@ -20,6 +20,9 @@ import org.apache.commons.math3.linear.RealVector;
 public record Triangle(RealMatrix root, RealVector right, double beyond, double observations) {
     private static final int BLOCK = 64;
 
+    /** Squares of what rounding left of a column; smaller ones would be lost on the way and leave no number at all. */
+    private static final double NOTHING = 1e-290;
+
     public static Triangle of(int columns, Stream<Equation> equations) {
         Turning turning = new Turning(columns);
         equations.forEachOrdered(turning::add);
@@ -85,7 +88,10 @@ public record Triangle(RealMatrix root, RealVector right, double beyond, double 
             for (int i = 0; i < filled; i++) {
                 below += block[i][k] * block[i][k];
             }
-            if (below == 0) {
+            if (below < NOTHING) {
+                for (int i = 0; i < filled; i++) {
+                    block[i][k] = 0;
+                }
                 return;
             }
             double[] row = top[k];

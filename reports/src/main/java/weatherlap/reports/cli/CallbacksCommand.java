@@ -47,8 +47,7 @@ final class CallbacksCommand implements Callable<Integer> {
     @Option(
             names = "--portfolio",
             paramLabel = "FOLDER",
-            description =
-                    "Folder of measured houses: jobs that name one by house_id are taken off it.")
+            description = "Folder of measured houses: jobs that name one by house_id are taken off it.")
     private Path portfolio;
 
     @Mixin

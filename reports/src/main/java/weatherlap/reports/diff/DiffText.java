@@ -40,7 +40,7 @@ record DiffText(EarlierReport was, EarlierReport is, String log) {
                         rows(rows),
                         means(),
                         houses(moves),
-                        parts.map(DiffText::parts).orElse(List.of()))
+                        parts.map(this::parts).orElse(List.of()))
                 .flatMap(List::stream)
                 .toList();
     }
@@ -139,8 +139,8 @@ record DiffText(EarlierReport was, EarlierReport is, String log) {
         return Numbers.usd(side.costUsd().orElse(Double.NaN));
     }
 
-    private static List<String> parts(Parts parts) {
-        Contrast pair = Contrast.USUAL;
+    private List<String> parts(Parts parts) {
+        Contrast pair = is.assumptions().orElseThrow().assumptions().scenario().contrast();
         List<String> lines = new ArrayList<>();
         lines.add("");
         lines.add("What " + pair.first().inSentence() + " costs more than "

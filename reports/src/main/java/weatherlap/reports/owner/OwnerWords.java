@@ -153,8 +153,8 @@ public final class OwnerWords {
                 .filter(here -> !here.equals(named))
                 .findFirst()
                 .map(here -> "At " + Numbers.count(figures.answer().standIns(), "house", "houses")
-                        + " brick or stucco rules out " + apart(named, here) + ". There " + apart(here, named)
-                        + " takes its place in every number here.");
+                        + " brick or stucco rules out " + apart(named, here) + ". There every number here is for "
+                        + apart(here, named) + " instead.");
     }
 
     /** Those of the first pair that the second lacks. */

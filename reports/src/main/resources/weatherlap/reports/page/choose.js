@@ -1,12 +1,12 @@
 (function () {
   'use strict';
   var data = JSON.parse(document.getElementById('ticks-data').textContent);
-  var form = document.getElementById('ticks');
+  var ticks = document.getElementById('ticks');
   var rows = [];
   data.walls.forEach(function (wall) {
     wall.rows.forEach(function (row) { row.name = 'w' + rows.length; rows.push(row); });
   });
-  function ticked(row) { return Number(form.elements[row.name].value); }
+  function ticked(row) { return Number(ticks.querySelector('input[name="' + row.name + '"]:checked').value); }
   function fill(key, values) {
     return data.say[key].replace(/\{(\d)\}/g, function (all, place) { return values[place]; });
   }
@@ -74,11 +74,11 @@
     document.getElementById('choice-line').value =
       data.signs + '-' + sum.methods.map(function (method) { return data.letters[method]; }).join('');
   }
-  form.addEventListener('change', show);
+  ticks.addEventListener('change', show);
   Array.prototype.forEach.call(document.querySelectorAll('.presets button'), function (button) {
     button.addEventListener('click', function () {
       button.getAttribute('data-values').split(',').forEach(function (value, r) {
-        form.elements['w' + r].value = value;
+        ticks.querySelector('input[name="w' + r + '"][value="' + value + '"]').checked = true;
       });
       show();
     });

@@ -39,7 +39,13 @@ class CallbacksCommandTest {
         assertThat(run.out()).contains("Of 100 windows like these done by insert, about ");
         assertThat(fitted.toFile().list())
                 .containsExactlyInAnyOrder(
-                        "seen-expected.csv", "callbacks.html", "callbacks.pdf", "charts", "assumptions", "run.json");
+                        "columns.json",
+                        "seen-expected.csv",
+                        "callbacks.html",
+                        "callbacks.pdf",
+                        "charts",
+                        "assumptions",
+                        "run.json");
     }
 
     /** The truth differs from the tables; its level lies within half and twice the one that 300 jobs give. */

@@ -83,7 +83,7 @@ class HostileDataTest {
         Files.writeString(
                 tables.resolve("labour-steps.csv"),
                 Files.readString(tables.resolve("labour-steps.csv"))
-                        + "hostile,both," + quoted(FORMULA + PICTURE) + ",opening,1,2,3,,no,no,1,judgement,"
+                        + "hostile,both," + quoted("Set " + FORMULA + PICTURE) + ",opening,1,2,3,,no,no,1,judgement,"
                         + quoted("</td></table><script>alert(5)</script>") + "\n");
         return tables;
     }

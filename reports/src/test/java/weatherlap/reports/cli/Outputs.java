@@ -75,6 +75,9 @@ final class Outputs {
         NodeList elements = page.getElementsByTagName("*");
         for (int i = 0; i < elements.getLength(); i++) {
             Element element = (Element) elements.item(i);
+            if (element.getAttribute("type").equals("application/json")) {
+                continue; // a block of data, which no browser runs
+            }
             if (element.getTagName().matches("(?i)script|iframe|object|embed|foreignObject|base|form|meta:refresh")) {
                 active.add("<" + element.getTagName() + ">");
             }

@@ -185,7 +185,9 @@ class PlansTest {
                     .findFirst()
                     .orElse("mixed: ");
             assertThat(page)
-                    .containsPattern("\\(<bdi>" + Pattern.quote(house) + "</bdi>\\)</span></span> <span>" + plan);
+                    .containsPattern("\\(<bdi>" + Pattern.quote(house)
+                            + "</bdi>\\)</span></span>(?: <span class=\"gains\">[^<]*</span>)? <span class=\"plan\">"
+                            + plan);
         });
     }
 
