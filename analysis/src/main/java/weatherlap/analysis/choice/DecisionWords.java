@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Limit;
 import weatherlap.analysis.rule.RuleScore;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 
@@ -65,9 +66,7 @@ public final class DecisionWords {
                 "In %.0f%% of the runs no one method, always used, would have cost less than the rule.",
                 100 * score("rule").staysBestProbability()));
         if (decision.choices().size() < FEW_HOUSES) {
-            words.add(text(
-                    "There are only %d houses: too few to test a rule on houses it has not seen.",
-                    decision.choices().size()));
+            words.add(text("%s: too few to test a rule on houses it has not seen.", houses()));
         }
         return words;
     }
@@ -91,8 +90,8 @@ public final class DecisionWords {
         long atRisk = count(HouseChoice::atRisk);
         if (atRisk > 0) {
             words.add(text(
-                    "At %d of %d houses no plan keeps leak risk as low as a family should have it. The safest plan stands there.",
-                    atRisk, decision.choices().size()));
+                    "At %d of %s no plan keeps leak risk as low as a family should have it. The safest plan stands there.",
+                    atRisk, houses()));
         }
         return words;
     }
@@ -103,10 +102,10 @@ public final class DecisionWords {
             return List.of("Family and shop want the same method in every house.");
         }
         return List.of(text(
-                "At %d of %d houses the family and the shop do better with different methods. With the shop's pick the family would lose"
+                "At %d of %s the family and the shop do better with different methods. With the shop's pick the family would lose"
                         + " $%,.0f over the years, on average; with the family's the shop would lose $%,.0f a crew day.",
                 parting,
-                decision.choices().size(),
+                houses(),
                 mean(HouseChoice::interestsPart, HouseChoice::familyLosesUsd),
                 mean(HouseChoice::interestsPart, HouseChoice::shopLosesPerDayUsd)));
     }
@@ -117,8 +116,12 @@ public final class DecisionWords {
         return mixed == 0
                 ? List.of()
                 : List.of(text(
-                        "At %d of %d houses it pays to choose window by window, every set-up paid: $%,.0f each on average.",
-                        mixed, decision.choices().size(), mean(pays, HouseChoice::mixingSavesUsd)));
+                        "At %d of %s it pays to choose window by window, every set-up paid: $%,.0f each on average.",
+                        mixed, houses(), mean(pays, HouseChoice::mixingSavesUsd)));
+    }
+
+    private String houses() {
+        return Numbers.count(decision.choices().size(), "house", "houses");
     }
 
     private Contrast contrast() {
