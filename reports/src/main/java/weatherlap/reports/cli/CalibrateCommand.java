@@ -96,7 +96,7 @@ final class CalibrateCommand implements Callable<Integer> {
                         "Name JOBS.csv, a table of finished jobs, or the windows that your crew does a day: --a-day insert=9");
             }
             new Calibrate(
-                            Files.isDirectory(jobs) ? jobs.resolve("jobs.csv") : jobs,
+                            Files.exists(jobs.resolve("jobs.csv")) ? jobs.resolve("jobs.csv") : jobs,
                             Optional.ofNullable(portfolio),
                             Optional.ofNullable(since),
                             assumptions.folder(),

@@ -220,7 +220,7 @@ class CalibrateCommandTest {
                 "--out",
                 out);
         refused("is missing", "calibrate", folder.resolve("nowhere.csv"), "--out", out);
-        refused("jobs.csv", "calibrate", Files.createDirectory(folder.resolve("bare")), "--out", out);
+        refused("is a folder", "calibrate", Files.createDirectory(folder.resolve("bare")), "--out", out);
         refused("--out DIR is missing", "calibrate", jobs);
         refused("crew_size", "calibrate", jobs, "--set", "crew_sise=3", "--out", out);
         refused("holds the input", "calibrate", jobs, "--out", folder, "--force");
