@@ -73,6 +73,11 @@ public record HouseChoice(
                 wherever.horizonDifferenceUsd());
     }
 
+    /** The same for each of some houses, in their order. */
+    public static List<HouseChoice> each(List<SimulatedHouse> houses, double riskLimit) {
+        return houses.stream().map(house -> of(house, riskLimit)).toList();
+    }
+
     private static Map<Method, Set<Limit>> closed(OpenMethods opening, Cladding cladding) {
         Map<Method, Set<Limit>> closed = new EnumMap<>(Method.class);
         closed.putAll(opening.closed());

@@ -127,9 +127,7 @@ final class CalibrateCommand implements Callable<Integer> {
     private Map<Method, Double> byMethod() {
         Map<Method, Double> rates = new EnumMap<>(Method.class);
         aDay.forEach((word, rate) -> {
-            Method method = Stream.of(Method.values())
-                    .filter(m -> m.word().equals(word))
-                    .findFirst()
+            Method method = Method.of(word)
                     .orElseThrow(() -> new ParameterException(
                             spec.commandLine(),
                             "--a-day: \"" + word + "\" is not a method; methods are "

@@ -3,6 +3,7 @@ package weatherlap.reports.diff;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,14 +72,19 @@ public record DiffReports(Path before, Path after, InputPaths paths, int houses,
         AssumptionTables then = was.assumptions().orElseThrow();
         AssumptionTables now = is.assumptions().orElseThrow();
         List<ChangedRow> rows = new ArrayList<>();
+        Map<String, Map<String, Map<String, String>>> before = new HashMap<>();
+        Map<String, Map<String, Map<String, String>>> after = new HashMap<>();
         for (RowKey key : new Exchange(then.assumptions(), now.assumptions()).differing()) {
-            rows.add(ChangedRow.of(key, cells(then, key), cells(now, key)));
+            rows.add(ChangedRow.of(
+                    key,
+                    cells(before.computeIfAbsent(key.table(), then::rows), key),
+                    cells(after.computeIfAbsent(key.table(), now::rows), key)));
         }
         return rows;
     }
 
-    private static Optional<Map<String, String>> cells(AssumptionTables tables, RowKey key) {
-        return Optional.ofNullable(tables.rows(key.table()).get(key.row()));
+    private static Optional<Map<String, String>> cells(Map<String, Map<String, String>> table, RowKey key) {
+        return Optional.ofNullable(table.get(key.row()));
     }
 
     private static List<HouseMove> moves(EarlierReport was, EarlierReport is) {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,10 +72,6 @@ record EarlierReport(Path folder, RunFile run, Loaded<AssumptionTables> assumpti
 
     /** A method as people say it; one that this version does not know, as it stands. */
     private static String words(String method) {
-        return Arrays.stream(Method.values())
-                .filter(each -> each.word().equals(method))
-                .findFirst()
-                .map(Method::label)
-                .orElse(method);
+        return Method.of(method).map(Method::label).orElse(method);
     }
 }

@@ -32,7 +32,6 @@ import weatherlap.reports.output.Warnings;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
-import weatherlap.sim.run.SimulatedHouse;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -127,7 +126,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
         double riskLimit = simulator.assumptions().scenario().value(Scalar.RISK_LIMIT);
         try (ResultFiles files = new ResultFiles(folder);
                 Messages.Progress progress = messages.progress("houses", count)) {
-            simulator.run(houses, threads, simulated -> Rows.of(choices(simulated, riskLimit)), rows -> {
+            simulator.run(houses, threads, simulated -> Rows.of(HouseChoice.each(simulated, riskLimit)), rows -> {
                 files.add(rows);
                 rows.choices().forEach(choice -> {
                     sum.add(choice);
@@ -136,10 +135,6 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
             });
         }
         return sum;
-    }
-
-    private static List<HouseChoice> choices(List<SimulatedHouse> houses, double riskLimit) {
-        return houses.stream().map(house -> HouseChoice.of(house, riskLimit)).toList();
     }
 
     /** What decides the result beside the input files; threads do not. */

@@ -32,7 +32,6 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
 import weatherlap.sim.random.Sampling;
-import weatherlap.sim.run.SimulatedHouse;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -87,16 +86,12 @@ public record CompareScenarios(InputPaths paths, List<ScenarioWord> sets, Output
                 first.seed());
         double riskLimit = scenario.value(Scalar.RISK_LIMIT);
         List<HouseChoice> choices = new ArrayList<>();
-        simulator.run(houses.iterator(), threads, batch -> choices(batch, riskLimit), batch -> {
+        simulator.run(houses.iterator(), threads, batch -> HouseChoice.each(batch, riskLimit), batch -> {
             choices.addAll(batch);
             batch.forEach(choice -> progress.step());
         });
         boolean bearings = !first.climate().anyBearing();
         return new ScenarioRun(name, simulator.contrast(), Decision.of(choices, draws, bearings));
-    }
-
-    private static List<HouseChoice> choices(List<SimulatedHouse> houses, double riskLimit) {
-        return houses.stream().map(house -> HouseChoice.of(house, riskLimit)).toList();
     }
 
     private static String scope(List<House> houses, Inputs inputs) {

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import weatherlap.sim.house.Cladding;
 
@@ -108,6 +109,13 @@ public enum Method {
     /** The label as it stands in a sentence about many windows: inserts, full-flange. */
     public String many() {
         return many;
+    }
+
+    /** The method that tables write so; empty where there is none. */
+    public static Optional<Method> of(String word) {
+        return Arrays.stream(values())
+                .filter(method -> method.word().equals(word))
+                .findFirst();
     }
 
     /** As tables write it, such as {@code full_flange}. */
