@@ -6,14 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import javax.xml.XMLConstants;
-import javax.xml.parsers.DocumentBuilder;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
-import org.xml.sax.helpers.DefaultHandler;
+import weatherlap.datasets.table.Xml;
 
 /**
  * An SVG file as a logo: its shapes and gradients are written anew, from elements and attributes that are known and checked one by one.
@@ -72,23 +68,13 @@ final class SvgLogo {
 
     private static Element parsed(byte[] file) throws LogoRefused {
         try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
-            factory.setNamespaceAware(true);
-            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-            factory.setXIncludeAware(false);
-            factory.setExpandEntityReferences(false);
-            DocumentBuilder parser = factory.newDocumentBuilder();
-            parser.setErrorHandler(new DefaultHandler()); // throws what the parser would print
-            return parser.parse(new InputSource(new ByteArrayInputStream(file))).getDocumentElement();
+            return Xml.parsed(new InputSource(new ByteArrayInputStream(file))).getDocumentElement();
         } catch (SAXException | IOException e) {
             String message = String.valueOf(e.getMessage());
             throw new LogoRefused(
                     message.contains("DOCTYPE")
                             ? "has a document type, which may hold entities; take the DOCTYPE out"
                             : "is neither a PNG nor an SVG picture");
-        } catch (ParserConfigurationException e) {
-            throw new IllegalStateException("the XML parser cannot be made safe", e);
         }
     }
 }

@@ -6,15 +6,14 @@ import java.util.List;
 import java.util.Map;
 import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.CalibrationTables;
-import weatherlap.reports.format.Content;
-import weatherlap.reports.format.Html;
-import weatherlap.reports.format.Pdf;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.page.Block;
 import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.PageFiles;
 import weatherlap.reports.page.PlainTable;
 import weatherlap.reports.page.ReportPage;
+import weatherlap.reports.page.RunBlocks;
 import weatherlap.reports.page.Section;
 import weatherlap.reports.page.TableView;
 
@@ -30,12 +29,7 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
     public void write(OutputFolder folder) throws IOException {
         TableWriter.CSV.write(
                 folder, List.of(CalibrationTables.steps(calibration), CalibrationTables.jobs(calibration)));
-        ReportPage page = page();
-        for (Figure figure : page.figures().toList()) {
-            folder.write("charts/" + figure.name() + ".svg", Content.svg(figure.svg()));
-        }
-        folder.write("calibration.html", Content.of(Html.render("report.jte", page)));
-        folder.write("calibration.pdf", Pdf.of(page.title(), Html.render("reportsheet.jte", page)));
+        folder.write(PageFiles.of("calibration", page()));
     }
 
     /** The result in a few lines. */
@@ -112,13 +106,8 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
     private List<Block> method() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraphs(CalibrationText.METHOD));
-        if (!warnings.isEmpty()) {
-            blocks.add(Block.Heading.of("Doubtful input"));
-            blocks.add(new Block.Points(warnings));
-        }
-        TableView.Builder table = TableView.of("What the results depend on").texts("name", "value");
-        run.forEach(table::row);
-        blocks.add(new Block.Kept(Block.Heading.of("To repeat this run"), new Block.Table(table.build(), "long", "")));
+        blocks.addAll(RunBlocks.doubtful(warnings));
+        blocks.add(RunBlocks.repeat(run));
         return blocks;
     }
 }

@@ -7,17 +7,15 @@ import java.util.Map;
 import weatherlap.analysis.callbacks.CallbackFit;
 import weatherlap.analysis.callbacks.SeenExpected;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.reports.format.Content;
-import weatherlap.reports.format.Html;
-import weatherlap.reports.format.Pdf;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.page.Block;
 import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.PageFiles;
 import weatherlap.reports.page.PlainTable;
 import weatherlap.reports.page.ReportPage;
+import weatherlap.reports.page.RunBlocks;
 import weatherlap.reports.page.Section;
-import weatherlap.reports.page.TableView;
 
 /**
  * Everything that {@code callbacks} writes, but for {@code run.json} and the assumptions.
@@ -33,12 +31,7 @@ public record CallbackReport(
     /** Writes the table, the page, the sheet and the pictures. */
     public void write(OutputFolder folder) throws IOException {
         TableWriter.CSV.write(folder, List.of(ResultTable.of(SeenExpected.TABLE, fit.seen())));
-        ReportPage page = page();
-        for (Figure figure : page.figures().toList()) {
-            folder.write("charts/" + figure.name() + ".svg", Content.svg(figure.svg()));
-        }
-        folder.write("callbacks.html", Content.of(Html.render("report.jte", page)));
-        folder.write("callbacks.pdf", Pdf.of(page.title(), Html.render("reportsheet.jte", page)));
+        folder.write(PageFiles.of("callbacks", page()));
     }
 
     /** The result in a few lines. */
@@ -81,13 +74,8 @@ public record CallbackReport(
     private List<Block> method(CallbackText text) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraphs(text.method()));
-        if (!warnings.isEmpty()) {
-            blocks.add(Block.Heading.of("Doubtful input"));
-            blocks.add(new Block.Points(warnings));
-        }
-        TableView.Builder table = TableView.of("What the results depend on").texts("name", "value");
-        run.forEach(table::row);
-        blocks.add(new Block.Kept(Block.Heading.of("To repeat this run"), new Block.Table(table.build(), "long", "")));
+        blocks.addAll(RunBlocks.doubtful(warnings));
+        blocks.add(RunBlocks.repeat(run));
         return blocks;
     }
 }

@@ -3,16 +3,14 @@ package weatherlap.reports.compare;
 import java.util.ArrayList;
 import java.util.List;
 import weatherlap.reports.page.Block;
+import weatherlap.reports.page.RunBlocks;
 import weatherlap.reports.page.Section;
-import weatherlap.reports.page.TableView;
 
 /** Every row that the results rest on, and what is needed to repeat the run. */
 final class AssumptionsSection {
     private AssumptionsSection() {}
 
     static Section of(CompareReport report) {
-        TableView.Builder run = TableView.of("What the results depend on").texts("name", "value");
-        report.run().forEach(run::row);
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraphs(List.of(
                 "Every row that the results rest on, as used, with what it rests on itself. A basis of judgement, memory or invented is"
@@ -20,7 +18,7 @@ final class AssumptionsSection {
         new AssumptionViews(report.assumptions())
                 .all()
                 .forEach(table -> blocks.add(new Block.Table(table, "long", "")));
-        blocks.add(new Block.Kept(Block.Heading.of("To repeat this run"), new Block.Table(run.build(), "long", "")));
+        blocks.add(RunBlocks.repeat(report.run()));
         return new Section("assumptions", "Assumptions", "Assumptions", Section.Sheet.WIDE, blocks);
     }
 }

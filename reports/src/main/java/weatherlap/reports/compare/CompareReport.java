@@ -16,15 +16,12 @@ import weatherlap.analysis.tables.Comparison;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
-import weatherlap.reports.format.Content;
-import weatherlap.reports.format.Html;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.owner.OwnerFigures;
 import weatherlap.reports.owner.OwnerWords;
-import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.PageFiles;
 import weatherlap.reports.page.PlainTable;
-import weatherlap.reports.page.ReportPage;
 import weatherlap.reports.page.WeatherWords;
 import weatherlap.reports.season.SeasonSection;
 import weatherlap.sim.assumptions.Assumptions;
@@ -76,11 +73,7 @@ public record CompareReport(
 
     private void writePages(OutputFolder folder, Optional<SeasonStudy> season) throws IOException {
         ReportPages pages = new ReportPages(this, season);
-        ReportPage web = pages.web();
-        for (Figure figure : web.figures().toList()) {
-            folder.write("charts/" + figure.name() + ".svg", Content.svg(figure.svg()));
-        }
-        folder.write("report.html", Content.of(Html.render("report.jte", web)));
+        folder.write(PageFiles.web("report", pages.web()));
         folder.write("report.pdf", pages.twoPages());
         folder.write("appendix.pdf", pages.appendix());
     }

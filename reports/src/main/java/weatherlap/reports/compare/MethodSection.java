@@ -3,6 +3,7 @@ package weatherlap.reports.compare;
 import java.util.ArrayList;
 import java.util.List;
 import weatherlap.reports.page.Block;
+import weatherlap.reports.page.RunBlocks;
 import weatherlap.reports.page.Section;
 import weatherlap.reports.page.Trace;
 
@@ -24,10 +25,7 @@ final class MethodSection {
         blocks.add(new Block.Kept(Block.Heading.of("Words"), Block.Table.of(Glossary.table())));
         blocks.add(Block.Heading.of("Cautions"));
         blocks.add(new Block.Points(MethodText.CAUTIONS));
-        if (!report.warnings().isEmpty()) {
-            blocks.add(Block.Heading.of("Doubtful input"));
-            blocks.add(new Block.Points(report.warnings()));
-        }
+        blocks.addAll(RunBlocks.doubtful(report.warnings()));
         return new Section("method", "How it was worked out", "Method", Section.Sheet.PLAIN, blocks);
     }
 }

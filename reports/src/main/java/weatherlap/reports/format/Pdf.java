@@ -19,17 +19,13 @@ import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.Iterator;
 import java.util.List;
-import javax.xml.XMLConstants;
-import javax.xml.parsers.DocumentBuilder;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
-import org.xml.sax.helpers.DefaultHandler;
 import weatherlap.charts.kit.Fonts;
+import weatherlap.datasets.table.Xml;
 
 /**
  * Printed sheets from XHTML with CSS 2.1 and inline SVG. Fonts are the bundled ones, embedded. Nothing is fetched: a page that names a
@@ -155,19 +151,9 @@ public final class Pdf {
 
     private static Document parsed(String xhtml) throws IOException {
         try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
-            factory.setNamespaceAware(true);
-            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-            factory.setXIncludeAware(false);
-            factory.setExpandEntityReferences(false);
-            DocumentBuilder parser = factory.newDocumentBuilder();
-            parser.setErrorHandler(new DefaultHandler()); // throws what the parser would print
-            return parser.parse(new InputSource(new StringReader(xhtml)));
+            return Xml.parsed(new InputSource(new StringReader(xhtml)));
         } catch (SAXException e) {
             throw new IllegalArgumentException("The page is not well-formed: " + e.getMessage(), e);
-        } catch (ParserConfigurationException e) {
-            throw new IllegalStateException("the XML parser cannot be made safe", e);
         }
     }
 

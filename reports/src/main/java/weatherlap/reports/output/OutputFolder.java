@@ -10,6 +10,7 @@ import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.analysis.columns.Layout;
@@ -88,6 +89,13 @@ public final class OutputFolder implements AutoCloseable {
     public void write(String name, Content content) throws IOException {
         try (OutputStream out = begin(name)) {
             content.writeTo(out);
+        }
+    }
+
+    /** Writes several, by name, in their order. */
+    public void write(Map<String, Content> files) throws IOException {
+        for (Map.Entry<String, Content> file : files.entrySet()) {
+            write(file.getKey(), file.getValue());
         }
     }
 

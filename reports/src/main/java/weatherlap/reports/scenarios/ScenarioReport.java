@@ -7,17 +7,15 @@ import java.util.stream.Stream;
 import weatherlap.analysis.scenarios.ScenarioTables;
 import weatherlap.analysis.scenarios.SideBySide;
 import weatherlap.analysis.tables.ResultTable;
-import weatherlap.reports.format.Content;
-import weatherlap.reports.format.Html;
-import weatherlap.reports.format.Pdf;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.page.Block;
 import weatherlap.reports.page.Figure;
+import weatherlap.reports.page.PageFiles;
 import weatherlap.reports.page.PlainTable;
 import weatherlap.reports.page.ReportPage;
+import weatherlap.reports.page.RunBlocks;
 import weatherlap.reports.page.Section;
-import weatherlap.reports.page.TableView;
 
 /**
  * What {@code compare --scenario} writes, but for {@code run.json} and the assumptions.
@@ -33,12 +31,7 @@ record ScenarioReport(String name, String scope, SideBySide sets, Map<String, Ob
         TableWriter.workbook(Stream.concat(Stream.of("Sets of assumptions for " + name, scope), lines().stream())
                         .toList())
                 .write(folder, tables);
-        ReportPage page = page();
-        for (Figure figure : page.figures().toList()) {
-            folder.write("charts/" + figure.name() + ".svg", Content.svg(figure.svg()));
-        }
-        folder.write("scenarios.html", Content.of(Html.render("report.jte", page)));
-        folder.write("scenarios.pdf", Pdf.of(page.title(), Html.render("reportsheet.jte", page)));
+        folder.write(PageFiles.of("scenarios", page()));
     }
 
     /** The result in a few lines. */
@@ -48,8 +41,6 @@ record ScenarioReport(String name, String scope, SideBySide sets, Map<String, Ob
 
     private ReportPage page() {
         ScenarioText text = new ScenarioText(sets);
-        TableView.Builder repeat = TableView.of("What the results depend on").texts("name", "value");
-        run.forEach((key, value) -> repeat.row(key, value.toString()));
         return new ReportPage(
                 "Sets of assumptions side by side, for " + name,
                 scope + ".",
@@ -83,6 +74,6 @@ record ScenarioReport(String name, String scope, SideBySide sets, Map<String, Ob
                                 "To repeat this run",
                                 "Run",
                                 Section.Sheet.PLAIN,
-                                List.of(new Block.Table(repeat.build(), "long", "")))));
+                                List.of(RunBlocks.depends(run)))));
     }
 }
