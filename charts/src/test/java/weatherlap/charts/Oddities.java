@@ -24,6 +24,7 @@ import weatherlap.charts.report.LeakRose;
 import weatherlap.charts.report.PortfolioHeatMap;
 import weatherlap.charts.study.BreakEvenCurve;
 import weatherlap.charts.study.BreakEvenMap;
+import weatherlap.charts.study.ChangedKinds;
 import weatherlap.charts.study.Curves;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.ExposureRose;
@@ -214,6 +215,15 @@ public final class Oddities {
     private static List<Picture> calibration() {
         return List.of(
                 new SeenCalls("none", List.of()),
+                new ChangedKinds("none", List.of(), List.of()),
+                new ChangedKinds(
+                        HOSTILE,
+                        LABELS,
+                        List.of(new ChangedKinds.Group(
+                                ENDLESS,
+                                LABELS.stream()
+                                        .map(label -> new ChangedKinds.Kind(label, 1_000_000, List.of(0, 1_000_000, 7)))
+                                        .toList()))),
                 new Slopes("none", "None.", List.of(), MethodStyle.FULL_FLANGE, MethodStyle.INSERT, List.of()),
                 new Slopes(
                         HOSTILE,

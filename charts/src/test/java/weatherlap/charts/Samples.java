@@ -22,6 +22,7 @@ import weatherlap.charts.report.LeakRose;
 import weatherlap.charts.report.PortfolioHeatMap;
 import weatherlap.charts.study.BreakEvenCurve;
 import weatherlap.charts.study.BreakEvenMap;
+import weatherlap.charts.study.ChangedKinds;
 import weatherlap.charts.study.Curves;
 import weatherlap.charts.study.DriverIndices;
 import weatherlap.charts.study.ExposureRose;
@@ -43,6 +44,7 @@ public final class Samples {
         return List.of(
                 seenCalls(),
                 slopes(),
+                changedKinds(),
                 curves(),
                 glassLost(),
                 costStack(),
@@ -297,6 +299,20 @@ public final class Samples {
                 List.of("1", "2", "3"),
                 List.of("0", "1 to 12", "13 to 18", "over 18"),
                 cells);
+    }
+
+    public static ChangedKinds changedKinds() {
+        return new ChangedKinds(
+                "60 houses",
+                List.of("wages up", "thin margin", "leaks rare"),
+                List.of(
+                        new ChangedKinds.Group(
+                                "cladding",
+                                List.of(
+                                        new ChangedKinds.Kind("vinyl siding", 31, List.of(0, 12, 29)),
+                                        new ChangedKinds.Kind("brick veneer", 9, List.of(9, 0, 5)))),
+                        new ChangedKinds.Group(
+                                "stories", List.of(new ChangedKinds.Kind("1 story", 40, List.of(9, 12, 34))))));
     }
 
     public static Slopes slopes() {

@@ -46,6 +46,7 @@ public final class Catalogue {
             ScenarioTables.SETS,
             ScenarioTables.METHODS,
             ScenarioTables.FLIPS,
+            ScenarioTables.KINDS,
             ScenarioTables.RULES);
 
     private Catalogue() {}

@@ -85,6 +85,23 @@ public final class ScenarioTables {
             .text("plan_after", "plan after", "likewise in this set", Flip::planAfter)
             .build();
 
+    /** {@code flips-by-kind.csv}. */
+    public static final Layout<FlipKind> KINDS = Layout.<FlipKind>of(
+                    "flips-by-kind.csv",
+                    "Flips by kind",
+                    "One kind of house under one set of assumptions other than the first.")
+            .text("scenario", "scenario", "name of the set", FlipKind::scenario)
+            .text("told_by", "told by", "what houses are told apart by", kind -> kind.by()
+                    .title())
+            .text("kind", "kind", "kind of house", FlipKind::label)
+            .whole("houses", "houses", "houses of that kind", FlipKind::houses)
+            .whole(
+                    "houses_changed",
+                    "houses changed",
+                    "of those, houses whose plan is another than under the first set",
+                    FlipKind::changed)
+            .build();
+
     /** {@code scenario-rules.csv}. */
     public static final Layout<Regret> RULES = Layout.<Regret>of(
                     "scenario-rules.csv", "Rules", "The rule of one set of assumptions in the world of another.")
@@ -116,6 +133,7 @@ public final class ScenarioTables {
                 ResultTable.of(
                         FLIPS,
                         headlines.stream().flatMap(row -> row.flips().stream()).toList()),
+                ResultTable.of(KINDS, FlipKind.of(sets)),
                 ResultTable.of(RULES, sets.regrets()));
     }
 

@@ -12,12 +12,12 @@ import weatherlap.analysis.plan.Plan;
 import weatherlap.analysis.rule.RuleScore;
 import weatherlap.sim.method.Method;
 
-/**
- * Sets of assumptions beside the first of them.
- *
- * @param runs of the same houses with the same draws, two or more
- */
-public record SideBySide(List<ScenarioRun> runs) {
+/** Sets of assumptions beside the first of them; what they come to is worked out once. */
+public final class SideBySide {
+    private final List<ScenarioRun> runs;
+    private final List<Headline> headlines;
+    private final List<Regret> regrets;
+
     /**
      * One set.
      *
@@ -47,8 +47,9 @@ public record SideBySide(List<ScenarioRun> runs) {
      */
     public record Regret(String ruleOf, String world, double regretUsd) {}
 
-    public SideBySide {
-        runs = List.copyOf(runs);
+    /** @param runs of the same houses with the same draws, two or more */
+    public SideBySide(List<ScenarioRun> runs) {
+        this.runs = List.copyOf(runs);
         if (runs.size() < 2) {
             throw new IllegalArgumentException("Two sets of assumptions or more are set side by side.");
         }
@@ -60,12 +61,23 @@ public record SideBySide(List<ScenarioRun> runs) {
         if (houses.size() > 1) {
             throw new IllegalArgumentException("The sets must be of the same houses.");
         }
+        double[] base = runs.get(0).differenceUsd();
+        headlines = runs.stream().map(run -> headline(run, base)).toList();
+        regrets = regretsOf(runs);
+    }
+
+    public List<ScenarioRun> runs() {
+        return runs;
     }
 
     /** A row a set, the first among them. */
     public List<Headline> headlines() {
-        double[] base = runs.get(0).differenceUsd();
-        return runs.stream().map(run -> headline(run, base)).toList();
+        return headlines;
+    }
+
+    /** Every rule in every world. */
+    public List<Regret> regrets() {
+        return regrets;
     }
 
     private Headline headline(ScenarioRun run, double[] base) {
@@ -89,8 +101,7 @@ public record SideBySide(List<ScenarioRun> runs) {
                 .toList();
     }
 
-    /** Every rule in every world. */
-    public List<Regret> regrets() {
+    private static List<Regret> regretsOf(List<ScenarioRun> runs) {
         List<Regret> regrets = new ArrayList<>();
         for (ScenarioRun ruled : runs) {
             for (ScenarioRun world : runs) {

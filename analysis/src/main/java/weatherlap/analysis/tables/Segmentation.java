@@ -1,5 +1,6 @@
 package weatherlap.analysis.tables;
 
+import java.util.List;
 import java.util.Locale;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
@@ -24,6 +25,22 @@ public enum Segmentation {
 
     public String title() {
         return title;
+    }
+
+    /** By what whole houses are told apart. */
+    public static final List<Segmentation> OF_HOUSES = List.of(CLADDING, STOREYS, DECADE);
+
+    /**
+     * The kind of house that one is.
+     *
+     * @param house with a wall
+     * @throws IllegalArgumentException where walls of a house differ in it
+     */
+    public Segment of(House house) {
+        if (!OF_HOUSES.contains(this)) {
+            throw new IllegalArgumentException(this + " tells walls apart, not houses.");
+        }
+        return of(house, house.elevations().get(0));
     }
 
     /** The segment that the openings of a wall belong to, with what its label sorts by. */
@@ -69,7 +86,7 @@ public enum Segmentation {
     }
 
     /** A segment: its place among the others, and its name. */
-    record Segment(int order, String label) implements Comparable<Segment> {
+    public record Segment(int order, String label) implements Comparable<Segment> {
         @Override
         public int compareTo(Segment other) {
             return Integer.compare(order, other.order);

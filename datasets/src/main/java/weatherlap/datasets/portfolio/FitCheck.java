@@ -13,6 +13,7 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.geometry.Glass;
 import weatherlap.sim.geometry.OrderSize;
+import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
 
@@ -24,6 +25,17 @@ final class FitCheck {
     FitCheck(Assumptions assumptions) {
         this.assumptions = assumptions;
         assumptions.wages().stream().map(Wage::region).forEach(regions::add);
+    }
+
+    /** Whether nothing is wrong with a house; a method without a unit stops nothing. */
+    boolean fits(House house) {
+        List<Method> open = Method.openTo(house.cladding());
+        return house.region().map(regions::contains).orElse(true)
+                && house.elevations().stream()
+                        .flatMap(wall -> wall.openings().stream())
+                        .allMatch(
+                                opening -> Glass.existing(opening, assumptions).glassIn2() > 0
+                                        && open.stream().anyMatch(method -> hasUnit(opening, method)));
     }
 
     void checkRegion(Row house, Problems problems) {

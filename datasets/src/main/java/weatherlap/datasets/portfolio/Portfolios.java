@@ -12,6 +12,7 @@ import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problems;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.house.House;
 import weatherlap.sim.house.Portfolio;
 
 /** Reads a portfolio folder whole, or one house of it. */
@@ -50,6 +51,12 @@ public final class Portfolios {
         Folder tables = Folder.of(folder);
         PortfolioRows rows = PortfolioRows.ofOne(tables, id, problems);
         return whole(new SortedPortfolio(rows, PortfolioScan.names(tables), maker, problems));
+    }
+
+    /** Whether houses that were read go together with assumptions, as {@link #read(Path, Assumptions)} asks of their rows. */
+    public static boolean fit(List<House> houses, Assumptions assumptions) {
+        FitCheck fit = new FitCheck(assumptions);
+        return houses.stream().allMatch(fit::fits);
     }
 
     private static Loaded<Portfolio> whole(SortedPortfolio houses) {

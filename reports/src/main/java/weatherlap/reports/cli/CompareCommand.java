@@ -1,6 +1,5 @@
 package weatherlap.reports.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -10,11 +9,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.jobs.Compare;
-import weatherlap.reports.jobs.RepeatCompare;
 import weatherlap.reports.options.Bounds;
 import weatherlap.reports.options.InputOptions;
 import weatherlap.reports.options.MethodsOption;
@@ -35,7 +32,8 @@ import weatherlap.reports.scenarios.ScenarioWord;
             "  weatherlap compare my-houses --assumptions my-assumptions --set crew_size=3 --out report --force",
             "  weatherlap compare my-houses --methods full_frame,insert --out frames",
             "  weatherlap compare my-houses --repeat report/run.json --out again",
-            "  weatherlap compare my-houses --scenario base --scenario thin=gross_margin=0.3 --out sets"
+            "  weatherlap compare my-houses --scenario base --scenario thin=gross_margin=0.3 --out sets",
+            "  weatherlap compare my-houses --scenario-file scenarios.toml --out sets"
         })
 final class CompareCommand implements Callable<Integer> {
     @Spec
@@ -90,12 +88,6 @@ final class CompareCommand implements Callable<Integer> {
     private Integer threads;
 
     @Option(
-            names = "--repeat",
-            paramLabel = "FILE",
-            description = "Make the run of this run.json again, with the assumptions beside it, and say what differs.")
-    private Path repeat;
-
-    @Option(
             names = "--scenario",
             paramLabel = "NAME[=SET]",
             description =
@@ -104,6 +96,13 @@ final class CompareCommand implements Callable<Integer> {
                             + " in place of the report.")
     private List<String> scenarios = List.of();
 
+    @Option(
+            names = "--scenario-file",
+            paramLabel = "FILE",
+            description =
+                    "Sets of assumptions in a TOML file, a table a set: assumptions = \"DIR\" and single settings, such as gross_margin = 0.3.")
+    private Path scenarioFile;
+
     @Mixin
     private OutputOptions output;
 
@@ -111,28 +110,13 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         int used = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
         Bounds.within(spec, "--threads", used, 1, 1024);
-        if (repeat != null) {
-            return repeated(used);
-        }
-        if (!scenarios.isEmpty()) {
-            List<ScenarioWord> sets = ScenarioWord.of(scenarios);
+        if (!scenarios.isEmpty() || scenarioFile != null) {
+            List<ScenarioWord> sets = ScenarioWord.of(Optional.ofNullable(scenarioFile), scenarios);
             new CompareScenarios(paths(), sets, output.requestOr("scenarios"), used).run(common.messages());
             return 0;
         }
         new Compare(paths(), output.requestOr("report"), used).run(common.messages());
         return 0;
-    }
-
-    private int repeated(int used) throws IOException {
-        InputPaths named = paths();
-        if (named.assumptions().isPresent() || !named.changes().isEmpty()) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--repeat takes assumptions, methods, seed and draws from the run; leave out --assumptions, --set,"
-                            + " --crew, --methods, --seed, --draws, --sampling");
-        }
-        RepeatCompare again = new RepeatCompare(repeat, named, output.requestOr("report"), used);
-        return again.run(common.messages()) ? 0 : 1;
     }
 
     private InputPaths paths() {

@@ -1,14 +1,20 @@
 package weatherlap.reports.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.inputs.BadInput;
+import weatherlap.reports.options.Repeat;
 import weatherlap.reports.workbook.InputWorkbooks;
 
 /** The command line {@code weatherlap}: picks the command named by the first argument and runs it. */
@@ -62,22 +68,39 @@ public final class Weatherlap implements Runnable {
         commandLine.setErr(err);
         commandLine.setParameterExceptionHandler(Failures::badUsage);
         commandLine.setExecutionExceptionHandler((failure, command, parsed) -> Failures.report(failure, err));
-        commandLine.setExecutionStrategy(parsed -> {
-            if (!workbooks.problems().isEmpty()) {
-                return Failures.report(new BadInput(workbooks.problems()), err);
-            }
-            workbooks.warnings().forEach(warning -> err.println("warning: " + warning));
-            return new CommandLine.RunLast().execute(parsed);
-        });
         commandLine.setUsageHelpAutoWidth(false);
         commandLine.setUsageHelpWidth(100);
         try {
-            return commandLine.execute(arguments);
-        } catch (Error error) {
-            return Failures.report(error, err);
+            Optional<Repeat> repeat = Repeat.in(List.of(arguments), commandLine);
+            commandLine.setExecutionStrategy(parsed -> executed(parsed, repeat, workbooks, err));
+            return commandLine.execute(repeat.map(again -> again.arguments().toArray(String[]::new))
+                    .orElse(arguments));
+        } catch (BadInput | IOException | Error failure) {
+            return Failures.report(failure, err);
         } finally {
             out.flush();
             err.flush();
+        }
+    }
+
+    private static int executed(
+            ParseResult parsed, Optional<Repeat> repeat, InputWorkbooks workbooks, PrintWriter err) {
+        if (!workbooks.problems().isEmpty()) {
+            return Failures.report(new BadInput(workbooks.problems()), err);
+        }
+        workbooks.warnings().forEach(warning -> err.println("warning: " + warning));
+        return repeat.map(again -> again(again, parsed, err)).orElseGet(() -> new RunLast().execute(parsed));
+    }
+
+    private static int again(Repeat repeat, ParseResult parsed, PrintWriter err) {
+        ParseResult command = parsed.subcommand();
+        try {
+            repeat.warnings().forEach(warning -> err.println("warning: " + warning));
+            repeat.begin(command);
+            new RunLast().execute(parsed);
+            return repeat.told(command, parsed.commandSpec().commandLine().getOut());
+        } catch (BadInput | IOException failure) {
+            return Failures.report(failure, err);
         }
     }
 

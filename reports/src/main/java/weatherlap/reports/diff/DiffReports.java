@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.analysis.changes.ChangedRow;
 import weatherlap.analysis.changes.Exchange;
@@ -17,6 +18,7 @@ import weatherlap.analysis.changes.RowKey;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.reports.inputs.InputPaths;
+import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
@@ -118,8 +120,16 @@ public record DiffReports(Path before, Path after, InputPaths paths, int houses,
             TableWriter.CSV.write(folder, tables);
             Map<String, Object> settings = new LinkedHashMap<>();
             settings.put("houses", houses);
-            folder.commit(new RunRecord(Version.current(), "diff", settings, new TreeMap<>()));
+            folder.commit(new RunRecord(Version.current(), "diff", settings, sums()));
         }
         messages.note("the tables are in " + request.folder());
+    }
+
+    /** The records of both, which hold the sums of all else that they read and wrote. */
+    private SortedMap<String, String> sums() throws IOException {
+        SortedMap<String, String> sums = new TreeMap<>();
+        sums.put("before/" + RunRecord.FILE, Checksum.of(before.resolve(RunRecord.FILE)));
+        sums.put("after/" + RunRecord.FILE, Checksum.of(after.resolve(RunRecord.FILE)));
+        return sums;
     }
 }

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
  * @param site file or folder of the site; empty: that beside the portfolio, where there is one
  * @param shop file or folder of the shop; empty: that beside the portfolio, where there is one
  * @param changes of scalars and choices, each NAME=VALUE, in order
+ * @param called what results call the portfolio; empty: the name of its folder
  */
 public record InputPaths(
         Optional<Path> portfolio,
@@ -22,10 +23,22 @@ public record InputPaths(
         List<Path> climate,
         Optional<Path> site,
         Optional<Path> shop,
-        List<String> changes) {
+        List<String> changes,
+        Optional<String> called) {
     public InputPaths {
         climate = List.copyOf(climate);
         changes = List.copyOf(changes);
+    }
+
+    /** With the portfolio called after its folder. */
+    public InputPaths(
+            Optional<Path> portfolio,
+            Optional<Path> assumptions,
+            List<Path> climate,
+            Optional<Path> site,
+            Optional<Path> shop,
+            List<String> changes) {
+        this(portfolio, assumptions, climate, site, shop, changes, Optional.empty());
     }
 
     /** With no shop named. */
@@ -46,12 +59,17 @@ public record InputPaths(
 
     /** The same with the shop that is named, if any. */
     public InputPaths withShop(Optional<Path> named) {
-        return new InputPaths(portfolio, assumptions, climate, site, named, changes);
+        return new InputPaths(portfolio, assumptions, climate, site, named, changes, called);
+    }
+
+    /** The same, the portfolio called by a name of its own, if any. */
+    public InputPaths called(Optional<String> name) {
+        return new InputPaths(portfolio, assumptions, climate, site, shop, changes, name);
     }
 
     /** The same with other assumptions. */
     public InputPaths with(Optional<Path> otherAssumptions, List<String> otherChanges) {
-        return new InputPaths(portfolio, otherAssumptions, climate, site, shop, otherChanges);
+        return new InputPaths(portfolio, otherAssumptions, climate, site, shop, otherChanges, called);
     }
 
     /** With more changes of scalars and choices. */
@@ -67,6 +85,7 @@ public record InputPaths(
         site.ifPresent(file -> words.addAll(List.of("--site", file)));
         shop.ifPresent(file -> words.addAll(List.of("--shop", file)));
         changes.forEach(change -> words.addAll(List.of("--set", change)));
+        called.ifPresent(name -> words.addAll(List.of("--called", name)));
         return words;
     }
 

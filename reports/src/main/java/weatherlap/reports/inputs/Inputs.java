@@ -52,6 +52,7 @@ public record Inputs(
         List<String> warnings,
         SortedMap<String, String> checksums) {
 
+    private static final String ASSUMPTIONS = "assumptions/";
     private static final String DEMO = "Drizzlewick, an invented town";
 
     /** How the tables of a folder are read, and held against the assumptions where those are sound. */
@@ -107,7 +108,9 @@ public record Inputs(
         SortedMap<String, String> sums =
                 checksums(paths, portfolioSums, weather.orElseThrow(), assumptions.orElseThrow());
         sums.putAll(ShopReading.checksums(shop.orElseThrow()));
-        String name = paths.portfolio().map(Inputs::name).orElse(DEMO);
+        String name = paths.called()
+                .map(Characters::shown)
+                .orElseGet(() -> paths.portfolio().map(Inputs::name).orElse(DEMO));
         return new Inputs(
                 name,
                 portfolio.orElseThrow(),
@@ -116,6 +119,26 @@ public record Inputs(
                 shop.orElseThrow().shop(),
                 reader.warnings,
                 sums);
+    }
+
+    /**
+     * The same houses, weather and shop under other assumptions.
+     *
+     * @param paths as those that were read, but for assumptions and changes
+     * @throws BadInput with every problem of the assumptions, or of houses that do not go together with them
+     */
+    public Inputs under(InputPaths paths) {
+        Loaded<AssumptionTables> read = assumptions(paths.assumptions(), shop.season(), paths.changes());
+        AssumptionTables other = read.value()
+                .orElseThrow(() -> refused(
+                        paths, read.errors().stream().map(Problem::toString).toList()));
+        if (paths.portfolio().isPresent() && !Portfolios.fit(portfolio.houses(), other.assumptions())) {
+            return read(paths); // which says where
+        }
+        SortedMap<String, String> sums = new TreeMap<>(checksums);
+        sums.keySet().removeIf(file -> file.startsWith(ASSUMPTIONS));
+        sums.putAll(sums(other));
+        return new Inputs(name, portfolio, other, weather, shop, Warnings.grouped(read.warnings()), sums);
     }
 
     /**
@@ -156,11 +179,6 @@ public record Inputs(
         Path whole = portfolio.toAbsolutePath().normalize();
         Path last = whole.getFileName();
         return Characters.shown((last == null ? whole : last).toString());
-    }
-
-    /** The same under another name of the portfolio. */
-    public Inputs named(String other) {
-        return new Inputs(other, portfolio, assumptions, weather, shop, warnings, checksums);
     }
 
     /** Which tables are not as bundled, in words. */
@@ -231,7 +249,13 @@ public record Inputs(
             InputPaths paths, Map<String, String> portfolio, Weather weather, AssumptionTables assumptions) {
         SortedMap<String, String> sums = new TreeMap<>(weather.checksums(paths));
         sums.putAll(portfolio);
-        assumptions.texts().forEach((file, text) -> sums.put("assumptions/" + file, Checksum.ofText(text)));
+        sums.putAll(sums(assumptions));
+        return sums;
+    }
+
+    private static SortedMap<String, String> sums(AssumptionTables assumptions) {
+        SortedMap<String, String> sums = new TreeMap<>();
+        assumptions.texts().forEach((file, text) -> sums.put(ASSUMPTIONS + file, Checksum.ofText(text)));
         return sums;
     }
 

@@ -67,6 +67,7 @@ public record BreakEvenSearch(
         Inputs inputs = Inputs.read(paths);
         Assumptions base = inputs.assumptions().assumptions();
         List<Varied> varied = varied(base);
+        output.refuseOther(inputs.checksums());
         messages.warn(inputs.warnings());
         List<House> simulated = SimulatedPortfolio.sample(inputs.portfolio().houses(), houses);
         SimulatedPortfolio portfolio = new SimulatedPortfolio(

@@ -26,6 +26,7 @@ import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.output.RunFile;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 import weatherlap.reports.output.Warnings;
@@ -41,6 +42,9 @@ import weatherlap.sim.run.Simulator;
  * @param largestWholeBytes tables of openings beyond so many bytes are read house by house, in the order of {@code house_id}
  */
 public record Compare(InputPaths paths, OutputRequest output, int threads, long largestWholeBytes) {
+    /** The tables it writes hold every change that was asked for. */
+    private static final List<String> OPTIONS = List.of("--assumptions=" + RunFile.HERE + "/assumptions");
+
     /** What came of the houses, and what is doubtful in their tables. */
     private record Simulated(Comparison.Sum sum, List<String> warnings) {}
 
@@ -66,8 +70,9 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
 
     /** @param inputs as {@link #inputs} gives them */
     void run(Inputs inputs, Messages messages) throws IOException {
+        output.refuseOther(inputs.checksums());
         messages.warn(inputs.warnings());
-        try (OutputFolder folder = output.open(paths.named())) {
+        try (OutputFolder folder = output.asked(OPTIONS).open(paths.named())) {
             Simulator simulator = inputs.simulator();
             Simulated simulated = simulated(inputs, simulator, folder, messages);
             messages.warn(simulated.warnings());

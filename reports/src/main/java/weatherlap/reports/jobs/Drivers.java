@@ -59,6 +59,7 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
     /** @throws BadInput with every problem of the tables, before anything is simulated or written */
     public void run(Messages messages) throws IOException {
         Inputs inputs = Inputs.read(paths);
+        output.refuseOther(inputs.checksums());
         messages.warn(inputs.warnings());
         Assumptions base = inputs.assumptions().assumptions();
         refuseContradictions(base);

@@ -3,6 +3,7 @@ package weatherlap.reports.options;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import weatherlap.reports.inputs.InputPaths;
 
@@ -20,12 +21,19 @@ public final class InputOptions {
     @Mixin
     private WeatherOptions weather;
 
+    @Option(
+            names = "--called",
+            paramLabel = "NAME",
+            description = "What the results call the houses (default: the name of their folder).")
+    private String called;
+
     public InputPaths paths() {
         return new InputPaths(
-                Optional.ofNullable(portfolio),
-                assumptions.folder(),
-                weather.climate(),
-                weather.site(),
-                assumptions.changes());
+                        Optional.ofNullable(portfolio),
+                        assumptions.folder(),
+                        weather.climate(),
+                        weather.site(),
+                        assumptions.changes())
+                .called(Optional.ofNullable(called));
     }
 }

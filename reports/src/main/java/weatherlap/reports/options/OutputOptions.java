@@ -1,5 +1,6 @@
 package weatherlap.reports.options;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
@@ -9,6 +10,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
 import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.output.RunFile;
+import weatherlap.reports.output.RunRecord;
 
 /** Where results go. */
 public final class OutputOptions {
@@ -29,6 +32,17 @@ public final class OutputOptions {
             description = "Replace an earlier output in that folder. A folder that holds anything else is left alone.")
     private boolean force;
 
+    @Option(
+            names = "--repeat",
+            paramLabel = "FILE",
+            description =
+                    "Make the run of this run.json again, and say what differs. Name the files that it read again; its options are in"
+                            + " the record.")
+    private Path repeat;
+
+    private Optional<RunFile> repeats = Optional.empty();
+    private OutputRequest requested;
+
     /** A path as it stands, whatever lies there. */
     static final class AsTyped implements ITypeConverter<Path> {
         @Override
@@ -37,21 +51,39 @@ public final class OutputOptions {
         }
     }
 
+    /** What the run makes again. */
+    void repeats(RunFile run) {
+        repeats = Optional.of(run);
+    }
+
+    /** The record of the run that was asked for last; empty where it wrote none. */
+    Optional<RunFile> written() throws IOException {
+        return requested == null
+                ? Optional.empty()
+                : RunFile.read(requested.folder().resolve(RunRecord.FILE));
+    }
+
     /** The folder, which the user has to name. */
     public OutputRequest request() {
         if (folder == null) {
             throw new ParameterException(spec.commandLine(), "--out DIR is missing: the folder to write");
         }
-        return new OutputRequest(folder, force);
+        return request(folder);
     }
 
     /** The folder, or one of that name where the user names none. */
     public OutputRequest requestOr(String name) {
-        return new OutputRequest(folder == null ? Path.of(name) : folder, force);
+        return request(folder == null ? Path.of(name) : folder);
     }
 
-    /** The folder, where the user names one. */
+    /** The folder, where the user names one; a run that is made again writes one. */
     public Optional<OutputRequest> requestIfNamed() {
-        return folder == null ? Optional.empty() : Optional.of(new OutputRequest(folder, force));
+        return folder == null && repeats.isEmpty() ? Optional.empty() : Optional.of(request());
+    }
+
+    private OutputRequest request(Path into) {
+        requested =
+                new OutputRequest(into, force, RunOptions.of(spec.commandLine().getParseResult()), repeats);
+        return requested;
     }
 }

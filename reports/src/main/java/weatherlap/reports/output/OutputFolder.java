@@ -31,6 +31,7 @@ import weatherlap.reports.format.Json;
  * or edited can be lost.
  */
 public final class OutputFolder implements AutoCloseable {
+    private final OutputRequest asked;
     private final Path target;
     private final Path fresh;
     private final Path earlier;
@@ -42,7 +43,8 @@ public final class OutputFolder implements AutoCloseable {
     private final SortedMap<String, String> written = Collections.synchronizedSortedMap(new TreeMap<>());
     private final SortedMap<String, Layout<?>> tables = Collections.synchronizedSortedMap(new TreeMap<>());
 
-    private OutputFolder(Path target, FolderLock lock, List<Path> parentsMade) {
+    private OutputFolder(OutputRequest asked, Path target, FolderLock lock, List<Path> parentsMade) {
+        this.asked = asked;
         this.target = target;
         this.parentsMade = parentsMade;
         this.fresh = sibling(target, "new");
@@ -51,23 +53,28 @@ public final class OutputFolder implements AutoCloseable {
         this.lock = lock;
     }
 
+    /** Takes the folder for a run that nothing is asked of, as {@link OutputRequest#open} does. */
+    public static OutputFolder open(Path asked, boolean force, List<Path> inputs) {
+        return open(new OutputRequest(asked, force), inputs);
+    }
+
     /**
      * Takes the folder for this run.
      *
-     * @param force whether an earlier output of ours may be replaced
      * @param inputs what the run reads; the target may not hold any of it
      * @throws OutputRefused if the folder cannot or may not be written
      */
-    public static OutputFolder open(Path asked, boolean force, List<Path> inputs) {
+    static OutputFolder open(OutputRequest request, List<Path> inputs) {
+        Path asked = request.folder();
         try {
             Path target = OutputTarget.resolve(asked, inputs);
             List<Path> parentsMade = Folders.create(target.getParent());
             FolderLock lock = FolderLock.take(sibling(target, "lock"))
                     .orElseThrow(() -> new OutputRefused("another run is writing " + asked + "; wait for it to end"));
-            OutputFolder folder = new OutputFolder(target, lock, parentsMade);
+            OutputFolder folder = new OutputFolder(request, target, lock, parentsMade);
             try {
                 folder.clearAfterDeadRuns();
-                OutputTarget.checkReplaceable(asked, target, force);
+                OutputTarget.checkReplaceable(asked, target, request.force());
                 Files.createDirectory(folder.fresh);
                 Runtime.getRuntime().addShutdownHook(folder.atExit);
                 return folder;
@@ -150,14 +157,19 @@ public final class OutputFolder implements AutoCloseable {
         return new ScratchFolder(scratch);
     }
 
-    /** Writes {@code run.json} last and moves all into place. */
+    /**
+     * Writes {@code run.json} last and moves all into place.
+     *
+     * @throws OutputRefused if this repeats a run that read other files
+     */
     public void commit(RunRecord run) throws IOException {
+        asked.refuseOther(run.inputs());
         Folders.deleteWhole(scratch);
         if (!tables.isEmpty()) {
             write(DataDictionary.FILE, DataDictionary.of(tables.values()));
         }
         try (OutputStream out = create(RunRecord.FILE)) {
-            Json.of(run.toJson(written)).writeTo(out);
+            Json.of(run.toJson(asked.options(), written)).writeTo(out);
         }
         if (!Folders.exists(target) || Folders.isEmpty(target)) {
             Files.deleteIfExists(target);

@@ -1,6 +1,7 @@
 package weatherlap.reports.output;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -25,11 +26,12 @@ public record RunRecord(
         inputs = new TreeMap<>(inputs);
     }
 
-    Map<String, Object> toJson(SortedMap<String, String> outputs) {
+    Map<String, Object> toJson(List<String> options, SortedMap<String, String> outputs) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("program", PROGRAM);
         json.put("version", version);
         json.put("command", command);
+        json.put("options", options);
         json.put("settings", settings);
         json.put("inputs_sha256", inputs);
         json.put("outputs_sha256", outputs);

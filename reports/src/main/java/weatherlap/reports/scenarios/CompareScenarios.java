@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.drivers.SimulatedPortfolio;
@@ -23,6 +24,7 @@ import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.output.RunFile;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.SafeName;
 import weatherlap.reports.output.Version;
@@ -43,12 +45,14 @@ import weatherlap.sim.run.Simulator;
 public record CompareScenarios(InputPaths paths, List<ScenarioWord> sets, OutputRequest output, int threads) {
     /** @throws weatherlap.reports.inputs.BadInput with every problem of the first set that has any, before anything is simulated or written */
     public void run(Messages messages) throws IOException {
-        List<Inputs> inputs =
-                sets.stream().map(set -> Inputs.read(set.paths(paths))).toList();
-        Inputs first = inputs.get(0);
+        Inputs first = Inputs.read(sets.get(0).paths(paths));
+        List<Inputs> inputs = Stream.concat(
+                        Stream.of(first), sets.stream().skip(1).map(set -> first.under(set.paths(paths))))
+                .toList();
+        output.refuseOther(checksums(inputs));
         messages.warn(first.warnings());
         List<House> houses = SimulatedPortfolio.sample(first.portfolio().houses(), Comparison.MOST_SHOWN);
-        try (OutputFolder folder = output.open(named())) {
+        try (OutputFolder folder = output.asked(options()).open(named())) {
             ClimateMemo climate = new ClimateMemo(first.climate());
             List<ScenarioRun> runs = new ArrayList<>();
             try (Messages.Progress progress = messages.progress("houses", houses.size() * sets.size())) {
@@ -107,6 +111,13 @@ public record CompareScenarios(InputPaths paths, List<ScenarioWord> sets, Output
 
     private String folderOf(int set) {
         return "assumptions/" + SafeName.of(sets.get(set).name()) + "/";
+    }
+
+    /** Each set by the tables it writes, which hold every change. */
+    private List<String> options() {
+        return IntStream.range(0, sets.size())
+                .mapToObj(s -> "--scenario=" + sets.get(s).name() + "=" + RunFile.HERE + "/" + folderOf(s))
+                .toList();
     }
 
     private SortedMap<String, String> checksums(List<Inputs> inputs) {

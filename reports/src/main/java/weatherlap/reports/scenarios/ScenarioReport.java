@@ -62,7 +62,9 @@ record ScenarioReport(String name, String scope, SideBySide sets, Map<String, Ob
                                 "Houses whose plan changes",
                                 "Plans",
                                 Section.Sheet.PLAIN,
-                                List.of(Block.Table.of(text.flipsByCladding()), Block.Table.of(text.flips()))),
+                                List.of(
+                                        new Block.Picture(Figure.of(text.changedKinds(scope), "flips-by-kind.csv")),
+                                        Block.Table.of(text.flips()))),
                         new Section(
                                 "rules",
                                 "The rule of one set, used in another",

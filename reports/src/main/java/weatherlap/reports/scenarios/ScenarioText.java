@@ -2,20 +2,23 @@ package weatherlap.reports.scenarios;
 
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import weatherlap.analysis.plan.Plan;
+import weatherlap.analysis.scenarios.FlipKind;
 import weatherlap.analysis.scenarios.ScenarioRun;
 import weatherlap.analysis.scenarios.SideBySide;
 import weatherlap.analysis.scenarios.SideBySide.Flip;
 import weatherlap.analysis.scenarios.SideBySide.Headline;
 import weatherlap.analysis.scenarios.SideBySide.Regret;
+import weatherlap.analysis.tables.Segmentation;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.MethodStyle;
+import weatherlap.charts.study.ChangedKinds;
 import weatherlap.charts.study.Slopes;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.method.Contrast;
@@ -69,35 +72,27 @@ record ScenarioText(SideBySide sets) {
         return table.build();
     }
 
-    /** How many plans change, by set and cladding. */
-    TableView flipsByCladding() {
-        Map<String, Long> claddings = new TreeMap<>();
-        sets.runs()
-                .get(0)
-                .choices()
-                .forEach(choice ->
-                        claddings.merge(choice.result().house().cladding().name(), 1L, Long::sum));
-        TableView.Builder table =
-                TableView.of("Plans that change, by cladding").texts("cladding").numbers("houses");
-        List<Headline> later = sets.headlines().stream().skip(1).toList();
-        later.forEach(row -> table.numbers(row.run().name()));
-        claddings.forEach((cladding, houses) -> {
-            List<String> cells = new ArrayList<>();
-            cells.add(cladding.toLowerCase(Locale.ROOT).replace('_', ' '));
-            cells.add(Numbers.plain(houses, 0));
-            later.forEach(row -> cells.add(Numbers.plain(
-                    row.flips().stream()
-                            .filter(flip -> flip.before()
-                                    .result()
-                                    .house()
-                                    .cladding()
-                                    .name()
-                                    .equals(cladding))
-                            .count(),
-                    0)));
-            table.row(cells.toArray(String[]::new));
-        });
-        return table.build();
+    /** How many plans change, by set and kind of house. */
+    ChangedKinds changedKinds(String scope) {
+        List<FlipKind> kinds = FlipKind.of(sets);
+        return new ChangedKinds(
+                scope,
+                sets.runs().stream().skip(1).map(ScenarioRun::name).toList(),
+                Segmentation.OF_HOUSES.stream()
+                        .map(by -> new ChangedKinds.Group(by.title(), kinds(by, kinds)))
+                        .toList());
+    }
+
+    private static List<ChangedKinds.Kind> kinds(Segmentation by, List<FlipKind> all) {
+        Map<String, List<FlipKind>> bySet = all.stream()
+                .filter(kind -> kind.by() == by)
+                .collect(Collectors.groupingBy(FlipKind::label, LinkedHashMap::new, Collectors.toList()));
+        return bySet.entrySet().stream()
+                .map(kind -> new ChangedKinds.Kind(
+                        kind.getKey(),
+                        kind.getValue().get(0).houses(),
+                        kind.getValue().stream().map(FlipKind::changed).toList()))
+                .toList();
     }
 
     TableView flips() {

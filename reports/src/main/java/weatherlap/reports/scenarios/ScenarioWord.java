@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import weatherlap.datasets.table.Characters;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.inputs.InputPaths;
 
@@ -22,35 +23,48 @@ public record ScenarioWord(String name, Optional<Path> folder, List<String> chan
         changes = List.copyOf(changes);
     }
 
-    /** @throws BadInput with every word that is none, or names two sets alike */
-    public static List<ScenarioWord> of(List<String> words) {
-        List<ScenarioWord> sets = new ArrayList<>();
+    /**
+     * The sets of a file and of words.
+     *
+     * @throws BadInput with everything that is wrong with them, or where there are not two
+     */
+    public static List<ScenarioWord> of(Optional<Path> file, List<String> words) {
         List<String> problems = new ArrayList<>();
+        List<ScenarioWord> sets = new ArrayList<>();
+        file.ifPresent(path -> sets.addAll(ScenarioFile.read(path, problems)));
+        words.forEach(word -> sets.add(of(word)));
         Set<String> names = new HashSet<>();
-        for (String word : words) {
-            int equals = word.indexOf('=');
-            String name = (equals < 0 ? word : word.substring(0, equals)).strip();
-            String rest = equals < 0 ? "" : word.substring(equals + 1).strip();
-            if (name.isEmpty() || name.length() > LONGEST_NAME || equals >= 0 && rest.isEmpty()) {
-                problems.add("--scenario: \"" + word
-                        + "\" is not NAME, NAME=DIR or NAME=SETTING=VALUE,... with a name of at most " + LONGEST_NAME
-                        + " characters");
-            } else if (!names.add(name)) {
-                problems.add("--scenario: two are named \"" + name + "\"");
+        for (ScenarioWord set : sets) {
+            if (set.name().isEmpty()
+                    || set.name().length() > LONGEST_NAME
+                    || set.name().contains("=")) {
+                problems.add("--scenario: \"" + Characters.shown(set.name()) + "\" is no name of a set; it has 1 to "
+                        + LONGEST_NAME + " characters and no =");
+            } else if (!names.add(set.name())) {
+                problems.add("--scenario: two are named \"" + set.name() + "\"");
             }
-            boolean settings = rest.contains("=");
-            sets.add(new ScenarioWord(
-                    name,
-                    settings || rest.isEmpty() ? Optional.empty() : Optional.of(Path.of(rest)),
-                    settings ? List.of(rest.split(",")) : List.of()));
         }
-        if (words.size() < 2) {
+        if (sets.size() < 2 && problems.isEmpty()) {
             problems.add("--scenario: name two sets or more, such as --scenario base --scenario thin=gross_margin=0.3");
         }
         if (!problems.isEmpty()) {
             throw new BadInput(problems);
         }
         return sets;
+    }
+
+    private static ScenarioWord of(String word) {
+        int equals = word.indexOf('=');
+        String name = (equals < 0 ? word : word.substring(0, equals)).strip();
+        String rest = equals < 0 ? "" : word.substring(equals + 1).strip();
+        if (equals >= 0 && rest.isEmpty()) {
+            throw new BadInput(List.of("--scenario: \"" + word + "\" is not NAME, NAME=DIR or NAME=SETTING=VALUE,..."));
+        }
+        boolean settings = rest.contains("=");
+        return new ScenarioWord(
+                name,
+                settings || rest.isEmpty() ? Optional.empty() : Optional.of(Path.of(rest)),
+                settings ? List.of(rest.split(",")) : List.of());
     }
 
     /** What it reads where the run reads those. */

@@ -85,7 +85,7 @@ class RepeatTest {
         assertThat(Cli.run("assumptions", "--out", folder.resolve("written")).status())
                 .isZero();
         assertThat(repeat(folder.resolve("written/run.json"), "none", houses).err())
-                .isEqualTo("run.json: records the command assumptions; only compare can be repeated\n");
+                .isEqualTo("run.json: records the command assumptions, not compare\n");
     }
 
     @Test

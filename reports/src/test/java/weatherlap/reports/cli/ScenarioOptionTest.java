@@ -80,9 +80,52 @@ class ScenarioOptionTest {
                         "scenarios.pdf",
                         "workbook.xlsx",
                         "charts/scenarios.svg",
+                        "charts/flips-by-kind.svg",
                         "assumptions/thin/scenario.toml",
                         "assumptions/own/wages.csv"))
                 .allMatch(name -> Files.isRegularFile(sets.resolve(name)));
+    }
+
+    @Test
+    void aFileOfSetsSaysWhatWordsSay() throws Exception {
+        Path file = Files.writeString(folder.resolve("scenarios.toml"), """
+                [base]
+                [own]
+                assumptions = "shop"
+                [thin]
+                gross_margin = 0.3
+                crew_size = 3
+                """);
+        Path again = folder.resolve("from-file");
+        ran("compare", town, "--set", "draws=16", "--scenario-file", file, "--out", again);
+        for (String table : List.of("scenarios.csv", "flips-by-kind.csv", "assumptions/thin/scenario.toml")) {
+            assertThat(again.resolve(table)).hasSameBinaryContentAs(sets.resolve(table));
+        }
+        Files.writeString(file, "[a]\n[b]\nassumptions = \"../shop\"\ncrew_size = [3]\n");
+        assertThat(Cli.run("compare", town, "--scenario-file", file, "--out", again)
+                        .err())
+                .contains("scenarios.toml:3:b.assumptions: must be a folder beside this file")
+                .contains("scenarios.toml:4:b.crew_size: is neither a number nor text");
+    }
+
+    /** Of every way to tell houses apart, the kinds make up all houses and all plans that change. */
+    @Test
+    void theKindsMakeUpTheWhole() throws Exception {
+        List<List<String>> rows = Outputs.rows(sets.resolve("flips-by-kind.csv"));
+        long changed = Outputs.rows(sets.resolve("flips.csv")).stream()
+                .filter(row -> row.get(0).equals("thin"))
+                .count();
+        for (String by : List.of("cladding", "stories", "decade built")) {
+            List<List<String>> own = rows.stream()
+                    .filter(row -> row.get(0).equals("thin") && row.get(1).equals(by))
+                    .toList();
+            assertThat(own.stream()
+                            .mapToInt(row -> Integer.parseInt(row.get(3)))
+                            .sum())
+                    .isEqualTo(4);
+            assertThat(own.stream().mapToLong(row -> Long.parseLong(row.get(4))).sum())
+                    .isEqualTo(changed);
+        }
     }
 
     @Test

@@ -43,7 +43,7 @@ class ShopOptionTest {
                 .contains("the same to the byte");
         Cli without = Cli.run("compare", houses, "--repeat", record, "--out", folder.resolve("c"));
         assertThat(without.status()).isEqualTo(2);
-        assertThat(without.err()).contains("run.json: the run read the shop ; name its file with --shop");
+        assertThat(without.err()).contains("run.json: the run read the shop; name its file with --shop");
         Files.writeString(file, Files.readString(file).replace("weeks = 40", "weeks = 41"));
         Cli changed = Cli.run("compare", houses, "--shop", file, "--repeat", record, "--out", folder.resolve("d"));
         assertThat(changed.err()).contains("shop/shop.toml: is not what the run read");
