@@ -7,6 +7,7 @@ import static weatherlap.datasets.table.Column.positive;
 import static weatherlap.datasets.table.Column.prose;
 import static weatherlap.datasets.table.Column.whole;
 import static weatherlap.datasets.table.Column.word;
+import static weatherlap.datasets.table.Column.wordOrText;
 import static weatherlap.datasets.table.Column.words;
 import static weatherlap.datasets.table.Column.yesNo;
 
@@ -155,7 +156,7 @@ public final class AssumptionSchemas {
     private AssumptionSchemas() {}
 
     private static Schema schema(String file, String meaning, List<String> key, Column... columns) {
-        Column basis = word("basis", BASES, "how far the row can be trusted");
+        Column basis = wordOrText("basis", BASES, "how far the row can be trusted");
         Column source = prose(
                         "source",
                         "citation; may be empty unless the basis is standard, handbook, dataset or own records")

@@ -24,7 +24,7 @@ import weatherlap.sim.assumptions.Scenario;
 /**
  * The assumptions of a run and the texts of their tables.
  *
- * @param texts text by file name, as they were read, changed only where the assumptions were
+ * @param texts text by file name, as they were read, changed only where the assumptions were or where people had typed otherwise than tables stand
  */
 public record AssumptionTables(Assumptions assumptions, Map<String, String> texts) {
     /** Every table of an assumption folder, as a schema; the scenario is a file beside them. */
@@ -61,7 +61,15 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
                 .flatMap(source -> source.text(LONGEST_TABLE, problems))
                 .ifPresent(text -> {
                     CrewTable.factors(text, problems);
-                    texts.put(AssumptionSchemas.CREWS.file(), text);
+                    texts.put(
+                            AssumptionSchemas.CREWS.file(),
+                            TextTable.read(
+                                            Source.of(AssumptionSchemas.CREWS.file(), text),
+                                            AssumptionSchemas.CREWS,
+                                            new Problems())
+                                    .filter(TextTable::isAsTyped)
+                                    .map(TextTable::text)
+                                    .orElse(text));
                 });
         Reading reading = new Reading(texts, problems);
         Optional<Assumptions> assumptions = reading.assumptions();
@@ -205,9 +213,18 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
                             new Assumptions(steps, materials, unitPrices, sightlines, faults, wages, scenario));
         }
 
+        /** Keeps the text of a table as it was read where it was not typed as tables stand. */
+        private TextTable kept(TextTable table) {
+            if (table.isAsTyped()) {
+                texts.put(table.schema().file(), table.text());
+            }
+            return table;
+        }
+
         private <T> List<T> rows(Schema schema, Function<Row, Optional<T>> make) {
             return Optional.ofNullable(texts.get(schema.file()))
                     .flatMap(text -> TextTable.read(Source.of(schema.file(), text), schema, problems))
+                    .map(this::kept)
                     .map(table -> table.soundRows()
                             .flatMap(row -> make.apply(row).stream())
                             .toList())

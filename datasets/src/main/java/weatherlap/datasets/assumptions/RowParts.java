@@ -15,12 +15,21 @@ import weatherlap.sim.explain.Origin;
 /** Reads what rows of several assumption tables have in common; empty where it does not hold together, which is reported. */
 record RowParts(Problems problems) {
     Optional<Origin> origin(Row row, String key) {
+        String word = row.text("basis");
+        if (!AssumptionSchemas.BASES.contains(word)) {
+            return Optional.of(new Origin(row.file(), key, Basis.OWN_FIGURE, own(word, row.text("source"))));
+        }
         Basis basis = row.word("basis", Basis.class);
         if (basis.needsSource() && !row.has("source")) {
             row.error(problems, "source", "is empty; the basis " + row.text("basis") + " names its source");
             return Optional.empty();
         }
         return Optional.of(new Origin(row.file(), key, basis, row.text("source")));
+    }
+
+    /** A basis in words of one's own is what a figure of the shop rests on. */
+    private static String own(String basis, String source) {
+        return source.isEmpty() ? basis : basis + "; " + source;
     }
 
     /** Three numbers that must not fall. */

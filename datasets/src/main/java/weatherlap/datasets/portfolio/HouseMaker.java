@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import weatherlap.datasets.table.CsvText;
+import weatherlap.datasets.table.Headings;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
@@ -67,7 +68,7 @@ final class HouseMaker {
                 && rows.elevations().stream().allMatch(Row::isSound)
                 && rows.openings().stream().allMatch(Row::isSound)
                 && problems.errorCount() == before;
-        return sound ? Optional.of(house(rows.house(), elevations)) : Optional.empty();
+        return sound ? Optional.of(house(rows, elevations)) : Optional.empty();
     }
 
     private void checkYear(Row house) {
@@ -170,7 +171,8 @@ final class HouseMaker {
         return opening;
     }
 
-    private static House house(Row row, List<Elevation> elevations) {
+    private static House house(HouseRows rows, List<Elevation> elevations) {
+        Row row = rows.house();
         return new House(
                 row.text("house_id"),
                 row.text("label"),
@@ -182,6 +184,14 @@ final class HouseMaker {
                 Optional.of(row.text("region")).filter(region -> !region.isEmpty()),
                 row.word("lead_test", LeadTest.class, LeadTest.UNKNOWN),
                 elevations,
-                PortfolioTables.jobOf(PortfolioTables.HOUSES, row));
+                job(rows));
+    }
+
+    /** The house's own, and the notes of its walls, each with the name of its wall. */
+    private static Map<String, String> job(HouseRows rows) {
+        Map<String, String> job = PortfolioTables.jobOf(PortfolioTables.HOUSES, rows.house());
+        rows.elevations().forEach(wall -> wall.filled(Headings.NOTE)
+                .forEach((name, note) -> job.put(name + ", " + wall.text("elevation_id"), note)));
+        return job;
     }
 }

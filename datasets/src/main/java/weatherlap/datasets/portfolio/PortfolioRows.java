@@ -38,7 +38,7 @@ final class PortfolioRows implements Iterator<HouseGroup>, AutoCloseable {
         Comparator<String> order = Ascending.BY_COUNT;
         return of(order, schema -> folder.find(schema.file(), problems)
                 .flatMap(source -> CsvRows.open(source, schema, problems))
-                .flatMap(rows -> sorted(rows, new RowSorter(schema, HouseId::folded, order, scratch, limits))));
+                .flatMap(rows -> sorted(rows, new RowSorter(rows.schema(), HouseId::folded, order, scratch, limits))));
     }
 
     private static Optional<Rows> sorted(CsvRows rows, RowSorter sorter) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import weatherlap.datasets.table.Column;
+import weatherlap.datasets.table.Headings;
 import weatherlap.datasets.table.Row;
 import weatherlap.datasets.table.Schema;
 import weatherlap.sim.house.Barrier;
@@ -200,6 +201,7 @@ public final class PortfolioTables {
         schema.names().stream()
                 .filter(name -> name.startsWith(JOB) && row.has(name))
                 .forEach(name -> job.put(name, row.text(name)));
+        job.putAll(row.filled(Headings.NOTE));
         return job;
     }
 

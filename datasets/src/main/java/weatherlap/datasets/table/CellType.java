@@ -1,11 +1,16 @@
 package weatherlap.datasets.table;
 
-import java.text.NumberFormat;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Matcher;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import weatherlap.datasets.typed.Amounts;
+import weatherlap.datasets.typed.Bearings;
+import weatherlap.datasets.typed.Lengths;
+import weatherlap.datasets.typed.ShortForms;
+import weatherlap.datasets.typed.Unread;
 
 /** What the cells of a column hold. */
 public sealed interface CellType {
@@ -14,6 +19,11 @@ public sealed interface CellType {
 
     /** What is wrong with the text of a cell that is not empty; empty: nothing. */
     String fault(String cell);
+
+    /** What people typed into a cell that is not empty, as tables have it; text that is none of what the column holds stays as it is. */
+    default String plain(String cell) {
+        return cell;
+    }
 
     /** A name by which rows refer to each other; it also becomes part of file names and of command-line arguments. */
     record Key() implements CellType {
@@ -69,13 +79,6 @@ public sealed interface CellType {
     /** A finite decimal number between two bounds, each in the range or just outside it. */
     record Number(String unit, double low, boolean aboveLow, double high, boolean belowHigh) implements CellType {
         private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,9})?");
-        private static final Pattern GROUPED = Pattern.compile("[+-]?\\d{1,3}([,' \u00a0\u202f]\\d{3})+(\\.\\d*)?");
-        private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
-        private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,9})[ -])?(\\d{1,9})/([1-9]\\d{0,8})");
-        private static final Pattern DAY =
-                Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})|\\d{1,2}-[A-Z][a-z]{2}|[A-Z][a-z]{2}-\\d{1,2}");
-        private static final Pattern WITH_UNIT =
-                Pattern.compile("[\\d ./]+(in\\.?|inch|inches|ft\\.?|feet|[\"'\u2032\u2033\u00b0])");
 
         /** Nothing that is measured, counted or judged here is smaller and not nothing. */
         private static final double SMALLEST = 1e-6;
@@ -89,22 +92,65 @@ public sealed interface CellType {
             return high == Double.MAX_VALUE;
         }
 
+        /** Whether the cell is a length, which may carry marks of feet and inches. */
+        boolean isLength() {
+            return unit.equals("inches") || unit.equals("feet");
+        }
+
+        private boolean isBearing() {
+            return unit.equals("degrees") && low == 0 && high == 360;
+        }
+
+        @Override
+        public String plain(String cell) {
+            if (isAny() || isDecimal(cell)) {
+                return cell;
+            }
+            Optional<String> amount = isBearing() && Bearings.degrees(cell).isPresent()
+                    ? number(Bearings.degrees(cell))
+                    : switch (unit) {
+                        case "inches" -> number(Lengths.inches(cell));
+                        case "feet" -> number(Lengths.feet(cell));
+                        case "fraction" -> Amounts.share(cell);
+                        case "percent" -> Amounts.percent(cell);
+                        default -> unit.startsWith("USD") ? Amounts.dollars(cell) : Amounts.of(unit, cell);
+                    };
+            return amount.or(() -> Amounts.number(cell))
+                    .or(() -> number(Lengths.number(cell)))
+                    .orElse(cell);
+        }
+
+        private static Optional<String> number(OptionalDouble value) {
+            return value.isPresent() ? Optional.of(CsvText.cell(value.getAsDouble())) : Optional.empty();
+        }
+
+        /** Of nothing but what a decimal number is made of, as most cells are. */
+        private static boolean isDecimal(String cell) {
+            for (int i = 0; i < cell.length(); i++) {
+                char c = cell.charAt(i);
+                if ((c < '0' || c > '9') && c != '.' && c != '-' && c != '+' && c != 'e' && c != 'E') {
+                    return false;
+                }
+            }
+            return true;
+        }
+
         @Override
         public String expected() {
             if (isAny()) {
                 return unit;
             }
             String range = (aboveLow ? "above " : "")
-                    + show(low)
+                    + Amounts.shown(low)
                     + (belowHigh ? " to below " : aboveLow ? ", at most " : " to ")
-                    + show(high);
+                    + Amounts.shown(high);
             return unit.isEmpty() ? range : unit + ", " + range;
         }
 
         @Override
         public String fault(String cell) {
             if (!isPlain(cell) && !DECIMAL.matcher(cell).matches()) {
-                return Quoted.of(cell) + " is not a number (" + expected() + ")" + hint(cell);
+                return Quoted.of(cell) + " is not a number (" + expected() + ")" + Unread.hint(cell);
             }
             double value = Double.parseDouble(cell);
             if (value != 0 && Math.abs(value) < SMALLEST && !isAny()) {
@@ -117,8 +163,13 @@ public sealed interface CellType {
 
         /** The bound that was passed, where it may be reached. */
         private String nearest(double value) {
+            if (unit.equals("fraction") && value >= 2 && value > high && value <= 100) {
+                return "; write " + Amounts.shown(value) + "% where percent is meant";
+            }
             boolean tooLow = value <= low;
-            return isAny() || (tooLow ? aboveLow : belowHigh) ? "" : "; the nearest is " + show(tooLow ? low : high);
+            return isAny() || (tooLow ? aboveLow : belowHigh)
+                    ? ""
+                    : "; the nearest is " + Amounts.shown(tooLow ? low : high);
         }
 
         /** Short and of digits alone, as most cells are: spares the pattern. */
@@ -129,43 +180,16 @@ public sealed interface CellType {
             }
             return plain;
         }
-
-        private static String hint(String cell) {
-            if (GROUPED.matcher(cell).matches()) {
-                return "; write it without separators between thousands";
-            }
-            if (COMMA.matcher(cell).matches()) {
-                return "; the decimal mark is a point";
-            }
-            Matcher fraction = FRACTION.matcher(cell);
-            if (fraction.matches()) {
-                return "; write it as a decimal number, " + show(decimal(fraction));
-            }
-            Matcher day = DAY.matcher(cell);
-            if (day.matches()) {
-                return "; a spreadsheet made a day of what was typed" + (day.group(1) == null ? "" : asTyped(day))
-                        + "; write a decimal number";
-            }
-            return WITH_UNIT.matcher(cell).matches() ? "; write the number without its unit" : "";
-        }
-
-        /** The fraction that may have been typed where a day came out, 5/8 for May 8. */
-        private static String asTyped(Matcher day) {
-            int month = Integer.parseInt(day.group(2));
-            int dayOfMonth = Integer.parseInt(day.group(3));
-            return ", perhaps of " + month + "/" + dayOfMonth + ", which is " + show((double) month / dayOfMonth);
-        }
-
-        /** 31 1/2 as a carpenter writes it. */
-        private static double decimal(Matcher fraction) {
-            double whole = fraction.group(1) == null ? 0 : Double.parseDouble(fraction.group(1));
-            return whole + Double.parseDouble(fraction.group(2)) / Double.parseDouble(fraction.group(3));
-        }
     }
 
     /** A whole number between two bounds. */
     record Whole(int low, int high) implements CellType {
         private static final Pattern DIGITS = Pattern.compile("[+-]?\\d{1,18}");
+
+        @Override
+        public String plain(String cell) {
+            return DIGITS.matcher(cell).matches() ? cell : Amounts.number(cell).orElse(cell);
+        }
 
         @Override
         public String expected() {
@@ -192,6 +216,11 @@ public sealed interface CellType {
         }
 
         @Override
+        public String plain(String cell) {
+            return ShortForms.of(cell, allowed).orElse(cell);
+        }
+
+        @Override
         public String expected() {
             return String.join(", ", allowed);
         }
@@ -207,6 +236,13 @@ public sealed interface CellType {
     /** One or more words of a list, between bars. */
     record Words(Word one) implements CellType {
         @Override
+        public String plain(String cell) {
+            return Arrays.stream(cell.split("\\|", -1))
+                    .map(word -> one.plain(word.strip()))
+                    .collect(Collectors.joining("|"));
+        }
+
+        @Override
         public String expected() {
             return one.expected();
         }
@@ -221,10 +257,26 @@ public sealed interface CellType {
         }
     }
 
-    private static String show(double bound) {
-        NumberFormat format = NumberFormat.getInstance(Locale.ROOT);
-        format.setGroupingUsed(false);
-        format.setMaximumFractionDigits(9);
-        return format.format(bound);
+    /** One of a list of words, or text of one's own that is not a misspelt one of them. */
+    record WordOrText(Word word) implements CellType {
+        private static final Prose PROSE = new Prose();
+
+        @Override
+        public String plain(String cell) {
+            return word.plain(cell);
+        }
+
+        @Override
+        public String expected() {
+            return word.expected();
+        }
+
+        @Override
+        public String fault(String cell) {
+            return word.allowed().contains(cell)
+                            || Nearest.to(cell, word.allowed()).isEmpty()
+                    ? PROSE.fault(cell)
+                    : word.fault(cell);
+        }
     }
 }

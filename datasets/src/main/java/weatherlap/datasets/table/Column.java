@@ -71,6 +71,11 @@ public record Column(String name, CellType type, boolean mayBeEmpty, String mean
         return new Column(name, new CellType.Words(new CellType.Word(allowed)), false, meaning);
     }
 
+    /** One of the words, or text of one's own. */
+    public static Column wordOrText(String name, List<String> allowed, String meaning) {
+        return new Column(name, new CellType.WordOrText(new CellType.Word(allowed)), false, meaning);
+    }
+
     public static Column yesNo(String name, String meaning) {
         return word(name, List.of("yes", "no"), meaning);
     }
@@ -78,6 +83,25 @@ public record Column(String name, CellType type, boolean mayBeEmpty, String mean
     /** The same, allowed to be empty. */
     public Column optional() {
         return new Column(name, type, true, meaning);
+    }
+
+    /** Whether a mark of inches may stand in the cell without quotes around it. */
+    boolean isLength() {
+        return type instanceof CellType.Number number && number.isLength();
+    }
+
+    /** What people typed, as tables have it. */
+    String plain(String cell) {
+        return cell.isEmpty() ? cell : type.plain(cell);
+    }
+
+    /** What is wrong with what was typed into a cell and read as such; empty: nothing. */
+    String fault(String typed, String read) {
+        String fault = fault(read);
+        return fault.isEmpty() || typed.equals(read) || !fault.startsWith(Quoted.of(read))
+                ? fault
+                : Quoted.of(typed) + ", read as " + read + ","
+                        + fault.substring(Quoted.of(read).length());
     }
 
     /** What is wrong with the text of a cell; empty: nothing. */

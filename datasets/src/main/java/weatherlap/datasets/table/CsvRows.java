@@ -4,7 +4,9 @@ import com.univocity.parsers.common.TextParsingException;
 import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
 import com.univocity.parsers.csv.UnescapedQuoteHandling;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.NoSuchElementException;
 import java.util.Optional;
@@ -29,8 +31,8 @@ public final class CsvRows implements Rows {
     private boolean empty = true;
     private boolean cutShort;
 
-    private CsvRows(Schema schema, Problems problems, CsvParser parser, Header header, Predicate<String[]> wanted) {
-        this.schema = schema;
+    private CsvRows(Problems problems, CsvParser parser, Header header, Predicate<String[]> wanted) {
+        this.schema = header.schema();
         this.problems = problems;
         this.parser = parser;
         this.header = header;
@@ -52,12 +54,15 @@ public final class CsvRows implements Rows {
 
     private static Optional<CsvRows> open(
             Source source, Schema schema, Problems problems, Function<Header, Predicate<String[]>> wanted) {
-        CsvParser parser = new CsvParser(settings());
+        CsvParser parser = new CsvParser(settings(Separator.COMMA));
         try {
-            parser.beginParsing(PlainText.of(source.bytes().open()));
+            Reader text = new BufferedReader(PlainText.of(source.bytes().open()));
+            Separator separator = Separator.of(text, schema);
+            parser = new CsvParser(settings(separator));
+            parser.beginParsing(text);
             int line = line(parser);
             String[] names = parser.parseNext();
-            while (names != null && isBlank(names)) {
+            while (names != null && (isBlank(names) || Separator.isOwnLine(names[0]))) {
                 line = line(parser);
                 names = parser.parseNext();
             }
@@ -67,11 +72,12 @@ public final class CsvRows implements Rows {
                 parser.stopParsing();
                 return Optional.empty();
             }
-            Optional<Header> header = Header.of(names, line, schema, problems);
+            Optional<Header> header = Header.of(names, line, separator, schema, problems);
             if (header.isEmpty()) {
                 parser.stopParsing();
             }
-            return header.map(known -> new CsvRows(schema, problems, parser, known, wanted.apply(known)));
+            CsvParser begun = parser;
+            return header.map(known -> new CsvRows(problems, begun, known, wanted.apply(known)));
         } catch (IOException | TextParsingException | UncheckedIOException | IllegalStateException e) {
             report(schema, problems, 1, e);
             parser.stopParsing();
@@ -79,8 +85,9 @@ public final class CsvRows implements Rows {
         }
     }
 
-    private static CsvParserSettings settings() {
+    private static CsvParserSettings settings(Separator separator) {
         CsvParserSettings settings = new CsvParserSettings();
+        settings.getFormat().setDelimiter(separator.mark());
         settings.getFormat().setLineSeparator("\n");
         settings.setCommentProcessingEnabled(false);
         settings.setKeepQuotes(true);
@@ -99,6 +106,16 @@ public final class CsvRows implements Rows {
     /** Physical line on which the next record begins. */
     private static int line(CsvParser parser) {
         return Math.toIntExact(parser.getContext().currentLine()) + 1;
+    }
+
+    /** The columns, and notes that the file keeps beside them. */
+    public Schema schema() {
+        return schema;
+    }
+
+    /** Whether anything read until now did not stand as tables have it. */
+    boolean isAsTyped() {
+        return header.isAsTyped();
     }
 
     @Override
@@ -143,7 +160,7 @@ public final class CsvRows implements Rows {
                 nextLine = line(parser);
                 if (!isBlank(cells) && wanted.test(cells)) {
                     empty = false;
-                    return header.row(cells, line, schema, problems);
+                    return header.row(cells, line, problems);
                 }
             }
         } catch (TextParsingException | UncheckedIOException | IllegalStateException e) {

@@ -25,6 +25,18 @@ public final class Nearest {
                         .thenComparing(Comparator.naturalOrder()));
     }
 
+    /** The candidate that the fewest edits reach, if at most a third of its letters change: a slip of the keys, no part of a name. */
+    static Optional<String> misspelt(String name, Collection<String> candidates) {
+        if (name.isBlank() || name.length() > LONGEST) {
+            return Optional.empty();
+        }
+        String plain = plain(name);
+        return candidates.stream()
+                .filter(candidate -> isFewEditsAway(plain, plain(candidate)))
+                .min(Comparator.comparingInt((String candidate) -> distance(plain, plain(candidate)))
+                        .thenComparing(Comparator.naturalOrder()));
+    }
+
     /** {@code ; the nearest is "x"}, or nothing. */
     public static String hint(String name, Collection<String> candidates) {
         return to(name, candidates)
@@ -34,7 +46,11 @@ public final class Nearest {
 
     private static boolean isNear(String name, String candidate) {
         boolean part = name.length() >= 3 && (candidate.startsWith(name) || candidate.endsWith(name));
-        return part || distance(name, candidate) <= Math.max(1, candidate.length() / 3);
+        return part || isFewEditsAway(name, candidate);
+    }
+
+    private static boolean isFewEditsAway(String name, String candidate) {
+        return distance(name, candidate) <= Math.max(1, candidate.length() / 3);
     }
 
     private static String plain(String name) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
@@ -57,6 +59,17 @@ public final class Row {
     /** One for each column of the schema, in its order. */
     public List<String> cells() {
         return List.of(cells);
+    }
+
+    /** The cells that are not empty of columns whose names begin so, in the order of the names. */
+    public SortedMap<String, String> filled(String prefix) {
+        SortedMap<String, String> filled = new TreeMap<>();
+        places.forEach((name, place) -> {
+            if (name.startsWith(prefix) && !cells[place].isEmpty()) {
+                filled.put(name, cells[place]);
+            }
+        });
+        return filled;
     }
 
     /** What tells the row apart: the cells of the key, with slashes between them. */

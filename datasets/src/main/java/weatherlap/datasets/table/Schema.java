@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A table as data: what checks it also documents it.
@@ -26,6 +27,21 @@ public record Schema(String file, String meaning, List<Column> columns, List<Str
         if (new HashSet<>(names).size() < names.size() || !names.containsAll(key)) {
             throw new IllegalArgumentException("The columns of " + file + " must differ and hold its key.");
         }
+    }
+
+    /** The same with a column of free text for each of the notes that a file keeps beside the others. */
+    Schema withNotes(List<String> notes) {
+        return notes.isEmpty()
+                ? this
+                : new Schema(
+                        file,
+                        meaning,
+                        Stream.concat(columns.stream(), notes.stream().map(note -> Column.text(
+                                                note, "a note for the sheets")
+                                        .optional()))
+                                .toList(),
+                        key,
+                        needsRows);
     }
 
     public List<String> names() {

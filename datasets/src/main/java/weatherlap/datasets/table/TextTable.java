@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import tech.tablesaw.api.BooleanColumn;
@@ -23,9 +24,12 @@ public final class TextTable {
     private final Table table;
     private final Map<String, Integer> places;
 
-    private TextTable(Schema schema, Table table) {
+    private final boolean asTyped;
+
+    private TextTable(Schema schema, Table table, boolean asTyped) {
         this.schema = schema;
         this.table = table;
+        this.asTyped = asTyped;
         this.places = schema.places();
     }
 
@@ -36,7 +40,8 @@ public final class TextTable {
     public static Optional<TextTable> read(Source source, Schema schema, Problems problems) {
         return CsvRows.open(source, schema, problems).flatMap(rows -> {
             try (rows) {
-                TextTable table = new TextTable(schema, collect(rows, schema));
+                Table cells = collect(rows, schema);
+                TextTable table = new TextTable(schema, cells, rows.isAsTyped());
                 if (!rows.checkWhole()) {
                     return Optional.empty();
                 }
@@ -63,6 +68,17 @@ public final class TextTable {
 
     public Schema schema() {
         return schema;
+    }
+
+    /** Whether the file has another separator, other columns, or cells that were read as what their typist meant. */
+    public boolean isAsTyped() {
+        return asTyped;
+    }
+
+    /** The table as a file has it that needs no such reading. */
+    public String text() {
+        return CsvText.line(schema.names())
+                + rows().map(row -> CsvText.line(row.cells())).collect(Collectors.joining());
     }
 
     public int size() {

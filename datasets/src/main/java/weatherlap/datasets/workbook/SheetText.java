@@ -8,6 +8,7 @@ import java.util.Map;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.Row;
 import weatherlap.datasets.table.CsvText;
+import weatherlap.datasets.table.Headings;
 import weatherlap.datasets.table.Problem;
 
 /** One sheet as CSV: a line a row of the sheet, so that the numbers of lines are those of rows. Empty rows at its end are left out. */
@@ -94,6 +95,7 @@ final class SheetText {
     SheetNames.Sheet names() {
         Map<String, String> letters = new LinkedHashMap<>();
         headings.forEach((column, name) -> letters.putIfAbsent(name, SheetNames.letters(column)));
+        headings.forEach((column, name) -> letters.putIfAbsent(Headings.folded(name), SheetNames.letters(column)));
         return new SheetNames.Sheet(sheet, letters);
     }
 }

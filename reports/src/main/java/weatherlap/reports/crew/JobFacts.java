@@ -1,13 +1,18 @@
 package weatherlap.reports.crew;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import weatherlap.datasets.table.Headings;
 import weatherlap.reports.crew.CrewSheet.JobFact;
 import weatherlap.sim.house.House;
 
-/** What the office knows of a job, as the columns whose names begin with job_ have it. Text of a table: shown as it is. */
+/**
+ * What the office knows of a job, as the columns whose names begin with job_ have it, and its own notes, those that begin with note_. Text of a
+ * table: shown as it is.
+ */
 final class JobFacts {
     private static final List<JobFact> ASKED = List.of(
             new JobFact("Address", "job_address"),
@@ -23,11 +28,23 @@ final class JobFacts {
 
     private JobFacts() {}
 
-    /** Every fact that a crew asks for, known or not. */
+    /** Every fact that a crew asks for, known or not, then the notes. */
     static List<JobFact> of(House house) {
-        return ASKED.stream()
-                .map(fact -> new JobFact(fact.what(), house.job().getOrDefault(fact.words(), "")))
-                .toList();
+        Stream<JobFact> asked =
+                ASKED.stream().map(fact -> new JobFact(fact.what(), house.job().getOrDefault(fact.words(), "")));
+        return Stream.concat(asked, notes(house.job())).toList();
+    }
+
+    private static Stream<JobFact> notes(Map<String, String> job) {
+        return job.entrySet().stream()
+                .filter(note -> note.getKey().startsWith(Headings.NOTE))
+                .sorted(Map.Entry.comparingByKey())
+                .map(note -> new JobFact(called(note.getKey()), note.getValue()));
+    }
+
+    private static String called(String note) {
+        String name = note.substring(Headings.NOTE.length()).replace('_', ' ').strip();
+        return name.isEmpty() ? "Note" : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
     /** What is known of a window: color white, grids none. */
@@ -36,6 +53,7 @@ final class JobFacts {
         Stream<String> known = OF_A_WINDOW.stream()
                 .filter(fact -> job.containsKey(fact.words()))
                 .map(fact -> fact.what() + " " + job.get(fact.words()));
-        return known.collect(Collectors.joining(", "));
+        Stream<String> notes = notes(job).map(note -> note.what() + ": " + note.words());
+        return Stream.concat(known, notes).collect(Collectors.joining(", "));
     }
 }

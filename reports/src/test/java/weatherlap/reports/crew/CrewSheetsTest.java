@@ -237,6 +237,28 @@ class CrewSheetsTest {
                         new CrewSheet.JobFact("Pets", ""));
     }
 
+    /** A note of the house, and one of a wall with the wall's name. */
+    @Test
+    void notesStandUnderWhatIsAsked() {
+        House house = TAKEOFFS.get(0).house();
+        House noted = new House(
+                house.id(),
+                house.label(),
+                house.yearBuilt(),
+                house.terrain(),
+                house.cladding(),
+                house.barrier(),
+                house.storeys(),
+                house.region(),
+                house.leadTest(),
+                house.elevations(),
+                Map.of("note_gate", "locked <b>", "note_ladder, back", "long one", "job_phone", "555"));
+        assertThat(JobFacts.of(noted))
+                .contains(new CrewSheet.JobFact("Phone", "555"))
+                .endsWith(
+                        new CrewSheet.JobFact("Gate", "locked <b>"), new CrewSheet.JobFact("Ladder, back", "long one"));
+    }
+
     /** A drawing has its own size and its strokes keep theirs, and every page is well-formed. */
     @Test
     void everySheetIsWellFormedAndItsDrawingsFitThePaper() {
