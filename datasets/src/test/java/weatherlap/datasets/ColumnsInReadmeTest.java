@@ -20,6 +20,7 @@ import weatherlap.datasets.climate.ClimateCsv;
 import weatherlap.datasets.climate.GeneratorParameters;
 import weatherlap.datasets.generator.Mix;
 import weatherlap.datasets.jobs.CallSchema;
+import weatherlap.datasets.jobs.ItemTable;
 import weatherlap.datasets.jobs.JobSchema;
 import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.table.CellType;
@@ -77,7 +78,8 @@ class ColumnsInReadmeTest {
                 .flatMap(holder -> Stream.of(holder.getFields()))
                 .filter(field -> field.getType() == Schema.class)
                 .map(ColumnsInReadmeTest::value);
-        return Stream.concat(constants, Stream.of(ClimateCsv.schema("climate.csv"), jobs(), CallSchema.CALLBACKS));
+        return Stream.concat(
+                constants, Stream.of(ClimateCsv.schema("climate.csv"), jobs(), ItemTable.ITEMS, CallSchema.CALLBACKS));
     }
 
     /** Without the columns that are named after rows of labour-steps.csv. */

@@ -1,6 +1,7 @@
 package weatherlap.analysis.calibration;
 
 import java.util.List;
+import weatherlap.analysis.words.OwnRecords;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scenario;
@@ -10,10 +11,6 @@ import weatherlap.sim.explain.Origin;
 
 /** Assumptions with fitted rates in place of the old ones, each with what it rests on. */
 final class FittedTables {
-    private static final String FITTED = "the shop's own records of ";
-    private static final String BEFORE = "; before: ";
-    private static final int LONGEST_BEFORE = 850;
-
     private FittedTables() {}
 
     static Assumptions of(Assumptions assumptions, List<StepFit> fits, Scenario scenario) {
@@ -47,22 +44,12 @@ final class FittedTables {
                 step.origin().table(),
                 step.origin().row(),
                 Basis.OWN_RECORDS,
-                FITTED + (jobs == 1 ? "1 job" : jobs + " jobs") + ", shrunk towards the table"
-                        + before(step.origin().source()));
-    }
-
-    /** What a row rested on before it was ever fitted, in so many characters that a table takes the cell. */
-    private static String before(String source) {
-        if (source.startsWith(FITTED)) {
-            int at = source.indexOf(BEFORE);
-            return at < 0 ? "" : source.substring(at);
-        }
-        return source.isEmpty() ? "" : BEFORE + source.substring(0, Math.min(source.length(), LONGEST_BEFORE));
+                OwnRecords.of(jobs, step.origin().source()));
     }
 
     static boolean isFitted(Assumptions assumptions) {
         return assumptions.steps().stream()
-                .anyMatch(step -> step.origin().source().startsWith(FITTED));
+                .anyMatch(step -> OwnRecords.isFitted(step.origin().source()));
     }
 
     /**

@@ -12,6 +12,7 @@ import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.drivers.DriverTable;
 import weatherlap.analysis.exposure.ExposureTable;
 import weatherlap.analysis.leaks.HouseLeakTable;
+import weatherlap.analysis.money.MoneyTables;
 import weatherlap.analysis.prices.PriceList;
 import weatherlap.analysis.rule.RuleTable;
 import weatherlap.analysis.scenarios.ScenarioTables;
@@ -36,6 +37,8 @@ public final class Catalogue {
             ExposureTable.LAYOUT,
             CalibrationTables.STEPS,
             CalibrationTables.JOBS,
+            MoneyTables.ITEMS,
+            MoneyTables.JOBS,
             SeenExpected.TABLE,
             DriverTable.LAYOUT,
             BreakEvenTable.LAYOUT,

@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import weatherlap.datasets.assumptions.AssumptionTables;
-import weatherlap.datasets.jobs.JobMaker;
 import weatherlap.datasets.jobs.JobReader;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobText;
-import weatherlap.datasets.jobs.Shop;
+import weatherlap.datasets.madeup.JobMaker;
+import weatherlap.datasets.madeup.Shop;
 import weatherlap.datasets.table.Source;
 import weatherlap.sim.assumptions.Assumptions;
 

@@ -12,10 +12,10 @@ import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.calibration.HeldOutError.Verdict;
-import weatherlap.datasets.jobs.JobMaker;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobWork;
-import weatherlap.datasets.jobs.Shop;
+import weatherlap.datasets.madeup.JobMaker;
+import weatherlap.datasets.madeup.Shop;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 

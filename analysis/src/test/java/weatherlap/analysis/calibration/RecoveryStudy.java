@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import weatherlap.datasets.assumptions.AssumptionTables;
-import weatherlap.datasets.jobs.JobHabits;
-import weatherlap.datasets.jobs.JobMaker;
 import weatherlap.datasets.jobs.JobRecord;
-import weatherlap.datasets.jobs.Shop;
+import weatherlap.datasets.madeup.JobHabits;
+import weatherlap.datasets.madeup.JobMaker;
+import weatherlap.datasets.madeup.Shop;
 import weatherlap.sim.assumptions.Assumptions;
 
 /**

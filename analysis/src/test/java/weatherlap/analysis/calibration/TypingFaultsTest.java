@@ -11,9 +11,9 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import weatherlap.datasets.jobs.JobMaker;
 import weatherlap.datasets.jobs.JobRecord;
-import weatherlap.datasets.jobs.Shop;
+import weatherlap.datasets.madeup.JobMaker;
+import weatherlap.datasets.madeup.Shop;
 import weatherlap.sim.assumptions.Assumptions;
 
 /** Records as people type them. */

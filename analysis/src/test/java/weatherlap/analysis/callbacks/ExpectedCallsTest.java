@@ -16,6 +16,7 @@ import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.jobs.CallRecord;
 import weatherlap.datasets.jobs.FollowedJob;
 import weatherlap.datasets.jobs.JobHouses;
+import weatherlap.datasets.jobs.JobMoney;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.sim.assumptions.Assumptions;
@@ -108,7 +109,9 @@ class ExpectedCallsTest {
 
     private static FollowedJob followed(String id) {
         LocalDate until = FIRST.plusYears(12);
-        JobRecord job = job(id, Optional.empty(), Method.INSERT, 10).followed(FIRST, until, 10_000);
+        JobRecord job = job(id, Optional.empty(), Method.INSERT, 10)
+                .with(new JobRecord.FollowUp(Optional.of(FIRST), Optional.of(until)))
+                .with(JobMoney.ofPrice(10_000));
         CallRecord.PaidBy shop = CallRecord.PaidBy.SHOP;
         return new FollowedJob(
                 job,

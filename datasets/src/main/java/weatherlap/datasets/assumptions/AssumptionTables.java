@@ -18,8 +18,10 @@ import weatherlap.datasets.table.TextTable;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.LapFault;
+import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.assumptions.UnitPrice;
 
 /**
  * The assumptions of a run and the texts of their tables.
@@ -179,6 +181,22 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
         String file = AssumptionSchemas.LAP_FAULTS.file();
         newTexts.put(file, RowText.withFaults(texts.get(file), faults));
         return new AssumptionTables(assumptions.withFaults(faults), newTexts);
+    }
+
+    /** The same with waste, prices and origins of items replaced by those of the given items, which must be those of the table. */
+    public AssumptionTables withMaterials(List<Material> items) {
+        Map<String, String> newTexts = new LinkedHashMap<>(texts);
+        String file = AssumptionSchemas.MATERIALS.file();
+        newTexts.put(file, RowText.withMaterials(texts.get(file), items));
+        return new AssumptionTables(assumptions.withMaterials(items), newTexts);
+    }
+
+    /** The same with prices and origins of units replaced by those of the given rows, which must be those of the table. */
+    public AssumptionTables withUnitPrices(List<UnitPrice> prices) {
+        Map<String, String> newTexts = new LinkedHashMap<>(texts);
+        String file = AssumptionSchemas.UNITS.file();
+        newTexts.put(file, RowText.withUnitPrices(texts.get(file), prices));
+        return new AssumptionTables(assumptions.withUnitPrices(prices), newTexts);
     }
 
     /** The same with the paces of crews. */

@@ -12,6 +12,8 @@ import weatherlap.datasets.table.Source;
 import weatherlap.datasets.table.TextTable;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.LapFault;
+import weatherlap.sim.assumptions.Material;
+import weatherlap.sim.assumptions.UnitPrice;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.explain.Origin;
 
@@ -58,6 +60,37 @@ final class RowText {
                     "admitted_high", CsvText.cell(fault.admitted().high()),
                     "basis", basis(fault.origin()),
                     "source", fault.origin().source());
+        });
+    }
+
+    /** {@code materials.csv} with waste, prices, basis and source of the given items. */
+    static String withMaterials(String text, List<Material> items) {
+        Map<String, Material> byId = items.stream().collect(Collectors.toMap(Material::id, Function.identity()));
+        return replace(text, AssumptionSchemas.MATERIALS, row -> {
+            Material item = byId.get(row.text("item_id"));
+            return Map.of(
+                    "waste_fraction", CsvText.cell(item.wasteFraction()),
+                    "price_low", CsvText.cell(item.price().low()),
+                    "price_likely", CsvText.cell(item.price().likely()),
+                    "price_high", CsvText.cell(item.price().high()),
+                    "basis", basis(item.origin()),
+                    "source", item.origin().source());
+        });
+    }
+
+    /** {@code units.csv} with prices, basis and source of the given rows. */
+    static String withUnitPrices(String text, List<UnitPrice> prices) {
+        Map<List<String>, UnitPrice> byKey = prices.stream()
+                .collect(Collectors.toMap(
+                        price -> List.of(CsvText.cell(price.method()), CsvText.cell(price.operation())),
+                        Function.identity()));
+        return replace(text, AssumptionSchemas.UNITS, row -> {
+            UnitPrice price = byKey.get(List.of(row.text("method"), row.text("operation")));
+            return Map.of(
+                    "base_usd", CsvText.cell(price.baseUsd()),
+                    "usd_per_united_inch", CsvText.cell(price.usdPerUnitedInch()),
+                    "basis", basis(price.origin()),
+                    "source", price.origin().source());
         });
     }
 

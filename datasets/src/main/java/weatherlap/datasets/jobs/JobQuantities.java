@@ -20,7 +20,7 @@ import weatherlap.sim.quantity.Breakage;
  * ft around; edges in the proportion 3 to 5; screws as far apart as the scenario says; one layer of return all around; ten panels an
  * opening where there are any, of which as many break as the scenario expects on that day; a wall for every three openings, at most four; a day for every 4 full-flange or 9 insert openings.
  */
-final class JobQuantities {
+public final class JobQuantities {
     private static final double PERIMETER_FT = 16;
     private static final double WIDTH_SHARE = 3.0 / 16;
     private static final double HEIGHT_SHARE = 5.0 / 16;
@@ -112,7 +112,7 @@ final class JobQuantities {
     }
 
     /** Openings that a crew does in a day. */
-    static double openingsADay(Method method) {
+    public static double openingsADay(Method method) {
         return switch (method) {
             case FULL_FLANGE -> 4;
             case FULL_FRAME -> 5;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problems;
@@ -34,24 +35,34 @@ public final class JobReader {
     /** The records of a file in its order, or every problem in it. */
     public static Loaded<List<JobRecord>> read(Path file, Assumptions assumptions) {
         JobReader reader = new JobReader(assumptions, Optional.empty());
-        return reader.read(Folder.file(file, reader.problems));
+        return reader.read(Folder.file(file, reader.problems), items(file));
     }
 
     /** The same, held against the houses that were worked on. */
     public static Loaded<List<JobRecord>> read(Path file, Assumptions assumptions, JobHouses houses) {
         JobReader reader = new JobReader(assumptions, Optional.of(houses));
-        return reader.read(Folder.file(file, reader.problems));
+        return reader.read(Folder.file(file, reader.problems), items(file));
+    }
+
+    /** The table of items beside the records, where there is one. */
+    private static Optional<Source> items(Path file) {
+        Path folder = file.toAbsolutePath().normalize().getParent();
+        return folder == null ? Optional.empty() : Folder.of(folder).find(ItemTable.FILE, new Problems());
     }
 
     public static Loaded<List<JobRecord>> read(Source source, Assumptions assumptions) {
-        return new JobReader(assumptions, Optional.empty()).read(Optional.of(source));
+        return new JobReader(assumptions, Optional.empty()).read(Optional.of(source), Optional.empty());
     }
 
     static Loaded<List<JobRecord>> read(Source source, Assumptions assumptions, JobHouses houses) {
-        return new JobReader(assumptions, Optional.of(houses)).read(Optional.of(source));
+        return new JobReader(assumptions, Optional.of(houses)).read(Optional.of(source), Optional.empty());
     }
 
-    private Loaded<List<JobRecord>> read(Optional<Source> source) {
+    static Loaded<List<JobRecord>> readWithItems(Source source, Source items, Assumptions assumptions) {
+        return new JobReader(assumptions, Optional.empty()).read(Optional.of(source), Optional.of(items));
+    }
+
+    private Loaded<List<JobRecord>> read(Optional<Source> source, Optional<Source> items) {
         Optional<TextTable> table =
                 source.flatMap(s -> TextTable.read(s, JobSchema.of(s.name(), assumptions), problems));
         Optional<List<JobRecord>> jobs = table.map(t -> {
@@ -61,7 +72,9 @@ public final class JobReader {
             }
             return t.soundRows().map(row -> job(row, timed)).toList();
         });
-        return Loaded.of(jobs, problems);
+        Optional<List<JobRecord>> whole =
+                jobs.map(read -> items.map(bought -> withItems(read, bought)).orElse(read));
+        return Loaded.of(whole, problems);
     }
 
     private JobRecord job(Row row, List<String> timed) {
@@ -73,7 +86,8 @@ public final class JobReader {
                 facts.put(fact, row.text(fact.key()));
             }
         }
-        if (!row.has("person_hours") && minutes.isEmpty()) {
+        boolean money = row.has("material_usd") || row.has("quoted_usd");
+        if (!row.has("person_hours") && minutes.isEmpty() && !money) {
             row.warning(problems, "person_hours", "is empty and no step was timed: the job tells nothing");
         }
         JobRecord job = new JobRecord(
@@ -85,14 +99,26 @@ public final class JobReader {
                 row.whole("openings"),
                 counted(row),
                 row.optionalNumber("temperature_f"),
-                row.optionalNumber("person_hours"),
                 facts,
-                minutes,
-                DateCell.of(row, "finished", problems),
-                DateCell.of(row, "followed_until", problems),
-                row.optionalNumber("price_usd"));
+                new JobRecord.Took(row.optionalNumber("person_hours"), minutes),
+                new JobRecord.FollowUp(
+                        DateCell.of(row, "finished", problems), DateCell.of(row, "followed_until", problems)),
+                new JobMoney(
+                        row.optionalNumber("quoted_usd"),
+                        row.optionalNumber("price_usd"),
+                        row.optionalNumber("estimated_material_usd"),
+                        row.optionalNumber("material_usd"),
+                        List.of()));
         houses.ifPresent(behind -> behind.check(row, job, problems));
         return job;
+    }
+
+    private List<JobRecord> withItems(List<JobRecord> jobs, Source table) {
+        Set<String> known = jobs.stream().map(JobRecord::id).collect(Collectors.toSet());
+        Map<String, List<JobItem>> items = ItemTable.read(table, known, assumptions, problems);
+        return jobs.stream()
+                .map(job -> items.containsKey(job.id()) ? job.with(job.money().with(items.get(job.id()))) : job)
+                .toList();
     }
 
     /** Steps that have a column. They stand last; one with the name of an earlier column has none of its own. */

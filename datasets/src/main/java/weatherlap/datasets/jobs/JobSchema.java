@@ -44,8 +44,10 @@ public final class JobSchema {
                             "followed_until",
                             "last day on which a call would have been known; empty: the last day of the records")
                     .optional(),
-            Column.positive("price_usd", "USD", 1e7, "what the family paid for the job")
-                    .optional());
+            usd("price_usd", "what the family paid for the job, as invoiced"),
+            usd("quoted_usd", "asked for the job before it began"),
+            usd("estimated_material_usd", "units and items as estimated before the job"),
+            usd("material_usd", "units and items as paid, without permit and tipping"));
 
     /** Columns of quantities, by what they count. */
     static final Map<Driver, String> QUANTITIES = Map.ofEntries(
@@ -92,6 +94,10 @@ public final class JobSchema {
                                 meaning)
                         : Column.word(fact.key(), values, meaning))
                 .optional();
+    }
+
+    private static Column usd(String name, String meaning) {
+        return Column.positive(name, "USD", 1e7, meaning).optional();
     }
 
     private static Column count(String name, String meaning) {

@@ -10,7 +10,7 @@ import weatherlap.datasets.table.Schema;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Fact;
 
-/** Writes job records and true rates as CSV that reads back as the same. */
+/** Writes job records as CSV that reads back as the same. */
 public final class JobText {
     private JobText() {}
 
@@ -29,15 +29,6 @@ public final class JobText {
         return Stream.concat(Stream.of(columns), lines).map(CsvText::line).collect(Collectors.joining());
     }
 
-    /** {@code true-rates.csv}: step_id, minutes. */
-    public static String of(Shop shop) {
-        Stream<List<String>> lines =
-                shop.minutes().entrySet().stream().map(e -> List.of(e.getKey(), CsvText.cell(e.getValue())));
-        return Stream.concat(Stream.of(List.of("step_id", "minutes")), lines)
-                .map(CsvText::line)
-                .collect(Collectors.joining());
-    }
-
     private static Map<String, String> cells(JobRecord job) {
         Map<String, String> cells = new HashMap<>();
         cells.put("job_id", job.id());
@@ -52,7 +43,11 @@ public final class JobText {
         cells.put("person_hours", CsvText.cell(job.personHours()));
         cells.put("finished", job.finished().map(Object::toString).orElse(""));
         cells.put("followed_until", job.followedUntil().map(Object::toString).orElse(""));
-        cells.put("price_usd", CsvText.cell(job.priceUsd()));
+        JobMoney money = job.money();
+        cells.put("price_usd", CsvText.cell(money.priceUsd()));
+        cells.put("quoted_usd", CsvText.cell(money.quotedUsd()));
+        cells.put("estimated_material_usd", CsvText.cell(money.estimatedMaterialUsd()));
+        cells.put("material_usd", CsvText.cell(money.materialUsd()));
         for (Fact fact : Fact.ofWork()) {
             cells.put(fact.key(), job.facts().getOrDefault(fact, ""));
         }

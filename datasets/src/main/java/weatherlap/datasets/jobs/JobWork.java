@@ -54,7 +54,7 @@ public record JobWork(JobRecord job, Map<LabourStep, Double> weights, double spr
     }
 
     /** What holds of an ordinary job. */
-    static Map<Fact, String> ordinary() {
+    public static Map<Fact, String> ordinary() {
         return ORDINARY;
     }
 

@@ -17,6 +17,7 @@ public record SheetTable(String sheet, String file) {
             new SheetTable("Walls", "elevations.csv"),
             new SheetTable("Windows", "openings.csv"),
             new SheetTable("Jobs", "jobs.csv"),
+            new SheetTable("Items", "job-items.csv"),
             new SheetTable("Callbacks", "callbacks.csv"),
             new SheetTable("Labor steps", "labour-steps.csv"),
             new SheetTable("Materials", "materials.csv"),

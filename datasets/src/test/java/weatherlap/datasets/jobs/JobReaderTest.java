@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.madeup.JobMaker;
+import weatherlap.datasets.madeup.Shop;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.datasets.table.Source;
@@ -106,5 +108,34 @@ class JobReaderTest {
                 .orElseThrow();
         assertThat(JobWork.of(TABLES, job).weights().get(set)).isCloseTo(8 * 0.90765, within(1e-4));
         assertThat(job.temperatureF()).isEqualTo(OptionalDouble.empty());
+    }
+
+    @Test
+    void itemsStandBesideTheirJobs() {
+        Source jobs = Source.of("jobs.csv", "job_id,method,openings,material_usd\nj,insert,2,900\n");
+        Loaded<List<JobRecord>> read = JobReader.readWithItems(
+                jobs,
+                Source.of(ItemTable.FILE, "job_id,item_id,used_packages,paid_usd\nj,foam,0.5,6\nk,foam,1,9\n"),
+                TABLES);
+        List<JobRecord> records = read.orElseThrow();
+        assertThat(records.get(0).money().items())
+                .containsExactly(
+                        new JobItem("foam", OptionalDouble.empty(), OptionalDouble.of(0.5), OptionalDouble.of(6)));
+        assertThat(read.warnings())
+                .extracting(Object::toString)
+                .containsExactly("job-items.csv:3:job_id: \"k\" is not a job of jobs.csv; the item is left out");
+        assertThat(ItemTable.text(records))
+                .isEqualTo("job_id,item_id,estimated_packages,used_packages,paid_usd\nj,foam,,0.5,6\n");
+    }
+
+    @Test
+    void anItemThatNobodyKnowsIsRefused() {
+        Source jobs = Source.of("jobs.csv", "job_id,method,openings,person_hours\nj,insert,2,9\n");
+        Source items = Source.of(ItemTable.FILE, "job_id,item_id,used_packages\nj,foma,1\n");
+        assertThat(JobReader.readWithItems(jobs, items, TABLES).errors())
+                .extracting(Object::toString)
+                .singleElement()
+                .asString()
+                .startsWith("job-items.csv:2:item_id: \"foma\" is no item of materials.csv");
     }
 }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.madeup.JobMaker;
+import weatherlap.datasets.madeup.Shop;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.datasets.table.Source;
 import weatherlap.sim.assumptions.Assumptions;

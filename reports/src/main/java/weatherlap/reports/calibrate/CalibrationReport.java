@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.CalibrationTables;
+import weatherlap.analysis.money.MoneyFit;
+import weatherlap.analysis.money.MoneyTables;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.page.Block;
@@ -21,14 +23,19 @@ import weatherlap.reports.page.TableView;
  * Everything that {@code calibrate} writes, but for {@code run.json} and the assumptions.
  *
  * @param name of the job records, shown in titles
+ * @param money what material cost and prices left
  * @param warnings doubtful but usable input
  * @param run what is needed to repeat the run: name and value, to show
  */
-public record CalibrationReport(String name, Calibration calibration, List<String> warnings, Map<String, String> run) {
+public record CalibrationReport(
+        String name, Calibration calibration, MoneyFit money, List<String> warnings, Map<String, String> run) {
     /** Writes the tables, the page, the sheet and the pictures. */
     public void write(OutputFolder folder) throws IOException {
         TableWriter.CSV.write(
                 folder, List.of(CalibrationTables.steps(calibration), CalibrationTables.jobs(calibration)));
+        if (money.isSeen()) {
+            TableWriter.CSV.write(folder, MoneyTables.of(money));
+        }
         folder.write(PageFiles.of("calibration", page()));
     }
 
@@ -44,6 +51,7 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
         lines.addAll(new ShopText(calibration).crewSentences());
         lines.add(text.setAsideSentence());
         lines.addAll(text.typing());
+        lines.addAll(new MoneyText(money).lines());
         return lines;
     }
 
@@ -59,6 +67,7 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
                 List.of(new Block.Paragraphs(text.sentences()), Block.Table.of(text.keyFigures()))));
         sections.add(section("evidence", "The evidence", "Evidence", pictures()));
         sections.add(section("crews", "Crews and years", "Crews", said(shop.crewSentences(), shop.crews())));
+        sections.add(section("money", "Material and prices", "Material", materialAndPrices()));
         sections.add(section(
                 "time-next",
                 "What to time next",
@@ -90,6 +99,18 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
                         .toList();
     }
 
+    private List<Block> materialAndPrices() {
+        MoneyText text = new MoneyText(money);
+        if (text.missing().isPresent()) {
+            return List.of(new Block.Paragraphs(List.of(text.missing().get())));
+        }
+        List<Block> blocks = new ArrayList<>(said(text.sentences(), text.factors()));
+        if (!money.items().isEmpty()) {
+            blocks.add(Block.Table.of(text.items()));
+        }
+        return blocks;
+    }
+
     private static List<Block> said(List<String> sentences, TableView table) {
         Block words = new Block.Paragraphs(sentences);
         return table.rows().isEmpty() ? List.of(words) : List.of(words, Block.Table.of(table));
@@ -106,6 +127,9 @@ public record CalibrationReport(String name, Calibration calibration, List<Strin
     private List<Block> method() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraphs(CalibrationText.METHOD));
+        if (money.isSeen()) {
+            blocks.add(new Block.Paragraphs(List.of(MoneyText.METHOD)));
+        }
         blocks.addAll(RunBlocks.doubtful(warnings));
         blocks.add(RunBlocks.repeat(run));
         return blocks;

@@ -1,6 +1,7 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -13,12 +14,17 @@ import java.util.stream.Stream;
 import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.CalibrationOptions;
 import weatherlap.analysis.calibration.Calibrator;
+import weatherlap.analysis.money.FittedMoney;
+import weatherlap.analysis.money.MoneyFit;
+import weatherlap.analysis.money.MoneyFitter;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.assumptions.CrewTable;
 import weatherlap.datasets.jobs.EarlierRate;
+import weatherlap.datasets.jobs.ItemTable;
 import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.jobs.JobReader;
 import weatherlap.datasets.jobs.JobRecord;
+import weatherlap.datasets.jobs.JobStocks;
 import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.datasets.table.Loaded;
@@ -35,7 +41,7 @@ import weatherlap.reports.output.Version;
 import weatherlap.reports.output.Warnings;
 
 /**
- * Fits labour rates to job records and writes them as assumption tables.
+ * Fits labour rates, waste, prices and margin to job records and writes them as assumption tables.
  *
  * @param jobs the records
  * @param portfolio folder of the houses that the records name; empty: the work is made from the records alone
@@ -76,18 +82,26 @@ public record Calibrate(
                     "labour-steps.csv: holds rates that were fitted to job records before; give only jobs that were not"
                             + " among them, or they count twice");
         }
+        if (FittedMoney.isFitted(tables.assumptions())) {
+            warnings.add("materials.csv: holds waste and prices that were fitted to job records before; give only jobs"
+                    + " that were not among them, or they count twice");
+        }
         Calibration calibration = Calibrator.calibrate(
                 tables.assumptions(),
                 read,
                 houses.orElseGet(JobHouses::unmeasured),
                 earlier,
                 CalibrationOptions.ORDINARY);
-        if (calibration.skipped().size() == read.size()) {
+        MoneyFit money = MoneyFitter.fit(
+                tables.assumptions(),
+                read,
+                new JobStocks(tables.assumptions(), houses.orElseGet(JobHouses::unmeasured)));
+        if (calibration.skipped().size() == read.size() && !money.isSeen()) {
             throw new BadInput(
                     List.of(name + ": no job has person_hours or a step that was timed; there is nothing to fit to"));
         }
         messages.warn(warnings);
-        write(name, calibration, tables, warnings, messages);
+        write(name, calibration, money, tables, warnings, messages);
         messages.note("the fitted rates are in " + NextCommand.pages(output.folder(), "calibration"));
         messages.note("next: "
                 + NextCommand.command(
@@ -103,10 +117,19 @@ public record Calibrate(
     }
 
     private void write(
-            String name, Calibration calibration, AssumptionTables tables, List<String> warnings, Messages messages)
+            String name,
+            Calibration calibration,
+            MoneyFit money,
+            AssumptionTables tables,
+            List<String> warnings,
+            Messages messages)
             throws IOException {
         SortedMap<String, String> inputs = new TreeMap<>();
         inputs.put("jobs/" + name, Checksum.of(jobs));
+        Path items = jobs.resolveSibling(ItemTable.FILE);
+        if (Files.exists(items)) {
+            inputs.put("jobs/" + ItemTable.FILE, Checksum.of(items));
+        }
         tables.texts().forEach((file, text) -> inputs.put("assumptions/" + file, Checksum.ofText(text)));
         Map<String, Object> settings = new LinkedHashMap<>();
         settings.put("jobs", name);
@@ -118,13 +141,13 @@ public record Calibrate(
                 inputs.put("portfolio/" + file, Checksum.of(portfolio.get().resolve(file)));
             }
         }
-        CalibrationReport report = new CalibrationReport(name, calibration, warnings, shown(inputs));
+        CalibrationReport report = new CalibrationReport(name, calibration, money, warnings, shown(inputs));
         try (OutputFolder folder =
                 output.open(Stream.of(Stream.of(jobs), assumptions.stream(), portfolio.stream(), since.stream())
                         .flatMap(paths -> paths)
                         .toList())) {
             report.write(folder);
-            WriteAssumptions.write(fitted(tables, calibration), "assumptions/", folder);
+            WriteAssumptions.write(FittedMoney.of(fitted(tables, calibration), money), "assumptions/", folder);
             folder.commit(new RunRecord(Version.current(), "calibrate", settings, inputs));
         }
         report.lines().forEach(messages::result);

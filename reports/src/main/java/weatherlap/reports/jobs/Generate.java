@@ -23,15 +23,19 @@ import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.generator.BundledMix;
 import weatherlap.datasets.generator.HouseGenerator;
 import weatherlap.datasets.generator.Mix;
-import weatherlap.datasets.jobs.CallMaker;
 import weatherlap.datasets.jobs.CallSchema;
 import weatherlap.datasets.jobs.CallText;
 import weatherlap.datasets.jobs.FollowedJob;
+import weatherlap.datasets.jobs.ItemTable;
 import weatherlap.datasets.jobs.JobHouses;
-import weatherlap.datasets.jobs.JobMaker;
 import weatherlap.datasets.jobs.JobRecord;
+import weatherlap.datasets.jobs.JobStocks;
 import weatherlap.datasets.jobs.JobText;
-import weatherlap.datasets.jobs.Shop;
+import weatherlap.datasets.madeup.CallMaker;
+import weatherlap.datasets.madeup.JobMaker;
+import weatherlap.datasets.madeup.MoneyMaker;
+import weatherlap.datasets.madeup.Shop;
+import weatherlap.datasets.madeup.ShopMoney;
 import weatherlap.datasets.portfolio.PortfolioText;
 import weatherlap.datasets.site.SiteText;
 import weatherlap.reports.format.Content;
@@ -100,7 +104,7 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
                     + (jobs == 0
                             ? ""
                             : ", and " + Numbers.count(jobs, "job", "jobs")
-                                    + " in jobs.csv with the shop's rates in true-rates.csv, their service calls in callbacks.csv with the level"
+                                    + " in jobs.csv with the shop's rates in true-rates.csv, items bought in job-items.csv with waste and prices in true-money.csv, their service calls in callbacks.csv with the level"
                                     + " of leaks in true-callbacks.csv"));
             messages.note("next: " + NextCommand.command("compare", output.folder(), "--out", "report"));
         }
@@ -138,16 +142,21 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
         Shop shop = Shop.drawn(tables, PACE_SPREAD, seed);
         double jobSpread = tables.scenario().value(Scalar.CREW_SPREAD);
         List<JobRecord> made = new JobMaker(tables, shop, jobSpread, TIMED_SHARE, seed).jobs(jobs);
+        ShopMoney money = ShopMoney.drawn(tables, seed);
+        MoneyMaker till = new MoneyMaker(tables, money, new JobStocks(tables, JobHouses.unmeasured()), seed);
         Map<Method, Double> levels = CallMaker.drawnLevels(seed);
         RainClimate weather = RainClimate.of(DemoClimate.hourly(), tables.scenario());
         ExpectedCalls model = new ExpectedCalls(JobHouses.unmeasured(), tables, weather, CALL_DRAWS);
         CallMaker maker = new CallMaker(
                 levels, LAG_YEARS, (job, years) -> model.of(job).all().happened(years), seed);
-        List<FollowedJob> followed =
-                made.stream().flatMap(job -> maker.followed(job).stream()).toList();
+        List<FollowedJob> followed = made.stream()
+                .flatMap(job -> maker.followed(till.paid(job)).stream())
+                .toList();
         List<JobRecord> records = followed.stream().map(FollowedJob::job).toList();
         folder.write("jobs.csv", Content.of(JobText.of(records, tables)));
-        folder.write("true-rates.csv", Content.of(JobText.of(shop)));
+        folder.write(ItemTable.FILE, Content.of(ItemTable.text(records)));
+        folder.write("true-money.csv", Content.of(money.text()));
+        folder.write("true-rates.csv", Content.of(shop.text()));
         folder.write(
                 CallSchema.FILE,
                 Content.of(CallText.of(

@@ -42,6 +42,7 @@ class CalibrateCommandTest {
         rows.set(4, String.join(",", cells));
         jobs = folder.resolve("shop.csv");
         Files.writeString(jobs, String.join("\n", rows).replace(",north,", "," + CREW + ",") + "\n");
+        Files.copy(made.resolve("job-items.csv"), folder.resolve("job-items.csv"));
         fitted = folder.resolve("fitted");
         run = Cli.run("calibrate", jobs, "--out", fitted);
     }
@@ -61,6 +62,8 @@ class CalibrateCommandTest {
                 .containsExactlyInAnyOrder(
                         "labour-fit.csv",
                         "job-fit.csv",
+                        "material-fit.csv",
+                        "money-fit.csv",
                         "calibration.html",
                         "calibration.pdf",
                         "charts",
@@ -75,7 +78,14 @@ class CalibrateCommandTest {
                 .singleElement()
                 .asString()
                 .endsWith(",yes");
-        assertThat(fitted.resolve("run.json")).content().contains("jobs/shop.csv", "\"command\" : \"calibrate\"");
+        assertThat(fitted.resolve("run.json"))
+                .content()
+                .contains("jobs/shop.csv", "jobs/job-items.csv", "\"command\" : \"calibrate\"");
+        assertThat(run.out()).contains("Material paid, over the tables: ", "Gross margin: ");
+        assertThat(fitted.resolve("assumptions/materials.csv")).content().contains(",own records,");
+        assertThat(fitted.resolve("assumptions/scenario.toml"))
+                .content()
+                .containsPattern("\\[gross_margin\\]\\R.*\\R(.*\\R){4}basis = \"own records\"");
     }
 
     @Test

@@ -16,7 +16,15 @@ public record Pricing(Way way, double profitFraction, double serviceReserve, dou
     /** The two ways; they can rank the methods differently, because only one charges for the hours a crew is out. */
     public enum Way {
         GROSS_MARGIN,
-        OVERHEAD_AND_NET
+        OVERHEAD_AND_NET;
+
+        /** What the price is made to leave. */
+        public Scalar profit() {
+            return switch (this) {
+                case GROSS_MARGIN -> Scalar.GROSS_MARGIN;
+                case OVERHEAD_AND_NET -> Scalar.NET_PROFIT;
+            };
+        }
     }
 
     public Pricing {
@@ -28,11 +36,7 @@ public record Pricing(Way way, double profitFraction, double serviceReserve, dou
 
     public static Pricing of(Scenario scenario) {
         Way way = scenario.choice(Choice.PRICING, Way.class);
-        double profit = scenario.value(
-                switch (way) {
-                    case GROSS_MARGIN -> Scalar.GROSS_MARGIN;
-                    case OVERHEAD_AND_NET -> Scalar.NET_PROFIT;
-                });
+        double profit = scenario.value(way.profit());
         return new Pricing(
                 way, profit, scenario.value(Scalar.SERVICE_RESERVE), scenario.value(Scalar.OVERHEAD_USD_PER_CREW_HOUR));
     }

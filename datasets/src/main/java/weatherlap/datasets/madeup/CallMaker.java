@@ -1,4 +1,4 @@
-package weatherlap.datasets.jobs;
+package weatherlap.datasets.madeup;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -9,14 +9,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.rng.UniformRandomProvider;
+import weatherlap.datasets.jobs.CallRecord;
+import weatherlap.datasets.jobs.FollowedJob;
+import weatherlap.datasets.jobs.JobMoney;
+import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.random.Normal;
 import weatherlap.sim.random.Streams;
 
 /**
  * Makes the follow-up of jobs and their service calls from known levels of leaks. Every share and range in it is invented: one job in
- * five is sold on or lost, other calls come once in a hundred window-years, a repair costs some 2,000 USD, a window sells at some
- * 1,000 USD.
+ * five is sold on or lost, other calls come once in a hundred window-years, a repair costs some 2,000 USD, a window of
+ * a job without a price sells at some 1,000 USD.
  *
  * @param levels leak calls over those that the tables expect, by method
  * @param lagYears mean time from damage to call
@@ -64,7 +68,10 @@ public record CallMaker(Map<Method, Double> levels, double lagYears, Expected ex
         double years = (end.toEpochDay() - from.toEpochDay()) / DAYS_PER_YEAR;
         LocalDate until = stream.nextDouble() < LOST ? day(from, years * stream.nextDouble()) : end;
         double price = Normal.factors(0.2, Shop.uniform(new Streams(seed).house("price", job.id())))[0];
-        JobRecord kept = job.followed(from, until, Math.rint(WINDOW_USD * job.openings() * price));
+        JobRecord followed = job.with(new JobRecord.FollowUp(Optional.of(from), Optional.of(until)));
+        JobRecord kept = job.priceUsd().isPresent()
+                ? followed
+                : followed.with(JobMoney.ofPrice(Math.rint(WINDOW_USD * job.openings() * price)));
         FollowedJob whole = new FollowedJob(kept, from, until, List.of());
         List<CallRecord> calls = new ArrayList<>();
         leaks(whole, stream, calls);

@@ -1,9 +1,11 @@
-package weatherlap.datasets.jobs;
+package weatherlap.datasets.madeup;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.apache.commons.rng.UniformRandomProvider;
+import weatherlap.datasets.table.CsvText;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.random.Normal;
@@ -35,6 +37,14 @@ public record Shop(Map<String, Double> minutes) {
             minutes.put(step.id(), pace * drawn[0]);
         }
         return new Shop(minutes);
+    }
+
+    /** {@code true-rates.csv}: step_id, minutes. */
+    public String text() {
+        return CsvText.line("step_id", "minutes")
+                + minutes.entrySet().stream()
+                        .map(e -> CsvText.line(e.getKey(), CsvText.cell(e.getValue())))
+                        .collect(Collectors.joining());
     }
 
     static double[] uniform(UniformRandomProvider stream) {

@@ -1,4 +1,4 @@
-package weatherlap.datasets.jobs;
+package weatherlap.datasets.madeup;
 
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.rng.UniformRandomProvider;
+import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.random.Streams;
 

@@ -1,4 +1,4 @@
-package weatherlap.datasets.jobs;
+package weatherlap.datasets.madeup;
 
 import java.time.LocalDate;
 import java.util.EnumMap;
@@ -11,6 +11,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
+import weatherlap.datasets.jobs.JobQuantities;
+import weatherlap.datasets.jobs.JobRecord;
+import weatherlap.datasets.jobs.JobWork;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;

@@ -1,0 +1,257 @@
+package weatherlap.analysis.money;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import weatherlap.datasets.jobs.JobItem;
+import weatherlap.datasets.jobs.JobMoney;
+import weatherlap.datasets.jobs.JobRecord;
+import weatherlap.datasets.jobs.JobStock;
+import weatherlap.datasets.jobs.JobStocks;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Material;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.ThreePoint;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.price.Pricing;
+
+/** Fits waste, prices and margin to the money that job records keep; the model stands in {@link Level} and the package's page. */
+public final class MoneyFitter {
+    /** How far the waste of a shop, as 1 + w, is from the tables (judgement: the tables have no range for it). */
+    private static final double WASTE_PRIOR = 0.1;
+    /** How far an estimate may be off in the mean (judgement). */
+    private static final double ESTIMATE_PRIOR = 0.2;
+
+    private static final double FIVE_PERCENT = 1.645;
+    private static final double LEAST_PRIOR = 0.01;
+    /** Fewer rows may be whole packages by chance. */
+    private static final int ENOUGH_WHOLE = 5;
+
+    private final Assumptions assumptions;
+    private final List<JobStock> stocks;
+    private final List<MoneyFit.Aside> aside = new ArrayList<>();
+    private int unforeseen;
+
+    private MoneyFitter(Assumptions assumptions, List<JobStock> stocks) {
+        this.assumptions = assumptions;
+        this.stocks = stocks;
+    }
+
+    /** Fits to the jobs that keep any money. */
+    public static MoneyFit fit(Assumptions assumptions, List<JobRecord> jobs, JobStocks stocks) {
+        return fit(
+                assumptions,
+                jobs.stream().filter(MoneyFitter::keepsMoney).map(stocks::of).toList());
+    }
+
+    /** The same where the material behind the jobs is known. */
+    public static MoneyFit fit(Assumptions assumptions, List<JobStock> stocks) {
+        return new MoneyFitter(assumptions, stocks).fit();
+    }
+
+    /** Whether there is anything to fit to. */
+    public static boolean keepsMoney(JobRecord job) {
+        JobMoney money = job.money();
+        return money.materialUsd().isPresent()
+                || money.priceUsd().isPresent()
+                        && (money.quotedUsd().isPresent() || job.personHours().isPresent())
+                || !money.items().isEmpty();
+    }
+
+    /** A job's pair; empty where the record is silent. */
+    private record Seen(JobRecord job, Level.Pair pair) {}
+
+    private MoneyFit fit() {
+        List<ItemFit> items = assumptions.materials().stream()
+                .map(this::item)
+                .filter(ItemFit::isSeen)
+                .toList();
+        return new MoneyFit(items, units(), measures(), margin(), aside, unforeseen);
+    }
+
+    private Level level(String what, List<Seen> seen, double prior) {
+        Level level = Level.of(seen.stream().map(Seen::pair).toList(), prior);
+        level.aside().forEach(place -> {
+            Seen row = seen.get(place);
+            aside.add(new MoneyFit.Aside(
+                    row.job(), what, row.pair().actual(), row.pair().foreseen()));
+        });
+        return level;
+    }
+
+    private ItemFit item(Material item) {
+        List<Bought> rows = rows(item.id());
+        List<Double> amounts = rows.stream()
+                .flatMap(row -> row.item().used().stream().boxed())
+                .filter(used -> used > 0)
+                .toList();
+        boolean whole = amounts.size() >= ENOUGH_WHOLE && amounts.stream().allMatch(used -> used == Math.rint(used));
+        double last = whole ? 0.5 : 0;
+        List<Seen> used = new ArrayList<>();
+        List<Seen> paid = new ArrayList<>();
+        List<Seen> estimated = new ArrayList<>();
+        rows.forEach(bought -> {
+            JobStock stock = bought.stock();
+            JobItem row = bought.item();
+            double taken = row.used().orElse(0);
+            double usd = row.paidUsd().orElse(0);
+            double foreseen = stock.packages(item);
+            if (taken > 0 && foreseen == 0) {
+                unforeseen++;
+            } else if (taken > 0) {
+                used.add(new Seen(stock.job(), new Level.Pair(taken - last, foreseen)));
+            }
+            if (taken > 0 && usd > 0) {
+                paid.add(new Seen(
+                        stock.job(), new Level.Pair(usd, taken * item.price().mean())));
+            }
+            if (taken > 0 && row.estimated().orElse(0) > 0) {
+                estimated.add(new Seen(
+                        stock.job(), new Level.Pair(taken, row.estimated().getAsDouble())));
+            }
+        });
+        return new ItemFit(
+                item,
+                level(item.id() + ", packages", used, WASTE_PRIOR),
+                level(item.id() + ", USD", paid, prior(item.price())),
+                Level.of(estimated.stream().map(Seen::pair).toList(), ESTIMATE_PRIOR),
+                whole);
+    }
+
+    private record Bought(JobStock stock, JobItem item) {}
+
+    private List<Bought> rows(String id) {
+        List<Bought> rows = new ArrayList<>();
+        for (JobStock stock : stocks) {
+            stock.job().money().items().stream()
+                    .filter(item -> item.id().equals(id))
+                    .forEach(item -> rows.add(new Bought(stock, item)));
+        }
+        return rows;
+    }
+
+    private static double prior(ThreePoint points) {
+        return points.low() > 0
+                ? Math.max(LEAST_PRIOR, Math.log(points.high() / points.low()) / (2 * FIVE_PERCENT))
+                : 1;
+    }
+
+    /** From the rows of units; where a method has none, from what is left of the material when its items are taken off. */
+    private Map<Method, Level> units() {
+        double spread = assumptions.scenario().value(Scalar.UNIT_PRICE_SPREAD);
+        double prior = Math.max(LEAST_PRIOR, spread / 2);
+        Map<Method, Level> units = new EnumMap<>(Method.class);
+        for (Method method : Method.values()) {
+            List<Seen> paid = pairs(method, stock -> stock.job().money().items().stream()
+                    .filter(item -> item.id().equals(JobItem.UNITS))
+                    .flatMapToDouble(item -> item.paidUsd().stream())
+                    .findFirst());
+            List<Seen> seen = paid.isEmpty() ? pairs(method, this::restOfMaterial) : paid;
+            if (!seen.isEmpty()) {
+                units.put(method, level(JobItem.UNITS + ", USD", seen, prior));
+            }
+        }
+        return units;
+    }
+
+    private List<Seen> pairs(Method method, Function<JobStock, OptionalDouble> paidUsd) {
+        List<Seen> seen = new ArrayList<>();
+        stocks.stream().filter(stock -> stock.job().method() == method).forEach(stock -> {
+            double usd = paidUsd.apply(stock).orElse(0);
+            double foreseen = stock.unitsUsd(assumptions);
+            if (usd > 0 && foreseen > 0) {
+                seen.add(new Seen(stock.job(), new Level.Pair(usd, foreseen)));
+            }
+        });
+        return seen;
+    }
+
+    private OptionalDouble restOfMaterial(JobStock stock) {
+        OptionalDouble all = stock.job().money().materialUsd();
+        return all.isEmpty() ? all : OptionalDouble.of(all.getAsDouble() - stock.itemsUsd(assumptions));
+    }
+
+    private List<MoneyFit.Measure> measures() {
+        return List.of(
+                measure(
+                        "material_over_estimate",
+                        "material paid, over the shop\u2019s estimate",
+                        stock -> stock.job().money().materialUsd(),
+                        stock -> stock.job().money().estimatedMaterialUsd()),
+                measure(
+                        "material_over_tables",
+                        "material paid, over the tables",
+                        stock -> stock.job().money().materialUsd(),
+                        stock -> OptionalDouble.of(stock.usd(assumptions))),
+                measure(
+                        "invoice_over_quote",
+                        "invoiced, over the quote",
+                        stock -> stock.job().money().priceUsd(),
+                        stock -> stock.job().money().quotedUsd()));
+    }
+
+    private MoneyFit.Measure measure(
+            String id,
+            String name,
+            Function<JobStock, OptionalDouble> actual,
+            Function<JobStock, OptionalDouble> foreseen) {
+        List<Seen> seen = new ArrayList<>();
+        for (JobStock stock : stocks) {
+            double came = actual.apply(stock).orElse(0);
+            double expected = foreseen.apply(stock).orElse(0);
+            if (came > 0 && expected > 0) {
+                seen.add(new Seen(stock.job(), new Level.Pair(came, expected)));
+            }
+        }
+        return new MoneyFit.Measure(id, name, level(name, seen, ESTIMATE_PRIOR));
+    }
+
+    /** 1 − p − s is cost over price: a price F times the foreseen one leaves p = 1 − s − (1 − p₀ − s)/F. */
+    private Optional<MoneyFit.Margin> margin() {
+        Pricing pricing = Pricing.of(assumptions.scenario());
+        List<Seen> seen = new ArrayList<>();
+        for (JobStock stock : stocks) {
+            JobRecord job = stock.job();
+            OptionalDouble material = job.money().materialUsd();
+            if (job.priceUsd().isPresent() && job.personHours().isPresent() && material.isPresent()) {
+                double foreseen = pricing.priceUsd(stock.cost(
+                        assumptions.scenario(), job.personHours().getAsDouble(), stock.days(), material.getAsDouble()));
+                seen.add(new Seen(job, new Level.Pair(job.priceUsd().getAsDouble(), foreseen)));
+            }
+        }
+        if (seen.isEmpty()) {
+            return Optional.empty();
+        }
+        Level level = level("price over cost", seen, marginPrior(pricing));
+        return Optional.of(new MoneyFit.Margin(
+                pricing.way().profit(),
+                level.rows(),
+                pricing.profitFraction(),
+                profit(pricing, level.factor()),
+                profit(pricing, level.low()),
+                profit(pricing, level.high()),
+                profit(pricing, 1 + level.bias()),
+                level.spread()));
+    }
+
+    private static double profit(Pricing pricing, double factor) {
+        return 1 - pricing.serviceReserve() - (1 - pricing.profitFraction() - pricing.serviceReserve()) / factor;
+    }
+
+    private double marginPrior(Pricing pricing) {
+        return assumptions
+                .scenario()
+                .settings()
+                .get(pricing.way().profit())
+                .range()
+                .map(range -> Math.log((1 - range.low() - pricing.serviceReserve())
+                                / (1 - range.high() - pricing.serviceReserve()))
+                        / (2 * FIVE_PERCENT))
+                .filter(prior -> prior > LEAST_PRIOR)
+                .orElse(WASTE_PRIOR);
+    }
+}

@@ -1,0 +1,33 @@
+package weatherlap.analysis.words;
+
+/** What a row says it rests on once the shop's own records have moved it. */
+public final class OwnRecords {
+    private static final String FITTED = "the shop's own records of ";
+    private static final String BEFORE = "; before: ";
+    private static final int LONGEST_BEFORE = 850;
+
+    private OwnRecords() {}
+
+    /**
+     * The source of a row fitted to so many jobs.
+     *
+     * @param source what it rested on until now; of a row that was fitted before, what it rested on before that is kept
+     */
+    public static String of(int jobs, String source) {
+        return FITTED + (jobs == 1 ? "1 job" : jobs + " jobs") + ", shrunk towards the table" + before(source);
+    }
+
+    /** In so many characters that a table takes the cell. */
+    private static String before(String source) {
+        if (isFitted(source)) {
+            int at = source.indexOf(BEFORE);
+            return at < 0 ? "" : source.substring(at);
+        }
+        return source.isEmpty() ? "" : BEFORE + source.substring(0, Math.min(source.length(), LONGEST_BEFORE));
+    }
+
+    /** Whether a row rests on records of jobs already. */
+    public static boolean isFitted(String source) {
+        return source.startsWith(FITTED);
+    }
+}
