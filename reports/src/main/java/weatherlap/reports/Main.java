@@ -3,6 +3,7 @@ package weatherlap.reports;
 import java.io.BufferedOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import weatherlap.reports.cli.Failures;
 import weatherlap.reports.cli.Weatherlap;
 
 /** Starts the command line {@code weatherlap}. */
@@ -16,6 +17,11 @@ public final class Main {
         StandardOutput standard = new StandardOutput();
         PrintWriter out = new PrintWriter(new BufferedOutputStream(standard), true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        if (!MemoryWatch.isEnough()) {
+            err.println(Failures.OUT_OF_MEMORY);
+            System.exit(1);
+        }
+        MemoryWatch.begin();
         int status = Weatherlap.run(arguments, out, err);
         out.flush();
         if (status == 0 && standard.failure().isPresent()) {

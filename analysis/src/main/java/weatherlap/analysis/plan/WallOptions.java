@@ -1,16 +1,20 @@
 package weatherlap.analysis.plan;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.List;
+import java.util.stream.Stream;
 import weatherlap.sim.run.PlanParts.Part;
 import weatherlap.sim.run.PlanParts.Wall;
 import weatherlap.sim.run.PlanParts.Way;
 
 /**
  * The ways of doing a wall, the cheapest first: all of them up to {@link #MOST_EXACT} openings. Of a wall with more, opening by opening,
- * the cheapest {@link #MOST_KEPT} of each count of openings done by a method that takes siding down.
+ * the cheapest {@link #MOST_KEPT} of each count of openings done by a method that takes siding down, fewer of each where there are many
+ * counts, so that memory and time of a wall grow no faster than with the square of its openings.
  *
  * @param least no way of doing the wall costs less, USD; less than the first where not all were tried
  */
@@ -19,10 +23,11 @@ record WallOptions(List<WallOption> all, double least) {
     static final int MOST_EXACT = 12;
 
     private static final int MOST_KEPT = 64;
+    private static final int MOST_KEPT_IN_ALL = MOST_KEPT * MOST_KEPT;
 
     /** @param open in the order of the wall's openings */
     static WallOptions of(Wall wall, List<OpenMethods> open) {
-        List<Partial> partials = List.of(new Partial(List.of(), 0, new BitSet(), 0, 0));
+        List<Partial> partials = List.of(new Partial(null, null, 0, new BitSet(), 0, 0));
         boolean exact = wall.openings().size() <= MOST_EXACT;
         double least = 0;
         for (int o = 0; o < wall.openings().size(); o++) {
@@ -34,25 +39,27 @@ record WallOptions(List<WallOption> all, double least) {
             least += ways.stream().mapToDouble(Way::horizonUsd).min().orElseThrow();
         }
         List<WallOption> options = partials.stream()
-                .map(partial -> new WallOption(partial.ways, partial.methods, partial.usd(wall)))
+                .map(partial -> new WallOption(partial.ways(), partial.methods, partial.usd(wall)))
                 .sorted(Comparator.comparingDouble(WallOption::usd))
                 .toList();
         return new WallOptions(options, exact ? options.get(0).usd() : least);
     }
 
     private static List<Partial> kept(Wall wall, List<Partial> partials) {
-        List<Partial> sorted = partials.stream()
-                .sorted(Comparator.comparingDouble(partial -> partial.usd(wall)))
-                .toList();
-        int[] seen = new int[MOST_KEPT * wall.openings().size() + 1];
-        return sorted.stream().filter(p -> seen[p.sidings]++ < MOST_KEPT).toList();
+        record Priced(Partial partial, double usd) {}
+        Stream<Partial> sorted = partials.stream()
+                .map(partial -> new Priced(partial, partial.usd(wall)))
+                .sorted(Comparator.comparingDouble(Priced::usd))
+                .map(Priced::partial);
+        int counts = wall.openings().size() + 1;
+        int most = Math.max(1, Math.min(MOST_KEPT, MOST_KEPT_IN_ALL / counts));
+        int[] seen = new int[counts];
+        return sorted.filter(p -> seen[p.sidings]++ < most).toList();
     }
 
-    /** The first openings of a wall. */
-    private record Partial(List<Way> ways, int methods, BitSet panels, double ownUsd, int sidings) {
+    /** The first openings of a wall: those before the last, which many share, and the last. */
+    private record Partial(Partial before, Way last, int methods, BitSet panels, double ownUsd, int sidings) {
         Partial with(Way way, Part part) {
-            List<Way> longer = new ArrayList<>(ways);
-            longer.add(way);
             boolean siding = way.method().takesSidingDown();
             BitSet down = panels;
             if (siding && !part.panels().isEmpty()) {
@@ -60,11 +67,20 @@ record WallOptions(List<WallOption> all, double least) {
                 down.or(part.panels());
             }
             return new Partial(
-                    longer,
+                    this,
+                    way,
                     methods | 1 << way.method().ordinal(),
                     down,
                     ownUsd + way.horizonUsd(),
                     sidings + (siding ? 1 : 0));
+        }
+
+        List<Way> ways() {
+            Deque<Way> ways = new ArrayDeque<>();
+            for (Partial partial = this; partial.last != null; partial = partial.before) {
+                ways.addFirst(partial.last);
+            }
+            return List.copyOf(ways);
         }
 
         double usd(Wall wall) {

@@ -20,7 +20,7 @@ import java.util.Map;
  *
  * <p>Java2D reads its font settings once, when AWT is first touched, and fails on a machine without fonts. {@link #install}
  * therefore has to run before any other use of AWT. It is the one place outside {@code weatherlap.reports} that writes
- * files: Java2D takes fonts of its own only from a folder, so they are laid into a temporary one, removed at exit.
+ * files: Java2D takes fonts of its own only from a folder, so they are laid into the {@link TemporaryFolder}.
  */
 public final class Fonts {
 
@@ -111,13 +111,12 @@ public final class Fonts {
 
     private static void useOnlyBundledFonts() throws IOException {
         System.setProperty("java.awt.headless", "true");
-        Path folder = Files.createTempDirectory("weatherlap-fonts");
-        folder.toFile().deleteOnExit();
+        Path folder = Files.createDirectory(TemporaryFolder.ofProcess().resolve("fonts"));
         for (Face face : Face.values()) {
-            write(folder.resolve(face.file), face.bytes());
+            Files.write(folder.resolve(face.file), face.bytes());
         }
         Path configuration = folder.resolve("fontconfig.properties");
-        write(configuration, fontConfiguration(folder).getBytes(StandardCharsets.ISO_8859_1));
+        Files.writeString(configuration, fontConfiguration(folder), StandardCharsets.ISO_8859_1);
         System.setProperty("sun.awt.fontconfig", configuration.toString());
         System.setProperty("sun.java2d.fontpath", folder.toString());
     }
@@ -141,11 +140,6 @@ public final class Fonts {
     private static void mapStyles(StringBuilder lines, String logical, Face plain, Face bold, Face italic) {
         Map<String, Face> styles = Map.of("plain", plain, "bold", bold, "italic", italic, "bolditalic", bold);
         styles.forEach((style, face) -> lines.append("%s.%s.latin-1=%s%n".formatted(logical, style, face.fullName)));
-    }
-
-    private static void write(Path file, byte[] bytes) throws IOException {
-        Files.write(file, bytes);
-        file.toFile().deleteOnExit();
     }
 
     private static boolean known() {

@@ -14,7 +14,11 @@ import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.output.OutputRefused;
 
 /** Turns what went wrong into an exit status and a message that helps; a stack trace shows with {@code -Dweatherlap.debug}. */
-final class Failures {
+public final class Failures {
+    /** What is said of a run that has no memory to go on with. */
+    public static final String OUT_OF_MEMORY =
+            "out of memory: use fewer draws, split the portfolio, or give Java more with -Xmx (java -Xmx4g -jar …)";
+
     static final int FAULT = 1;
     static final int BAD = 2;
 
@@ -50,8 +54,7 @@ final class Failures {
             return failure.getMessage();
         }
         if (isOutOfMemory(failure)) {
-            return "out of memory: use fewer draws, split the portfolio, or give Java more with -Xmx (java -Xmx4g -jar …);"
-                    + " nothing was written";
+            return OUT_OF_MEMORY + "; nothing was written";
         }
         Optional<Throwable> io = causes(failure).filter(Failures::isOfTheSystem).findFirst();
         if (io.isPresent()) {

@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import weatherlap.charts.kit.TemporaryFolder;
 
 /** An Office Open XML package without the time of day: the same tables give the same bytes. */
 public final class FixedZip {
@@ -27,7 +28,7 @@ public final class FixedZip {
     /** Copies a package entry by entry, its times set to {@link #TIME}, its entries in order of name after the list of types. */
     public static void copy(byte[] zip, OutputStream out) throws IOException {
         SortedMap<String, byte[]> entries = new TreeMap<>();
-        Path file = Files.createTempFile("weatherlap", ".zip");
+        Path file = Files.createTempFile(TemporaryFolder.ofProcess(), "package", ".zip");
         try {
             Files.write(file, zip);
             readEntries(file, entries);

@@ -89,9 +89,8 @@ final class FolderLock implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        try {
+        try (channel) {
             Files.deleteIfExists(file);
-            channel.close();
         } finally {
             HELD.remove(file);
         }

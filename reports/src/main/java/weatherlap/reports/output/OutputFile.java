@@ -26,14 +26,23 @@ public final class OutputFile {
                 }
                 Files.move(fresh, target);
             } finally {
-                Files.deleteIfExists(fresh);
-                Folders.deleteEmpty(made);
+                clear(fresh, made);
             }
         } catch (FileAlreadyExistsException e) {
             refuseWhereTaken(asked, target);
             throw new OutputRefused("cannot write " + asked + " (" + OutputTarget.reason(e) + ")", e);
         } catch (IOException e) {
             throw new OutputRefused("cannot write " + asked + " (" + OutputTarget.reason(e) + ")", e);
+        }
+    }
+
+    /** What the disk does not let it clear, the next run does; whether the file stands was decided before. */
+    private static void clear(Path fresh, List<Path> made) {
+        try {
+            Files.deleteIfExists(fresh);
+            Folders.deleteEmpty(made);
+        } catch (IOException e) {
+            // as said above
         }
     }
 

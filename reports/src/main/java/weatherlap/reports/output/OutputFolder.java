@@ -190,15 +190,19 @@ public final class OutputFolder implements AutoCloseable {
         }
     }
 
-    /** Drops what was not committed, and lets the folder go. */
+    /** Drops what was not committed, and lets the folder go. What the disk does not let it clear, the next run there does. */
     @Override
-    public void close() throws IOException {
+    public void close() {
         try {
             Runtime.getRuntime().removeShutdownHook(atExit);
         } catch (IllegalStateException e) {
             return; // the process is ending, and what this would do is being done
         }
-        letGo();
+        try {
+            letGo();
+        } catch (IOException e) {
+            // whether the new output stands was decided before
+        }
     }
 
     private synchronized void letGo() throws IOException {

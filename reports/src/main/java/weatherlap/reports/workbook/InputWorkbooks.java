@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import weatherlap.charts.kit.TemporaryFolder;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.datasets.workbook.SheetNames;
@@ -47,7 +48,8 @@ public final class InputWorkbooks implements AutoCloseable {
         WorkbookTables tables = read.value().get();
         try {
             String name = workbook.getFileName().toString().replaceFirst(SUFFIX, "");
-            Path folder = Files.createTempDirectory("weatherlap").resolve(name.isEmpty() ? "workbook" : name);
+            Path folder = Files.createTempDirectory(TemporaryFolder.ofProcess(), "workbook")
+                    .resolve(name.isEmpty() ? "workbook" : name);
             unpacked.put(workbook, new Unpacked(folder, tables.names()));
             Files.createDirectory(folder);
             for (Map.Entry<String, String> table : tables.texts().entrySet()) {
@@ -91,7 +93,7 @@ public final class InputWorkbooks implements AutoCloseable {
                 Files.delete(one.folder());
                 Files.delete(one.folder().getParent());
             } catch (IOException e) {
-                // the machine clears its temporary folder in time
+                // it is gone with the process
             }
         }
     }

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,6 +22,7 @@ class NamedFoldersTest {
     void noCommandLeavesAnythingInTheHomeOrTheTemporaryFolder() throws Exception {
         Path home = Files.createDirectory(folder.resolve("home"));
         Path temporary = Files.createDirectory(folder.resolve("temporary"));
+        leaveFontsBehind(temporary);
         // what a library would read there and believe
         Path planted = Files.writeString(home.resolve(".pdfbox.cache"), "spoilt\n");
         Cli cli = OwnProcess.startMain(
@@ -34,6 +38,31 @@ class NamedFoldersTest {
         assertThat(folder.resolve("work").toFile().list())
                 .containsExactlyInAnyOrder(
                         "house", "made", "report", "handout", "crew", "rain", "fitted", "callbacks", "shop");
+    }
+
+    /** As a run does that is killed when it has laid its fonts out. */
+    private void leaveFontsBehind(Path temporary) throws Exception {
+        OwnProcess killed = OwnProcess.start(
+                folder,
+                List.of("-XX:-UsePerfData", "-Djava.io.tmpdir=" + temporary),
+                "handout",
+                "--house",
+                "G0014",
+                "--out",
+                "killed");
+        while (killed.process().isAlive() && fontsIn(temporary) == 0) {
+            TimeUnit.MILLISECONDS.sleep(1);
+        }
+        killed.kill();
+        assertThat(fontsIn(temporary)).isPositive();
+    }
+
+    private static long fontsIn(Path folder) {
+        try (Stream<Path> all = Files.walk(folder)) {
+            return all.filter(path -> path.toString().endsWith(".ttf")).count();
+        } catch (IOException | UncheckedIOException e) {
+            return 0; // it changes while it is looked through
+        }
     }
 
     @Test

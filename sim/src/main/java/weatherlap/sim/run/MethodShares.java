@@ -1,6 +1,7 @@
 package weatherlap.sim.run;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Driver;
@@ -10,6 +11,7 @@ import weatherlap.sim.material.MaterialLine;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.price.JobCost;
 import weatherlap.sim.price.Pricing;
+import weatherlap.sim.work.OpeningWork;
 import weatherlap.sim.work.WorkTakeoff;
 
 /**
@@ -17,8 +19,17 @@ import weatherlap.sim.work.WorkTakeoff;
  *
  * @param perMinuteUsd of a person-minute, the working days and the way to the house spread over it
  * @param perUsd of a dollar of material
+ * @param openingUsd of each opening's own work and material
  */
-record MethodShares(Method method, WorkTakeoff work, double perMinuteUsd, double perUsd) {
+record MethodShares(Method method, WorkTakeoff work, double perMinuteUsd, double perUsd, double[] openingUsd) {
+    private MethodShares(Method method, WorkTakeoff work, double perMinuteUsd, double perUsd) {
+        this(method, work, perMinuteUsd, perUsd, work.openingMaterialUsd());
+        List<OpeningWork> openings = work.openings();
+        for (int o = 0; o < openingUsd.length; o++) {
+            openingUsd[o] = openings.get(o).meanMinutes() * perMinuteUsd + openingUsd[o] * perUsd;
+        }
+    }
+
     /** In dollars of price. */
     static MethodShares price(Method method, WorkTakeoff work, Pricing pricing) {
         int crew = work.weights().crewSize();
@@ -58,7 +69,7 @@ record MethodShares(Method method, WorkTakeoff work, double perMinuteUsd, double
     }
 
     double opening(int o) {
-        return work.openings().get(o).meanMinutes() * perMinuteUsd + work.openingMaterialUsd()[o] * perUsd;
+        return openingUsd[o];
     }
 
     double warranty(double usd) {
