@@ -16,7 +16,7 @@ import weatherlap.reports.cli.Failures;
  */
 final class MemoryWatch {
     /** With less not even the command line is read. */
-    private static final long LEAST_BYTES = 20L << 20;
+    private static final long LEAST_BYTES = 22L << 20;
 
     private static final int SECONDS_OF_NOTHING_ELSE = 5;
     private static final double NEARLY_ALL = 0.9;

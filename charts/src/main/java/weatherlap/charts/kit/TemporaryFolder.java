@@ -9,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -22,6 +24,9 @@ import java.util.stream.Stream;
 public final class TemporaryFolder {
     private static final String PREFIX = "weatherlap-own-";
     private static final String LOCK = ".lock";
+
+    /** Kept, since a channel that nobody holds is closed when memory is collected, and its lock dropped. */
+    private static final List<FileChannel> LOCKS = new ArrayList<>();
 
     private static Path ours;
 
@@ -49,10 +54,10 @@ public final class TemporaryFolder {
     private static Path locked(Path parent) throws IOException {
         while (true) {
             Path folder = Files.createTempDirectory(parent, PREFIX);
-            // kept open, and with it the lock, until the process ends
             FileChannel lock =
                     FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             if (lock.tryLock() != null) {
+                LOCKS.add(lock);
                 return folder;
             }
             lock.close(); // another process took it for a dead one's, and clears it

@@ -7,6 +7,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -30,6 +31,17 @@ class TemporaryFolderTest {
             TemporaryFolder.make(parent);
             assertThat(living.resolve("fonts/a.ttf")).exists();
         }
+    }
+
+    @Test
+    void theLockOutlivesACollectionOfGarbage() throws Exception {
+        Path own = TemporaryFolder.make(parent);
+        for (int i = 0; i < 5; i++) {
+            System.gc();
+            TimeUnit.MILLISECONDS.sleep(20);
+        }
+        TemporaryFolder.make(parent);
+        assertThat(own).isDirectory();
     }
 
     @Test

@@ -46,6 +46,19 @@ public sealed interface Folder {
         return Optional.of(new Source(name, () -> Files.newInputStream(whole)));
     }
 
+    /** Why this user may not read what lies there, if so; empty where he may, or where nothing lies. */
+    static String denied(Path path) {
+        if (cannotBeReached(path)) {
+            return "cannot be reached (see the permissions of the folders around it)";
+        }
+        return Files.exists(path) && !Files.isReadable(path) ? "may not be read (see its permissions)" : "";
+    }
+
+    /** Whether nobody tells this user if there is anything. */
+    private static boolean cannotBeReached(Path path) {
+        return !Files.exists(path) && !Files.notExists(path);
+    }
+
     /** A folder on disk. Links are followed only within it. */
     record OnDisk(Path path) implements Folder {
         @Override
@@ -80,7 +93,10 @@ public sealed interface Folder {
 
         private static String fault(Path wanted, Path folder) {
             if (!Files.isDirectory(folder)) {
-                return "there is no folder " + Quoted.of(folder.toString());
+                return cannotBeReached(folder)
+                        ? "cannot be reached (see the permissions of the folders around " + Quoted.of(folder.toString())
+                                + ")"
+                        : "there is no folder " + Quoted.of(folder.toString());
             }
             if (Files.isDirectory(wanted)) {
                 return "is a folder; a file is expected";
@@ -88,15 +104,13 @@ public sealed interface Folder {
             if (Files.isSymbolicLink(wanted) && !Files.exists(wanted)) {
                 return "is a link that leads nowhere";
             }
-            if (!Files.exists(wanted) && !Files.notExists(wanted)) {
+            if (cannotBeReached(wanted)) {
                 return "cannot be reached (see the permissions of the folder " + Quoted.of(folder.toString()) + ")";
             }
             if (!Files.exists(wanted)) {
                 return "is missing from the folder " + Quoted.of(folder.toString()) + nearest(wanted, folder);
             }
-            return !Files.isRegularFile(wanted)
-                    ? "is not a regular file"
-                    : Files.isReadable(wanted) ? "" : "may not be read (see its permissions)";
+            return !Files.isRegularFile(wanted) ? "is not a regular file" : denied(wanted);
         }
 
         private static String nearest(Path wanted, Path folder) {

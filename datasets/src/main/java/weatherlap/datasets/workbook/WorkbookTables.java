@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
@@ -26,6 +27,9 @@ import weatherlap.datasets.table.Quoted;
  * @param names how messages name them
  */
 public record WorkbookTables(Map<String, String> texts, SheetNames names) {
+    /** That a reader of XML begins its messages with. */
+    private static final Pattern NAME_OF_A_CLASS = Pattern.compile("^([\\w.$]+(Exception|Error): )+");
+
     public WorkbookTables {
         texts = Map.copyOf(texts);
     }
@@ -53,8 +57,8 @@ public record WorkbookTables(Map<String, String> texts, SheetNames names) {
     }
 
     private static String reason(Exception e) {
-        String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-        return Quoted.bare(message);
+        String message = e.getMessage() == null ? "it is damaged" : e.getMessage();
+        return Quoted.bare(NAME_OF_A_CLASS.matcher(message).replaceFirst(""));
     }
 
     private static Loaded<WorkbookTables> refused(String name, String message) {

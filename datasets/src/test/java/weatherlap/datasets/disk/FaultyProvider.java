@@ -116,7 +116,7 @@ final class FaultyProvider extends FileSystemProvider {
 
     @Override
     public void checkAccess(Path path, AccessMode... modes) throws IOException {
-        real.checkAccess(asked(Act.LOOK, path), modes);
+        real.checkAccess(asked(modes.length == 0 ? Act.LOOK : Act.READ, path), modes);
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import weatherlap.analysis.changes.HouseMove;
 import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.output.Checksum;
@@ -28,6 +29,10 @@ record EarlierReport(Path folder, RunFile run, Loaded<AssumptionTables> assumpti
 
     /** @throws BadInput if it is no such folder */
     static EarlierReport read(Path folder) throws IOException {
+        String denied = Folder.denied(folder.resolve(RunRecord.FILE));
+        if (!denied.isEmpty()) {
+            throw new BadInput(List.of(folder + "/" + RunRecord.FILE + ": " + denied));
+        }
         RunFile run = RunFile.read(folder.resolve(RunRecord.FILE))
                 .filter(record -> record.command().equals("compare"))
                 .orElseThrow(

@@ -11,6 +11,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.datasets.table.Folder;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.output.RunFile;
 import weatherlap.reports.output.Version;
@@ -75,6 +76,10 @@ public record Repeat(RunFile run, List<String> arguments) {
 
     private static RunFile recorded(Path file, String command) throws IOException {
         String name = String.valueOf(file.getFileName());
+        String denied = Folder.denied(file);
+        if (!denied.isEmpty()) {
+            throw new BadInput(List.of(name + ": " + denied));
+        }
         RunFile run = RunFile.read(file)
                 .orElseThrow(() -> new BadInput(
                         List.of(name + ": is not the record of a run of this program; name the run.json of a report")));

@@ -39,6 +39,21 @@ public record Elevation(
         openings = List.copyOf(openings);
     }
 
+    /** The same with other openings. */
+    public Elevation with(List<Opening> others) {
+        return new Elevation(
+                id,
+                bearingDeg,
+                widthFt,
+                eaveHeightFt,
+                overhangIn,
+                courseExposureIn,
+                panelLengthIn,
+                sidingCondition,
+                obstructionM,
+                others);
+    }
+
     public double widthIn() {
         return Units.feetToInches(widthFt);
     }

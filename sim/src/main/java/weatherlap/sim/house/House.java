@@ -1,5 +1,6 @@
 package weatherlap.sim.house;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -65,6 +66,22 @@ public record House(
 
     public int openingCount() {
         return elevations.stream().mapToInt(e -> e.openings().size()).sum();
+    }
+
+    /** The same with no more than its first openings, in table order; all walls stay. */
+    public House withFirst(int openings) {
+        if (openings >= openingCount()) {
+            return this;
+        }
+        List<Elevation> walls = new ArrayList<>();
+        int left = openings;
+        for (Elevation wall : elevations) {
+            List<Opening> kept =
+                    wall.openings().subList(0, Math.min(left, wall.openings().size()));
+            walls.add(wall.with(kept));
+            left -= kept.size();
+        }
+        return new House(id, label, yearBuilt, terrain, cladding, barrier, storeys, region, leadTest, walls, job);
     }
 
     /**
