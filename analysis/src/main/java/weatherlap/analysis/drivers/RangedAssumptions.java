@@ -13,8 +13,8 @@ import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.UnitPrice;
 import weatherlap.sim.assumptions.Wage;
+import weatherlap.sim.many.Recent;
 import weatherlap.sim.random.PertQuantile;
-import weatherlap.sim.run.Recent;
 
 /**
  * Assumptions by point of the unit cube: one column a factor, its uniform turned into a value by its beta-PERT quantile. A table none

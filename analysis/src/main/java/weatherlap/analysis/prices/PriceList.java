@@ -62,11 +62,32 @@ public final class PriceList {
 
     /** A row a kind: windows before houses, then by method, story and size. */
     public static List<PriceRow> rows(List<HouseChoice> choices) {
+        return rows(kinds(choices));
+    }
+
+    /** A row a size of windows and method, in this order, their stories taken together as story 0. */
+    public static List<PriceRow> windowsBySize(List<HouseChoice> choices) {
+        Map<Kind, List<Asked>> sizes =
+                new TreeMap<>(Comparator.comparing(Kind::size).thenComparing(Kind::method));
+        kinds(choices).forEach((kind, asked) -> {
+            if (!kind.house) {
+                sizes.computeIfAbsent(new Kind(false, kind.method, 0, kind.size), key -> new ArrayList<>())
+                        .addAll(asked);
+            }
+        });
+        return rows(sizes);
+    }
+
+    private static Map<Kind, List<Asked>> kinds(List<HouseChoice> choices) {
         Map<Kind, List<Asked>> kinds = new TreeMap<>();
         for (HouseChoice choice : choices) {
             addWindows(choice, kinds);
             addHouse(choice, kinds);
         }
+        return kinds;
+    }
+
+    private static List<PriceRow> rows(Map<Kind, List<Asked>> kinds) {
         List<PriceRow> rows = new ArrayList<>();
         kinds.forEach((kind, asked) -> rows.add(new PriceRow(
                 kind.house ? PriceRow.HOUSE : PriceRow.WINDOW,

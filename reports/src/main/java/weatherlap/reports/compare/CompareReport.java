@@ -24,6 +24,7 @@ import weatherlap.reports.page.PageFiles;
 import weatherlap.reports.page.PlainTable;
 import weatherlap.reports.page.WeatherWords;
 import weatherlap.reports.season.SeasonSection;
+import weatherlap.reports.whatif.FrontSheets;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.method.Contrast;
@@ -68,7 +69,9 @@ public record CompareReport(
         folder.write("summary.json", SummaryJson.of(figures(season), segments, season));
         List<ResultTable> sheets = new ArrayList<>(List.of(rule, segments, seasons, prices));
         sheets.addAll(ResultFiles.tables(comparison.shown()));
-        TableWriter.workbook(about).write(folder, sheets);
+        TableWriter.workbook(
+                        FrontSheets.of(title(), inShort(), figures(season), ownRecords(), comparison, simulator), about)
+                .write(folder, sheets);
     }
 
     private void writePages(OutputFolder folder, Optional<SeasonStudy> season) throws IOException {
@@ -116,6 +119,15 @@ public record CompareReport(
                 + "; "
                 + Numbers.count(comparison.draws(), "run", "runs") + " of the numbers. " + WeatherWords.report(climate)
                 + (comparison.isSample() ? " " + sample() : "");
+    }
+
+    /** What was compared, for those who read one page. */
+    String inShort() {
+        return Numbers.count(comparison.answer().houses(), "house", "houses") + " with "
+                + Numbers.count(comparison.answer().openings(), "window", "windows") + ". "
+                + (climate.anyBearing()
+                        ? "The weather is not yours: that of " + climate.name() + " stands in."
+                        : "Weather: " + climate.name() + ".");
     }
 
     private String sample() {

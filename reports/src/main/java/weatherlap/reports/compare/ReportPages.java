@@ -6,8 +6,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weatherlap.analysis.season.SeasonStudy;
-import weatherlap.analysis.tables.Answer;
-import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.format.Content;
 import weatherlap.reports.format.Html;
 import weatherlap.reports.format.Pdf;
@@ -54,14 +52,15 @@ final class ReportPages {
     ReportPage web() {
         List<Section> sections = new ArrayList<>(upFront(MondaySection.MOST_NAMED));
         sections.addAll(rest);
-        return page(report.title(), scope(), sections);
+        return page(report.title(), report.inShort(), sections);
     }
 
     /** The two pages that stand alone; houses are left to the appendix until the rest has room. */
     Content twoPages() {
         Stream<String> layouts = IntStream.rangeClosed(0, MondaySection.MOST_NAMED)
                 .map(less -> MondaySection.MOST_NAMED - less)
-                .mapToObj(named -> Html.render("reportsheet.jte", page(report.title(), scope(), upFront(named))));
+                .mapToObj(named ->
+                        Html.render("reportsheet.jte", page(report.title(), report.inShort(), upFront(named))));
         return Pdf.fitting(report.title(), layouts::iterator, PAGES);
     }
 
@@ -82,15 +81,5 @@ final class ReportPages {
                 Unprintable.note(
                         report.comparison().results().houses().stream().map(HouseResult::house), "report.html"),
                 sections);
-    }
-
-    private String scope() {
-        Answer answer = report.comparison().answer();
-        return Numbers.count(answer.houses(), "house", "houses") + " with "
-                + Numbers.count(answer.openings(), "window", "windows") + ". "
-                + (report.climate().anyBearing()
-                        ? "The weather is not yours: that of "
-                                + report.climate().name() + " stands in."
-                        : "Weather: " + report.climate().name() + ".");
     }
 }

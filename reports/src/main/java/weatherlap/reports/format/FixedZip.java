@@ -10,6 +10,7 @@ import java.time.LocalDateTime;
 import java.util.Collections;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -27,6 +28,11 @@ public final class FixedZip {
 
     /** Copies a package entry by entry, its times set to {@link #TIME}, its entries in order of name after the list of types. */
     public static void copy(byte[] zip, OutputStream out) throws IOException {
+        copy(zip, parts -> {}, out);
+    }
+
+    /** @param change made to the parts, by name, before they are written */
+    static void copy(byte[] zip, Consumer<SortedMap<String, byte[]>> change, OutputStream out) throws IOException {
         SortedMap<String, byte[]> entries = new TreeMap<>();
         Path file = Files.createTempFile(TemporaryFolder.ofProcess(), "package", ".zip");
         try {
@@ -35,6 +41,7 @@ public final class FixedZip {
         } finally {
             Files.delete(file);
         }
+        change.accept(entries);
         entries.computeIfPresent(
                 "docProps/core.xml", (name, xml) -> CREATED.matcher(new String(xml, StandardCharsets.UTF_8))
                         .replaceAll("$1" + TIME + ":00Z$2")

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
 import org.dhatim.fastexcel.BorderSide;
 import org.dhatim.fastexcel.BorderStyle;
 import org.dhatim.fastexcel.Workbook;
@@ -17,7 +18,7 @@ import weatherlap.charts.kit.Tone;
 import weatherlap.sim.method.Method;
 
 /**
- * Result tables as a workbook (Office Open XML, ISO/IEC 29500): a first sheet that says what the others hold, then one sheet a table.
+ * Result tables as a workbook (Office Open XML, ISO/IEC 29500): a sheet that says what the others hold, then one sheet a table.
  * Texts are stored as texts, so no cell can be a formula; numbers keep all their digits and are shown to the decimals of the
  * catalogue with their unit in the header.
  */
@@ -31,6 +32,9 @@ public final class WorkbookFile {
     private static final String FONT = "Verdana";
 
     private static final int FONT_PT = 10;
+    /** Height of a line of it. */
+    static final double LINE_PT = 13.5;
+
     private static final double WIDEST = 60;
 
     private WorkbookFile() {}
@@ -41,17 +45,33 @@ public final class WorkbookFile {
      * @param about lines of the first sheet, above the list of columns
      */
     public static Content of(List<String> about, List<ResultTable> tables) {
+        return of(List.of(), about, tables);
+    }
+
+    /** @param front sheets before that first one */
+    public static Content of(List<CellSheet.Filler> front, List<String> about, List<ResultTable> tables) {
         return out -> {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            List<CellSheet> filled = new ArrayList<>();
             try (Workbook workbook = new Workbook(bytes, "Weatherlap", "1.0")) {
                 workbook.setGlobalDefaultFont(FONT, FONT_PT);
+                for (CellSheet.Filler sheet : front) {
+                    filled.add(CellSheet.filled(workbook, sheet));
+                }
                 addFirstSheet(workbook.newWorksheet("Read me"), about, tables);
                 for (ResultTable table : tables) {
                     addTable(workbook.newWorksheet(table.layout().title()), table);
                 }
             }
-            FixedZip.copy(bytes.toByteArray(), out);
+            FixedZip.copy(bytes.toByteArray(), parts -> addParts(parts, filled), out);
         };
+    }
+
+    private static void addParts(SortedMap<String, byte[]> parts, List<CellSheet> front) {
+        ChartParts charts = new ChartParts(parts);
+        for (int s = 0; s < front.size(); s++) {
+            charts.add(s + 1, front.get(s));
+        }
     }
 
     private static void addFirstSheet(Worksheet sheet, List<String> about, List<ResultTable> tables)
@@ -171,7 +191,7 @@ public final class WorkbookFile {
     }
 
     /** XML knows no control characters, and a cell has an end. */
-    private static String text(String text) {
+    static String text(String text) {
         String clean = text.codePoints()
                 .filter(c -> c == '\t'
                         || c == '\n'

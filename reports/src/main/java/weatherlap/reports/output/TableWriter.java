@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import weatherlap.analysis.tables.ResultTable;
+import weatherlap.reports.format.CellSheet;
 import weatherlap.reports.format.Csv;
 import weatherlap.reports.format.WorkbookFile;
 
@@ -24,7 +25,12 @@ public interface TableWriter {
      * @param about lines of its first sheet
      */
     static TableWriter workbook(List<String> about) {
-        return (folder, tables) -> folder.write("workbook.xlsx", WorkbookFile.of(about, tables));
+        return workbook(List.of(), about);
+    }
+
+    /** @param front sheets before that one */
+    static TableWriter workbook(List<CellSheet.Filler> front, List<String> about) {
+        return (folder, tables) -> folder.write("workbook.xlsx", WorkbookFile.of(front, about, tables));
     }
 
     void write(OutputFolder folder, List<ResultTable> tables) throws IOException;

@@ -3,10 +3,10 @@ package weatherlap.reports.owner;
 import weatherlap.analysis.plan.Limit;
 
 /** Limits as an owner says them, after the name of a method and a colon. */
-final class OwnerTerms {
+public final class OwnerTerms {
     private OwnerTerms() {}
 
-    static String of(Limit limit) {
+    public static String of(Limit limit) {
         return switch (limit) {
             case BEHIND_MASONRY -> "brick or stucco in the way";
             case NO_UNIT_FITS -> "no unit fits";

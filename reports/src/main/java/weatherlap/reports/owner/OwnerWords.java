@@ -31,7 +31,7 @@ public final class OwnerWords {
     }
 
     /** The answer in a line or two. */
-    String headline() {
+    public String headline() {
         String family = isSure()
                 ? "Make " + usual + " your default."
                 : isLikely()
@@ -53,7 +53,8 @@ public final class OwnerWords {
                 + usd(figures.even().perWindowUsd()) + " more a window.";
     }
 
-    List<Block.Numbers.Number> numbers() {
+    /** The three numbers. */
+    public List<Block.Numbers.Number> numbers() {
         return List.of(
                 new Block.Numbers.Number(
                         "The family",

@@ -1,11 +1,14 @@
 package weatherlap.reports.browser;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -29,6 +32,32 @@ final class Tools {
     /** The office program that opens the workbook. */
     static Path office() {
         return onPath("soffice").orElseGet(() -> missing("LibreOffice is not installed"));
+    }
+
+    /**
+     * Has the office program read workbooks and write them in another form, in one start of it.
+     *
+     * @param folder for its settings and what it says
+     * @param form as the program names it
+     */
+    static void convert(Path office, Path folder, String form, Path into, List<Path> books)
+            throws IOException, InterruptedException {
+        Path log = folder.resolve("office.log");
+        List<String> command = new ArrayList<>(List.of(
+                office.toString(),
+                "-env:UserInstallation=" + folder.resolve("profile").toUri(),
+                "--headless",
+                "--convert-to",
+                form,
+                "--outdir",
+                into.toString()));
+        books.forEach(book -> command.add(book.toString()));
+        Process process = new ProcessBuilder(command)
+                .redirectErrorStream(true)
+                .redirectOutput(log.toFile())
+                .start();
+        assertThat(process.waitFor(180, TimeUnit.SECONDS)).as("ended in time").isTrue();
+        assertThat(process.exitValue()).as(Files.readString(log)).isZero();
     }
 
     /** The accessibility checker axe-core, fetched by npm into the build folder the first time. */

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,7 +24,13 @@ class WorkbookOfficeTest {
         new Compare(HandoutFiles.hostile(folder.resolve("in")), new OutputRequest(out, false), 1)
                 .run(HandoutFiles.SILENT);
         Path sheets = Files.createDirectory(folder.resolve("sheets"));
-        convert(office, out.resolve("workbook.xlsx"), sheets);
+        // comma, double quote, UTF-8; the last -1 writes every sheet to a file of its own
+        Tools.convert(
+                office,
+                folder,
+                "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,false,false,-1",
+                sheets,
+                List.of(out.resolve("workbook.xlsx")));
 
         for (String table : List.of("openings", "elevations", "houses")) {
             try (Stream<Path> files = Files.list(sheets)) {
@@ -36,26 +41,6 @@ class WorkbookOfficeTest {
                 assertThat(rows(sheet)).as(table).isGreaterThanOrEqualTo(rows(out.resolve(table + ".csv")));
             }
         }
-    }
-
-    /** Filter 44,34,76: comma, double quote, UTF-8; the last -1 writes every sheet to a file of its own. */
-    private void convert(Path office, Path workbook, Path into) throws Exception {
-        Process process = new ProcessBuilder(
-                        office.toString(),
-                        "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-                        "--headless",
-                        "--convert-to",
-                        "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,false,false,-1",
-                        "--outdir",
-                        into.toString(),
-                        workbook.toString())
-                .redirectErrorStream(true)
-                .redirectOutput(folder.resolve("office.log").toFile())
-                .start();
-        assertThat(process.waitFor(120, TimeUnit.SECONDS)).as("ended in time").isTrue();
-        assertThat(process.exitValue())
-                .as(Files.readString(folder.resolve("office.log")))
-                .isZero();
     }
 
     private static long rows(Path csv) throws Exception {

@@ -24,6 +24,7 @@ import weatherlap.sim.laps.LeakCauses;
 import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakModel;
 import weatherlap.sim.laps.LeakTables;
+import weatherlap.sim.many.Recent;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.price.Pricing;

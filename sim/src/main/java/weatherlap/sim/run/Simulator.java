@@ -14,6 +14,7 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Portfolio;
 import weatherlap.sim.laps.AdmittedShares;
+import weatherlap.sim.laps.LeakCauses;
 import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.many.InChunks;
@@ -136,6 +137,21 @@ public final class Simulator {
         return result.contrast()
                 .leaves()
                 .flatMap(leaves -> HouseLook.of(takeoff(result.house()).get(leaves), result, assumptions));
+    }
+
+    /**
+     * Houses with the same draws, by other crews and over other horizons.
+     *
+     * @param people in a crew, each 1 or more
+     * @param years of a horizon, each 1 or more
+     */
+    public JobAlternatives alternatives(List<Integer> people, List<Integer> years) {
+        return new JobAlternatives(this, world, people, years);
+    }
+
+    /** What the leaks of a house hang on, draw by draw. */
+    LeakCauses leakCauses(House house) {
+        return HouseCauses.leaks(house.id(), uniforms, admitted);
     }
 
     private Map<Method, MethodDraws> draw(House house) {

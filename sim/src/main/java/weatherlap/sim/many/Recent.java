@@ -1,4 +1,4 @@
-package weatherlap.sim.run;
+package weatherlap.sim.many;
 
 import java.util.ArrayDeque;
 import java.util.Deque;

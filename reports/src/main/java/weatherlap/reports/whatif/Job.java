@@ -1,0 +1,76 @@
+package weatherlap.reports.whatif;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import weatherlap.analysis.plan.HouseChoice;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.price.JobParts;
+import weatherlap.sim.run.JobAlternatives;
+import weatherlap.sim.run.MethodResult;
+import weatherlap.sim.run.OpeningResult;
+
+/**
+ * A house by one method: a line of the sheet behind the what-if.
+ *
+ * @param house of those shown, from 0
+ * @param line among all jobs, from 0
+ * @param firstWindow of the house among all windows shown, from 0
+ * @param openings in table order
+ */
+record Job(
+        int house,
+        int line,
+        int firstWindow,
+        HouseChoice choice,
+        MethodResult result,
+        List<OpeningResult> openings,
+        JobParts parts) {
+    /** Each house by each method that it is open to. */
+    static List<Job> of(List<HouseChoice> shown, JobAlternatives alternatives) {
+        List<Job> jobs = new ArrayList<>();
+        int windows = 0;
+        for (int h = 0; h < shown.size(); h++) {
+            HouseChoice choice = shown.get(h);
+            Map<Method, JobParts> parts = alternatives.of(choice.result().house());
+            for (MethodResult result : choice.result().methods().values()) {
+                List<OpeningResult> openings = choice.result().openings().stream()
+                        .filter(opening -> opening.method() == result.method())
+                        .toList();
+                jobs.add(new Job(h, jobs.size(), windows, choice, result, openings, parts.get(result.method())));
+            }
+            windows += choice.result().house().openingCount();
+        }
+        return jobs;
+    }
+
+    Method method() {
+        return result.method();
+    }
+
+    int windows() {
+        return openings.size();
+    }
+
+    /** Whether the method is one of the two that are set side by side at the house. */
+    boolean isOfPair() {
+        return choice.result().contrast().both().contains(method());
+    }
+
+    /** The method of the two that the job stands for, where it is {@link #isOfPair}. */
+    Method named() {
+        return choice.result().named().named(method(), choice.result().contrast());
+    }
+
+    /** By the crew of the run. */
+    JobParts.CrewWork work(int people) {
+        return parts.crews().stream()
+                .filter(crew -> crew.people() == people)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    double costPart(String name) {
+        return result.costParts().getOrDefault(name, 0.0);
+    }
+}
