@@ -55,7 +55,12 @@ class Work:
             runs = [apart(count) for count in portfolio.openings_in_wall]
         self.runs = siding_runs(portfolio) if runs is None else runs
         self.panels = np.array([float(sum(panels for _, panels in wall)) for wall in self.runs])
-        self.opening_facts = portfolio.opening_facts | old_units(portfolio, assumptions)
+        region = np.array([house.get("region") or assumptions.choice["region"] for house in portfolio.houses], dtype=object)
+        self.house_facts = portfolio.house_facts | {"region": region}
+        self.wall_facts = portfolio.wall_facts | {"region": region[portfolio.house_of_wall]}
+        self.opening_facts = (
+            portfolio.opening_facts | old_units(portfolio, assumptions) | {"region": region[portfolio.house_of]}
+        )
         self.at_opening = self.geometry.quantities()
         self.at_wall = {
             "elevation": np.ones(len(portfolio.walls)),
@@ -94,12 +99,12 @@ class Work:
             high = step["height_sensitive"] == "yes"
             if driver in HOUSE:
                 target = self.job_steps if driver == "job" else self.day_steps
-                target[:, s] = pace * holds(condition, p.house_facts, len(p.houses))
+                target[:, s] = pace * holds(condition, self.house_facts, len(p.houses))
             elif driver in WALL:
                 factor = pace * (wall_factor if high else 1)
                 if driver != "elevation" and "lead_safe=yes" not in condition:
                     factor = factor * wall_contained
-                where = holds(condition, p.wall_facts, len(p.walls))
+                where = holds(condition, self.wall_facts, len(p.walls))
                 self.wall_steps[:, s] = where * factor * self.at_wall[driver]
             else:
                 factor = pace * learning * (storey_factor if high else 1)
@@ -154,9 +159,9 @@ class Work:
             each = float(item["quantity_per_driver"]) * (1 + float(item["waste_fraction"])) / float(item["package_size"])
             if driver in HOUSE:
                 count = self.days if driver == "day" else 1
-                used = count * each * holds(condition, p.house_facts, len(p.houses))
+                used = count * each * holds(condition, self.house_facts, len(p.houses))
             elif driver in WALL:
-                there = holds(condition, p.wall_facts, len(p.walls)) * each * self.at_wall[driver]
+                there = holds(condition, self.wall_facts, len(p.walls)) * each * self.at_wall[driver]
                 used = np.bincount(p.house_of_wall, there, len(p.houses))
             else:
                 there = holds(condition, self.opening_facts, len(p.openings)) * each * self.at_opening[driver]

@@ -68,7 +68,8 @@ public final class AssumptionSchemas {
             number("price_low", "USD", 0, 1e6, "of one package"),
             number("price_likely", "USD", 0, 1e6, "likewise"),
             number("price_high", "USD", 0, 1e6, "likewise"),
-            condition());
+            condition(),
+            priceYear());
 
     public static final Schema UNITS = schema(
             "units.csv",
@@ -79,7 +80,8 @@ public final class AssumptionSchemas {
             number("base_usd", "USD", 0, 1e6, "of a unit, whatever its size"),
             number("usd_per_united_inch", "USD/in.", 0, 10_000, "for each inch of width + height"),
             number("rating_psf", "psf", 10, 500, "performance grade (DP) that the maker states")
-                    .optional());
+                    .optional(),
+            priceYear());
 
     public static final Schema SIGHTLINES = schema(
             "sightlines.csv",
@@ -140,7 +142,17 @@ public final class AssumptionSchemas {
             prose("region", "as houses and the scenario name it"),
             prose("role", "such as carpenter or helper"),
             positive("usd_per_hour", "USD/h", 1000, "paid"),
-            number("burden_fraction", "fraction", 0, 5, "taxes, insurance and benefits on top"));
+            number("burden_fraction", "fraction", 0, 5, "taxes, insurance and benefits on top"),
+            priceYear());
+
+    /** May be left out. */
+    public static final Schema PRICE_INDEX = schema(
+            "price-index.csv",
+            "what prices of a group cost in a year, over any other year of the table; a table that may be left out",
+            List.of("price_group", "year"),
+            word("price_group", List.of("units", "materials", "wages"), "which prices: the tables of that name"),
+            whole("year", 1900, 2200, "calendar year"),
+            positive("price_index", "", 1e6, "any scale; only the share of one year in another counts"));
 
     /** May be left out. */
     public static final Schema CREWS = schema(
@@ -172,6 +184,11 @@ public final class AssumptionSchemas {
         return prose(
                         "applies_when",
                         "such as cladding=brick_veneer|stucco & storey!=1 or year_built<1950; empty: always")
+                .optional();
+    }
+
+    private static Column priceYear() {
+        return whole("price_year", 1900, 2200, "calendar year that the price is of; empty: not known")
                 .optional();
     }
 

@@ -38,6 +38,9 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
             AssumptionSchemas.LAP_FAULTS,
             AssumptionSchemas.WAGES);
 
+    /** Tables that a folder may do without. */
+    private static final List<Schema> MAY_LACK = List.of(AssumptionSchemas.PRICE_INDEX, AssumptionSchemas.CREWS);
+
     private static final int LONGEST_TABLE = 50_000_000;
 
     public AssumptionTables {
@@ -59,26 +62,27 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
         Map<String, String> texts = new LinkedHashMap<>();
         SCHEMAS.forEach(schema -> text(folder, schema.file(), LONGEST_TABLE, texts, problems));
         text(folder, ScenarioText.FILE, ScenarioText.LONGEST, texts, problems);
-        folder.find(AssumptionSchemas.CREWS.file(), new Problems())
-                .flatMap(source -> source.text(LONGEST_TABLE, problems))
-                .ifPresent(text -> {
-                    CrewTable.factors(text, problems);
-                    texts.put(
-                            AssumptionSchemas.CREWS.file(),
-                            TextTable.read(
-                                            Source.of(AssumptionSchemas.CREWS.file(), text),
-                                            AssumptionSchemas.CREWS,
-                                            new Problems())
-                                    .filter(TextTable::isAsTyped)
-                                    .map(TextTable::text)
-                                    .orElse(text));
-                });
+        for (Schema schema : MAY_LACK) {
+            folder.find(schema.file(), new Problems())
+                    .flatMap(source -> source.text(LONGEST_TABLE, problems))
+                    .ifPresent(text -> texts.put(schema.file(), text));
+        }
+        return Loaded.of(read(texts, problems), problems);
+    }
+
+    /**
+     * The tables that texts are; every problem of them is reported.
+     *
+     * @param texts by file, which are brought to the form of tables where they were typed otherwise
+     */
+    static Optional<AssumptionTables> read(Map<String, String> texts, Problems problems) {
         Reading reading = new Reading(texts, problems);
+        MAY_LACK.forEach(schema -> reading.rows(schema, row -> Optional.empty()));
         Optional<Assumptions> assumptions = reading.assumptions();
         if (!problems.hasErrors()) {
             assumptions.ifPresent(read -> CrossChecks.check(read, problems));
         }
-        return Loaded.of(assumptions.map(read -> new AssumptionTables(read, texts)), problems);
+        return assumptions.map(read -> new AssumptionTables(read, texts));
     }
 
     private static void text(Folder folder, String file, int longest, Map<String, String> texts, Problems problems) {
@@ -107,22 +111,30 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
     }
 
     /**
-     * The same with scalars, choices or wages changed by NAME=VALUE, at the pace of a crew of {@code crews.csv} by crew=NAME, or every
-     * change that cannot be made.
+     * The same in prices of a year by as_of=YEAR, at the pace of a crew of {@code crews.csv} by crew=NAME, and with scalars, choices or wages
+     * changed by NAME=VALUE, or every change that cannot be made.
      */
     public Loaded<AssumptionTables> with(List<String> changes) {
         Problems problems = new Problems();
-        AssumptionTables paced = this;
-        for (String crew : changes.stream()
-                .filter(change -> change.startsWith(CrewTable.CHANGE))
-                .map(change -> change.substring(CrewTable.CHANGE.length()))
-                .toList()) {
+        AssumptionTables dated = this;
+        for (String year : named(PriceDates.CHANGE, changes)) {
+            dated = PriceDates.at(dated, year, problems);
+        }
+        AssumptionTables paced = dated;
+        for (String crew : named(CrewTable.CHANGE, changes)) {
             paced = CrewTable.at(paced, crew, problems);
         }
         List<String> others = changes.stream()
-                .filter(change -> !change.startsWith(CrewTable.CHANGE))
+                .filter(change -> !change.startsWith(CrewTable.CHANGE) && !change.startsWith(PriceDates.CHANGE))
                 .toList();
         return paced.changed(others, problems);
+    }
+
+    private static List<String> named(String change, List<String> changes) {
+        return changes.stream()
+                .filter(each -> each.startsWith(change))
+                .map(each -> each.substring(change.length()))
+                .toList();
     }
 
     private Loaded<AssumptionTables> changed(List<String> changes, Problems problems) {

@@ -1,6 +1,5 @@
 package weatherlap.datasets.assumptions;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -8,12 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Nearest;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -46,6 +47,7 @@ final class CrossChecks {
         checks.everyUnitHasItsPrice();
         checks.everyUnitHasItsSightlines();
         checks.everyRegionPaysTheCrew();
+        checks.everyRegionAskedForIsPaid();
         checks.scenarioHoldsTogether();
     }
 
@@ -102,11 +104,31 @@ final class CrossChecks {
                 .forEach(role -> missing(AssumptionSchemas.WAGES.file(), Quoted.of(region), role)));
     }
 
+    /** A condition of a region that has no wages holds nowhere: a slip of the pen. */
+    private void everyRegionAskedForIsPaid() {
+        List<String> regions = regions();
+        Stream.concat(
+                        assumptions.steps().stream().map(step -> Map.entry(step.origin(), step.appliesWhen())),
+                        assumptions.materials().stream().map(item -> Map.entry(item.origin(), item.appliesWhen())))
+                .forEach(row -> row.getValue().valuesOf(Fact.REGION).stream()
+                        .filter(region -> !regions.contains(region))
+                        .forEach(region -> problems.error(
+                                row.getKey().table(),
+                                0,
+                                "applies_when",
+                                Quoted.of(region) + " of the row "
+                                        + row.getKey().row() + " is not a region of wages.csv"
+                                        + Nearest.hint(region, regions))));
+    }
+
+    private List<String> regions() {
+        return assumptions.wages().stream().map(Wage::region).distinct().toList();
+    }
+
     private void scenarioHoldsTogether() {
         Scenario scenario = assumptions.scenario();
         String region = scenario.choice(Choice.REGION);
-        List<String> regions = new ArrayList<>(
-                assumptions.wages().stream().map(Wage::region).distinct().toList());
+        List<String> regions = regions();
         if (!regions.contains(region)) {
             problems.error(
                     ScenarioText.FILE,

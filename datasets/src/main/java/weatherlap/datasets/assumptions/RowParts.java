@@ -50,7 +50,7 @@ record RowParts(Problems problems) {
 
     /** A condition that asks only what is known where the driver is counted. */
     Optional<Condition> condition(Row row, Driver driver) {
-        return condition(row, Fact.ofWork()).filter(condition -> {
+        return condition(row, Fact.ofRows()).filter(condition -> {
             List<Fact> unknown = condition.facts().stream()
                     .filter(fact -> fact.level().compareTo(driver.level()) > 0)
                     .sorted()

@@ -98,7 +98,8 @@ final class RowText {
         return AssumptionSchemas.BASES.get(origin.basis().ordinal());
     }
 
-    private static String replace(String text, Schema schema, Function<Row, Map<String, String>> changed) {
+    /** A table with other cells, by column, in each of its rows. */
+    static String replace(String text, Schema schema, Function<Row, Map<String, String>> changed) {
         TextTable table = TextTable.read(Source.of(schema.file(), text), schema, new Problems())
                 .orElseThrow();
         return CsvText.line(schema.names())

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.LabourStep;
@@ -65,6 +66,8 @@ public record JobWork(JobRecord job, Map<LabourStep, Double> weights, double spr
 
     static JobWork of(Assumptions assumptions, JobRecord job, Map<Fact, String> facts) {
         Scenario base = assumptions.scenario();
+        Map<Fact, String> asked = new EnumMap<>(facts);
+        asked.put(Fact.REGION, base.choice(Choice.REGION));
         Scenario day = base.with(Scalar.TEMPERATURE_F, job.temperatureF().orElse(base.value(Scalar.TEMPERATURE_F)));
         Map<Driver, Double> quantities = JobQuantities.of(job, facts, day);
         Pace pace = new Pace(day, job.openings(), facts.get(Fact.LEAD_SAFE).equals("yes"));
@@ -72,7 +75,7 @@ public record JobWork(JobRecord job, Map<LabourStep, Double> weights, double spr
         Map<LabourStep, Double> weights = new LinkedHashMap<>();
         assumptions
                 .steps(job.method())
-                .filter(step -> step.appliesWhen().holds(facts))
+                .filter(step -> step.appliesWhen().holds(asked))
                 .filter(step -> quantities.get(step.driver()) > 0)
                 .forEach(step -> weights.put(step, quantities.get(step.driver()) * factor(pace, step, storeys)));
         return new JobWork(job, weights, 0);

@@ -29,7 +29,7 @@ class AssumptionTablesTest {
     void theBundledTablesLoad() {
         assertThat(bundled.assumptions().steps(Method.INSERT)).isNotEmpty();
         assertThat(bundled.assumptions().faults(Method.FULL_FLANGE)).isNotEmpty();
-        assertThat(bundled.texts()).hasSize(AssumptionTables.SCHEMAS.size() + 1);
+        assertThat(bundled.texts()).hasSize(AssumptionTables.SCHEMAS.size() + 2);
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.assumptions.PriceDates;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.datasets.portfolio.PortfolioTables;
 import weatherlap.datasets.portfolio.Portfolios;
@@ -102,6 +103,7 @@ public record Inputs(
         if (!reader.problems.isEmpty()) {
             throw refused(paths, reader.problems);
         }
+        reader.warnings.addAll(PriceDates.old(assumptions.orElseThrow()));
         reader.warnings.addAll(
                 SightlineOrder.exceptions(assumptions.orElseThrow().assumptions()));
         paths.portfolio().map(SheetNames::in).ifPresent(names -> reader.warnings.replaceAll(names::said));
@@ -181,14 +183,15 @@ public record Inputs(
         return Characters.shown((last == null ? whole : last).toString());
     }
 
-    /** Which tables are not as bundled, in words. */
+    /** Which tables are not as bundled and of which years their prices are, in words. */
     public String assumed() {
         Map<String, String> bundled = AssumptionTables.bundled().texts();
         List<String> own = assumptions.texts().entrySet().stream()
                 .filter(table -> !table.getValue().equals(bundled.get(table.getKey())))
                 .map(Map.Entry::getKey)
                 .toList();
-        return "assumptions as bundled" + (own.isEmpty() ? "" : " but for " + String.join(", ", own));
+        return "assumptions as bundled" + (own.isEmpty() ? "" : " but for " + String.join(", ", own)) + "; "
+                + PriceWords.of(assumptions);
     }
 
     /** The hours of the weather. */

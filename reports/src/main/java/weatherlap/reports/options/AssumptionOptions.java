@@ -3,6 +3,7 @@ package weatherlap.reports.options;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -15,6 +16,14 @@ public final class AssumptionOptions {
                     "Folder of assumption tables, as `weatherlap assumptions` writes them (default: the bundled ones).")
     private Path folder;
 
+    @Option(
+            names = "--as-of",
+            paramLabel = "YEAR",
+            description =
+                    "Carry prices and wages to that year by price-index.csv. The same as --set as_of=YEAR; else they stand as the tables"
+                            + " have them.")
+    private String asOf;
+
     @Mixin
     private SetOptions set;
 
@@ -23,6 +32,7 @@ public final class AssumptionOptions {
     }
 
     public List<String> changes() {
-        return set.changes();
+        return Stream.concat(Stream.ofNullable(asOf).map(year -> "as_of=" + year), set.changes().stream())
+                .toList();
     }
 }

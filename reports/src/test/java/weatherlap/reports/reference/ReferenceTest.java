@@ -60,7 +60,7 @@ class ReferenceTest {
 
     @Test
     void theBundledScenario() throws IOException, InterruptedException {
-        Path report = compared("bundled", true, 2048);
+        Path report = compared("bundled", Optional.empty(), true, 2048);
         Numpy.Ended ended = numpy.run(
                 "compare.py",
                 report,
@@ -69,7 +69,7 @@ class ReferenceTest {
                 "--draws",
                 8192,
                 "--full",
-                fullDigits("bundled", true, List.of()));
+                fullDigits("bundled", Optional.empty(), true, List.of()));
         assertThat(ended.status()).as(ended.text()).isZero();
         aYearMoreIsNoticed(report);
     }
@@ -85,10 +85,12 @@ class ReferenceTest {
         assertThat(ended.text()).contains("THEY DISAGREE").doesNotContain("Traceback");
     }
 
-    /** Every choice of the scenario but the wages' region, another way round; rain of winds that are not those of the houses. */
+    /** Every choice of the scenario another way round, a step and an item by region; rain of winds that are not those of the houses. */
     @Test
     void winterWorkOfOneHurriedPerson() throws IOException, InterruptedException {
+        Optional<Path> tables = Optional.of(byRegion());
         String[] changes = {
+            "region=valley_county",
             "temperature_f=25",
             "cold_curve=neca",
             "crew_size=1",
@@ -101,7 +103,7 @@ class ReferenceTest {
             "reseal_years=6",
             "hours_per_day=6",
         };
-        Path report = compared("winter", false, 1024, changes);
+        Path report = compared("winter", tables, false, 1024, changes);
         Numpy.Ended ended = numpy.run(
                 "compare.py",
                 report,
@@ -110,14 +112,40 @@ class ReferenceTest {
                 "--draws",
                 4096,
                 "--full",
-                fullDigits("winter", false, List.of(changes)));
+                fullDigits("winter", tables, false, List.of(changes)));
         assertThat(ended.status()).as(ended.text()).isZero();
     }
 
-    private static Path compared(String name, boolean atSite, int draws, String... changes) {
+    /** Tables in which a step takes twice as long and an item costs twice as much in one region. */
+    private static Path byRegion() throws IOException {
+        Path tables = folder.resolve("by-region");
+        run("assumptions", "--out", tables);
+        twice(tables.resolve("labour-steps.csv"), "ff_out", ",3.5,6,12,,", ",7,12,24,,");
+        twice(tables.resolve("materials.csv"), "foam", ",6,9,13,,", ",12,18,26,,");
+        return tables;
+    }
+
+    private static void twice(Path table, String id, String elsewhere, String there) throws IOException {
+        List<String> lines = new ArrayList<>();
+        for (String line : Files.readAllLines(table)) {
+            if (line.startsWith(id + ",")) {
+                assertThat(line).contains(elsewhere);
+                lines.add(line.replace(
+                        elsewhere, elsewhere.replaceFirst(",,$", ",region!=valley_county|upland_county,")));
+                String own = there.replaceFirst(",,$", ",region=valley_county|upland_county,");
+                lines.add(line.replace(elsewhere, own).replaceFirst(id, id + "_there"));
+            } else {
+                lines.add(line);
+            }
+        }
+        Files.write(table, lines);
+    }
+
+    private static Path compared(String name, Optional<Path> tables, boolean atSite, int draws, String... changes) {
         Path report = folder.resolve(name);
         List<Object> command =
                 new ArrayList<>(List.of("compare", portfolio, "--draws", draws, "--quiet", "--out", report));
+        tables.ifPresent(own -> command.addAll(List.of("--assumptions", own)));
         command.addAll(atSite ? List.of("--site", site) : List.of("--climate", climate));
         for (String change : changes) {
             command.addAll(List.of("--set", change));
@@ -155,11 +183,12 @@ class ReferenceTest {
     }
 
     /** The numbers of the openings as they are before they are rounded; those that rest on draws, of one draw. */
-    private static Path fullDigits(String name, boolean atSite, List<String> changes) throws IOException {
+    private static Path fullDigits(String name, Optional<Path> tables, boolean atSite, List<String> changes)
+            throws IOException {
         List<String> one = Stream.concat(changes.stream(), Stream.of("draws=1")).toList();
         Inputs inputs = Inputs.read(new InputPaths(
                 Optional.of(portfolio),
-                Optional.empty(),
+                tables,
                 atSite ? List.of() : List.of(climate),
                 Optional.of(site).filter(path -> atSite),
                 one));

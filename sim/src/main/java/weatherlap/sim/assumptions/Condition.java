@@ -99,6 +99,15 @@ public record Condition(List<List<Term>> alternatives) {
         return false;
     }
 
+    /** Every value of a fact that it asks about. */
+    public Set<String> valuesOf(Fact fact) {
+        return alternatives.stream()
+                .flatMap(List::stream)
+                .filter(term -> term.fact() == fact)
+                .flatMap(term -> term.values().stream())
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
     /** The facts it asks about. */
     public Set<Fact> facts() {
         return alternatives.stream().flatMap(List::stream).map(Term::fact).collect(Collectors.toUnmodifiableSet());

@@ -27,6 +27,8 @@ public enum Fact {
     STOREYS(Driver.Level.HOUSE, numbers(1, 4)),
     /** Calendar year. */
     YEAR_BUILT(Driver.Level.HOUSE, numbers(1700, 2200)),
+    /** Of the wages: that of the house, else that of the scenario; any name. */
+    REGION(Driver.Level.HOUSE, List.of(), Use.PLACE),
     /** yes where lead-safe work is presumed. */
     LEAD_SAFE(Driver.Level.HOUSE, List.of("yes", "no")),
     SIDING_CONDITION(Driver.Level.ELEVATION, names(SidingCondition.values()), Use.WORK),
@@ -53,7 +55,9 @@ public enum Fact {
     private enum Use {
         WORK,
         LAPS,
-        BOTH
+        BOTH,
+        /** Rows of labor and material, while job records do not keep it: a shop's jobs are where it works. */
+        PLACE
     }
 
     private final Driver.Level level;
@@ -70,14 +74,23 @@ public enum Fact {
         this.use = use;
     }
 
-    /** The facts that rows of labor and material may ask about, which job records keep. */
+    /** The facts of the work that job records keep. */
     public static List<Fact> ofWork() {
+        return Arrays.stream(values())
+                .filter(fact -> fact.use == Use.WORK || fact.use == Use.BOTH)
+                .toList();
+    }
+
+    /** The facts that rows of labor and material may ask about. */
+    public static List<Fact> ofRows() {
         return Arrays.stream(values()).filter(fact -> fact.use != Use.LAPS).toList();
     }
 
     /** The facts that lap faults may ask about. */
     public static List<Fact> ofLaps() {
-        return Arrays.stream(values()).filter(fact -> fact.use != Use.WORK).toList();
+        return Arrays.stream(values())
+                .filter(fact -> fact.use == Use.LAPS || fact.use == Use.BOTH)
+                .toList();
     }
 
     /** The lowest level at which the fact is known; a row counted at a higher level may not ask about it. */
@@ -85,7 +98,7 @@ public enum Fact {
         return level;
     }
 
-    /** Every value the fact may take, as tables write it. */
+    /** Every value the fact may take, as tables write it; none: any name. */
     public List<String> allowed() {
         return values;
     }
@@ -106,11 +119,11 @@ public enum Fact {
 
     /** Whether its values are whole numbers without a gap. */
     public boolean isNumber() {
-        return Character.isDigit(values.get(0).charAt(0));
+        return !values.isEmpty() && Character.isDigit(values.get(0).charAt(0));
     }
 
     void check(String value) {
-        if (!values.contains(value)) {
+        if (!values.isEmpty() && !values.contains(value)) {
             throw new IllegalArgumentException("\"" + value + "\" is not a " + key() + " "
                     + (isNumber() ? "[" + values.get(0) + " to " + values.get(values.size() - 1) + "]" : values));
         }

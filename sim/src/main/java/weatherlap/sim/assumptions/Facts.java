@@ -13,17 +13,17 @@ import weatherlap.sim.method.Method;
 public final class Facts {
     private Facts() {}
 
-    public static Map<Fact, String> of(House house) {
-        return Collections.unmodifiableMap(ofHouse(house));
+    public static Map<Fact, String> of(House house, Scenario scenario) {
+        return Collections.unmodifiableMap(ofWork(house, scenario));
     }
 
-    public static Map<Fact, String> of(House house, Elevation elevation) {
-        return Collections.unmodifiableMap(ofElevation(house, elevation));
+    public static Map<Fact, String> of(House house, Elevation elevation, Scenario scenario) {
+        return Collections.unmodifiableMap(ofElevation(house, elevation, scenario));
     }
 
     /** What rows of labor and material may ask of an opening. */
     public static Map<Fact, String> of(House house, Elevation elevation, Opening opening, Scenario scenario) {
-        Map<Fact, String> facts = ofElevation(house, elevation);
+        Map<Fact, String> facts = ofElevation(house, elevation, scenario);
         facts.put(Fact.STOREY, Integer.toString(house.storeyOf(elevation, opening)));
         putOpening(facts, house, opening, scenario);
         return Collections.unmodifiableMap(facts);
@@ -52,8 +52,14 @@ public final class Facts {
         put(facts, Fact.INTERIOR_RETURN, opening.inside().finish());
     }
 
-    private static Map<Fact, String> ofElevation(House house, Elevation elevation) {
+    private static Map<Fact, String> ofWork(House house, Scenario scenario) {
         Map<Fact, String> facts = ofHouse(house);
+        facts.put(Fact.REGION, house.region().orElse(scenario.choice(Choice.REGION)));
+        return facts;
+    }
+
+    private static Map<Fact, String> ofElevation(House house, Elevation elevation, Scenario scenario) {
+        Map<Fact, String> facts = ofWork(house, scenario);
         put(facts, Fact.SIDING_CONDITION, elevation.sidingCondition());
         return facts;
     }

@@ -54,7 +54,7 @@ public record LabourTakeoff(Assumptions assumptions, House house, Set<Method> me
         return lines(
                 Driver.Level.ELEVATION,
                 quantities.methods(),
-                Facts.of(house, elevation),
+                Facts.of(house, elevation, assumptions.scenario()),
                 step -> quantities.shared(step.driver(), elevation.sidingCondition(), assumptions.scenario()),
                 step -> pace.atElevation(step, storeys));
     }
@@ -73,7 +73,7 @@ public record LabourTakeoff(Assumptions assumptions, House house, Set<Method> me
         return lines(
                 Driver.Level.HOUSE,
                 methods,
-                Facts.of(house),
+                Facts.of(house, assumptions.scenario()),
                 step -> step.driver() == driver ? count : 0,
                 pace::anywhere);
     }

@@ -62,13 +62,13 @@ public record MaterialTakeoff(Assumptions assumptions, House house, HouseQuantit
     private double atElevation(Material item, Elevation elevation, ElevationQuantities counted) {
         boolean applies = item.driver().level() == Driver.Level.ELEVATION
                 && item.method().coversAny(counted.methods())
-                && item.appliesWhen().holds(Facts.of(house, elevation));
+                && item.appliesWhen().holds(Facts.of(house, elevation, assumptions.scenario()));
         return applies ? counted.shared(item.driver(), elevation.sidingCondition(), assumptions.scenario()) : 0;
     }
 
     private double atHouse(Material item, int days) {
         boolean applies = item.driver().level() == Driver.Level.HOUSE
-                && item.appliesWhen().holds(Facts.of(house));
+                && item.appliesWhen().holds(Facts.of(house, assumptions.scenario()));
         return applies ? (item.driver() == Driver.DAY ? days : 1) : 0;
     }
 }

@@ -67,6 +67,11 @@ public final class MadeHouse {
         return this;
     }
 
+    public MadeHouse paidIn(String other) {
+        region = Optional.of(other);
+        return this;
+    }
+
     public MadeHouse in(Terrain other) {
         terrain = other;
         return this;
