@@ -2,6 +2,7 @@ package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.PlanParts;
@@ -58,13 +59,11 @@ final class PlanSearch {
         double bound = Double.POSITIVE_INFINITY;
         for (int set : sets()) {
             List<WallOption> options = walls.stream()
-                    .map(wall -> wall.all().stream()
-                            .filter(option -> option.within(set))
-                            .findFirst())
-                    .flatMap(java.util.Optional::stream)
+                    .map(wall -> wall.cheapest(set))
+                    .flatMap(Optional::stream)
                     .toList();
             double least = parts.setupUsd()[set]
-                    + walls.stream().mapToDouble(WallOptions::least).sum();
+                    + walls.stream().mapToDouble(WallOptions::leastUsd).sum();
             bound = Math.min(bound, least);
             double own = parts.setupUsd()[set]
                     + options.stream().mapToDouble(WallOption::usd).sum();
@@ -77,7 +76,7 @@ final class PlanSearch {
     }
 
     private boolean isExact() {
-        return walls.stream().allMatch(wall -> wall.least() == wall.all().get(0).usd());
+        return walls.stream().allMatch(WallOptions::isExact);
     }
 
     /**
@@ -88,7 +87,7 @@ final class PlanSearch {
      */
     private Plan cheapestWithin(double riskLimit, Plan safe, Plan cheapest) {
         LimitedSearch search = new LimitedSearch(
-                walls.stream().map(WallOptions::all).toList(),
+                walls.stream().map(WallOptions::cheapestFirst).toList(),
                 parts.setupUsd(),
                 1 - riskLimit,
                 dryByWall(safe),

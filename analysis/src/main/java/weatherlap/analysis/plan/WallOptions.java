@@ -6,24 +6,31 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import weatherlap.sim.run.PlanParts.Part;
 import weatherlap.sim.run.PlanParts.Wall;
 import weatherlap.sim.run.PlanParts.Way;
 
 /**
- * The ways of doing a wall, the cheapest first: all of them up to {@link #MOST_EXACT} openings. Of a wall with more, opening by opening,
+ * The ways of doing a wall: all of them up to {@link #MOST_EXACT} openings. Of a wall with more, opening by opening,
  * the cheapest {@link #MOST_KEPT} of each count of openings done by a method that takes siding down, fewer of each where there are many
  * counts, so that memory and time of a wall grow no faster than with the square of its openings.
- *
- * @param least no way of doing the wall costs less, USD; less than the first where not all were tried
  */
-record WallOptions(List<WallOption> all, double least) {
+final class WallOptions {
     /** Openings of a wall up to which every plan is tried. */
     static final int MOST_EXACT = 12;
 
     private static final int MOST_KEPT = 64;
     private static final int MOST_KEPT_IN_ALL = MOST_KEPT * MOST_KEPT;
+
+    private final List<WallOption> options;
+    private final double leastUsd;
+
+    private WallOptions(List<WallOption> options, double leastUsd) {
+        this.options = options;
+        this.leastUsd = leastUsd;
+    }
 
     /** @param open in the order of the wall's openings */
     static WallOptions of(Wall wall, List<OpenMethods> open) {
@@ -38,11 +45,44 @@ record WallOptions(List<WallOption> all, double least) {
             partials = exact ? longer : kept(wall, longer);
             least += ways.stream().mapToDouble(Way::horizonUsd).min().orElseThrow();
         }
-        List<WallOption> options = partials.stream()
-                .map(partial -> new WallOption(partial.ways(), partial.methods, partial.usd(wall)))
+        List<WallOption> options = new ArrayList<>(partials.size());
+        for (Partial partial : partials) {
+            options.add(new WallOption(partial.ways(), partial.methods, partial.usd(wall)));
+        }
+        return new WallOptions(
+                options, exact ? cheapest(options, ~0).orElseThrow().usd() : least);
+    }
+
+    /** No way of doing the wall costs less, USD; less than the cheapest where not all were tried. */
+    double leastUsd() {
+        return leastUsd;
+    }
+
+    /** Whether no way was left out that could be cheaper. */
+    boolean isExact() {
+        return leastUsd == cheapest(options, ~0).orElseThrow().usd();
+    }
+
+    /** The cheapest that uses no other methods than these; empty where there is none. */
+    Optional<WallOption> cheapest(int set) {
+        return cheapest(options, set);
+    }
+
+    private static Optional<WallOption> cheapest(List<WallOption> options, int set) {
+        WallOption best = null;
+        for (WallOption option : options) {
+            if (option.within(set) && (best == null || option.usd() < best.usd())) {
+                best = option;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** The cheapest first. */
+    List<WallOption> cheapestFirst() {
+        return options.stream()
                 .sorted(Comparator.comparingDouble(WallOption::usd))
                 .toList();
-        return new WallOptions(options, exact ? options.get(0).usd() : least);
     }
 
     private static List<Partial> kept(Wall wall, List<Partial> partials) {

@@ -31,13 +31,22 @@ public final class Facts {
 
     /** What lap faults may ask of an opening done by a method. */
     public static Map<Fact, String> of(House house, Opening opening, Method method, Scenario scenario) {
-        Map<Fact, String> facts = ofHouse(house);
+        return byMethod(house, opening, scenario).get(method);
+    }
+
+    /** The same by each method. */
+    public static Map<Method, Map<Fact, String>> byMethod(House house, Opening opening, Scenario scenario) {
+        EnumMap<Fact, String> facts = ofHouse(house);
         putOpening(facts, house, opening, scenario);
         put(facts, Fact.HEAD_LAP, opening.laps().head());
         put(facts, Fact.JAMB_LAP, opening.laps().jamb());
         put(facts, Fact.SILL_LAP, opening.laps().sill());
-        put(facts, Fact.METHOD, method);
-        return Collections.unmodifiableMap(facts);
+        Map<Method, Map<Fact, String>> byMethod = new EnumMap<>(Method.class);
+        for (Method method : Method.values()) {
+            put(facts, Fact.METHOD, method);
+            byMethod.put(method, Collections.unmodifiableMap(facts.clone()));
+        }
+        return byMethod;
     }
 
     private static void putOpening(Map<Fact, String> facts, House house, Opening opening, Scenario scenario) {
@@ -64,8 +73,8 @@ public final class Facts {
         return facts;
     }
 
-    private static Map<Fact, String> ofHouse(House house) {
-        Map<Fact, String> facts = new EnumMap<>(Fact.class);
+    private static EnumMap<Fact, String> ofHouse(House house) {
+        EnumMap<Fact, String> facts = new EnumMap<>(Fact.class);
         put(facts, Fact.CLADDING, house.cladding());
         put(facts, Fact.BARRIER, house.barrier());
         facts.put(Fact.STOREYS, Integer.toString(house.storeys()));

@@ -1,11 +1,10 @@
 package weatherlap.sim.labour;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
@@ -14,6 +13,7 @@ import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
+import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.OpeningQuantities;
@@ -21,42 +21,76 @@ import weatherlap.sim.quantity.OpeningQuantities;
 /**
  * The steps of one house, at the openings and shared: at an opening those of its method, at a wall and for the house those that one of
  * the methods used there asks for, each once. Lines of quantity zero are left out; the others stand in the order of the table.
- *
- * @param methods used in the house
  */
-public record LabourTakeoff(Assumptions assumptions, House house, Set<Method> methods, Pace pace) {
+public final class LabourTakeoff {
+    private final Assumptions assumptions;
+    private final House house;
+    private final Set<Method> methods;
+    private final Pace pace;
+    private final Map<Spot, List<PacedStep>> atOpenings = new HashMap<>();
+
+    /** What the pace of an opening's steps hangs on. */
+    private record Spot(Method method, int storey) {}
+
+    private record PacedStep(LabourStep step, List<Amount> factors) {}
+
+    /** @param methods used in the house */
     public LabourTakeoff(Assumptions assumptions, House house, Set<Method> methods) {
-        this(assumptions, house, methods, new Pace(assumptions.scenario(), house.openingCount(), house.leadSafe()));
+        this.assumptions = assumptions;
+        this.house = house;
+        this.methods = methods;
+        pace = new Pace(assumptions.scenario(), house.openingCount(), house.leadSafe());
+    }
+
+    public Assumptions assumptions() {
+        return assumptions;
     }
 
     /** Lines that belong to one opening alone. */
     public List<LabourLine> ofOpening(Elevation elevation, ElevationQuantities quantities, int opening) {
-        Map<Fact, String> facts =
-                Facts.of(house, elevation, elevation.openings().get(opening), assumptions.scenario());
-        int storey = house.storeyOf(elevation, elevation.openings().get(opening));
+        Opening window = elevation.openings().get(opening);
+        Map<Fact, String> facts = Facts.of(house, elevation, window, assumptions.scenario());
         OpeningQuantities counted = quantities.openings().get(opening);
-        return lines(
-                Driver.Level.OPENING,
-                Set.of(counted.method()),
-                facts,
-                step -> counted.of(step.driver()),
-                step -> pace.atOpening(step, storey));
+        Spot spot = new Spot(counted.method(), house.storeyOf(elevation, window));
+        List<LabourLine> lines = new ArrayList<>();
+        for (PacedStep paced : atOpenings.computeIfAbsent(spot, this::paced)) {
+            if (paced.step.appliesWhen().holds(facts)) {
+                add(lines, paced.step, counted.of(paced.step.driver()), paced.factors);
+            }
+        }
+        return lines;
+    }
+
+    private List<PacedStep> paced(Spot spot) {
+        List<PacedStep> paced = new ArrayList<>();
+        for (LabourStep step : assumptions.steps()) {
+            if (step.driver().level() == Driver.Level.OPENING && step.method().covers(spot.method)) {
+                paced.add(new PacedStep(step, List.copyOf(pace.atOpening(step, spot.storey))));
+            }
+        }
+        return paced;
     }
 
     /** Lines that the openings of a wall share; none where it has no opening. */
     public List<LabourLine> ofElevation(Elevation elevation, ElevationQuantities quantities) {
+        List<LabourLine> lines = new ArrayList<>();
         if (elevation.openings().isEmpty()) {
-            return List.of();
+            return lines;
         }
         List<Integer> storeys = elevation.openings().stream()
                 .map(opening -> house.storeyOf(elevation, opening))
                 .toList();
-        return lines(
-                Driver.Level.ELEVATION,
-                quantities.methods(),
-                Facts.of(house, elevation, assumptions.scenario()),
-                step -> quantities.shared(step.driver(), elevation.sidingCondition(), assumptions.scenario()),
-                step -> pace.atElevation(step, storeys));
+        Map<Fact, String> facts = Facts.of(house, elevation, assumptions.scenario());
+        Set<Method> used = quantities.methods();
+        for (LabourStep step : assumptions.steps()) {
+            if (step.driver().level() == Driver.Level.ELEVATION
+                    && step.method().coversAny(used)
+                    && step.appliesWhen().holds(facts)) {
+                double count = quantities.shared(step.driver(), elevation.sidingCondition(), assumptions.scenario());
+                add(lines, step, count, pace.atElevation(step, storeys));
+            }
+        }
+        return lines;
     }
 
     /** Lines once a house. */
@@ -70,30 +104,21 @@ public record LabourTakeoff(Assumptions assumptions, House house, Set<Method> me
     }
 
     private List<LabourLine> ofHouse(Driver driver, int count) {
-        return lines(
-                Driver.Level.HOUSE,
-                methods,
-                Facts.of(house, assumptions.scenario()),
-                step -> step.driver() == driver ? count : 0,
-                pace::anywhere);
-    }
-
-    private List<LabourLine> lines(
-            Driver.Level level,
-            Set<Method> used,
-            Map<Fact, String> facts,
-            ToDoubleFunction<LabourStep> quantity,
-            Function<LabourStep, List<Amount>> factors) {
         List<LabourLine> lines = new ArrayList<>();
+        Map<Fact, String> facts = Facts.of(house, assumptions.scenario());
         for (LabourStep step : assumptions.steps()) {
-            boolean due = step.method().coversAny(used)
-                    && step.driver().level() == level
-                    && step.appliesWhen().holds(facts);
-            double count = due ? quantity.applyAsDouble(step) : 0;
-            if (count > 0) {
-                lines.add(new LabourLine(step, count, factors.apply(step)));
+            if (step.driver() == driver
+                    && step.method().coversAny(methods)
+                    && step.appliesWhen().holds(facts)) {
+                add(lines, step, count, pace.anywhere(step));
             }
         }
-        return List.copyOf(lines);
+        return lines;
+    }
+
+    private static void add(List<LabourLine> lines, LabourStep step, double count, List<Amount> factors) {
+        if (count > 0) {
+            lines.add(new LabourLine(step, count, factors));
+        }
     }
 }

@@ -1,12 +1,11 @@
 package weatherlap.sim.laps;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
-import java.util.stream.IntStream;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.FaultKind;
@@ -31,6 +30,9 @@ public final class HouseLaps {
     private final double reliability;
     private final List<Belief> beliefs;
 
+    /** Facts of each opening of the house after the work of each method, by the opening itself. */
+    private final Map<Opening, Map<Method, Map<Fact, String>>> facts;
+
     /**
      * Of one fault.
      *
@@ -43,15 +45,17 @@ public final class HouseLaps {
     private record Belief(
             double prior, SharedQuality quality, double[] strata, ConcurrentMap<Likelihood, Standing> standing) {}
 
-    private HouseLaps(House house, LeakTables tables, List<Belief> beliefs) {
+    private HouseLaps(
+            House house, LeakTables tables, List<Belief> beliefs, Map<Opening, Map<Method, Map<Fact, String>>> facts) {
         this.house = house;
         this.tables = tables;
+        this.facts = facts;
         reliability = tables.scalar(Scalar.INSPECTION_RELIABILITY);
         this.beliefs = beliefs;
     }
 
     public static HouseLaps of(House house, LeakTables tables) {
-        HouseLaps laps = new HouseLaps(house, tables, new ArrayList<>());
+        HouseLaps laps = new HouseLaps(house, tables, new ArrayList<>(), new IdentityHashMap<>());
         laps.believe();
         return laps;
     }
@@ -59,8 +63,7 @@ public final class HouseLaps {
     private void believe() {
         Scenario scenario = tables.assumptions().scenario();
         List<Opening> openings = house.openings().toList();
-        List<Map<Method, Map<Fact, String>>> facts =
-                openings.stream().map(opening -> factsAfter(opening, scenario)).toList();
+        openings.forEach(opening -> facts.put(opening, Facts.byMethod(house, opening, scenario)));
         List<LapFault> faults = tables.assumptions().faults();
         for (int f = 0; f < faults.size(); f++) {
             LapFault fault = faults.get(f);
@@ -71,9 +74,9 @@ public final class HouseLaps {
                 believe(
                         prior,
                         SharedQuality.of(prior, tables.scalar(Scalar.HOUSE_CORRELATION))
-                                .after(IntStream.range(0, openings.size())
-                                        .filter(o -> canStandToday(fault, facts.get(o)))
-                                        .mapToObj(o -> Likelihood.of(fault, openings.get(o), reliability))
+                                .after(openings.stream()
+                                        .filter(opening -> canStandToday(fault, facts.get(opening)))
+                                        .map(opening -> Likelihood.of(fault, opening, reliability))
                                         .toList()));
             }
         }
@@ -83,12 +86,12 @@ public final class HouseLaps {
         beliefs.add(new Belief(prior, quality, tables.strata().of(quality), new ConcurrentHashMap<>()));
     }
 
-    private Map<Method, Map<Fact, String>> factsAfter(Opening opening, Scenario scenario) {
-        Map<Method, Map<Fact, String>> facts = new EnumMap<>(Method.class);
-        for (Method method : Method.values()) {
-            facts.put(method, Facts.of(house, opening, method, scenario));
-        }
-        return facts;
+    /** What lap faults may ask of an opening of the house after the work of a method. */
+    Map<Fact, String> facts(Opening opening, Method after) {
+        Map<Method, Map<Fact, String>> known = facts.get(opening);
+        return known == null
+                ? Facts.of(house, opening, after, tables.assumptions().scenario())
+                : known.get(after);
     }
 
     /** An existing fault can stand at an opening where some method would leave it there. */
@@ -103,7 +106,7 @@ public final class HouseLaps {
 
     /** The same beliefs beside tables that differ in nothing that they rest on. */
     public HouseLaps beside(LeakTables other) {
-        return new HouseLaps(house, other, beliefs);
+        return new HouseLaps(house, other, beliefs, facts);
     }
 
     public House house() {
@@ -137,6 +140,16 @@ public final class HouseLaps {
      */
     @SuppressWarnings("ArrayRecordComponent") // column of the hot loop
     record Standing(double probability, double[] byStratum) {}
+
+    /** Probability that a fault that can stand at an opening does, after the evidence. */
+    public double probability(int fault, Opening opening) {
+        return standing(fault, opening).probability();
+    }
+
+    /** Whether a fault can stand at an opening after the work of a method. */
+    public boolean canStand(int fault, Opening opening, Method after) {
+        return fault(fault).canStand(after, facts(opening, after));
+    }
 
     Standing standing(int fault, Opening opening) {
         Belief belief = beliefs.get(fault);

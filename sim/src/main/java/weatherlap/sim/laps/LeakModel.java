@@ -2,10 +2,7 @@ package weatherlap.sim.laps;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import weatherlap.sim.assumptions.Choice;
-import weatherlap.sim.assumptions.Fact;
-import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
@@ -74,11 +71,9 @@ public final class LeakModel {
         List<LapFault> faults = tables.assumptions().faults();
         List<LeakPath> paths = new ArrayList<>();
         List<double[]> standing = new ArrayList<>();
-        Map<Fact, String> facts =
-                Facts.of(laps.house(), opening, method, tables.assumptions().scenario());
         for (int f = 0; f < faults.size(); f++) {
             LapFault fault = faults.get(f);
-            if (!fault.canStand(method, facts)) {
+            if (!laps.canStand(f, opening, method)) {
                 continue;
             }
             HouseLaps.Standing stands = laps.standing(f, opening);

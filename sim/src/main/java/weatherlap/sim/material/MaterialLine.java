@@ -2,6 +2,7 @@ package weatherlap.sim.material;
 
 import java.util.List;
 import weatherlap.sim.Check;
+import weatherlap.sim.Sum;
 import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.explain.Amount;
@@ -18,8 +19,12 @@ public record MaterialLine(Material item, List<Double> openings, List<Double> wa
     private static final double SLACK_PACKAGES = 1e-9;
 
     public MaterialLine {
-        openings.forEach(quantity -> Check.notNegative("quantity at an opening of ", item.id(), quantity));
-        walls.forEach(quantity -> Check.notNegative("quantity at a wall of ", item.id(), quantity));
+        for (double quantity : openings) {
+            Check.notNegative("quantity at an opening of ", item.id(), quantity);
+        }
+        for (double quantity : walls) {
+            Check.notNegative("quantity at a wall of ", item.id(), quantity);
+        }
         Check.notNegative("quantity at the house of ", item.id(), house);
         openings = List.copyOf(openings);
         walls = List.copyOf(walls);
@@ -27,7 +32,7 @@ public record MaterialLine(Material item, List<Double> openings, List<Double> wa
 
     /** Quantity of the driver counted for a wall or the house. */
     public double shared() {
-        return walls.stream().mapToDouble(q -> q).sum() + house;
+        return Sum.of(walls) + house;
     }
 
     /** Units of stock that end up in the wall, before waste. */
@@ -36,7 +41,7 @@ public record MaterialLine(Material item, List<Double> openings, List<Double> wa
     }
 
     private double driverQuantity() {
-        return openings.stream().mapToDouble(q -> q).sum() + shared();
+        return Sum.of(openings) + shared();
     }
 
     /** Whole packages bought for the house. */

@@ -1,6 +1,7 @@
 package weatherlap.sim.material;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import weatherlap.sim.assumptions.Assumptions;
@@ -10,6 +11,7 @@ import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
+import weatherlap.sim.house.Opening;
 import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.HouseQuantities;
 import weatherlap.sim.quantity.OpeningQuantities;
@@ -25,50 +27,62 @@ public record MaterialTakeoff(Assumptions assumptions, House house, HouseQuantit
 
     /** @param days working days, for items by the day */
     public List<MaterialLine> lines(int days) {
-        List<List<Map<Fact, String>>> facts = house.elevations().stream()
-                .map(elevation -> elevation.openings().stream()
-                        .map(opening -> Facts.of(house, elevation, opening, assumptions.scenario()))
-                        .toList())
-                .toList();
-        return assumptions.materials().stream()
-                .filter(item -> item.method().coversAny(quantities.methods()))
-                .map(item -> line(item, days, facts))
-                .filter(line -> line.packages() > 0)
-                .toList();
-    }
-
-    private MaterialLine line(Material item, int days, List<List<Map<Fact, String>>> facts) {
-        List<Double> openings = new ArrayList<>();
-        List<Double> walls = new ArrayList<>();
-        for (int e = 0; e < house.elevations().size(); e++) {
-            Elevation elevation = house.elevations().get(e);
-            ElevationQuantities counted = quantities.elevations().get(e);
-            for (int o = 0; o < elevation.openings().size(); o++) {
-                openings.add(
-                        atOpening(item, facts.get(e).get(o), counted.openings().get(o)));
+        List<Map<Fact, String>> facts = new ArrayList<>();
+        for (Elevation elevation : house.elevations()) {
+            for (Opening opening : elevation.openings()) {
+                facts.add(Facts.of(house, elevation, opening, assumptions.scenario()));
             }
-            walls.add(atElevation(item, elevation, counted));
         }
-        return new MaterialLine(item, openings, walls, atHouse(item, days));
+        List<MaterialLine> lines = new ArrayList<>();
+        for (Material item : assumptions.materials()) {
+            if (item.method().coversAny(quantities.methods())) {
+                MaterialLine line = line(item, days, facts);
+                if (line.packages() > 0) {
+                    lines.add(line);
+                }
+            }
+        }
+        return lines;
     }
 
-    private static double atOpening(Material item, Map<Fact, String> facts, OpeningQuantities counted) {
-        boolean applies = item.driver().level() == Driver.Level.OPENING
-                && item.method().covers(counted.method())
-                && item.appliesWhen().holds(facts);
-        return applies ? counted.of(item.driver()) : 0;
+    private MaterialLine line(Material item, int days, List<Map<Fact, String>> facts) {
+        return switch (item.driver().level()) {
+            case OPENING -> new MaterialLine(item, atOpenings(item, facts), none(quantities.elevations()), 0);
+            case ELEVATION -> new MaterialLine(item, none(facts), atElevations(item), 0);
+            case HOUSE -> new MaterialLine(item, none(facts), none(quantities.elevations()), atHouse(item, days));
+        };
     }
 
-    private double atElevation(Material item, Elevation elevation, ElevationQuantities counted) {
-        boolean applies = item.driver().level() == Driver.Level.ELEVATION
-                && item.method().coversAny(counted.methods())
-                && item.appliesWhen().holds(Facts.of(house, elevation, assumptions.scenario()));
-        return applies ? counted.shared(item.driver(), elevation.sidingCondition(), assumptions.scenario()) : 0;
+    private static List<Double> none(List<?> counted) {
+        return Collections.nCopies(counted.size(), 0.0);
+    }
+
+    private List<Double> atOpenings(Material item, List<Map<Fact, String>> facts) {
+        List<Double> counts = new ArrayList<>(facts.size());
+        for (ElevationQuantities wall : quantities.elevations()) {
+            for (OpeningQuantities counted : wall.openings()) {
+                boolean applies = item.method().covers(counted.method())
+                        && item.appliesWhen().holds(facts.get(counts.size()));
+                counts.add(applies ? counted.of(item.driver()) : 0);
+            }
+        }
+        return counts;
+    }
+
+    private List<Double> atElevations(Material item) {
+        List<Double> counts = new ArrayList<>();
+        for (Elevation elevation : house.elevations()) {
+            ElevationQuantities counted = quantities.elevations().get(counts.size());
+            boolean applies = item.method().coversAny(counted.methods())
+                    && item.appliesWhen().holds(Facts.of(house, elevation, assumptions.scenario()));
+            counts.add(
+                    applies ? counted.shared(item.driver(), elevation.sidingCondition(), assumptions.scenario()) : 0);
+        }
+        return counts;
     }
 
     private double atHouse(Material item, int days) {
-        boolean applies = item.driver().level() == Driver.Level.HOUSE
-                && item.appliesWhen().holds(Facts.of(house, assumptions.scenario()));
+        boolean applies = item.appliesWhen().holds(Facts.of(house, assumptions.scenario()));
         return applies ? (item.driver() == Driver.DAY ? days : 1) : 0;
     }
 }

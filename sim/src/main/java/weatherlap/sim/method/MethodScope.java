@@ -32,7 +32,12 @@ public record MethodScope(Set<Method> methods) {
 
     /** Whether it covers one of them. */
     public boolean coversAny(Set<Method> some) {
-        return !Collections.disjoint(methods, some);
+        for (Method method : some) {
+            if (methods.contains(method)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Words that may stand between bars, or alone. */

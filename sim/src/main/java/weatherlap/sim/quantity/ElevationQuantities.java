@@ -1,5 +1,6 @@
 package weatherlap.sim.quantity;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import weatherlap.sim.assumptions.Driver;
@@ -22,12 +23,20 @@ public record ElevationQuantities(List<SidingRun> runs, List<OpeningQuantities> 
 
     /** Those by which its openings are done; none where it has none. */
     public Set<Method> methods() {
-        return Method.set(openings.stream().map(OpeningQuantities::method).toList());
+        EnumSet<Method> methods = EnumSet.noneOf(Method.class);
+        for (OpeningQuantities opening : openings) {
+            methods.add(opening.method());
+        }
+        return methods;
     }
 
     /** Siding panels or boards that come down and go back, a count; 0 where there are none. */
     public double panelsDown() {
-        return runs.stream().mapToDouble(SidingRun::panels).sum();
+        double panels = 0;
+        for (SidingRun run : runs) {
+            panels += run.panels(); // whole numbers: no digit is lost
+        }
+        return panels;
     }
 
     /**

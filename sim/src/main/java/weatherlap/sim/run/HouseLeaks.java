@@ -2,6 +2,7 @@ package weatherlap.sim.run;
 
 import java.util.Arrays;
 import java.util.List;
+import weatherlap.sim.Sum;
 import weatherlap.sim.laps.LeakCauses;
 import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakModel;
@@ -67,19 +68,23 @@ record HouseLeaks(
 
     /** Mean damages that the shop mends at all openings. */
     double warranted() {
-        return Arrays.stream(openingWarranted).sum();
+        return Sum.of(openingWarranted);
     }
 
     /** Mean of what the family pays for repairs at all openings. */
     double meanDamageUsd() {
-        return Arrays.stream(openingDamageUsd).sum();
+        return Sum.of(openingDamageUsd);
     }
 
     /** Chance of damage at any opening, by draw: 1 − ∏(1 − P_o). */
     double[] any() {
-        double[] none = new double[damageUsd.length];
+        return any(chance, damageUsd.length);
+    }
+
+    static double[] any(double[][] chances, int draws) {
+        double[] none = new double[draws];
         Arrays.fill(none, 1);
-        for (double[] own : chance) {
+        for (double[] own : chances) {
             for (int d = 0; d < none.length; d++) {
                 none[d] *= 1 - own[d];
             }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.LapFault.SeenAs;
@@ -13,6 +12,7 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Lap;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.laps.HouseLaps;
 import weatherlap.sim.laps.LookValue;
 import weatherlap.sim.laps.LookValue.ByFinding;
 import weatherlap.sim.method.Method;
@@ -39,51 +39,54 @@ import weatherlap.sim.run.OpeningResult.LeakCause;
  */
 public record HouseLook(LapFault fault, int openings, LookValue value) {
 
-    static Optional<HouseLook> of(HouseTakeoff leaving, HouseResult result, Assumptions assumptions) {
-        return IntStream.range(0, assumptions.faults().size())
-                .filter(f -> assumptions.faults().get(f).kind() == FaultKind.EXISTING)
-                .mapToObj(f -> of(f, leaving, result, assumptions))
+    /**
+     * @param leaves the method of the two that leaves faults where they stand
+     * @param laps of the house
+     */
+    static Optional<HouseLook> of(Method leaves, HouseLaps laps, HouseResult result) {
+        List<OpeningResult> openings = result.openings().stream()
+                .filter(opening -> opening.method() == leaves)
+                .toList();
+        List<LapFault> faults = laps.tables().assumptions().faults();
+        return IntStream.range(0, faults.size())
+                .filter(f -> faults.get(f).kind() == FaultKind.EXISTING)
+                .mapToObj(f -> of(f, openings, laps, result))
                 .flatMap(Optional::stream)
                 .max(Comparator.comparingDouble(look -> look.value().gainUsd()));
     }
 
-    private static Optional<HouseLook> of(int f, HouseTakeoff leaving, HouseResult result, Assumptions assumptions) {
-        LapFault fault = assumptions.faults().get(f);
-        List<Integer> unseen = IntStream.range(0, leaving.openings().size())
-                .filter(o -> lookTells(fault, leaving, mends(leaving, result), o, assumptions.scenario()))
-                .boxed()
+    /** @param openings under the method that leaves the fault */
+    private static Optional<HouseLook> of(int f, List<OpeningResult> openings, HouseLaps laps, HouseResult result) {
+        Scenario scenario = laps.tables().assumptions().scenario();
+        LapFault fault = laps.tables().assumptions().faults().get(f);
+        List<OpeningResult> unseen = openings.stream()
+                .filter(opening -> lookTells(f, opening, laps, result))
                 .toList();
-        double chances = results(leaving, result).stream()
-                .mapToDouble(OpeningResult::leakProbability)
-                .sum();
-        double share = leaving.laps().quality(f).mean();
+        double chances =
+                openings.stream().mapToDouble(OpeningResult::leakProbability).sum();
+        double share = laps.quality(f).mean();
         if (unseen.isEmpty() || chances == 0 || share == 0) {
             return Optional.empty();
         }
-        double usdPerChance = repairsUsd(result.method(leaving.method())) / chances;
+        Method leaves = unseen.get(0).method();
+        double usdPerChance = repairsUsd(result.method(leaves)) / chances;
         double added = unseen.stream()
-                        .mapToDouble(o ->
-                                addedChance(f, leaving, results(leaving, result).get(o), o))
+                        .mapToDouble(opening -> addedChance(f, opening, laps))
                         .average()
                         .orElseThrow()
                 * usdPerChance;
-        double sound = mean(result, leaving.method()) / unseen.size() - share * added;
-        double mended = mean(result, mends(leaving, result)) / unseen.size();
+        double sound = mean(result, leaves) / unseen.size() - share * added;
+        double mended = mean(result, result.contrast().other(leaves)) / unseen.size();
         return Optional.of(new HouseLook(
                 fault,
                 unseen.size(),
                 LookValue.of(
-                        leaving.laps().quality(f),
-                        assumptions.scenario().value(Scalar.INSPECTION_RELIABILITY),
+                        laps.quality(f),
+                        scenario.value(Scalar.INSPECTION_RELIABILITY),
                         unseen.size(),
                         new ByFinding(mended, mended),
                         new ByFinding(sound + added, sound),
-                        assumptions.scenario().value(Scalar.LOOK_COST_USD))));
-    }
-
-    /** The other of the two methods, which takes away what this one leaves. */
-    private static Method mends(HouseTakeoff leaving, HouseResult result) {
-        return result.contrast().other(leaving.method());
+                        scenario.value(Scalar.LOOK_COST_USD))));
     }
 
     private static double repairsUsd(MethodResult method) {
@@ -91,11 +94,17 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
     }
 
     /** Whether nobody has looked, and the fault would stay with the one method and not with the other. */
-    private static boolean lookTells(LapFault fault, HouseTakeoff leaving, Method mends, int o, Scenario scenario) {
-        Opening opening = leaving.openings().get(o).opening();
-        return fault.seenAs().map(as -> unknown(as, opening)).orElse(false)
-                && fault.canStand(leaving.house(), opening, leaving.method(), scenario)
-                && !fault.canStand(leaving.house(), opening, mends, scenario);
+    private static boolean lookTells(int f, OpeningResult leaving, HouseLaps laps, HouseResult result) {
+        Opening opening = leaving.opening();
+        return laps.tables()
+                        .assumptions()
+                        .faults()
+                        .get(f)
+                        .seenAs()
+                        .map(as -> unknown(as, opening))
+                        .orElse(false)
+                && laps.canStand(f, opening, leaving.method())
+                && !laps.canStand(f, opening, result.contrast().other(leaving.method()));
     }
 
     private static boolean unknown(SeenAs as, Opening opening) {
@@ -107,19 +116,10 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
         };
     }
 
-    private static List<OpeningResult> results(HouseTakeoff leaving, HouseResult result) {
-        return result.openings().stream()
-                .filter(o -> o.method() == leaving.method())
-                .toList();
-    }
-
     /** What the fault adds to the chance of damage at an opening when it stands there. */
-    private static double addedChance(int f, HouseTakeoff leaving, OpeningResult opening, int o) {
-        double standing = leaving.openings().get(o).leaks().paths().stream()
-                .filter(path -> path.faultIndex() == f)
-                .mapToDouble(path -> path.probability())
-                .sum();
-        String id = leaving.laps().tables().assumptions().faults().get(f).id();
+    private static double addedChance(int f, OpeningResult opening, HouseLaps laps) {
+        double standing = laps.probability(f, opening.opening());
+        String id = laps.tables().assumptions().faults().get(f).id();
         double adds = opening.leakCauses().stream()
                 .filter(cause -> cause.faultId().equals(id))
                 .mapToDouble(LeakCause::contribution)

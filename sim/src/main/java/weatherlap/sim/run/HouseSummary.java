@@ -1,16 +1,17 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.code.CodeRule;
@@ -45,7 +46,7 @@ final class HouseSummary {
         this.draws = draws;
         this.scenario = scenario;
         directUsd = draws.takeoff().directUsd();
-        allDirectUsd = Arrays.stream(directUsd).sum();
+        allDirectUsd = Sum.of(directUsd);
         openingMaterialUsd = draws.takeoff().work().openingMaterialUsd();
         work = draws.takeoff().work().openings();
     }
@@ -104,11 +105,13 @@ final class HouseSummary {
 
     private List<LeakCause> causes(int o) {
         List<LeakPath> paths = draws.takeoff().openings().get(o).leaks().paths();
-        return IntStream.range(0, paths.size())
-                .mapToObj(f -> new LeakCause(
-                        paths.get(f).fault().id(), paths.get(f).fault().tradeName(), draws.leakContribution()[o][f]))
-                .sorted(Comparator.comparingDouble(LeakCause::contribution).reversed())
-                .toList();
+        List<LeakCause> causes = new ArrayList<>(paths.size());
+        for (int f = 0; f < paths.size(); f++) {
+            LapFault fault = paths.get(f).fault();
+            causes.add(new LeakCause(fault.id(), fault.tradeName(), draws.leakContribution()[o][f]));
+        }
+        causes.sort((a, b) -> Double.compare(b.contribution(), a.contribution()));
+        return causes;
     }
 
     private ElevationResult elevation(int e) {
@@ -119,24 +122,26 @@ final class HouseSummary {
                 elevation,
                 draws.takeoff().method(),
                 draws.takeoff().panelsDown().get(e),
-                openings.stream()
-                        .mapToDouble(o ->
-                                draws.takeoff().openings().get(o).exposure().litresPerM2Year())
-                        .average()
-                        .orElseThrow(),
+                sum(openings, o -> draws.takeoff().openings().get(o).exposure().litresPerM2Year()) / openings.size(),
                 100 * Summary.mean(draws.anyLeak(openings)),
                 minutes,
                 elevationHorizonUsd(openings));
     }
 
     private double elevationHorizonUsd(List<Integer> openings) {
-        double price = openings.stream().mapToDouble(this::priceUsd).sum();
-        double damage =
-                openings.stream().mapToDouble(o -> draws.openingDamageUsd()[o]).sum();
-        double glass = openings.stream()
-                .mapToDouble(o -> draws.takeoff().openings().get(o).geometry().glassLostFt2())
-                .sum();
+        double price = sum(openings, this::priceUsd);
+        double damage = sum(openings, o -> draws.openingDamageUsd()[o]);
+        double glass =
+                sum(openings, o -> draws.takeoff().openings().get(o).geometry().glassLostFt2());
         return price + damage + glass * glassWorthUsdPerFt2();
+    }
+
+    private static double sum(List<Integer> openings, IntToDoubleFunction value) {
+        double[] values = new double[openings.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = value.applyAsDouble(openings.get(i));
+        }
+        return Sum.of(values);
     }
 
     private double priceUsd(int o) {
@@ -144,8 +149,6 @@ final class HouseSummary {
     }
 
     private MethodResult method() {
-        List<Integer> all =
-                IntStream.range(0, draws.takeoff().openings().size()).boxed().toList();
         double exactMinutes = draws.takeoff().work().meanMinutes();
         JobCost expected = draws.expected();
         return new MethodResult(
@@ -162,7 +165,7 @@ final class HouseSummary {
                 costParts(expected),
                 draws.pricing().grossProfitUsd(draws.priceUsd(), expected),
                 lossProbability(),
-                Summary.of(draws.anyLeak(all)).times(100),
+                Summary.of(draws.anyLeak(draws.positions())).times(100),
                 expectedDamageUsd(),
                 glassValueUsd(),
                 Summary.of(draws.priceUsd() + expectedDamageUsd() + glassValueUsd(), horizonUsd()),
@@ -170,10 +173,10 @@ final class HouseSummary {
     }
 
     private double glassFt2(boolean existing) {
-        return draws.takeoff().openings().stream()
-                .map(OpeningTakeoff::geometry)
-                .mapToDouble(g -> (existing ? g.existing() : g.replaced()).glassFt2())
-                .sum();
+        return sum(draws.positions(), o -> {
+            OpeningGeometry opening = draws.takeoff().openings().get(o).geometry();
+            return (existing ? opening.existing() : opening.replaced()).glassFt2();
+        });
     }
 
     private Map<String, Double> minutesByStep() {
@@ -229,7 +232,7 @@ final class HouseSummary {
     }
 
     private double expectedDamageUsd() {
-        return Arrays.stream(draws.openingDamageUsd()).sum();
+        return Sum.of(draws.openingDamageUsd());
     }
 
     private double[] horizonUsd() {

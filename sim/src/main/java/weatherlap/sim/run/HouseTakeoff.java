@@ -1,7 +1,6 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.code.CodeChange;
@@ -236,7 +236,7 @@ public record HouseTakeoff(
      * share is spread over them and the shares sum to the price.
      */
     public Amount priceOfOpening(int opening, Amount housePrice) {
-        double all = Arrays.stream(directUsd()).sum();
+        double all = Sum.of(directUsd());
         Amount own = directCost(opening);
         return Amount.product(
                 "price of the opening",

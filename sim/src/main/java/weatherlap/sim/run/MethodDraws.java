@@ -1,8 +1,9 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.laps.LeakDraws;
@@ -118,8 +119,8 @@ record MethodDraws(
 
     private static double[] material(WorkWeights weights, World world) {
         double[] material = weighted(weights.packages(), world.itemPriceUsd(), world.draws());
-        double units = Arrays.stream(weights.unitUsd()).sum();
-        double fixed = Arrays.stream(weights.openingFixedUsd()).sum() + weights.houseFixedUsd();
+        double units = Sum.of(weights.unitUsd());
+        double fixed = Sum.of(weights.openingFixedUsd()) + weights.houseFixedUsd();
         add(material, world.unitPriceFactor(), units, fixed);
         return material;
     }
@@ -145,7 +146,12 @@ record MethodDraws(
         }
     }
 
-    /** Openings of the wall at a position, as positions in the house. */
+    /** Those of all openings. */
+    List<Integer> positions() {
+        return IntStream.range(0, leak.length).boxed().toList();
+    }
+
+    /** Openings of a wall, as positions in the house. */
     List<Integer> openingsOf(String elevationId) {
         List<Integer> positions = new ArrayList<>();
         for (int o = 0; o < takeoff.openings().size(); o++) {
@@ -158,14 +164,10 @@ record MethodDraws(
 
     /** Chance of damage at any of the openings, by draw: 1 − ∏(1 − P_o). */
     double[] anyLeak(List<Integer> positions) {
-        double[] any = new double[costUsd.length];
-        for (int d = 0; d < any.length; d++) {
-            double none = 1;
-            for (int o : positions) {
-                none *= 1 - leak[o][d];
-            }
-            any[d] = 1 - none;
+        double[][] chances = new double[positions.size()][];
+        for (int p = 0; p < chances.length; p++) {
+            chances[p] = leak[positions.get(p)];
         }
-        return any;
+        return HouseLeaks.any(chances, costUsd.length);
     }
 }

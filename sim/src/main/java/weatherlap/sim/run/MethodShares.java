@@ -32,7 +32,7 @@ record MethodShares(Method method, WorkTakeoff work, double perMinuteUsd, double
 
     /** In dollars of price. */
     static MethodShares price(Method method, WorkTakeoff work, Pricing pricing) {
-        int crew = work.weights().crewSize();
+        int crew = work.crewSize();
         double hour = Units.minutesToHours(1);
         double perMinute = pricing.priceUsd(new JobCost(hour * work.personHour().value(), 0, 0, hour / crew));
         double perUsd = pricing.priceUsd(new JobCost(0, 1, 0, 0));
@@ -57,7 +57,7 @@ record MethodShares(Method method, WorkTakeoff work, double perMinuteUsd, double
         double minutes = scenario.value(Scalar.HOURS_PER_DAY) * Units.MINUTES_PER_HOUR
                 - scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY);
         double once = LabourLine.meanMinutes(work.dayLines()) / work.crewDays().days();
-        return new MethodShares(method, work, 1 / (work.weights().crewSize() * minutes - once), 0);
+        return new MethodShares(method, work, 1 / (work.crewSize() * minutes - once), 0);
     }
 
     private static double dayMinutes(WorkTakeoff work) {
@@ -84,7 +84,7 @@ record MethodShares(Method method, WorkTakeoff work, double perMinuteUsd, double
             boolean daily = line.item().driver() == Driver.DAY;
             usd.put("item " + line.item().id(), (line.remainderUsd() + (daily ? 0 : line.houseUsd())) * perUsd);
         }
-        usd.put("permit", work.weights().houseFixedUsd() * perUsd);
+        usd.put("permit", work.houseFixedUsd() * perUsd);
         return usd;
     }
 

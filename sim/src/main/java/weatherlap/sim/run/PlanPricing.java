@@ -53,12 +53,18 @@ record PlanPricing(Map<Method, HouseTakeoff> each, Map<Method, MethodShares> sha
                                     + prices.get(method).warranty(draws.openingWarranted()[o] * world.meanRepairUsd()),
                             draws.openingDamageUsd()[o],
                             opening.geometry().glassLostFt2() * glassWorthUsdPerFt2,
-                            Arrays.stream(draws.leak()[o])
-                                    .map(chance -> 1 - chance)
-                                    .toArray(),
+                            dry(draws.leak()[o]),
                             opening.codeFlags());
                 })
                 .parts(repair);
+    }
+
+    private static double[] dry(double[] chances) {
+        double[] dry = new double[chances.length];
+        for (int d = 0; d < dry.length; d++) {
+            dry[d] = 1 - chances[d];
+        }
+        return dry;
     }
 
     /** In days of the crew, where {@link PlanParts} has dollars of price; there are no draws in it. */

@@ -14,6 +14,7 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Portfolio;
 import weatherlap.sim.laps.AdmittedShares;
+import weatherlap.sim.laps.HouseLaps;
 import weatherlap.sim.laps.LeakCauses;
 import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakTables;
@@ -136,7 +137,7 @@ public final class Simulator {
     public Optional<HouseLook> look(HouseResult result) {
         return result.contrast()
                 .leaves()
-                .flatMap(leaves -> HouseLook.of(takeoff(result.house()).get(leaves), result, assumptions));
+                .flatMap(leaves -> HouseLook.of(leaves, HouseLaps.of(result.house(), leakTables), result));
     }
 
     /**

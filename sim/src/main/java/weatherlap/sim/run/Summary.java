@@ -1,19 +1,10 @@
 package weatherlap.sim.run;
 
-import org.apache.commons.statistics.descriptive.Quantile;
-import org.apache.commons.statistics.descriptive.Quantile.EstimationMethod;
 import weatherlap.sim.Check;
+import weatherlap.sim.random.RankedDraws;
 
-/**
- * Mean and 10, 50, 90 % points of a simulated quantity.
- *
- * <p>A quantile at p of n sorted draws lies at position p (n − 1), between neighbours on a straight line (definition 7 of Hyndman and
- * Fan 1996).
- */
+/** Mean and 10, 50, 90 % points of a simulated quantity, as {@link RankedDraws} has them. */
 public record Summary(double mean, double p10, double p50, double p90) {
-    private static final Quantile QUANTILE =
-            Quantile.withDefaults().withCopy(true).with(EstimationMethod.HF7);
-
     public Summary {
         Check.finite("mean", mean);
         Check.finite("10% point", p10);
@@ -36,7 +27,7 @@ public record Summary(double mean, double p10, double p50, double p90) {
 
     /** Of draws whose mean is known exactly. */
     public static Summary of(double exactMean, double[] draws) {
-        double[] points = QUANTILE.evaluate(draws, 0.1, 0.5, 0.9);
+        double[] points = RankedDraws.quantiles(draws, 0.1, 0.5, 0.9);
         return new Summary(exactMean, points[0], points[1], points[2]);
     }
 

@@ -11,15 +11,15 @@ import weatherlap.sim.labour.LabourLine;
  * @param lines labour at this opening alone
  * @param unit the new unit, USD
  * @param tipping the old one, USD
+ * @param meanMinutes person-minutes: the value of {@link #labour()}, which is asked for often
  */
-public record OpeningWork(Opening opening, List<LabourLine> lines, Amount unit, Amount tipping) {
+public record OpeningWork(Opening opening, List<LabourLine> lines, Amount unit, Amount tipping, double meanMinutes) {
     public OpeningWork {
         lines = List.copyOf(lines);
     }
 
-    /** Mean person-minutes, the value of {@link #labour()}. */
-    public double meanMinutes() {
-        return LabourLine.meanMinutes(lines);
+    OpeningWork(Opening opening, List<LabourLine> lines, Amount unit, Amount tipping) {
+        this(opening, lines, unit, tipping, LabourLine.meanMinutes(lines));
     }
 
     /** Mean person-minutes. */

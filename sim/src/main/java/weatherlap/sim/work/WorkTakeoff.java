@@ -109,7 +109,11 @@ public record WorkTakeoff(
 
     /** All openings, in table order over the walls. */
     public List<OpeningWork> openings() {
-        return elevations.stream().flatMap(e -> e.openings().stream()).toList();
+        List<OpeningWork> all = new ArrayList<>();
+        for (ElevationWork wall : elevations) {
+            all.addAll(wall.openings());
+        }
+        return all;
     }
 
     /** Mean person-minutes of the house, travel in: the value of {@link #labour()}. */
@@ -240,10 +244,19 @@ public record WorkTakeoff(
                         .toList());
     }
 
+    /** The permit, and what the house pays the tip beyond the weight of its openings, USD. */
+    public double houseFixedUsd() {
+        return assumptions.scenario().value(Scalar.PERMIT_USD) + restOfTipping().value();
+    }
+
+    /** People. */
+    public int crewSize() {
+        return assumptions.scenario().whole(Scalar.CREW_SIZE);
+    }
+
     /** Wage with burden of a person of the crew, USD/h. */
     public Amount personHour() {
-        return CrewRate.usdPerPersonHour(
-                assumptions.wages(house), assumptions.scenario().whole(Scalar.CREW_SIZE));
+        return CrewRate.usdPerPersonHour(assumptions.wages(house), crewSize());
     }
 
     /**
@@ -252,13 +265,9 @@ public record WorkTakeoff(
      * @param warrantyUsd repairs expected under the warranty
      */
     public JobCost expectedCost(double warrantyUsd) {
-        Scenario scenario = assumptions.scenario();
         double personHours = Units.minutesToHours(meanMinutes());
         return new JobCost(
-                personHours * personHour().value(),
-                material().value(),
-                warrantyUsd,
-                personHours / scenario.whole(Scalar.CREW_SIZE));
+                personHours * personHour().value(), material().value(), warrantyUsd, personHours / crewSize());
     }
 
     /**
@@ -272,7 +281,7 @@ public record WorkTakeoff(
                 personHours * personHour().value(),
                 materials.stream().mapToDouble(MaterialLine::remainderUsd).sum(),
                 0,
-                personHours / assumptions.scenario().whole(Scalar.CREW_SIZE));
+                personHours / crewSize());
     }
 
     /** Expected gross profit for each day the crew is at the house, USD. */

@@ -1,12 +1,8 @@
 package weatherlap.sim.work;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Material;
-import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.material.MaterialLine;
 
@@ -44,46 +40,48 @@ public record WorkWeights(
 
     static WorkWeights of(WorkTakeoff work) {
         List<OpeningWork> openings = work.openings();
-        StepIndex steps = StepIndex.of(work.assumptions().steps());
+        List<LabourStep> steps = work.assumptions().steps();
         List<Material> items = work.assumptions().materials();
+        int item = 0;
         double[][] openingItems = new double[openings.size()][items.size()];
         double[] packages = new double[items.size()];
         for (MaterialLine line : work.materials()) {
-            int item = items.indexOf(line.item());
+            while (items.get(item) != line.item()) {
+                item++;
+            }
             packages[item] = line.packages();
             for (int o = 0; o < openings.size(); o++) {
                 openingItems[o][item] = line.inPackages(line.openings().get(o));
             }
         }
         return new WorkWeights(
-                openings.stream().map(o -> steps.weights(o.lines())).toArray(double[][]::new),
-                work.elevations().stream().map(e -> steps.weights(e.lines())).toArray(double[][]::new),
-                steps.weights(Stream.concat(work.jobLines().stream(), work.dayLines().stream())
-                        .toList()),
+                openings.stream().map(o -> weights(steps, o.lines())).toArray(double[][]::new),
+                work.elevations().stream().map(e -> weights(steps, e.lines())).toArray(double[][]::new),
+                weights(steps, work.jobLines(), work.dayLines()),
                 work.travel().value(),
                 openingItems,
                 packages,
                 openings.stream().mapToDouble(o -> o.unit().value()).toArray(),
                 openings.stream().mapToDouble(o -> o.tipping().value()).toArray(),
-                work.assumptions().scenario().value(Scalar.PERMIT_USD)
-                        + work.restOfTipping().value(),
+                work.houseFixedUsd(),
                 work.personHour().value(),
-                work.assumptions().scenario().whole(Scalar.CREW_SIZE),
+                work.crewSize(),
                 work.crewDays().days());
     }
 
-    /** Where a step stands in the assumptions, by its id. */
-    private record StepIndex(Map<String, Integer> byId) {
-        static StepIndex of(List<LabourStep> steps) {
-            Map<String, Integer> byId = new HashMap<>();
-            steps.forEach(step -> byId.put(step.id(), byId.size()));
-            return new StepIndex(byId);
+    /** By step, from lines that each stand in the order of the steps. */
+    @SafeVarargs
+    private static double[] weights(List<LabourStep> steps, List<LabourLine>... some) {
+        double[] weights = new double[steps.size()];
+        for (List<LabourLine> lines : some) {
+            int step = 0;
+            for (LabourLine line : lines) {
+                while (steps.get(step) != line.step()) {
+                    step++;
+                }
+                weights[step] += line.weight();
+            }
         }
-
-        double[] weights(List<LabourLine> lines) {
-            double[] weights = new double[byId.size()];
-            lines.forEach(line -> weights[byId.get(line.step().id())] += line.weight());
-            return weights;
-        }
+        return weights;
     }
 }
