@@ -128,7 +128,8 @@ public sealed interface CellType {
         private static boolean isDecimal(String cell) {
             for (int i = 0; i < cell.length(); i++) {
                 char c = cell.charAt(i);
-                if ((c < '0' || c > '9') && c != '.' && c != '-' && c != '+' && c != 'e' && c != 'E') {
+                boolean exponent = i > 0 && (c == 'e' || c == 'E');
+                if ((c < '0' || c > '9') && c != '.' && c != '-' && c != '+' && !exponent) {
                     return false;
                 }
             }

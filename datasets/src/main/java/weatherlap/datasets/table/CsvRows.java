@@ -8,6 +8,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Function;
@@ -111,6 +112,11 @@ public final class CsvRows implements Rows {
     /** The columns, and notes that the file keeps beside them. */
     public Schema schema() {
         return schema;
+    }
+
+    /** As the header has them, those that are known by the names of their columns. */
+    public List<String> headings() {
+        return header.names();
     }
 
     /** Whether anything read until now did not stand as tables have it. */

@@ -18,6 +18,7 @@ final class Header {
     private final Separator separator;
     private final Map<String, Integer> places;
     private final int[] fromFile;
+    private final List<String> names;
     private final int width;
     private final boolean complete;
     private boolean asTyped;
@@ -27,6 +28,7 @@ final class Header {
         this.separator = separator;
         this.places = schema.places();
         this.fromFile = schema.names().stream().mapToInt(names::indexOf).toArray();
+        this.names = names;
         this.width = names.size();
         this.complete = complete;
         asTyped = separator != Separator.COMMA
@@ -122,6 +124,10 @@ final class Header {
             }
         }
         return complete;
+    }
+
+    List<String> names() {
+        return names;
     }
 
     /** The columns, notes among them. */

@@ -1,6 +1,8 @@
 package weatherlap.datasets.typed;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** Directions of the compass by their letters or names: {@code SW}, {@code south-west}, {@code 225°}. */
@@ -10,6 +12,14 @@ public final class Bearings {
     private static final double STEP = 360.0 / POINTS.size();
 
     private Bearings() {}
+
+    /** {@code S}, {@code SSW}, …; degrees where the bearing is no point of the compass. */
+    public static String name(double degrees) {
+        double point = degrees / STEP;
+        return point == Math.rint(point) && point < POINTS.size()
+                ? POINTS.get((int) point).toUpperCase(Locale.ROOT)
+                : BigDecimal.valueOf(degrees).stripTrailingZeros().toPlainString();
+    }
 
     /** Degrees clockwise from north, in steps of 22.5; empty: the text is no point of the compass. */
     public static OptionalDouble degrees(String cell) {

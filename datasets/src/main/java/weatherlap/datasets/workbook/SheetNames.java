@@ -33,18 +33,27 @@ public record SheetNames(Map<String, Sheet> sheets) {
      * One sheet.
      *
      * @param name as the workbook has it
-     * @param letters of the columns, by their names
+     * @param letters of the columns, by their names; none: it is a table of its own, whose places are line and column
+     * @param called what columns are called in it, where that is not their name
      */
-    public record Sheet(String name, Map<String, String> letters) {
+    public record Sheet(String name, Map<String, String> letters, Map<String, String> called) {
         public Sheet {
             letters = new LinkedHashMap<>(letters);
+            called = new LinkedHashMap<>(called);
+        }
+
+        public Sheet(String name, Map<String, String> letters) {
+            this(name, letters, Map.of());
         }
 
         private String place(String row, String column) {
+            String own = column == null ? "" : ":" + called.getOrDefault(column, column);
             if (row == null) {
-                return column == null ? name : name + ":" + column;
+                return name + own;
             }
-            return name + "!" + (column == null ? row : letters.getOrDefault(column, "") + row + ":" + column);
+            return letters.isEmpty()
+                    ? name + ":" + row + own
+                    : name + "!" + letters.getOrDefault(called.getOrDefault(column, column), "") + row + own;
         }
     }
 
@@ -58,6 +67,11 @@ public record SheetNames(Map<String, Sheet> sheets) {
                     .append('\t')
                     .append(letter)
                     .append('\n'));
+            sheet.called().forEach((column, own) -> lines.append("\t\t")
+                    .append(column)
+                    .append('\t')
+                    .append(own)
+                    .append('\n'));
         });
         return lines.toString();
     }
@@ -70,7 +84,9 @@ public record SheetNames(Map<String, Sheet> sheets) {
                 String file = "";
                 for (String line : Files.readAllLines(folder.resolve(FILE))) {
                     String[] parts = line.split("\t", -1);
-                    if (parts.length == 3) {
+                    if (parts.length == 4) {
+                        sheets.get(file).called.put(parts[2], parts[3]);
+                    } else if (parts.length == 3) {
                         sheets.get(file).letters.put(parts[1], parts[2]);
                     } else {
                         file = parts[0];

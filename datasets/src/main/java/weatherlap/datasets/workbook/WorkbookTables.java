@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
@@ -19,6 +20,7 @@ import org.dhatim.fastexcel.reader.SheetVisibility;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.datasets.table.Quoted;
+import weatherlap.datasets.table.Source;
 
 /**
  * The tables of a workbook.
@@ -42,6 +44,15 @@ public record WorkbookTables(Map<String, String> texts, SheetNames names) {
 
     /** Every sheet that stands for a table; errors where the file cannot be read, or where two sheets stand for one table. */
     public static Loaded<WorkbookTables> read(Path file) {
+        return read(file, Optional.empty());
+    }
+
+    /**
+     * The same of a workbook that may also hold one table whose sheet goes by any name and is told by its headings.
+     *
+     * @param told by its header, where the workbook has no sheet for the first of all tables
+     */
+    public static Loaded<WorkbookTables> read(Path file, Optional<ToldTable> told) {
         String name = String.valueOf(file.getFileName());
         try {
             PackageCheck check = PackageCheck.of(file);
@@ -49,12 +60,19 @@ public record WorkbookTables(Map<String, String> texts, SheetNames names) {
                 return refused(name, check.fault());
             }
             try (ReadableWorkbook workbook = new ReadableWorkbook(file.toFile(), new ReadingOptions(true, true))) {
-                return read(name, workbook, check.from1904());
+                return read(name, workbook, check.from1904(), told);
             }
         } catch (IOException | RuntimeException e) {
             return refused(name, "cannot be read as a workbook (" + reason(e) + "); save it anew as .xlsx");
         }
     }
+
+    /**
+     * A table that is told by its header.
+     *
+     * @param file how it is called in a folder
+     */
+    public record ToldTable(String file, Predicate<Source> isHeadedSo) {}
 
     private static String reason(Exception e) {
         String message = e.getMessage() == null ? "it is damaged" : e.getMessage();
@@ -65,30 +83,37 @@ public record WorkbookTables(Map<String, String> texts, SheetNames names) {
         return new Loaded<>(Optional.empty(), List.of(new Problem(name, 0, "", message)), List.of());
     }
 
-    private static Loaded<WorkbookTables> read(String name, ReadableWorkbook workbook, boolean from1904)
-            throws IOException {
+    private static Loaded<WorkbookTables> read(
+            String name, ReadableWorkbook workbook, boolean from1904, Optional<ToldTable> asked) throws IOException {
         CellText cells = new CellText(from1904);
         Map<String, String> texts = new LinkedHashMap<>();
         Map<String, SheetNames.Sheet> names = new LinkedHashMap<>();
         List<Problem> errors = new ArrayList<>();
         List<Problem> warnings = new ArrayList<>();
         List<Sheet> sheets = workbook.getSheets().toList();
+        Optional<ToldTable> told = asked.filter(table -> sheets.stream()
+                .noneMatch(sheet -> SheetTable.of(sheet.getName()).equals(Optional.of(SheetTable.ALL.get(0)))));
         for (Sheet sheet : sheets) {
             Optional<SheetTable> table = SheetTable.of(sheet.getName());
-            if (table.isEmpty()) {
+            if (table.isEmpty() && (told.isEmpty() || sheet.getVisibility() != SheetVisibility.VISIBLE)) {
                 continue;
             }
-            String file = table.get().file();
+            SheetText text = new SheetText(sheet.getName(), cells);
+            try (Stream<Row> rows = sheet.openStream()) {
+                text.read(rows.iterator());
+            }
+            boolean isTold = told.isPresent()
+                    && told.get().isHeadedSo().test(Source.of(told.get().file(), text.text()));
+            if (table.isEmpty() && !isTold) {
+                continue;
+            }
+            String file = isTold ? told.get().file() : table.get().file();
             if (texts.containsKey(file)) {
                 errors.add(new Problem(sheet.getName(), 0, "", "stands for the same table as another sheet"));
                 continue;
             }
             if (sheet.getVisibility() != SheetVisibility.VISIBLE) {
                 warnings.add(new Problem(sheet.getName(), 0, "", "is hidden, and was read"));
-            }
-            SheetText text = new SheetText(sheet.getName(), cells);
-            try (Stream<Row> rows = sheet.openStream()) {
-                text.read(rows.iterator());
             }
             errors.addAll(text.problems());
             texts.put(file, text.text());

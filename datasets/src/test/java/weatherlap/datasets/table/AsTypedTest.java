@@ -63,6 +63,8 @@ class AsTypedTest {
             ft | 480" | 40
             deg | S | 180
             deg | sw | 225
+            deg | E | 90
+            deg | e | 90
             deg | NNW | 337.5
             deg | North | 0
             deg | south-east | 135

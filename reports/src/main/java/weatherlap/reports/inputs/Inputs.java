@@ -18,6 +18,7 @@ import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.datasets.shop.OwnSeason;
 import weatherlap.datasets.shop.Shop;
 import weatherlap.datasets.shop.ShopFile;
+import weatherlap.datasets.shortform.ShortPortfolio;
 import weatherlap.datasets.table.Characters;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
@@ -89,7 +90,7 @@ public record Inputs(
      */
     public static Inputs read(InputPaths paths, PortfolioReading reading) {
         SortedMap<String, String> portfolioSums = portfolioSums(paths);
-        Reader reader = new Reader();
+        FileReading reader = new FileReading();
         Loaded<ShopFile> shopFile = ShopReading.read(paths);
         Shop known = shopFile.value().orElse(ShopFile.NONE).shop();
         Loaded<AssumptionTables> tables = assumptions(paths.assumptions(), known.season(), paths.changes());
@@ -100,13 +101,14 @@ public record Inputs(
         Optional<AssumptionTables> assumptions = reader.take(tables);
         Optional<Weather> weather = reader.take(Weather.read(paths));
         Optional<ShopFile> shop = reader.take(shopFile);
-        if (!reader.problems.isEmpty()) {
-            throw refused(paths, reader.problems);
+        if (!reader.problems().isEmpty()) {
+            throw refused(paths, reader.problems());
         }
-        reader.warnings.addAll(PriceDates.old(assumptions.orElseThrow()));
-        reader.warnings.addAll(
+        reader.warnings().addAll(PriceDates.old(assumptions.orElseThrow()));
+        reader.warnings().addAll(
                 SightlineOrder.exceptions(assumptions.orElseThrow().assumptions()));
-        paths.portfolio().map(SheetNames::in).ifPresent(names -> reader.warnings.replaceAll(names::said));
+        paths.portfolio().flatMap(ShortPortfolio::saidOf).ifPresent(reader.warnings()::add);
+        paths.portfolio().map(SheetNames::in).ifPresent(names -> reader.warnings().replaceAll(names::said));
         SortedMap<String, String> sums =
                 checksums(paths, portfolioSums, weather.orElseThrow(), assumptions.orElseThrow());
         sums.putAll(ShopReading.checksums(shop.orElseThrow()));
@@ -119,7 +121,7 @@ public record Inputs(
                 assumptions.orElseThrow(),
                 weather.orElseThrow(),
                 shop.orElseThrow().shop(),
-                reader.warnings,
+                reader.warnings(),
                 sums);
     }
 
@@ -286,17 +288,5 @@ public record Inputs(
 
     private static boolean holdsNoTable(Path folder) {
         return PortfolioTables.FILES.stream().noneMatch(file -> Files.exists(folder.resolve(file)));
-    }
-
-    /** Collects problems over several files. */
-    private static final class Reader {
-        private final List<String> problems = new ArrayList<>();
-        private final List<String> warnings = new ArrayList<>();
-
-        <T> Optional<T> take(Loaded<T> loaded) {
-            loaded.errors().forEach(problem -> problems.add(problem.toString()));
-            warnings.addAll(Warnings.grouped(loaded.warnings()));
-            return loaded.value();
-        }
     }
 }

@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.datasets.shop.ShopFile;
 import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.workbook.Beside;
 import weatherlap.reports.output.Checksum;
 
 /** What a run reads of the shop. */
@@ -18,7 +19,7 @@ public final class ShopReading {
     /** The shop file that is named, or that stands beside the tables of the portfolio. */
     public static Optional<Path> file(InputPaths paths) {
         return paths.shop().or(() -> paths.portfolio()
-                .map(folder -> folder.resolve(ShopFile.FILE))
+                .map(folder -> Beside.of(folder).resolve(ShopFile.FILE))
                 .filter(Files::exists));
     }
 

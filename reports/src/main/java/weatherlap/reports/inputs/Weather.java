@@ -16,6 +16,7 @@ import weatherlap.datasets.site.Site;
 import weatherlap.datasets.site.SiteFolder;
 import weatherlap.datasets.site.SiteText;
 import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.workbook.Beside;
 import weatherlap.reports.output.Checksum;
 import weatherlap.sim.rain.HourlyWeather;
 
@@ -83,7 +84,7 @@ public record Weather(HourlyWeather hours, boolean own, Optional<Climate> read, 
     /** The site file that is named, or that stands beside the tables of the portfolio. */
     public static Optional<Path> siteFile(InputPaths paths) {
         return paths.site().or(() -> paths.portfolio()
-                .map(folder -> folder.resolve(SiteText.FILE))
+                .map(folder -> Beside.of(folder).resolve(SiteText.FILE))
                 .filter(Files::exists));
     }
 

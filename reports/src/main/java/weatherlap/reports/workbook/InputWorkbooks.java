@@ -8,19 +8,31 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import weatherlap.charts.kit.TemporaryFolder;
+import weatherlap.datasets.shortform.HouseDefaults;
+import weatherlap.datasets.shortform.ShortFile;
+import weatherlap.datasets.shortform.ShortPortfolio;
+import weatherlap.datasets.shortform.ShortTable;
+import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
+import weatherlap.datasets.table.Problems;
+import weatherlap.datasets.table.Source;
+import weatherlap.datasets.workbook.Beside;
 import weatherlap.datasets.workbook.SheetNames;
 import weatherlap.datasets.workbook.WorkbookTables;
 
 /**
- * The workbooks that one run reads, each unpacked into a folder of tables of its own that only this user may enter. The folders are gone when
+ * The workbooks and short tables that one run reads, each unpacked into a folder of tables of its own that only this user may enter. The folders are gone when
  * the run is.
  */
 public final class InputWorkbooks implements AutoCloseable {
     private static final String SUFFIX = "\\.[^.]*$";
+    private static final int LONGEST_SHORT = 20_000_000;
+    private static final WorkbookTables.ToldTable SHORT =
+            new WorkbookTables.ToldTable(ShortTable.FILE, ShortTable::isHeadedSo);
 
     private final Map<Path, Unpacked> unpacked = new LinkedHashMap<>();
     private final List<String> problems = new ArrayList<>();
@@ -28,34 +40,75 @@ public final class InputWorkbooks implements AutoCloseable {
 
     private record Unpacked(Path folder, SheetNames names) {}
 
-    /** The path itself; for a workbook, the folder of its tables. What is wrong with one is kept in {@link #problems}. */
+    /**
+     * The path itself; for a workbook, or for a short table, the folder of its tables. What is wrong with one is kept in {@link #problems}.
+     */
     public Path folder(String asked) {
         Path path = Path.of(asked);
-        if (!WorkbookTables.isNamedSo(path) || !Files.isRegularFile(path)) {
-            return path;
-        }
         Unpacked known = unpacked.get(path);
-        return known != null ? known.folder() : unpack(path);
+        if (known != null) {
+            return known.folder();
+        }
+        if (WorkbookTables.isNamedSo(path) && Files.isRegularFile(path)) {
+            return workbook(path);
+        }
+        return ShortFile.at(path).map(table -> shortTable(path, table)).orElse(path);
     }
 
-    private Path unpack(Path workbook) {
-        Loaded<WorkbookTables> read = WorkbookTables.read(workbook);
+    private Path workbook(Path workbook) {
+        Loaded<WorkbookTables> read = WorkbookTables.read(workbook, Optional.of(SHORT));
         read.errors().forEach(problem -> problems.add(problem.toString()));
         read.warnings().stream().map(Problem::toString).forEach(warnings::add);
         if (read.value().isEmpty()) {
             return workbook;
         }
         WorkbookTables tables = read.value().get();
+        String text = tables.texts().get(ShortTable.FILE);
+        SheetNames.Sheet sheet = tables.names().sheets().get(ShortTable.FILE);
+        return text == null
+                ? unpack(workbook, workbook, tables.texts(), tables.names())
+                : filled(workbook, workbook, Source.of(ShortTable.FILE, text), tables.texts(), ShortTable.names(sheet));
+    }
+
+    private Path shortTable(Path asked, Path table) {
+        SheetNames names = ShortTable.names(new SheetNames.Sheet(String.valueOf(table.getFileName()), Map.of()));
+        Problems found = new Problems();
+        Optional<String> text = Folder.file(table, found).flatMap(source -> source.text(LONGEST_SHORT, found));
+        found.errors().forEach(problem -> problems.add(problem.toString()));
+        return text.map(known ->
+                        filled(asked, table, Source.of(ShortTable.FILE, known), Map.of(ShortTable.FILE, known), names))
+                .orElse(asked);
+    }
+
+    /** The tables of houses filled up from the short one. */
+    private Path filled(Path asked, Path file, Source table, Map<String, String> texts, SheetNames names) {
+        Problems found = new Problems();
+        Optional<ShortPortfolio> read = ShortPortfolio.read(table, found);
+        found.errors().forEach(problem -> problems.add(names.said(problem.toString())));
+        found.warnings().forEach(problem -> warnings.add(names.said(problem.toString())));
+        if (read.isEmpty()) {
+            return asked;
+        }
+        Map<String, String> all = new LinkedHashMap<>(texts);
+        all.putAll(read.get().texts(HouseDefaults.bundled()));
+        return unpack(asked, file, all, names);
+    }
+
+    private Path unpack(Path asked, Path file, Map<String, String> texts, SheetNames names) {
         try {
-            String name = workbook.getFileName().toString().replaceFirst(SUFFIX, "");
-            Path folder = Files.createTempDirectory(TemporaryFolder.ofProcess(), "workbook")
+            String name = String.valueOf(asked.toAbsolutePath().normalize().getFileName())
+                    .replaceFirst(SUFFIX, "");
+            Path folder = Files.createTempDirectory(TemporaryFolder.ofProcess(), Beside.TEMPORARY)
                     .resolve(name.isEmpty() ? "workbook" : name);
-            unpacked.put(workbook, new Unpacked(folder, tables.names()));
+            unpacked.put(asked, new Unpacked(folder, names));
             Files.createDirectory(folder);
-            for (Map.Entry<String, String> table : tables.texts().entrySet()) {
+            for (Map.Entry<String, String> table : texts.entrySet()) {
                 Files.writeString(folder.resolve(table.getKey()), table.getValue());
             }
-            Files.writeString(folder.resolve(SheetNames.FILE), tables.names().text());
+            Files.writeString(folder.resolve(SheetNames.FILE), names.text());
+            Files.writeString(
+                    folder.resolve(Beside.FILE),
+                    file.toAbsolutePath().normalize().getParent().toString());
             return folder;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

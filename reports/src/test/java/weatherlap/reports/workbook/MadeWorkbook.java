@@ -46,6 +46,16 @@ final class MadeWorkbook {
         return this;
     }
 
+    /** Nothing but a short table of two windows. */
+    void onlyShort(String sheet) {
+        sheets.clear();
+        table(
+                sheet,
+                ("house,wall faces,window,width,height,opens,frame,siding\nA,S,1,t:35-1/2,59.5,DH,alum,vinyl\n"
+                                + "A,SW,2,30,t:4',slider,Vinyl,vinyl\n")
+                        .getBytes(StandardCharsets.UTF_8));
+    }
+
     private void table(String sheet, byte[] csv) {
         int row = 1;
         for (String line : new String(csv, StandardCharsets.UTF_8).split("\n")) {

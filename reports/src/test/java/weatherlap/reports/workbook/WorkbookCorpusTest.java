@@ -35,6 +35,7 @@ import weatherlap.datasets.table.Loaded;
  * Windows name Fenster                a sheet under another name
  * Windows hide                        a hidden sheet
  * 1904                                days counted from 1904
+ * short Fenster                       nothing but the short table, on a sheet of that name
  * records                             with jobs and service calls, which are read too
  * </pre>
  */
@@ -120,6 +121,8 @@ class WorkbookCorpusTest {
         } else if (line.endsWith(" gone")) {
             String[] row = line.replace(" gone", "").split("!");
             made.sheets.get(row[0]).remove(Integer.parseInt(row[1]));
+        } else if (line.startsWith("short ")) {
+            made.onlyShort(line.replace("short ", ""));
         } else if (line.equals("1904")) {
             made.from1904 = true;
         } else if (word.matches()) {
