@@ -33,6 +33,13 @@ public final class RuleTable {
                     score -> OptionalDouble.of(score.heldOutRegretUsd()))
             .number(
                     "share_full_flange",
+                    "share of the first, earlier name",
+                    "fraction",
+                    3,
+                    "the same as share_first, by its earlier name",
+                    RuleScore::shareFirst)
+            .number(
+                    "share_first",
                     "share of the first",
                     "fraction",
                     3,

@@ -39,6 +39,11 @@ public final class SegmentTable {
                     row -> row.totals().horizonCostUsd() / row.share().openings())
             .whole(
                     "houses_for_full_flange",
+                    "houses for the first, earlier name",
+                    "the same as houses_for_first, by its earlier name",
+                    row -> row.share().housesForFirst())
+            .whole(
+                    "houses_for_first",
                     "houses for the first",
                     "houses of these with the lower expected horizon cost under the first of the two methods",
                     row -> row.share().housesForFirst())

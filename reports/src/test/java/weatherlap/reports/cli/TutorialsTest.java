@@ -46,7 +46,7 @@ class TutorialsTest {
                     reports/README.md, A shop owner with a spreadsheet of ten houses, 8
                     reports/README.md, A salesperson with one family,                 5
                     reports/README.md, An analyst with last year's job records,       5
-                    README.md,         Your own houses,                               8
+                    README.md,         Your own houses,                               9
                     """, quoteCharacter = '"')
     void runsAsWritten(String document, String chapter, int commands) throws IOException {
         String text = chapter(document, chapter);
