@@ -22,10 +22,10 @@ class JobAlternativesTest {
     private static final House HOUSE = Town.house("h");
     private static final List<Integer> PEOPLE = List.of(1, 2, 4);
     private static final List<Integer> YEARS = List.of(5, 20, 30);
+    private static final Simulator RUN = simulator(Town.BUNDLED);
     private static final Offset<Double> SAME = within(1e-6);
 
-    private final Map<Method, JobParts> parts =
-            simulator(Town.BUNDLED).alternatives(PEOPLE, YEARS).of(HOUSE);
+    private final Map<Method, JobParts> parts = RUN.alternatives(PEOPLE, YEARS).of(RUN.simulate(HOUSE));
 
     @Test
     void anotherCrewIsThatOfARunWithIt() {

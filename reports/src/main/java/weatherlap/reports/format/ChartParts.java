@@ -2,15 +2,17 @@ package weatherlap.reports.format;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The parts of a workbook that the library which writes it does not know: charts, the drawings that hold them, and the values that formulas
- * have.
+ * have. Merged cells, which it lists in an order of chance, are put in one.
  *
  * @see "ISO/IEC 29500-1:2016, 12.3.8 drawings part, 14.2.1 chart part, 18.3.1.40 formula, 18.3.1.96 value, 21.2 DrawingML charts"
  */
@@ -20,6 +22,8 @@ final class ChartParts {
     private static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n";
     private static final String TYPES = "[Content_Types].xml";
     private static final Pattern FORMULA = Pattern.compile("<c r=\"([A-Z]+[0-9]+)\"[^>]*><f>[^<]*</f>(?=</c>)");
+
+    private static final Pattern MERGED = Pattern.compile("(<mergeCell ref=\"[A-Z0-9:]+\"(/>|></mergeCell>))+");
 
     private final SortedMap<String, byte[]> parts;
     private int charts;
@@ -32,7 +36,7 @@ final class ChartParts {
     /** @param number of the sheet, from 1 */
     void add(int number, CellSheet sheet) {
         String part = "xl/worksheets/sheet" + number + ".xml";
-        String xml = withValues(text(part), sheet.asRun());
+        String xml = inOrder(withValues(text(part), sheet.asRun()));
         if (!sheet.charts().isEmpty()) {
             String relations = "xl/worksheets/_rels/sheet" + number + ".xml.rels";
             if (parts.containsKey(relations)) {
@@ -48,6 +52,14 @@ final class ChartParts {
         return FORMULA.matcher(sheet)
                 .replaceAll(formula ->
                         Matcher.quoteReplacement(formula.group() + "<v>" + values.get(formula.group(1)) + "</v>"));
+    }
+
+    private static String inOrder(String sheet) {
+        return MERGED.matcher(sheet)
+                .replaceFirst(all -> Arrays.stream(all.group().split("(?=<)"))
+                        .filter(tag -> tag.startsWith("<mergeCell "))
+                        .sorted()
+                        .collect(Collectors.joining()));
     }
 
     private String drawing(List<PlacedChart> placed) {

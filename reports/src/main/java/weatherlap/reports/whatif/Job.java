@@ -32,7 +32,7 @@ record Job(
         int windows = 0;
         for (int h = 0; h < shown.size(); h++) {
             HouseChoice choice = shown.get(h);
-            Map<Method, JobParts> parts = alternatives.of(choice.result().house());
+            Map<Method, JobParts> parts = alternatives.of(choice.result());
             for (MethodResult result : choice.result().methods().values()) {
                 List<OpeningResult> openings = choice.result().openings().stream()
                         .filter(opening -> opening.method() == result.method())

@@ -37,7 +37,7 @@ record OwnNumbers(
     static final int RATE = 5;
 
     private static final List<Integer> OTHER_CREWS = List.of(1, 2, 3, 4, 5);
-    private static final List<Integer> OTHER_YEARS = List.of(5, 10, 15, 20, 30);
+    private static final List<Integer> OTHER_YEARS = List.of(5, 10, 20, 30);
 
     static OwnNumbers of(Assumptions assumptions, List<House> houses) {
         List<String> regions = assumptions.wages().stream()

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.zip.ZipInputStream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
@@ -87,6 +89,79 @@ class WorkbookFileTest {
         }
     }
 
+    /** A sheet of texts over several cells, a formula and a chart. */
+    private static final CellSheet.Filler FRONT = new CellSheet.Filler() {
+        @Override
+        public String title() {
+            return "Front";
+        }
+
+        @Override
+        public void fill(CellSheet sheet) {
+            for (int row = 0; row < 20; row++) {
+                sheet.text(row, 0, 3, "=1+1 & <b>", Look.PLAIN, 40);
+            }
+            sheet.text(20, 0, "<name> & so on", Look.HEADER);
+            sheet.number(21, 0, 6, "0", Look.INPUT);
+            sheet.formula(22, 0, CellSheet.cell("Front", 21, 0) + "*7", 42, "0", Look.NUMBER);
+            sheet.allow(21, 0, List.of(6, 7), "Pick 6 or 7.");
+            sheet.chart(
+                    new ColumnChart(
+                            "A & B",
+                            "<axis>",
+                            "0",
+                            List.of(new ColumnChart.Series(
+                                    sheet.cells(20, 0, 20, 0),
+                                    "1B4F72",
+                                    sheet.cells(20, 0, 20, 0),
+                                    sheet.cells(22, 0, 22, 0)))),
+                    0,
+                    5,
+                    10,
+                    9);
+        }
+    };
+
+    private static byte[] withFront() {
+        return TestTables.bytes(WorkbookFile.of(List.of(FRONT), List.of("About"), List.of(TestTables.hostile())));
+    }
+
+    @Test
+    void aFormulaBringsItsValueAndTextsStayTexts() throws IOException {
+        try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(withFront()))) {
+            List<Row> rows = book.getFirstSheet().read();
+            assertThat(rows.get(0).getCell(0).getType()).isEqualTo(CellType.STRING);
+            assertThat(rows.get(0).getCellText(0)).isEqualTo("=1+1 & <b>");
+            assertThat(rows.get(22).getCell(0).getFormula()).isEqualTo("'Front'!$A$22*7");
+            assertThat(rows.get(22).getCell(0).getRawValue()).isEqualTo("42.0");
+        }
+    }
+
+    @Test
+    void aChartDrawsCellsAndHoldsWhatTheyHold() throws Exception {
+        byte[] book = withFront();
+        for (String part : List.of(
+                "[Content_Types].xml",
+                "xl/worksheets/sheet1.xml",
+                "xl/worksheets/_rels/sheet1.xml.rels",
+                "xl/drawings/drawing1.xml",
+                "xl/drawings/_rels/drawing1.xml.rels",
+                "xl/charts/chart1.xml")) {
+            DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .parse(new ByteArrayInputStream(entry(book, part).getBytes(StandardCharsets.UTF_8)));
+        }
+        assertThat(entry(book, "xl/charts/chart1.xml"))
+                .contains("<c:f>'Front'!$A$23:$A$23</c:f>", "<c:v>42.0</c:v>", "&lt;name&gt; &amp; so on");
+        assertThat(entry(book, "[Content_Types].xml")).contains("/xl/charts/chart1.xml", "/xl/drawings/drawing1.xml");
+    }
+
+    /** The library keeps merged cells in a set without an order of its own. */
+    @Test
+    void sheetsWithMergedCellsGiveTheSameBytes() {
+        assertThat(withFront()).isEqualTo(withFront());
+    }
+
     private static String entry(String name) throws IOException {
         return entry(workbook(), name);
     }
@@ -95,7 +170,7 @@ class WorkbookFileTest {
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(book))) {
             for (var entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 if (entry.getName().equals(name)) {
-                    return new String(zip.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+                    return new String(zip.readAllBytes(), StandardCharsets.UTF_8);
                 }
             }
         }

@@ -4,12 +4,10 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
-import weatherlap.sim.house.House;
 import weatherlap.sim.laps.LeakCauses;
 import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakModel;
@@ -31,6 +29,7 @@ public final class JobAlternatives {
     private final SortedMap<Integer, Assumptions> crews = new TreeMap<>();
     private final SortedMap<Integer, LeakTables> horizons = new TreeMap<>();
     private final LeakDraws scratch;
+    private final int own;
 
     /**
      * @param people in a crew, each 1 or more
@@ -42,6 +41,7 @@ public final class JobAlternatives {
         people.forEach(crew -> crews.put(crew, changed(Scalar.CREW_SIZE, crew)));
         years.forEach(year -> horizons.put(year, LeakTables.of(changed(Scalar.HORIZON_YEARS, year))));
         scratch = new LeakDraws(world.draws());
+        own = simulator.assumptions().scenario().whole(Scalar.HORIZON_YEARS);
     }
 
     private Assumptions changed(Scalar scalar, int value) {
@@ -52,12 +52,15 @@ public final class JobAlternatives {
     /**
      * One house by every method that it is open to.
      *
+     * @param run of the simulator at the house
      * @throws IllegalArgumentException where a day leaves a crew no time to work
      */
-    public Map<Method, JobParts> of(House house) {
-        LeakCauses causes = simulator.leakCauses(house);
+    public Map<Method, JobParts> of(HouseResult run) {
+        LeakCauses causes = simulator.leakCauses(run.house());
         Map<Method, JobParts> parts = new EnumMap<>(Method.class);
-        simulator.takeoff(house).forEach((method, takeoff) -> parts.put(method, parts(method, takeoff, causes)));
+        simulator
+                .takeoff(run.house())
+                .forEach((method, takeoff) -> parts.put(method, parts(run.method(method), takeoff, causes)));
         return parts;
     }
 
@@ -69,18 +72,20 @@ public final class JobAlternatives {
                 .toList();
     }
 
-    private JobParts parts(Method method, HouseTakeoff takeoff, LeakCauses causes) {
+    private JobParts parts(MethodResult run, HouseTakeoff takeoff, LeakCauses causes) {
         HouseQuantities quantities = HouseTakeoff.quantities(
                 takeoff.house(),
-                Set.of(method),
+                takeoff.methods(),
                 takeoff.openings().stream().map(OpeningTakeoff::geometry).toList());
         return new JobParts(
-                method,
+                run.method(),
                 crews.entrySet().stream()
-                        .map(crew -> work(crew.getKey(), WorkTakeoff.of(crew.getValue(), takeoff.house(), quantities)))
+                        .map(crew -> work(crew.getKey(), takeoff.work().by(crew.getValue(), quantities)))
                         .toList(),
                 horizons.entrySet().stream()
-                        .map(horizon -> repairs(horizon.getKey(), horizon.getValue(), method, takeoff, causes))
+                        .map(horizon -> horizon.getKey() == own
+                                ? new JobParts.Repairs(own, run.warrantyUsd(), run.expectedDamageUsd())
+                                : repairs(horizon.getKey(), horizon.getValue(), takeoff, causes))
                         .toList(),
                 Arrays.stream(takeoff.work().openingMaterialUsd()).boxed().toList(),
                 Arrays.stream(takeoff.directUsd()).boxed().toList());
@@ -95,11 +100,10 @@ public final class JobAlternatives {
                 work.openings().stream().map(OpeningWork::meanMinutes).toList());
     }
 
-    private JobParts.Repairs repairs(
-            int years, LeakTables tables, Method method, HouseTakeoff takeoff, LeakCauses causes) {
+    private JobParts.Repairs repairs(int years, LeakTables tables, HouseTakeoff takeoff, LeakCauses causes) {
         var laps = takeoff.laps().beside(tables);
         List<LeakModel> models = takeoff.openings().stream()
-                .map(opening -> LeakModel.of(opening.opening(), method, opening.exposure(), laps))
+                .map(opening -> LeakModel.of(opening.opening(), takeoff.method(), opening.exposure(), laps))
                 .toList();
         HouseLeaks leaks = HouseLeaks.of(models, world.repairUsd(), world.meanRepairUsd(), causes, scratch);
         return new JobParts.Repairs(years, leaks.warranted() * world.meanRepairUsd(), leaks.meanDamageUsd());

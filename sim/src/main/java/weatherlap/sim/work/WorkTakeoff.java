@@ -81,6 +81,34 @@ public record WorkTakeoff(
                 new MaterialTakeoff(assumptions, house, quantities).lines(days.days()));
     }
 
+    /**
+     * The same work by a crew of another size; without a step that one of the two is too small for, its minutes are the same.
+     *
+     * @param changed assumptions that differ from those of this takeoff in the crew's size alone
+     * @param quantities that this takeoff was made from
+     */
+    public WorkTakeoff by(Assumptions changed, HouseQuantities quantities) {
+        int smaller = Math.min(
+                assumptions.scenario().whole(Scalar.CREW_SIZE),
+                changed.scenario().whole(Scalar.CREW_SIZE));
+        if (changed.steps().stream().anyMatch(step -> step.people() > smaller)) {
+            return of(changed, house, quantities);
+        }
+        LabourTakeoff labour = new LabourTakeoff(changed, house, methods);
+        DayPlan days = days(labour, elevations, quantities);
+        return new WorkTakeoff(
+                changed,
+                house,
+                methods,
+                elevations,
+                jobLines,
+                labour.ofDays(days.days()),
+                days,
+                days.days() == crewDays.days()
+                        ? materials
+                        : new MaterialTakeoff(changed, house, quantities).lines(days.days()));
+    }
+
     private static ElevationWork elevation(LabourTakeoff labour, Elevation elevation, ElevationQuantities counted) {
         Assumptions assumptions = labour.assumptions();
         List<OpeningWork> openings = new ArrayList<>();
