@@ -105,10 +105,11 @@ public record Inputs(
             throw refused(paths, reader.problems());
         }
         reader.warnings().addAll(PriceDates.old(assumptions.orElseThrow()));
-        reader.warnings().addAll(
-                SightlineOrder.exceptions(assumptions.orElseThrow().assumptions()));
+        reader.warnings()
+                .addAll(SightlineOrder.exceptions(assumptions.orElseThrow().assumptions()));
         paths.portfolio().flatMap(ShortPortfolio::saidOf).ifPresent(reader.warnings()::add);
-        paths.portfolio().map(SheetNames::in).ifPresent(names -> reader.warnings().replaceAll(names::said));
+        paths.portfolio().map(SheetNames::in).ifPresent(names -> reader.warnings()
+                .replaceAll(names::said));
         SortedMap<String, String> sums =
                 checksums(paths, portfolioSums, weather.orElseThrow(), assumptions.orElseThrow());
         sums.putAll(ShopReading.checksums(shop.orElseThrow()));

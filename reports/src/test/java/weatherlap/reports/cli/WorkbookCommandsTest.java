@@ -5,7 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -15,6 +20,9 @@ import org.junit.jupiter.api.io.TempDir;
 class WorkbookCommandsTest {
     @TempDir
     private static Path folder;
+
+    /** Commands that write pages and no table: their pages stand for them. */
+    private static final Set<String> SHEETS_ALONE = Set.of("handout", "crewsheet");
 
     private static Path workbook;
 
@@ -26,22 +34,64 @@ class WorkbookCommandsTest {
         assertThat(cli.err()).contains("weatherlap check \"" + workbook + "\"");
     }
 
+    /** What the tutorials do with a folder of tables gives the same tables from a workbook that holds what the folder does. */
     @Test
-    void everyCommandThatReadsTablesReadsIt() {
-        List<List<Object>> lines = List.of(
-                List.of("check", workbook),
-                List.of("explain", workbook, "--opening", "EXAMPLE/front/W1"),
-                List.of("compare", workbook, "--draws", 16, "--out", folder.resolve("report")),
-                List.of("handout", workbook, "--out", folder.resolve("handout")),
-                List.of("crewsheet", workbook, "--method", "insert", "--out", folder.resolve("crew")),
-                List.of("callbacks", workbook, "--out", folder.resolve("calls")),
-                List.of("calibrate", workbook, "--out", folder.resolve("rates")));
-        for (List<Object> line : lines) {
-            Cli cli = Cli.run(line.toArray());
-            assertThat(cli.err()).as(line + "").doesNotContain("weatherlap1", "weatherlap2", ".csv:");
-            assertThat(cli.status()).as(line + cli.err()).isZero();
+    void aWorkbookGivesTheTablesThatItsFolderGives() throws IOException {
+        Path tables = folder.resolve("tables/my houses");
+        assertThat(Cli.run("generate", "--template", "--records", "--out", tables)
+                        .status())
+                .isZero();
+        List<List<String>> commands = List.of(
+                List.of("compare", "--set", "draws=16", "--set", "gross_margin=0.42"),
+                List.of("breakeven", "--set", "draws=16", "--vary", "repair_cost_usd"),
+                List.of("handout", "--set", "draws=16"),
+                List.of("crewsheet", "--method", "full-flange"),
+                List.of("callbacks"),
+                List.of("calibrate"));
+        for (List<String> command : commands) {
+            Path input = command.get(0).equals("calibrate") ? tables.resolve("jobs.csv") : tables;
+            SortedMap<String, String> own = written(command, input, "folder");
+            SortedMap<String, String> other = written(command, workbook, "workbook");
+            assertThat(other.keySet()).as(command.get(0)).isEqualTo(own.keySet());
+            own.forEach((table, text) -> assertThat(other.get(table))
+                    .as(command.get(0) + ", " + table)
+                    .isEqualTo(text));
+            assertThat(own).as(command.get(0)).isNotEmpty();
         }
-        assertThat(folder.resolve("report/report.html")).content().contains("my houses");
+        assertThat(folder.resolve("by workbook/compare/report.html")).content().contains("my houses");
+        assertThat(explained(workbook)).contains("labor").isEqualTo(explained(tables));
+        done("check", workbook);
+    }
+
+    /** A run that ends well, and never names the folder that a workbook was unpacked to. */
+    private static Cli done(Object... line) {
+        Cli cli = Cli.run(line);
+        assertThat(cli.status()).as(List.of(line) + cli.err()).isZero();
+        if (List.of(line).contains(workbook)) {
+            assertThat(cli.err()).as(List.of(line) + "").doesNotContain("weatherlap1", "weatherlap2", ".csv:");
+        }
+        return cli;
+    }
+
+    private static String explained(Path input) {
+        return done("explain", input, "--set", "draws=16", "--opening", "EXAMPLE/front/W1")
+                .out();
+    }
+
+    /** Every table that a command writes, by its name; else its pages. */
+    private static SortedMap<String, String> written(List<String> command, Path input, String name) throws IOException {
+        Path out = folder.resolve("by " + name).resolve(command.get(0));
+        List<Object> line = new ArrayList<>(command);
+        line.add(1, input);
+        line.addAll(List.of("--out", out));
+        done(line.toArray());
+        SortedMap<String, String> tables = new TreeMap<>();
+        for (Map.Entry<String, Path> file : Outputs.files(out).entrySet()) {
+            if (file.getKey().endsWith(SHEETS_ALONE.contains(command.get(0)) ? ".html" : ".csv")) {
+                tables.put(file.getKey(), Files.readString(file.getValue()));
+            }
+        }
+        return tables;
     }
 
     @Test
