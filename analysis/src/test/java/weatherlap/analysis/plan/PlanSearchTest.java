@@ -87,6 +87,18 @@ class PlanSearchTest {
         }
     }
 
+    /** However long a wall, so many ways of doing it are kept that a house of thousands of windows is planned in little memory. */
+    @Test
+    void fewWaysAreKeptOfAVeryLargeWall() {
+        PlanParts parts = wall(new Random(18), 150);
+        List<OpenMethods> open = parts.openings().stream().map(OpenMethods::of).toList();
+        WallOptions options = WallOptions.of(parts.walls().get(0), open);
+        assertThat(options.cheapestFirst()).hasSizeBetween(150, 64 * 64);
+        assertThat(options.cheapestFirst())
+                .allSatisfy(option -> assertThat(option.ways()).hasSize(150));
+        assertThat(new PlanSearch(parts, open).best(1).lossBoundUsd()).isPositive();
+    }
+
     private static List<Plan> all(PlanParts parts, List<OpenMethods> open) {
         List<List<Method>> plans = List.of(List.of());
         for (OpenMethods here : open) {

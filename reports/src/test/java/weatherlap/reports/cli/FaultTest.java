@@ -204,11 +204,22 @@ class FaultTest {
         Cli cli = OwnProcess.start(
                         folder, List.of("-Xmx24m"), "generate", "--houses", 1, "--jobs", 100_000, "--out", out)
                 .ended();
-        assertThat(cli.err())
-                .contains("out of memory", "-Xmx", "nothing was written")
-                .doesNotContain("\tat ");
+        assertThat(cli.err()).contains("out of memory", "-Xmx").doesNotContain("\tat ");
         assertThat(cli.status()).isEqualTo(1);
         assertThat(out).doesNotExist();
+    }
+
+    /** Less than anything can be done with; and so little that Java would collect garbage for ever and hear no signal. */
+    @Test
+    void tooLittleMemoryToRunOrToFail() throws Exception {
+        for (String most : List.of("-Xmx16m", "-Xmx28m")) {
+            Cli cli = OwnProcess.start(
+                            folder, List.of(most, "-XX:+UseG1GC", "-XX:-UseSerialGC"), "compare", "--out", out)
+                    .ended();
+            assertThat(cli.err()).as(most).contains("out of memory", "-Xmx");
+            assertThat(cli.status()).as(most).isEqualTo(1);
+            assertThat(out).doesNotExist();
+        }
     }
 
     /** A small file system of its own, where the tests may make one. */

@@ -2,6 +2,7 @@ package weatherlap.sim.labour;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -89,6 +90,38 @@ class DayPlanTest {
                         new Stint(1, 1, 0, List.of(0, 1), true, false), new Stint(2, 1, 0, List.of(2, 3), false, true));
     }
 
+    /** 100 + 400 ÷ 2 leave 100 of the first day: no window fits; two are done on the second, and 200 of siding do not fit into its rest. */
+    @Test
+    void halfOfTheSidingComesDownBeforeTheWindowsAndHalfGoesBackAfterThem() {
+        assertThat(plan(400, 0, tied(100, 400, 150.0, 150.0)).stints())
+                .containsExactly(
+                        new Stint(1, 1, 0, List.of(), true, false),
+                        new Stint(2, 1, 0, List.of(0, 1), false, false),
+                        new Stint(3, 1, 0, List.of(), false, true));
+    }
+
+    @Test
+    void aSmallWallFillsTheRestOfADay() {
+        assertThat(plan(400, 0, tied(0, 0, 300.0), tied(0, 0, 250.0), tied(0, 0, 90.0))
+                        .dayOfOpening())
+                .containsExactly(1, 2, 1);
+    }
+
+    /** Of two teams of two people, 150 and 250 min are left when two walls are done: the third goes to the second team. */
+    @Test
+    void theTeamWithMoreOfItsDayLeftTakesTheNextWall() {
+        DayPlan plan = DayPlan.of(
+                400, 4, 0, List.of(tied(0, 0, 500.0), tied(0, 0, 300.0), tied(0, 0, 250.0), tied(0, 0, 200.0)));
+        assertThat(plan.stints())
+                .extracting(Stint::team, Stint::wall)
+                .containsExactly(tuple(1, 0), tuple(1, 3), tuple(2, 1), tuple(2, 2));
+    }
+
+    @Test
+    void aWallWithoutWindowsTakesNoTime() {
+        assertThat(plan(400, 300, new Wall(300, List.of()), wall(100)).days()).isEqualTo(1);
+    }
+
     /** A crew of four is two teams of two: 400 person-minutes a wall are 200 of a team, so two walls are done by noon. */
     @Test
     void aLargerCrewRunsTwoWalls() {
@@ -96,7 +129,7 @@ class DayPlanTest {
         DayPlan plan = DayPlan.of(400, 4, 0, walls);
         assertThat(plan.days()).isEqualTo(1);
         assertThat(plan.stints()).extracting(Stint::team).containsExactly(1, 1, 2, 2);
-        assertThat(DayPlan.of(400, 3, 0, walls).days()).isEqualTo(2);
+        assertThat(DayPlan.of(400, 3, 0, walls).dayOfOpening()).containsExactly(1, 1, 2, 2);
         assertThat(DayPlan.of(400, 2, 0, walls).days()).isEqualTo(2);
     }
 

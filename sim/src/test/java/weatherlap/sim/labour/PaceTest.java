@@ -79,4 +79,26 @@ class PaceTest {
                 .isEqualTo(2);
         assertThat(new Pace(scenario(), 1, false).atOpening(SET, 1)).isEmpty();
     }
+
+    @Test
+    void aWallOfOneStoryHasNoHeight() {
+        Pace pace = new Pace(scenario(), 3, false);
+        assertThat(pace.atElevation(TAPE, List.of(1, 1, 1))).hasSize(1);
+        assertThat(pace.atElevation(TAPE, List.of(1, 2, 3))).hasSize(2);
+        assertThat(pace.atOpening(TAPE, 1)).hasSize(1);
+    }
+
+    @Test
+    void oneOpeningLearnsNothing() {
+        assertThat(new Pace(scenario().with(Scalar.LEARNING_SLOPE, 0.8), 1, false).atOpening(TRIM, 1))
+                .isEmpty();
+        assertThat(new Pace(scenario().with(Scalar.LEARNING_SLOPE, 1), 8, false).atOpening(TRIM, 1))
+                .isEmpty();
+    }
+
+    @Test
+    void threePeopleAreOneAndAHalfCrewsOfTwo() {
+        LabourStep lift = step("lift", Driver.OPENING, 10, false, false, 3);
+        assertThat(product(new Pace(scenario(), 1, false).anywhere(lift))).isEqualTo(1.5);
+    }
 }
