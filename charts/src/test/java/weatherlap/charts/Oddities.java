@@ -24,6 +24,7 @@ import weatherlap.charts.report.LeakRose;
 import weatherlap.charts.report.PortfolioHeatMap;
 import weatherlap.charts.study.BreakEvenCurve;
 import weatherlap.charts.study.BreakEvenMap;
+import weatherlap.charts.study.CalibrationCurves;
 import weatherlap.charts.study.ChangedKinds;
 import weatherlap.charts.study.Curves;
 import weatherlap.charts.study.DriverIndices;
@@ -256,6 +257,13 @@ public final class Oddities {
                                 .toList()),
                 new RateMoves("none", List.of()),
                 new RateMoves(ENDLESS, List.of(new RateMoves.Rate(ENDLESS, 0, 1e6, 0, 1e7))),
+                new CalibrationCurves("none", List.of()),
+                new CalibrationCurves(
+                        ENDLESS,
+                        LABELS.stream()
+                                .map(label -> new CalibrationCurves.Panel(
+                                        label, List.of(new CalibrationCurves.Line(label, List.of(0.0, 0.0, 1.0)))))
+                                .toList()),
                 new HeldOutPlaces("none", List.of()),
                 new HeldOutPlaces(ENDLESS, List.of(0.0, 1.0)),
                 new FittedHours("none", List.of()),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.drawing.WallRose;
 import weatherlap.charts.kit.MethodStyle;
@@ -22,6 +23,7 @@ import weatherlap.charts.report.LeakRose;
 import weatherlap.charts.report.PortfolioHeatMap;
 import weatherlap.charts.study.BreakEvenCurve;
 import weatherlap.charts.study.BreakEvenMap;
+import weatherlap.charts.study.CalibrationCurves;
 import weatherlap.charts.study.ChangedKinds;
 import weatherlap.charts.study.Curves;
 import weatherlap.charts.study.DriverIndices;
@@ -65,6 +67,7 @@ public final class Samples {
                 fittedHours(),
                 rateMoves(),
                 heldOutPlaces(),
+                calibrationCurves(),
                 residuals(),
                 wallRose());
     }
@@ -379,6 +382,21 @@ public final class Samples {
         return new HeldOutPlaces(
                 "80 invented jobs",
                 IntStream.range(0, 80).mapToObj(i -> random.nextDouble()).toList());
+    }
+
+    public static CalibrationCurves calibrationCurves() {
+        List<Double> even = List.of(0.0, 0.24, 0.55, 0.76, 1.0);
+        List<Double> narrow = List.of(0.18, 0.3, 0.5, 0.68, 0.85);
+        return new CalibrationCurves(
+                "invented jobs",
+                Stream.of("hours", "days", "material", "price", "calls")
+                        .map(amount -> new CalibrationCurves.Panel(
+                                amount,
+                                List.of(
+                                        new CalibrationCurves.Line("the tables", narrow),
+                                        new CalibrationCurves.Line("calibrated", even),
+                                        new CalibrationCurves.Line("average a window", List.of(0.0, 1.0)))))
+                        .toList());
     }
 
     public static FittedHours fittedHours() {

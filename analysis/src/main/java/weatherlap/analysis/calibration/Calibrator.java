@@ -13,6 +13,7 @@ import weatherlap.datasets.jobs.EarlierRate;
 import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobTakeoff;
+import weatherlap.datasets.jobs.JobWork;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -54,10 +55,22 @@ public final class Calibrator {
             Map<String, EarlierRate> earlier,
             CalibrationOptions options) {
         JobTakeoff takeoff = new JobTakeoff(assumptions, jobs, houses);
-        JobTable typed = JobTable.of(assumptions, jobs, takeoff);
+        return of(assumptions, JobTable.of(assumptions, jobs, takeoff), FilledIn.of(jobs, takeoff), earlier, options);
+    }
+
+    /** Fits all rates to jobs whose work is taken off already; what records left out is not counted. */
+    public static Calibration calibrateWork(Assumptions assumptions, List<JobWork> works, CalibrationOptions options) {
+        return of(assumptions, JobTable.ofWork(assumptions, works), FilledIn.NOTHING, Map.of(), options);
+    }
+
+    private static Calibration of(
+            Assumptions assumptions,
+            JobTable typed,
+            FilledIn filledIn,
+            Map<String, EarlierRate> earlier,
+            CalibrationOptions options) {
         List<GrossTiming> gross = gross(assumptions.scenario(), options).of(typed);
-        return new Calibrator(assumptions, options, typed.without(gross))
-                .calibration(gross, FilledIn.of(jobs, takeoff), earlier);
+        return new Calibrator(assumptions, options, typed.without(gross)).calibration(gross, filledIn, earlier);
     }
 
     private static GrossTimings gross(Scenario scenario, CalibrationOptions options) {

@@ -16,6 +16,9 @@ import weatherlap.sim.assumptions.Fact;
  * @param measured jobs that were taken off a measured house
  */
 public record FilledIn(Map<Fact, Integer> blanks, int jobs, int measured) {
+    /** Nothing is known to have been filled in. */
+    static final FilledIn NOTHING = new FilledIn(new EnumMap<>(Fact.class), 0, 0);
+
     public FilledIn {
         blanks = Collections.unmodifiableMap(new EnumMap<>(blanks));
     }

@@ -15,6 +15,7 @@ import org.apache.commons.math3.linear.RealVector;
 import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobTakeoff;
+import weatherlap.datasets.jobs.JobWork;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 
@@ -36,6 +37,12 @@ record JobTable(List<LabourStep> steps, List<JobLine> lines, List<String> crews,
     }
 
     static JobTable of(Assumptions assumptions, List<JobRecord> jobs, JobTakeoff takeoff) {
+        return ofWork(assumptions, jobs.stream().map(takeoff::of).toList());
+    }
+
+    /** Jobs whose work is taken off already. */
+    static JobTable ofWork(Assumptions assumptions, List<JobWork> works) {
+        List<JobRecord> jobs = works.stream().map(JobWork::job).toList();
         List<LabourStep> steps = assumptions.steps();
         Map<String, Integer> places = new HashMap<>();
         steps.forEach(step -> places.put(step.id(), places.size()));
@@ -47,14 +54,15 @@ record JobTable(List<LabourStep> steps, List<JobLine> lines, List<String> crews,
                 .toArray();
         double last = days.length == 0 ? 0 : days[days.length - 1];
         double middle = days.length == 0 ? 0 : days[days.length / 2];
-        List<JobLine> lines = jobs.stream()
-                .map(job -> {
+        List<JobLine> lines = works.stream()
+                .map(work -> {
+                    JobRecord job = work.job();
                     double day = job.date()
                             .map(LocalDate::toEpochDay)
                             .map(d -> (double) d)
                             .orElse(middle);
                     int crew = job.crew().map(crews::indexOf).orElse(-1);
-                    return JobLine.of(takeoff.of(job), places, crew, (day - last) / DAYS_PER_YEAR);
+                    return JobLine.of(work, places, crew, (day - last) / DAYS_PER_YEAR);
                 })
                 .toList();
         return new JobTable(steps, lines, crews, days.length == 0 ? 0 : (last - days[0]) / DAYS_PER_YEAR);

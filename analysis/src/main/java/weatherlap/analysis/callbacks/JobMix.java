@@ -1,5 +1,6 @@
 package weatherlap.analysis.callbacks;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -76,6 +77,19 @@ record JobMix(List<Kind> kinds, Map<Method, Double> methods) {
         return methods.entrySet().stream()
                 .mapToDouble(e -> e.getValue() * byGroup(model, e.getKey()).getOrDefault(group, 0.0))
                 .sum();
+    }
+
+    /** That of each fault group within so many years; every group has one. */
+    Map<FaultGroup, Double> within(Assumptions assumptions, Method method, int years) {
+        Map<FaultGroup, Double> damage = new EnumMap<>(FaultGroup.class);
+        Arrays.stream(FaultGroup.values()).forEach(group -> damage.put(group, 0.0));
+        double open = kinds.stream()
+                .filter(kind -> method.isOpenTo(kind.house().cladding()))
+                .mapToDouble(Kind::share)
+                .sum();
+        byGroup(new HouseDamage(assumptions, years, DRAWS), method)
+                .forEach((group, all) -> damage.merge(group, all / open, Double::sum));
+        return damage;
     }
 
     private Map<FaultGroup, Double> byGroup(HouseDamage model, Method method) {

@@ -1,6 +1,7 @@
 package weatherlap.analysis.catalogue;
 
 import java.util.List;
+import weatherlap.analysis.backtest.BacktestTables;
 import weatherlap.analysis.breakeven.BreakEvenTable;
 import weatherlap.analysis.breakeven.ChoiceTable;
 import weatherlap.analysis.calibration.CalibrationTables;
@@ -40,6 +41,10 @@ public final class Catalogue {
             MoneyTables.ITEMS,
             MoneyTables.JOBS,
             SeenExpected.TABLE,
+            BacktestTables.JOBS,
+            BacktestTables.SCORES,
+            BacktestTables.SEGMENTS,
+            BacktestTables.CURVES,
             DriverTable.LAYOUT,
             BreakEvenTable.LAYOUT,
             ChoiceTable.LAYOUT,

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import weatherlap.datasets.jobs.JobItem;
 import weatherlap.datasets.jobs.JobMoney;
 import weatherlap.datasets.jobs.JobRecord;
@@ -17,6 +18,7 @@ import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.price.JobCost;
 import weatherlap.sim.price.Pricing;
 
 /** Fits waste, prices and margin to the money that job records keep; the model stands in {@link Level} and the package's page. */
@@ -33,24 +35,32 @@ public final class MoneyFitter {
 
     private final Assumptions assumptions;
     private final List<JobStock> stocks;
+    private final ToDoubleFunction<JobRecord> repairsUsd;
     private final List<MoneyFit.Aside> aside = new ArrayList<>();
     private int unforeseen;
 
-    private MoneyFitter(Assumptions assumptions, List<JobStock> stocks) {
+    private MoneyFitter(Assumptions assumptions, List<JobStock> stocks, ToDoubleFunction<JobRecord> repairsUsd) {
         this.assumptions = assumptions;
         this.stocks = stocks;
+        this.repairsUsd = repairsUsd;
     }
 
-    /** Fits to the jobs that keep any money. */
-    public static MoneyFit fit(Assumptions assumptions, List<JobRecord> jobs, JobStocks stocks) {
+    /**
+     * Fits to the jobs that keep any money.
+     *
+     * @param repairsUsd expected of a job under the warranty, USD
+     */
+    public static MoneyFit fit(
+            Assumptions assumptions, List<JobRecord> jobs, JobStocks stocks, ToDoubleFunction<JobRecord> repairsUsd) {
         return fit(
                 assumptions,
-                jobs.stream().filter(MoneyFitter::keepsMoney).map(stocks::of).toList());
+                jobs.stream().filter(MoneyFitter::keepsMoney).map(stocks::of).toList(),
+                repairsUsd);
     }
 
     /** The same where the material behind the jobs is known. */
-    public static MoneyFit fit(Assumptions assumptions, List<JobStock> stocks) {
-        return new MoneyFitter(assumptions, stocks).fit();
+    public static MoneyFit fit(Assumptions assumptions, List<JobStock> stocks, ToDoubleFunction<JobRecord> repairsUsd) {
+        return new MoneyFitter(assumptions, stocks, repairsUsd).fit();
     }
 
     /** Whether there is anything to fit to. */
@@ -218,8 +228,10 @@ public final class MoneyFitter {
             JobRecord job = stock.job();
             OptionalDouble material = job.money().materialUsd();
             if (job.priceUsd().isPresent() && job.personHours().isPresent() && material.isPresent()) {
-                double foreseen = pricing.priceUsd(stock.cost(
-                        assumptions.scenario(), job.personHours().getAsDouble(), stock.days(), material.getAsDouble()));
+                JobCost cost = stock.cost(
+                        assumptions.scenario(), job.personHours().getAsDouble(), stock.days(), material.getAsDouble());
+                double foreseen = pricing.priceUsd(new JobCost(
+                        cost.labourUsd(), cost.materialUsd(), repairsUsd.applyAsDouble(job), cost.crewHours()));
                 seen.add(new Seen(job, new Level.Pair(job.priceUsd().getAsDouble(), foreseen)));
             }
         }

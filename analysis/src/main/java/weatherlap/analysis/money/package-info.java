@@ -13,7 +13,7 @@
  * D, g, s     as in {@link weatherlap.sim.price}
  * </pre>
  *
- * <p>D holds labor with the road, material, permit and tipping; repairs under the warranty are not known of a job, so that a margin fitted
- * here pays for them. A price index is not applied: prices are those of the records, whatever their year.
+ * <p>D holds labor with the road, material, permit and tipping of the job, and the repairs under the warranty that the tables expect of it,
+ * as the price of a run does. A price index is not applied: prices are those of the records, whatever their year.
  */
 package weatherlap.analysis.money;

@@ -96,7 +96,7 @@ public record HuberFit(RealVector coefficients, double[] deviations, double spre
         Arrays.fill(weights, 1);
         HuberFit fit = new HuberFit(new ArrayRealVector(start), weights, believed.noise());
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            RealVector next = weighted(equations, weights, start.length, prior, believed, bounded, fit.spread);
+            RealVector next = weighted(equations, weights, start.length, prior, bounded, fit.spread);
             boolean settled = fit.coefficients.getDistance(next) <= SETTLED * next.getNorm();
             equations = problem.about(next.toArray());
             fit = judged(equations, next, residual);
@@ -126,12 +126,10 @@ public record HuberFit(RealVector coefficients, double[] deviations, double spre
             double[] weights,
             int columns,
             Optional<RatePrior> prior,
-            RateRegression.NoisePrior believed,
             int bounded,
             double spread) {
         Stream<Equation> pulled = IntStream.range(0, weights.length)
                 .mapToObj(i -> equations.get(i).pulling(weights[i]));
-        return RateRegression.fit(Triangle.of(columns, pulled), prior, believed, bounded, spread)
-                .coefficients();
+        return RateRegression.coefficients(Triangle.of(columns, pulled), prior, bounded, spread);
     }
 }

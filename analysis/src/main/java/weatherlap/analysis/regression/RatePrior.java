@@ -56,16 +56,20 @@ public record RatePrior(RealVector mean, RealMatrix root) {
         return inverse(root);
     }
 
-    /** Inverse of an upper triangular matrix. */
+    /** Inverse of an upper triangular matrix without a zero on its diagonal, by back substitution. */
     public static RealMatrix inverse(RealMatrix upper) {
-        int columns = upper.getColumnDimension();
-        RealMatrix inverse = MatrixUtils.createRealMatrix(columns, columns);
-        for (int c = 0; c < columns; c++) {
-            RealVector column = new ArrayRealVector(columns);
-            column.setEntry(c, 1);
-            MatrixUtils.solveUpperTriangularSystem(upper, column);
-            inverse.setColumnVector(c, column);
+        double[][] u = upper.getData();
+        double[][] inverse = new double[u.length][u.length];
+        for (int column = 0; column < u.length; column++) {
+            inverse[column][column] = 1 / u[column][column];
+            for (int row = column - 1; row >= 0; row--) {
+                double sum = 0;
+                for (int k = row + 1; k <= column; k++) {
+                    sum += u[row][k] * inverse[k][column];
+                }
+                inverse[row][column] = -sum / u[row][row];
+            }
         }
-        return inverse;
+        return MatrixUtils.createRealMatrix(inverse);
     }
 }

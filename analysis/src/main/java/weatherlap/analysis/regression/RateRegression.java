@@ -44,16 +44,33 @@ public record RateRegression(RealVector coefficients, RealMatrix covariance, dou
     /** Fits with data weighed against the prior as if the noise were known; the noise found is reported all the same. */
     public static RateRegression fit(
             Triangle seen, Optional<RatePrior> prior, NoisePrior noisePrior, int bounded, double noise) {
-        if (prior.isEmpty()) {
-            Check.within("observations", seen.observations(), seen.columns(), Integer.MAX_VALUE);
+        Stacked stacked = Stacked.of(seen, prior, noise);
+        return judged(
+                seen, stacked.solved(bounded), inverseOfSquare(new QRDecomposition(stacked.matrix())), noisePrior);
+    }
+
+    /** The coefficients of such a fit alone. */
+    static RealVector coefficients(Triangle seen, Optional<RatePrior> prior, int bounded, double noise) {
+        return Stacked.of(seen, prior, noise).solved(bounded);
+    }
+
+    /** What was seen, and the prior below it as if the noise were known. */
+    private record Stacked(RealMatrix matrix, RealVector right) {
+        static Stacked of(Triangle seen, Optional<RatePrior> prior, double noise) {
+            if (prior.isEmpty()) {
+                Check.within("observations", seen.observations(), seen.columns(), Integer.MAX_VALUE);
+            }
+            RealMatrix matrix = prior.map(p -> below(seen.root(), p.root().scalarMultiply(noise)))
+                    .orElse(seen.root());
+            RealVector right = prior.map(
+                            p -> seen.right().append(p.root().operate(p.mean()).mapMultiply(noise)))
+                    .orElse(seen.right());
+            return new Stacked(matrix, right);
         }
-        RealMatrix stacked = prior.map(p -> below(seen.root(), p.root().scalarMultiply(noise)))
-                .orElse(seen.root());
-        RealVector right = prior.map(
-                        p -> seen.right().append(p.root().operate(p.mean()).mapMultiply(noise)))
-                .orElse(seen.right());
-        QRDecomposition qr = new QRDecomposition(stacked);
-        return judged(seen, NonNegativeLeastSquares.solve(stacked, right, bounded), inverseOfSquare(qr), noisePrior);
+
+        RealVector solved(int bounded) {
+            return NonNegativeLeastSquares.solve(matrix, right, bounded);
+        }
     }
 
     /** @param unscaled covariance for noise 1 */

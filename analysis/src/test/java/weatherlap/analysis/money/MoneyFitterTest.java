@@ -53,7 +53,7 @@ class MoneyFitterTest {
         int asked = 0;
         for (long seed = 1; seed <= 12; seed++) {
             ShopMoney shop = ShopMoney.drawn(BUNDLED, seed);
-            MoneyFit fit = MoneyFitter.fit(BUNDLED, made(shop, 90, seed), STOCKS);
+            MoneyFit fit = MoneyFitter.fit(BUNDLED, made(shop, 90, seed), STOCKS, job -> 0);
             for (ItemFit item : fit.items()) {
                 held += holds(item.paid(), shop.prices().get(item.item().id()));
                 double waste = shop.waste().get(item.item().id());
@@ -81,7 +81,7 @@ class MoneyFitterTest {
     void aGrossAmountIsSetAsideByName() {
         ShopMoney shop = ShopMoney.drawn(BUNDLED, 3);
         List<JobRecord> jobs = new ArrayList<>(made(shop, 90, 3));
-        MoneyFit clean = MoneyFitter.fit(BUNDLED, jobs, STOCKS);
+        MoneyFit clean = MoneyFitter.fit(BUNDLED, jobs, STOCKS, job -> 0);
         int place = 0;
         while (jobs.get(place).money().items().stream()
                 .noneMatch(item -> item.id().equals("foam"))) {
@@ -94,7 +94,7 @@ class MoneyFitterTest {
                         .with(typed.money().items().stream()
                                 .map(item -> item.id().equals("foam") ? tenfold(item) : item)
                                 .toList())));
-        MoneyFit fit = MoneyFitter.fit(BUNDLED, jobs, STOCKS);
+        MoneyFit fit = MoneyFitter.fit(BUNDLED, jobs, STOCKS, job -> 0);
         assertThat(fit.aside())
                 .anyMatch(row -> row.job().id().equals(typed.id()) && row.what().equals("foam, packages"));
         assertThat(foam(fit).wasteFraction()).isCloseTo(foam(clean).wasteFraction(), within(0.02));
@@ -128,7 +128,7 @@ class MoneyFitterTest {
                                         item.paidUsd()))
                                 .toList())))
                 .toList();
-        ItemFit sealant = MoneyFitter.fit(BUNDLED, jobs, STOCKS).items().stream()
+        ItemFit sealant = MoneyFitter.fit(BUNDLED, jobs, STOCKS, job -> 0).items().stream()
                 .filter(item -> item.item().id().equals("sealant"))
                 .findFirst()
                 .orElseThrow();
@@ -140,7 +140,7 @@ class MoneyFitterTest {
     @Test
     void tablesSayWhatTheyRestOnAndReadBack() {
         ShopMoney shop = ShopMoney.drawn(BUNDLED, 7);
-        MoneyFit fit = MoneyFitter.fit(BUNDLED, made(shop, 120, 7), STOCKS);
+        MoneyFit fit = MoneyFitter.fit(BUNDLED, made(shop, 120, 7), STOCKS, job -> 0);
         AssumptionTables fitted = FittedMoney.of(TABLES, fit);
         assertThat(fitted.texts().get("materials.csv")).contains(",own records,\"the shop's own records of ");
         assertThat(fitted.texts().get("units.csv")).contains(",own records,");
@@ -166,7 +166,7 @@ class MoneyFitterTest {
         List<JobRecord> jobs = made(shop, 200, 11).stream()
                 .map(job -> job.with(job.money().with(List.of())))
                 .toList();
-        MoneyFit fit = MoneyFitter.fit(BUNDLED, jobs, STOCKS);
+        MoneyFit fit = MoneyFitter.fit(BUNDLED, jobs, STOCKS, job -> 0);
         assertThat(fit.items()).isEmpty();
         fit.units().forEach((method, level) -> assertThat(level.factor())
                 .isCloseTo(shop.units().get(method), within(0.06)));

@@ -44,6 +44,13 @@ public final class CallReader {
         return new CallReader().read(JobReader.read(folder.resolve(JOBS), assumptions, houses), calls, missing);
     }
 
+    /** The same of two files that the user names each by itself. */
+    public static Loaded<List<FollowedJob>> read(Path jobs, Path calls, Assumptions assumptions, JobHouses houses) {
+        Problems missing = new Problems();
+        Optional<Source> source = Folder.file(calls, missing);
+        return new CallReader().read(JobReader.read(jobs, assumptions, houses), source, missing);
+    }
+
     static Loaded<List<FollowedJob>> read(Source jobs, Source calls, Assumptions assumptions, JobHouses houses) {
         return new CallReader().read(JobReader.read(jobs, assumptions, houses), Optional.of(calls), new Problems());
     }

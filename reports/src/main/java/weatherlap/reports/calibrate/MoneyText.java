@@ -20,7 +20,7 @@ final class MoneyText {
                     + " far as its jobs leave it open. Packages used are set against the edges, openings and panels of the job; what new units"
                     + " cost against the price list by their size; the price of a job against its hours, its material, the road, permit and"
                     + " tipping. An amount more than 3.5 robust standard deviations from the others is set aside where there are eight or more."
-                    + " A margin fitted so also pays for repairs under the warranty.";
+                    + " Prices are those of the records, whatever their year.";
 
     private static final int NAMED = 5;
 

@@ -14,6 +14,7 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
 import picocli.CommandLine.Spec;
 import weatherlap.reports.inputs.BadInput;
+import weatherlap.reports.options.NumberWords;
 import weatherlap.reports.options.Repeat;
 import weatherlap.reports.workbook.InputWorkbooks;
 
@@ -33,6 +34,7 @@ import weatherlap.reports.workbook.InputWorkbooks;
             AssumptionsCommand.class,
             CalibrateCommand.class,
             CallbacksCommand.class,
+            BacktestCommand.class,
             SiteCommand.class,
             ExposureCommand.class,
             BreakevenCommand.class,

@@ -10,15 +10,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import weatherlap.analysis.calibration.Calibration;
 import weatherlap.analysis.calibration.CalibrationOptions;
 import weatherlap.analysis.calibration.Calibrator;
+import weatherlap.analysis.callbacks.WarrantyRepairs;
 import weatherlap.analysis.money.FittedMoney;
 import weatherlap.analysis.money.MoneyFit;
 import weatherlap.analysis.money.MoneyFitter;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.assumptions.CrewTable;
+import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.jobs.EarlierRate;
 import weatherlap.datasets.jobs.ItemTable;
 import weatherlap.datasets.jobs.JobHouses;
@@ -39,6 +42,8 @@ import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 import weatherlap.reports.output.Warnings;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.rain.RainClimate;
 
 /**
  * Fits labour rates, waste, prices and margin to job records and writes them as assumption tables.
@@ -92,10 +97,7 @@ public record Calibrate(
                 houses.orElseGet(JobHouses::unmeasured),
                 earlier,
                 CalibrationOptions.ORDINARY);
-        MoneyFit money = MoneyFitter.fit(
-                tables.assumptions(),
-                read,
-                new JobStocks(tables.assumptions(), houses.orElseGet(JobHouses::unmeasured)));
+        MoneyFit money = money(tables.assumptions(), read, houses.orElseGet(JobHouses::unmeasured));
         if (calibration.skipped().size() == read.size() && !money.isSeen()) {
             throw new BadInput(
                     List.of(name + ": no job has person_hours or a step that was timed; there is nothing to fit to"));
@@ -106,6 +108,15 @@ public record Calibrate(
         messages.note("next: "
                 + NextCommand.command(
                         "compare", "--assumptions", output.folder().resolve("assumptions"), "--out", "report"));
+    }
+
+    /** Repairs under the warranty are those that the tables expect in the weather of the demo. */
+    private static MoneyFit money(Assumptions tables, List<JobRecord> jobs, JobHouses houses) {
+        ToDoubleFunction<JobRecord> repairs = jobs.stream()
+                        .anyMatch(job -> job.priceUsd().isPresent())
+                ? WarrantyRepairs.of(jobs, houses, tables, RainClimate.of(DemoClimate.hourly(), tables.scenario()))::usd
+                : job -> 0;
+        return MoneyFitter.fit(tables, jobs, new JobStocks(tables, houses), repairs);
     }
 
     private String name() {

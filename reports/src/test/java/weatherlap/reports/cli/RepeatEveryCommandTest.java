@@ -38,6 +38,9 @@ class RepeatEveryCommandTest {
         twice("calibrate", List.of(town.resolve("jobs.csv")), List.of("--set", "crew_size=3"), out("fitted"));
         twice("calibrate", List.of(), List.of("--a-day", "insert=9", "--a-day", "full_flange=4"), out("mine"));
         twice("callbacks", List.of(town), List.of("--lag", 0.5), out("calls"));
+        List<Object> done =
+                List.of(town, "--jobs", town.resolve("jobs.csv"), "--callbacks", town.resolve("callbacks.csv"));
+        twice("backtest", done, List.of("--set", "crew_size=3"), out("foreseen"));
         twice("exposure", List.of(town.resolve("climate.csv")), List.of("--set", "ground_limit_mm=0.2"), out("rain"));
         twice("site", List.of(), List.of("--near", "Newark,NJ", "--years", "2015-2016"), out("site"));
         twice("diff", List.of(out("base"), out("thin"), town), List.of("--houses", 1), out("moved"));

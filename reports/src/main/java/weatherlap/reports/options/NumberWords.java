@@ -1,21 +1,21 @@
-package weatherlap.reports.cli;
+package weatherlap.reports.options;
 
 import java.util.function.Function;
 import picocli.CommandLine.TypeConversionException;
 
 /** Numbers as the command line takes them, and what is said of others. */
-final class NumberWords {
+public final class NumberWords {
     private NumberWords() {}
 
-    static int whole(String word) {
+    public static int whole(String word) {
         return parsed(word, Integer::valueOf, "whole number");
     }
 
-    static long large(String word) {
+    public static long large(String word) {
         return parsed(word, Long::valueOf, "whole number");
     }
 
-    static double number(String word) {
+    public static double number(String word) {
         return parsed(word, Double::valueOf, "number");
     }
 

@@ -1,0 +1,76 @@
+package weatherlap.reports.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import weatherlap.reports.inputs.InputPaths;
+import weatherlap.reports.jobs.RunBacktest;
+import weatherlap.reports.options.AssumptionOptions;
+import weatherlap.reports.options.OutputOptions;
+import weatherlap.reports.options.WeatherOptions;
+
+@Command(
+        name = "backtest",
+        description =
+                "Sets what a run foresees of finished jobs beside what happened: hours, days, material, price, calls.",
+        footer = {
+            "",
+            "Example, with a made-up shop:",
+            "  weatherlap generate --houses 1 --jobs 60 --out made-up-shop",
+            "  weatherlap backtest made-up-shop --jobs made-up-shop/jobs.csv --out foreseen"
+        })
+final class BacktestCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(
+            paramLabel = "PORTFOLIO",
+            description =
+                    "Folder of measured houses: jobs that name one by house_id are foreseen from it, others from their records.")
+    private Path portfolio;
+
+    @Option(
+            names = "--jobs",
+            paramLabel = "JOBS.csv",
+            required = true,
+            description = "Table of finished jobs, 12 or more; job-items.csv beside it is read too.")
+    private Path jobs;
+
+    @Option(
+            names = "--callbacks",
+            paramLabel = "CALLS.csv",
+            description = "Table of service calls after them. Else: calls are not judged.")
+    private Path calls;
+
+    @Mixin
+    private AssumptionOptions assumptions;
+
+    @Mixin
+    private WeatherOptions weather;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Override
+    public Integer call() throws Exception {
+        InputPaths paths = new InputPaths(
+                Optional.of(portfolio), assumptions.folder(), weather.climate(), weather.site(), assumptions.changes());
+        new RunBacktest(
+                        paths,
+                        in(jobs, "jobs.csv"),
+                        Optional.ofNullable(calls).map(file -> in(file, "callbacks.csv")),
+                        output.request())
+                .run(common.messages());
+        return 0;
+    }
+
+    /** A folder or a workbook stands for the table in it. */
+    private static Path in(Path named, String table) {
+        return Files.exists(named.resolve(table)) ? named.resolve(table) : named;
+    }
+}
