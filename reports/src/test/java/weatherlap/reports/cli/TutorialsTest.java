@@ -45,7 +45,7 @@ class TutorialsTest {
     @CsvSource(textBlock = """
                     reports/README.md, A shop owner with a spreadsheet of ten houses, 8
                     reports/README.md, A salesperson with one family,                 5
-                    reports/README.md, An analyst with last year's job records,       5
+                    reports/README.md, An analyst with last year's job records,       6
                     README.md,         Your own houses,                               9
                     """, quoteCharacter = '"')
     void runsAsWritten(String document, String chapter, int commands) throws IOException {
