@@ -10,21 +10,17 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.explain.Amount;
-import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.Opening;
 import weatherlap.sim.labour.DayPlan;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.labour.LabourTakeoff;
 import weatherlap.sim.material.Disposal;
 import weatherlap.sim.material.MaterialLine;
 import weatherlap.sim.material.MaterialTakeoff;
-import weatherlap.sim.material.NewUnit;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.price.CrewRate;
 import weatherlap.sim.price.JobCost;
 import weatherlap.sim.price.Pricing;
-import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.HouseQuantities;
 
 /**
@@ -64,12 +60,12 @@ public record WorkTakeoff(
         quantities.fitting(house);
         LabourTakeoff labour = new LabourTakeoff(assumptions, house, quantities.methods());
         List<ElevationWork> elevations = IntStream.range(0, house.elevations().size())
-                .mapToObj(e -> elevation(
+                .mapToObj(e -> WorkParts.elevation(
                         labour,
                         house.elevations().get(e),
                         quantities.elevations().get(e)))
                 .toList();
-        DayPlan days = days(labour, elevations, quantities);
+        DayPlan days = WorkParts.days(labour, elevations, quantities);
         return new WorkTakeoff(
                 assumptions,
                 house,
@@ -95,7 +91,7 @@ public record WorkTakeoff(
             return of(changed, house, quantities);
         }
         LabourTakeoff labour = new LabourTakeoff(changed, house, methods);
-        DayPlan days = days(labour, elevations, quantities);
+        DayPlan days = WorkParts.days(labour, elevations, quantities);
         return new WorkTakeoff(
                 changed,
                 house,
@@ -107,32 +103,6 @@ public record WorkTakeoff(
                 days.days() == crewDays.days()
                         ? materials
                         : new MaterialTakeoff(changed, house, quantities).lines(days.days()));
-    }
-
-    private static ElevationWork elevation(LabourTakeoff labour, Elevation elevation, ElevationQuantities counted) {
-        Assumptions assumptions = labour.assumptions();
-        List<OpeningWork> openings = new ArrayList<>();
-        for (int o = 0; o < elevation.openings().size(); o++) {
-            Opening opening = elevation.openings().get(o);
-            openings.add(new OpeningWork(
-                    opening,
-                    labour.ofOpening(elevation, counted, o),
-                    NewUnit.cost(assumptions, counted.openings().get(o).method(), opening),
-                    Disposal.cost(assumptions.scenario(), opening)));
-        }
-        return new ElevationWork(elevation, labour.ofElevation(elevation, counted), openings);
-    }
-
-    private static DayPlan days(LabourTakeoff labour, List<ElevationWork> elevations, HouseQuantities quantities) {
-        Scenario scenario = labour.assumptions().scenario();
-        int crew = scenario.whole(Scalar.CREW_SIZE);
-        double lostMinutes =
-                scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY) + LabourLine.meanMinutes(labour.ofDays(1)) / crew;
-        double dayMinutes = scenario.value(Scalar.HOURS_PER_DAY) * Units.MINUTES_PER_HOUR - lostMinutes;
-        List<DayPlan.Wall> walls = IntStream.range(0, elevations.size())
-                .mapToObj(e -> elevations.get(e).toPlan(quantities.elevations().get(e)))
-                .toList();
-        return DayPlan.of(dayMinutes, crew, LabourLine.meanMinutes(labour.ofJob()), walls);
     }
 
     /** All openings, in table order over the walls. */

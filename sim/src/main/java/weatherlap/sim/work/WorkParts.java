@@ -1,0 +1,49 @@
+package weatherlap.sim.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.labour.DayPlan;
+import weatherlap.sim.labour.LabourLine;
+import weatherlap.sim.labour.LabourTakeoff;
+import weatherlap.sim.material.Disposal;
+import weatherlap.sim.material.NewUnit;
+import weatherlap.sim.quantity.ElevationQuantities;
+import weatherlap.sim.quantity.HouseQuantities;
+
+/** What a {@link WorkTakeoff} is put together from: the work on each wall, and the days that it takes. */
+final class WorkParts {
+    private WorkParts() {}
+
+    static ElevationWork elevation(LabourTakeoff labour, Elevation elevation, ElevationQuantities counted) {
+        Assumptions assumptions = labour.assumptions();
+        List<OpeningWork> openings = new ArrayList<>();
+        for (int o = 0; o < elevation.openings().size(); o++) {
+            Opening opening = elevation.openings().get(o);
+            openings.add(new OpeningWork(
+                    opening,
+                    labour.ofOpening(elevation, counted, o),
+                    NewUnit.cost(assumptions, counted.openings().get(o).method(), opening),
+                    Disposal.cost(assumptions.scenario(), opening)));
+        }
+        return new ElevationWork(elevation, labour.ofElevation(elevation, counted), openings);
+    }
+
+    static DayPlan days(LabourTakeoff labour, List<ElevationWork> elevations, HouseQuantities quantities) {
+        Scenario scenario = labour.assumptions().scenario();
+        int crew = scenario.whole(Scalar.CREW_SIZE);
+        double lostMinutes =
+                scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY) + LabourLine.meanMinutes(labour.ofDays(1)) / crew;
+        double dayMinutes = scenario.value(Scalar.HOURS_PER_DAY) * Units.MINUTES_PER_HOUR - lostMinutes;
+        List<DayPlan.Wall> walls = IntStream.range(0, elevations.size())
+                .mapToObj(e -> elevations.get(e).toPlan(quantities.elevations().get(e)))
+                .toList();
+        return DayPlan.of(dayMinutes, crew, LabourLine.meanMinutes(labour.ofJob()), walls);
+    }
+}
