@@ -93,8 +93,8 @@ class TypedTableTest {
         Files.writeString(folder.resolve("wages.csv"), wages);
         AssumptionTables read = AssumptionTables.read(folder).orElseThrow();
         assertThat(read.texts().get("wages.csv"))
-                .isEqualTo("region,role,usd_per_hour,burden_fraction,basis,source\n"
-                        + "national,carpenter,34.00,0.30,what I pay,\nnational,helper,22,0.3,invented,\n");
+                .isEqualTo("region,role,usd_per_hour,burden_fraction,price_year,basis,source\n"
+                        + "national,carpenter,34.00,0.30,,what I pay,\nnational,helper,22,0.3,,invented,\n");
         assertThat(read.assumptions().wages().get(0).origin().basis()).isEqualTo(Basis.OWN_FIGURE);
         assertThat(read.assumptions().wages().get(0).origin().source()).isEqualTo("what I pay");
         bundled.texts().keySet().stream()
