@@ -77,10 +77,10 @@ public final class Backtest {
         JobStocks stocks = new JobStocks(assumptions, houses);
         Map<String, FollowedJob> calls = new HashMap<>();
         followed.forEach(job -> calls.put(job.job().id(), job));
+        ExpectedCalls leaks = new ExpectedCalls(houses, assumptions, climate, CallLevels.DRAWS);
         Optional<CallLevels> levels = followed.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new CallLevels(followed, houses, assumptions, climate));
-        ExpectedCalls leaks = new ExpectedCalls(houses, assumptions, climate, CallLevels.DRAWS);
+                : Optional.of(new CallLevels(followed, leaks, houses, assumptions, climate));
         List<JobBasis> bases = new ArrayList<>();
         for (int j = 0; j < jobs.size(); j++) {
             Optional<FollowedJob> own =

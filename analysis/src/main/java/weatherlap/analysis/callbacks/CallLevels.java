@@ -1,9 +1,7 @@
 package weatherlap.analysis.callbacks;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import weatherlap.datasets.jobs.FollowedJob;
 import weatherlap.datasets.jobs.JobHouses;
@@ -19,19 +17,21 @@ public final class CallLevels {
     /** Draws a house with which the model is asked. */
     public static final int DRAWS = 64;
 
-    private final Map<String, ExpectedCalls.Damage> damage = new HashMap<>();
+    private final ExpectedCalls model;
     private final LevelFit.Prior prior;
 
-    /** @param jobs all that will be asked about, at least one */
-    public CallLevels(List<FollowedJob> jobs, JobHouses houses, Assumptions assumptions, RainClimate climate) {
-        ExpectedCalls model = new ExpectedCalls(houses, assumptions, climate, DRAWS);
-        jobs.forEach(job -> damage.put(job.job().id(), model.of(job.job())));
+    /**
+     * @param jobs all that will be asked about, at least one
+     * @param model of the same houses, assumptions and climate
+     */
+    public CallLevels(
+            List<FollowedJob> jobs,
+            ExpectedCalls model,
+            JobHouses houses,
+            Assumptions assumptions,
+            RainClimate climate) {
+        this.model = model;
         prior = LevelPrior.of(JobMix.of(jobs, houses, assumptions, climate), assumptions, OptionalDouble.empty());
-    }
-
-    /** Leak damage that the model expects at the windows of a job, before any fit. */
-    public ExpectedCalls.Damage damage(FollowedJob job) {
-        return damage.get(job.job().id());
     }
 
     /** The level by method, in the order of {@link Method}, as these jobs have it; without any: as it is believed before. */
@@ -41,7 +41,7 @@ public final class CallLevels {
                         .map(method -> new LevelFit.Group(seen.stream()
                                 .filter(job -> job.job().method() == method)
                                 .map(job -> new LevelFit.Job(
-                                        damage(job).all(),
+                                        model.of(job.job()).all(),
                                         job.years(),
                                         job.leaks().stream()
                                                 .map(call -> job.years(call.called()))
