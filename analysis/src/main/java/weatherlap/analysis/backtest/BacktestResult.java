@@ -2,7 +2,6 @@ package weatherlap.analysis.backtest;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What was foreseen beside what happened.
@@ -56,12 +55,9 @@ public record BacktestResult(
 
     /** @throws java.util.NoSuchElementException where no job kept the amount */
     public Score score(Amount amount, Seer seer) {
-        return find(amount, seer).orElseThrow();
-    }
-
-    private Optional<Score> find(Amount amount, Seer seer) {
         return scores.stream()
                 .filter(score -> score.amount() == amount && score.seer() == seer)
-                .findFirst();
+                .findFirst()
+                .orElseThrow();
     }
 }

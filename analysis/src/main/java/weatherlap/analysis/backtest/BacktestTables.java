@@ -2,6 +2,7 @@ package weatherlap.analysis.backtest;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.columns.LayoutBuilder;
 import weatherlap.analysis.tables.ResultTable;
@@ -15,16 +16,16 @@ public final class BacktestTables {
         }
     }
 
-    public static final Layout<Row> JOBS = Layout.<Row>of(
-                    "backtest-jobs.csv", "Backtest jobs", "One amount of one job, foreseen by one of three.")
-            .text("job_id", "job", "key in the job records", row -> row.trial()
-                    .job()
-                    .id())
-            .text("amount", "amount", "hours, days, material, price or calls", row -> row.trial()
-                    .amount()
-                    .word())
-            .text("foreseen_by", "foreseen by", "tables, calibrated or average", row -> row.seer()
-                    .word())
+    public static final Layout<Row> JOBS = foreseen(
+                    Layout.<Row>of(
+                                    "backtest-jobs.csv",
+                                    "Backtest jobs",
+                                    "One amount of one job, foreseen by one of three.")
+                            .text("job_id", "job", "key in the job records", row -> row.trial()
+                                    .job()
+                                    .id()),
+                    row -> row.trial().amount(),
+                    Row::seer)
             .number("came", "came", "as amount", 4, "as the record has it", row -> row.trial()
                     .came())
             .number("foreseen_mean", "foreseen", "as amount", 4, "mean of what was foreseen", row -> row.forecast()
@@ -41,24 +42,19 @@ public final class BacktestTables {
                     .score(row.seer()))
             .build();
 
-    public static final Layout<Score> SCORES = scores(
-                    Layout.<Score>of("backtest-scores.csv", "Backtest scores", "One amount, foreseen by one of three.")
-                            .text("amount", "amount", "hours, days, material, price or calls", score -> score.amount()
-                                    .word())
-                            .text("foreseen_by", "foreseen by", "tables, calibrated or average", score -> score.seer()
-                                    .word()))
+    public static final Layout<Score> SCORES = scores(foreseen(
+                    Layout.of("backtest-scores.csv", "Backtest scores", "One amount, foreseen by one of three."),
+                    Score::amount,
+                    Score::seer))
             .build();
 
-    public static final Layout<SegmentBias> SEGMENTS = Layout.<SegmentBias>of(
-                    "backtest-segments.csv",
-                    "Backtest segments",
-                    "One amount in one kind of jobs, of five or more, foreseen by one of three.")
-            .text("amount", "amount", "hours, days, material, price or calls", row -> row.score()
-                    .amount()
-                    .word())
-            .text("foreseen_by", "foreseen by", "tables, calibrated or average", row -> row.score()
-                    .seer()
-                    .word())
+    public static final Layout<SegmentBias> SEGMENTS = foreseen(
+                    Layout.<SegmentBias>of(
+                            "backtest-segments.csv",
+                            "Backtest segments",
+                            "One amount in one kind of jobs, of five or more, foreseen by one of three."),
+                    row -> row.score().amount(),
+                    row -> row.score().seer())
             .text("factor", "by", "what the jobs are told apart by", SegmentBias::factor)
             .text("level", "level", "of the factor", SegmentBias::level)
             .whole("jobs", "jobs", "of that kind", row -> row.score().jobs())
@@ -76,14 +72,13 @@ public final class BacktestTables {
     /** One point of a curve. */
     public record Point(CalibrationCurve curve, int step) {}
 
-    public static final Layout<Point> CURVES = Layout.<Point>of(
-                    "backtest-curves.csv", "Backtest curves", "One chance, of one amount, given by one of three.")
-            .text("amount", "amount", "hours, days, material, price or calls", row -> row.curve()
-                    .amount()
-                    .word())
-            .text("foreseen_by", "foreseen by", "tables, calibrated or average", row -> row.curve()
-                    .seer()
-                    .word())
+    public static final Layout<Point> CURVES = foreseen(
+                    Layout.<Point>of(
+                            "backtest-curves.csv",
+                            "Backtest curves",
+                            "One chance, of one amount, given by one of three."),
+                    point -> point.curve().amount(),
+                    point -> point.curve().seer())
             .number(
                     "chance",
                     "chance",
@@ -97,6 +92,15 @@ public final class BacktestTables {
             .build();
 
     private BacktestTables() {}
+
+    /** What is foreseen and by whom, which every row says. */
+    private static <T> LayoutBuilder<T> foreseen(
+            LayoutBuilder<T> layout, Function<T, Amount> amount, Function<T, Seer> seer) {
+        return layout.text("amount", "amount", "hours, days, material, price or calls", row -> amount.apply(row)
+                        .word())
+                .text("foreseen_by", "foreseen by", "tables, calibrated or average", row -> seer.apply(row)
+                        .word());
+    }
 
     private static LayoutBuilder<Score> scores(LayoutBuilder<Score> layout) {
         return layout.whole("jobs", "jobs", "that kept it", Score::jobs)

@@ -12,7 +12,6 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.price.JobCost;
 import weatherlap.sim.price.Pricing;
 
 /**
@@ -99,9 +98,10 @@ record Foresight(
 
     double priceUsd(JobBasis basis) {
         double hours = hours(basis).mean();
-        JobCost cost = basis.stock().cost(assumptions.scenario(), hours, days(hours), materialUsd(basis.stock()));
-        return Pricing.of(assumptions.scenario())
-                .priceUsd(new JobCost(cost.labourUsd(), cost.materialUsd(), warrantyUsd(basis), cost.crewHours()));
+        Scenario scenario = assumptions.scenario();
+        return Pricing.of(scenario)
+                .priceUsd(basis.stock()
+                        .cost(scenario, hours, days(hours), materialUsd(basis.stock()), warrantyUsd(basis)));
     }
 
     double warrantyUsd(JobBasis basis) {

@@ -6,8 +6,6 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.ThreePoint;
-import weatherlap.sim.explain.Basis;
-import weatherlap.sim.explain.Origin;
 
 /** Assumptions with fitted rates in place of the old ones, each with what it rests on. */
 final class FittedTables {
@@ -36,15 +34,7 @@ final class FittedTables {
                 step.coldSensitive(),
                 step.heightSensitive(),
                 step.people(),
-                fit.jobs() == 0 ? step.origin() : fittedOrigin(step, fit.jobs()));
-    }
-
-    private static Origin fittedOrigin(LabourStep step, int jobs) {
-        return new Origin(
-                step.origin().table(),
-                step.origin().row(),
-                Basis.OWN_RECORDS,
-                OwnRecords.of(jobs, step.origin().source()));
+                fit.jobs() == 0 ? step.origin() : OwnRecords.origin(fit.jobs(), step.origin()));
     }
 
     static boolean isFitted(Assumptions assumptions) {

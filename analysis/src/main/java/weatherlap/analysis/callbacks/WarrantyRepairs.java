@@ -1,5 +1,6 @@
 package weatherlap.analysis.callbacks;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -38,7 +39,7 @@ public record WarrantyRepairs(Map<Method, Double> usdPerWindow) {
     public static WarrantyRepairs of(
             List<JobRecord> jobs, JobHouses houses, Assumptions assumptions, RainClimate climate) {
         List<FollowedJob> done = jobs.stream()
-                .map(job -> new FollowedJob(job, java.time.LocalDate.EPOCH, java.time.LocalDate.EPOCH, List.of()))
+                .map(job -> new FollowedJob(job, LocalDate.EPOCH, LocalDate.EPOCH, List.of()))
                 .toList();
         JobMix mix = JobMix.of(done, houses, assumptions, climate);
         int years = (int) Math.max(1, assumptions.scenario().value(Scalar.WARRANTY_YEARS));

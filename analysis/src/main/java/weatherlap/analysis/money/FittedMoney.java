@@ -12,8 +12,6 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Setting;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.assumptions.UnitPrice;
-import weatherlap.sim.explain.Basis;
-import weatherlap.sim.explain.Origin;
 
 /** Tables with waste, prices and margin as the records have them; rows that no record tells of stay as they are. */
 public final class FittedMoney {
@@ -59,9 +57,7 @@ public final class FittedMoney {
                         item.packageSize(),
                         fit.paid().isSeen() ? fit.price() : item.price(),
                         item.appliesWhen(),
-                        own(
-                                item.origin(),
-                                Math.max(fit.used().rows(), fit.paid().rows()))))
+                        OwnRecords.origin(Math.max(fit.used().rows(), fit.paid().rows()), item.origin())))
                 .orElse(item);
     }
 
@@ -74,7 +70,7 @@ public final class FittedMoney {
                         price.baseUsd() * level.factor(),
                         price.usdPerUnitedInch() * level.factor(),
                         price.ratingPsf(),
-                        own(price.origin(), level.rows())))
+                        OwnRecords.origin(level.rows(), price.origin())))
                 .orElse(price);
     }
 
@@ -84,16 +80,14 @@ public final class FittedMoney {
         double value = within(scalar, margin.after());
         ThreePoint range = new ThreePoint(within(scalar, margin.low()), value, within(scalar, margin.high()));
         Map<Scalar, Setting> settings = new EnumMap<>(scenario.settings());
-        settings.put(scalar, new Setting(scalar, value, Optional.of(range), own(before.origin(), margin.jobs())));
+        settings.put(
+                scalar,
+                new Setting(scalar, value, Optional.of(range), OwnRecords.origin(margin.jobs(), before.origin())));
         return new Scenario(settings, scenario.choices());
     }
 
     private static double within(Scalar scalar, double value) {
         return Math.max(scalar.low(), Math.min(scalar.high(), value));
-    }
-
-    private static Origin own(Origin before, int jobs) {
-        return new Origin(before.table(), before.row(), Basis.OWN_RECORDS, OwnRecords.of(jobs, before.source()));
     }
 
     /** Whether material or prices of some tables rest on job records already. */

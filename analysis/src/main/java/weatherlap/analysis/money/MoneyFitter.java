@@ -18,7 +18,6 @@ import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.method.Method;
-import weatherlap.sim.price.JobCost;
 import weatherlap.sim.price.Pricing;
 
 /** Fits waste, prices and margin to the money that job records keep; the model stands in {@link Level} and the package's page. */
@@ -228,10 +227,12 @@ public final class MoneyFitter {
             JobRecord job = stock.job();
             OptionalDouble material = job.money().materialUsd();
             if (job.priceUsd().isPresent() && job.personHours().isPresent() && material.isPresent()) {
-                JobCost cost = stock.cost(
-                        assumptions.scenario(), job.personHours().getAsDouble(), stock.days(), material.getAsDouble());
-                double foreseen = pricing.priceUsd(new JobCost(
-                        cost.labourUsd(), cost.materialUsd(), repairsUsd.applyAsDouble(job), cost.crewHours()));
+                double foreseen = pricing.priceUsd(stock.cost(
+                        assumptions.scenario(),
+                        job.personHours().getAsDouble(),
+                        stock.days(),
+                        material.getAsDouble(),
+                        repairsUsd.applyAsDouble(job)));
                 seen.add(new Seen(job, new Level.Pair(job.priceUsd().getAsDouble(), foreseen)));
             }
         }

@@ -95,20 +95,23 @@ public final class MoneyTables {
     private MoneyTables() {}
 
     private static Function<ItemFit, OptionalDouble> used(ToDoubleFunction<ItemFit> of) {
-        return fit -> fit.used().isSeen() ? OptionalDouble.of(of.applyAsDouble(fit)) : OptionalDouble.empty();
+        return where(ItemFit::used, of);
     }
 
     private static Function<ItemFit, OptionalDouble> paid(ToDoubleFunction<Level> of) {
-        return fit -> fit.paid().isSeen()
-                ? OptionalDouble.of(
-                        of.applyAsDouble(fit.paid()) * fit.item().price().mean())
-                : OptionalDouble.empty();
+        return where(
+                ItemFit::paid,
+                fit -> of.applyAsDouble(fit.paid()) * fit.item().price().mean());
     }
 
     private static Function<ItemFit, OptionalDouble> estimated(ToDoubleFunction<Level> of) {
-        return fit -> fit.estimated().isSeen()
-                ? OptionalDouble.of(of.applyAsDouble(fit.estimated()))
-                : OptionalDouble.empty();
+        return where(ItemFit::estimated, fit -> of.applyAsDouble(fit.estimated()));
+    }
+
+    /** A number of items whose level any job tells of. */
+    private static Function<ItemFit, OptionalDouble> where(
+            Function<ItemFit, Level> level, ToDoubleFunction<ItemFit> of) {
+        return fit -> level.apply(fit).isSeen() ? OptionalDouble.of(of.applyAsDouble(fit)) : OptionalDouble.empty();
     }
 
     /** Both tables. */

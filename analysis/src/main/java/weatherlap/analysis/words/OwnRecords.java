@@ -1,5 +1,8 @@
 package weatherlap.analysis.words;
 
+import weatherlap.sim.explain.Basis;
+import weatherlap.sim.explain.Origin;
+
 /** What a row says it rests on once the shop's own records have moved it. */
 public final class OwnRecords {
     private static final String FITTED = "the shop's own records of ";
@@ -9,12 +12,14 @@ public final class OwnRecords {
     private OwnRecords() {}
 
     /**
-     * The source of a row fitted to so many jobs.
+     * Of a row fitted to so many jobs.
      *
-     * @param source what it rested on until now; of a row that was fitted before, what it rested on before that is kept
+     * @param before of the row until now; where it was fitted before, what it rested on before that is kept
      */
-    public static String of(int jobs, String source) {
-        return FITTED + (jobs == 1 ? "1 job" : jobs + " jobs") + ", shrunk towards the table" + before(source);
+    public static Origin origin(int jobs, Origin before) {
+        String source = FITTED + (jobs == 1 ? "1 job" : jobs + " jobs") + ", shrunk towards the table"
+                + before(before.source());
+        return new Origin(before.table(), before.row(), Basis.OWN_RECORDS, source);
     }
 
     /** In so many characters that a table takes the cell. */

@@ -13,7 +13,6 @@ import static weatherlap.datasets.table.Column.yesNo;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import weatherlap.datasets.table.Column;
 import weatherlap.datasets.table.Schema;
@@ -30,11 +29,6 @@ import weatherlap.sim.method.MethodScope;
 
 /** The assumption tables, column by column. */
 public final class AssumptionSchemas {
-    /** Words for how far a number can be trusted, as tables write them. */
-    static final List<String> BASES = Arrays.stream(Basis.values())
-            .map(basis -> basis.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-            .toList();
-
     public static final Schema LABOUR_STEPS = schema(
             "labour-steps.csv",
             "one row a step that a crew would name",
@@ -168,7 +162,7 @@ public final class AssumptionSchemas {
     private AssumptionSchemas() {}
 
     private static Schema schema(String file, String meaning, List<String> key, Column... columns) {
-        Column basis = wordOrText("basis", BASES, "how far the row can be trusted");
+        Column basis = wordOrText("basis", Basis.words(), "how far the row can be trusted");
         Column source = prose(
                         "source",
                         "citation; may be empty unless the basis is standard, handbook, dataset or own records")

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
@@ -181,48 +182,51 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
 
     /** The same with the minutes and origins of steps replaced by those of the given steps, which must be the steps of the table. */
     public AssumptionTables withSteps(List<LabourStep> steps) {
-        Map<String, String> newTexts = new LinkedHashMap<>(texts);
-        String file = AssumptionSchemas.LABOUR_STEPS.file();
-        newTexts.put(file, RowText.withSteps(texts.get(file), steps));
-        return new AssumptionTables(assumptions.withSteps(steps), newTexts);
+        return with(
+                assumptions.withSteps(steps),
+                AssumptionSchemas.LABOUR_STEPS.file(),
+                text -> RowText.withSteps(text, steps));
     }
 
     /** The same with the admitted shares and origins of lap faults replaced by those of the given faults, which must be those of the table. */
     public AssumptionTables withFaults(List<LapFault> faults) {
-        Map<String, String> newTexts = new LinkedHashMap<>(texts);
-        String file = AssumptionSchemas.LAP_FAULTS.file();
-        newTexts.put(file, RowText.withFaults(texts.get(file), faults));
-        return new AssumptionTables(assumptions.withFaults(faults), newTexts);
+        return with(
+                assumptions.withFaults(faults),
+                AssumptionSchemas.LAP_FAULTS.file(),
+                text -> RowText.withFaults(text, faults));
     }
 
     /** The same with waste, prices and origins of items replaced by those of the given items, which must be those of the table. */
     public AssumptionTables withMaterials(List<Material> items) {
-        Map<String, String> newTexts = new LinkedHashMap<>(texts);
-        String file = AssumptionSchemas.MATERIALS.file();
-        newTexts.put(file, RowText.withMaterials(texts.get(file), items));
-        return new AssumptionTables(assumptions.withMaterials(items), newTexts);
+        return with(
+                assumptions.withMaterials(items),
+                AssumptionSchemas.MATERIALS.file(),
+                text -> RowText.withMaterials(text, items));
     }
 
     /** The same with prices and origins of units replaced by those of the given rows, which must be those of the table. */
     public AssumptionTables withUnitPrices(List<UnitPrice> prices) {
-        Map<String, String> newTexts = new LinkedHashMap<>(texts);
-        String file = AssumptionSchemas.UNITS.file();
-        newTexts.put(file, RowText.withUnitPrices(texts.get(file), prices));
-        return new AssumptionTables(assumptions.withUnitPrices(prices), newTexts);
+        return with(
+                assumptions.withUnitPrices(prices),
+                AssumptionSchemas.UNITS.file(),
+                text -> RowText.withUnitPrices(text, prices));
     }
 
     /** The same with the paces of crews. */
     public AssumptionTables withCrews(List<CrewTable.Pace> crews, String source) {
-        Map<String, String> newTexts = new LinkedHashMap<>(texts);
-        newTexts.put(AssumptionSchemas.CREWS.file(), CrewTable.text(crews, source));
-        return new AssumptionTables(assumptions, newTexts);
+        return with(assumptions, AssumptionSchemas.CREWS.file(), text -> CrewTable.text(crews, source));
     }
 
     /** The same with another scenario. */
     public AssumptionTables with(Scenario scenario) {
+        return with(assumptions.with(scenario), ScenarioText.FILE, text -> ScenarioText.write(scenario));
+    }
+
+    /** @param change from the text of one file, null where there is none yet, to that which goes with the other assumptions */
+    private AssumptionTables with(Assumptions changed, String file, UnaryOperator<String> change) {
         Map<String, String> newTexts = new LinkedHashMap<>(texts);
-        newTexts.put(ScenarioText.FILE, ScenarioText.write(scenario));
-        return new AssumptionTables(assumptions.with(scenario), newTexts);
+        newTexts.put(file, change.apply(texts.get(file)));
+        return new AssumptionTables(changed, newTexts);
     }
 
     /** Turns texts into the domain. */

@@ -44,7 +44,7 @@ public final class CrewTable {
                                 rounded(crew.low()),
                                 rounded(crew.high()),
                                 Integer.toString(crew.jobs()),
-                                AssumptionSchemas.BASES.get(Basis.OWN_RECORDS.ordinal()),
+                                Basis.OWN_RECORDS.word(),
                                 source)))
                         .collect(Collectors.joining());
     }

@@ -49,15 +49,15 @@ public final class PriceDates {
         List<Years> all = new ArrayList<>();
         for (PriceGroup group : PriceGroup.values()) {
             SortedMap<Integer, Integer> rows = new TreeMap<>();
-            List<Row> undated = new ArrayList<>();
+            int undated = 0;
             for (Row row : rows(tables, group)) {
                 if (row.has(YEAR)) {
                     rows.merge(row.whole(YEAR), 1, Integer::sum);
                 } else {
-                    undated.add(row);
+                    undated++;
                 }
             }
-            all.add(new Years(group, rows, undated.size()));
+            all.add(new Years(group, rows, undated));
         }
         return all;
     }

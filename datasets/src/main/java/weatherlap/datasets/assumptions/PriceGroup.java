@@ -1,6 +1,5 @@
 package weatherlap.datasets.assumptions;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import weatherlap.datasets.table.Schema;
@@ -30,9 +29,5 @@ public enum PriceGroup {
 
     List<String> columns() {
         return columns;
-    }
-
-    static List<String> words() {
-        return Arrays.stream(values()).map(PriceGroup::word).toList();
     }
 }

@@ -16,7 +16,7 @@ import weatherlap.sim.explain.Origin;
 record RowParts(Problems problems) {
     Optional<Origin> origin(Row row, String key) {
         String word = row.text("basis");
-        if (!AssumptionSchemas.BASES.contains(word)) {
+        if (!Basis.words().contains(word)) {
             return Optional.of(new Origin(row.file(), key, Basis.OWN_FIGURE, own(word, row.text("source"))));
         }
         Basis basis = row.word("basis", Basis.class);

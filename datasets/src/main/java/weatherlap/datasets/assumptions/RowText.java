@@ -95,7 +95,7 @@ final class RowText {
     }
 
     private static String basis(Origin origin) {
-        return AssumptionSchemas.BASES.get(origin.basis().ordinal());
+        return origin.basis().word();
     }
 
     /** A table with other cells, by column, in each of its rows. */

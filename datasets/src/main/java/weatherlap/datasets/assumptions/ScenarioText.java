@@ -149,7 +149,7 @@ final class ScenarioText {
     }
 
     private static String basis(Setting setting) {
-        return AssumptionSchemas.BASES.get(setting.origin().basis().ordinal());
+        return setting.origin().basis().word();
     }
 
     private static String table(Scalar scalar, Setting setting) {

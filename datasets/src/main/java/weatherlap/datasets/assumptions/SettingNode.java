@@ -108,9 +108,9 @@ record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
             error("source holds a character that no page can show");
             return Optional.empty();
         }
-        if (!AssumptionSchemas.BASES.contains(word)) {
-            error("basis " + Quoted.of(word) + " is not one of " + String.join(", ", AssumptionSchemas.BASES)
-                    + Nearest.hint(word, AssumptionSchemas.BASES));
+        if (!Basis.words().contains(word)) {
+            error("basis " + Quoted.of(word) + " is not one of " + String.join(", ", Basis.words())
+                    + Nearest.hint(word, Basis.words()));
             return Optional.empty();
         }
         Basis basis = Basis.valueOf(word.toUpperCase(Locale.ROOT).replace(' ', '_'));

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import weatherlap.datasets.table.Column;
@@ -34,12 +33,7 @@ public final class Mix {
                             .optional(),
                     Column.text("value", "a word, a whole number or a range of them such as 24..32"),
                     Column.fraction("share", "of this value; the shares of one property and given add up to 1"),
-                    Column.word(
-                            "basis",
-                            Arrays.stream(Basis.values())
-                                    .map(b -> b.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-                                    .toList(),
-                            "how far the share can be trusted"),
+                    Column.word("basis", Basis.words(), "how far the share can be trusted"),
                     Column.text("source", "citation").optional()),
             List.of("property", "given", "value"));
 

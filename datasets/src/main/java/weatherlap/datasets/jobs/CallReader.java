@@ -44,11 +44,11 @@ public final class CallReader {
         return new CallReader().read(JobReader.read(folder.resolve(JOBS), assumptions, houses), calls, missing);
     }
 
-    /** The same of two files that the user names each by itself. */
-    public static Loaded<List<FollowedJob>> read(Path jobs, Path calls, Assumptions assumptions, JobHouses houses) {
+    /** The same of jobs that were read, and the calls of a file. */
+    public static Loaded<List<FollowedJob>> read(Loaded<List<JobRecord>> jobs, Path calls) {
         Problems missing = new Problems();
         Optional<Source> source = Folder.file(calls, missing);
-        return new CallReader().read(JobReader.read(jobs, assumptions, houses), source, missing);
+        return new CallReader().read(jobs, source, missing);
     }
 
     static Loaded<List<FollowedJob>> read(Source jobs, Source calls, Assumptions assumptions, JobHouses houses) {

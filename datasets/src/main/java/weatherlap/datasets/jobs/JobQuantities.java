@@ -64,7 +64,7 @@ public final class JobQuantities {
         double around = around(job);
         return switch (driver) {
             case JOB -> 1;
-            case DAY -> Math.ceil(n / openingsADay(job.method()));
+            case DAY -> days(job.method(), job.openings());
             case ELEVATION -> Math.min(WALLS, Math.ceil(n / OPENINGS_A_WALL));
             case PANEL -> n * PANELS_AN_OPENING;
             case BROKEN_PANEL ->
@@ -111,8 +111,12 @@ public final class JobQuantities {
         return Enum.valueOf(type, facts.get(fact).toUpperCase(Locale.ROOT));
     }
 
-    /** Openings that a crew does in a day. */
-    public static double openingsADay(Method method) {
+    /** Working days of a crew for so many openings. */
+    public static double days(Method method, int openings) {
+        return Math.ceil(openings / openingsADay(method));
+    }
+
+    private static double openingsADay(Method method) {
         return switch (method) {
             case FULL_FLANGE -> 4;
             case FULL_FRAME -> 5;

@@ -30,8 +30,6 @@ public record JobStock(
         Map<Operation, NewUnits> units,
         double tippingUsd,
         double usdPerPersonHour) {
-    private static final double SLACK_PACKAGES = 1e-9;
-
     public JobStock {
         quantities = Collections.unmodifiableMap(new LinkedHashMap<>(quantities));
         units = Collections.unmodifiableMap(new EnumMap<>(units));
@@ -54,15 +52,16 @@ public record JobStock(
 
     /** Packages of an item that the job uses, unrounded, waste in. */
     public double packages(Material item) {
-        return quantities.getOrDefault(item.id(), 0.0)
-                * item.quantityPerDriver()
-                * (1 + item.wasteFraction())
-                / item.packageSize();
+        return item.packages(quantity(item));
     }
 
     /** Packages that are bought for it. */
     public double wholePackages(Material item) {
-        return Math.ceil(packages(item) - SLACK_PACKAGES);
+        return item.wholePackages(quantity(item));
+    }
+
+    private double quantity(Material item) {
+        return quantities.getOrDefault(item.id(), 0.0);
     }
 
     /** How many new units. */
@@ -95,27 +94,26 @@ public record JobStock(
     }
 
     /**
-     * What the job costs the shop, before repairs under the warranty.
+     * What the job costs the shop.
      *
      * @param personHours on site
      * @param days for which the crew is on the road
+     * @param warrantyUsd repairs under the warranty
      */
-    public JobCost cost(Scenario scenario, double personHours, double days, double materialUsd) {
+    public JobCost cost(Scenario scenario, double personHours, double days, double materialUsd, double warrantyUsd) {
         int people = scenario.whole(Scalar.CREW_SIZE);
         double hours =
                 personHours + people * days * Units.minutesToHours(scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY));
         return new JobCost(
                 hours * usdPerPersonHour,
                 materialUsd + tippingUsd + scenario.value(Scalar.PERMIT_USD),
-                0,
+                warrantyUsd,
                 hours / people);
     }
 
     /** Days as the record counts them, else as many as such jobs take. */
     public double days() {
-        return job.counted()
-                .of(Driver.DAY)
-                .orElse(Math.ceil(job.openings() / JobQuantities.openingsADay(job.method())));
+        return job.counted().of(Driver.DAY).orElse(JobQuantities.days(job.method(), job.openings()));
     }
 
     /** Standard deviation of {@link #usd} by the ranges of the prices, USD; the prices of all units move together. */

@@ -3,6 +3,7 @@ package weatherlap.datasets.jobs;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -17,6 +18,7 @@ import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
 import weatherlap.sim.material.MaterialLine;
+import weatherlap.sim.material.NewUnit;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.work.WorkTakeoff;
@@ -56,7 +58,7 @@ public final class JobStocks {
             OptionalDouble counted = job.counted().of(driver);
             double own = driver == Driver.JOB ? 1 : share;
             double kept = counted.isPresent() ? counted.getAsDouble() / most.get(driver) : own;
-            double quantity = kept * quantity(line);
+            double quantity = kept * line.driverQuantity();
             if (quantity > 0) {
                 quantities.put(line.item().id(), quantity);
             }
@@ -70,18 +72,12 @@ public final class JobStocks {
     }
 
     private static JobStock.NewUnits units(Opening opening) {
-        return new JobStock.NewUnits(
-                opening.units(),
-                opening.frame().widthIn() + opening.units() * opening.frame().heightIn());
-    }
-
-    private static double quantity(MaterialLine line) {
-        return line.openings().stream().mapToDouble(q -> q).sum() + line.shared();
+        return new JobStock.NewUnits(opening.units(), NewUnit.unitedInches(opening));
     }
 
     private static Map<Driver, Double> most(List<MaterialLine> lines) {
         Map<Driver, Double> most = new EnumMap<>(Driver.class);
-        lines.forEach(line -> most.merge(line.item().driver(), quantity(line), Math::max));
+        lines.forEach(line -> most.merge(line.item().driver(), line.driverQuantity(), Math::max));
         return most;
     }
 
@@ -90,18 +86,18 @@ public final class JobStocks {
         Scenario day = on(job).scenario();
         Map<Driver, Double> counted = JobQuantities.of(job, facts, day);
         double around = counted.get(Driver.PERIMETER_FT);
+        House house = houses.of(job);
         WorkTakeoff work = standIns.computeIfAbsent(
-                new Kind(houses.of(job), job.method()),
-                kind -> HouseTakeoff.work(kind.house(), kind.method(), assumptions));
+                new Kind(house, job.method()), kind -> HouseTakeoff.work(kind.house(), kind.method(), assumptions));
+        Map<Driver, Double> most = most(work.materials());
+        double aroundHouse = aroundFt(house);
         Map<String, Double> quantities = new LinkedHashMap<>();
         assumptions
                 .materials(job.method())
                 .filter(item -> item.appliesWhen().holds(facts))
                 .forEach(item -> {
                     double quantity = NEVER_COUNTED.contains(item.driver())
-                            ? around
-                                    * most(work.materials()).getOrDefault(item.driver(), 0.0)
-                                    / aroundFt(houses.of(job))
+                            ? around * most.getOrDefault(item.driver(), 0.0) / aroundHouse
                             : counted.get(item.driver());
                     if (quantity > 0) {
                         quantities.put(item.id(), quantity);
@@ -109,7 +105,7 @@ public final class JobStocks {
                 });
         int mulled = Integer.parseInt(facts.get(Fact.UNITS));
         double inches = Units.feetToInches(around / 2 + (mulled - 1) * counted.get(Driver.JAMB_FT) / 2);
-        Operation operation = Operation.valueOf(facts.get(Fact.NEW_OPERATION).toUpperCase(java.util.Locale.ROOT));
+        Operation operation = Operation.valueOf(facts.get(Fact.NEW_OPERATION).toUpperCase(Locale.ROOT));
         return new JobStock(
                 job,
                 quantities,

@@ -1,9 +1,7 @@
 package weatherlap.datasets.shortform;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import weatherlap.datasets.table.Column;
@@ -25,14 +23,7 @@ public final class HouseDefaults {
                     Column.text("value", "what is taken"),
                     Column.text("least", "one end of what it may be, as the column has it"),
                     Column.text("most", "the other end"),
-                    Column.word(
-                            "basis",
-                            Arrays.stream(Basis.values())
-                                    .map(basis -> basis.name()
-                                            .toLowerCase(Locale.ROOT)
-                                            .replace('_', ' '))
-                                    .toList(),
-                            "how far the row can be trusted"),
+                    Column.word("basis", Basis.words(), "how far the row can be trusted"),
                     Column.text("source", "citation").optional()),
             List.of("column", "given"));
 

@@ -3,6 +3,7 @@ package weatherlap.datasets.shortform;
 import java.util.List;
 import java.util.Map;
 import weatherlap.datasets.table.CsvText;
+import weatherlap.sim.Units;
 
 /**
  * Places on a wall for windows of which nobody measured the place: from left to right with gaps between, as many on each story, and a wall as
@@ -21,11 +22,9 @@ record WallLayout(
         boolean eaveMeasured,
         double gapIn,
         double sillIn) {
-    private static final double INCHES_A_FOOT = 12;
-
     void lay() {
         int onEach = (windows.size() + storeys - 1) / storeys;
-        double storeyIn = INCHES_A_FOOT * number(wall, "eave_height_ft") / storeys;
+        double storeyIn = Units.feetToInches(number(wall, "eave_height_ft")) / storeys;
         double gap = gap(onEach);
         double right = gap;
         double widest = 0;
@@ -39,9 +38,9 @@ record WallLayout(
             widest = Math.max(widest, right);
             highest = Math.max(highest, number(window, "sill_height_in") + number(window, "frame_height_in"));
         }
-        wall.putIfAbsent("width_ft", CsvText.cell(widest / INCHES_A_FOOT));
-        if (!eaveMeasured && highest > INCHES_A_FOOT * number(wall, "eave_height_ft")) {
-            wall.put("eave_height_ft", CsvText.cell(highest / INCHES_A_FOOT));
+        wall.putIfAbsent("width_ft", CsvText.cell(Units.inchesToFeet(widest)));
+        if (!eaveMeasured && highest > Units.feetToInches(number(wall, "eave_height_ft"))) {
+            wall.put("eave_height_ft", CsvText.cell(Units.inchesToFeet(highest)));
         }
     }
 
@@ -58,7 +57,7 @@ record WallLayout(
                             .mapToDouble(window -> number(window, "frame_width_in"))
                             .sum());
         }
-        double left = INCHES_A_FOOT * number(wall, "width_ft") - widest;
+        double left = Units.feetToInches(number(wall, "width_ft")) - widest;
         return Math.min(gapIn, Math.max(0, left / (onEach + 1)));
     }
 

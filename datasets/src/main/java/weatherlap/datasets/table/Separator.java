@@ -33,17 +33,17 @@ enum Separator {
         int length = 0;
         for (int n = marking.read(start, 0, LONGEST_HEADER); n > 0 && length < LONGEST_HEADER; ) {
             length += n;
-            if (header(new String(start, 0, length), length).contains("\n")) {
+            if (header(new String(start, 0, length)).contains("\n")) {
                 break;
             }
             n = marking.read(start, length, LONGEST_HEADER - length);
         }
         marking.reset();
-        return of(header(new String(start, 0, length), length), schema);
+        return of(header(new String(start, 0, length)), schema);
     }
 
     /** What begins with the first line that holds anything; with its line feed where that was reached. */
-    private static String header(String text, int length) {
+    private static String header(String text) {
         String rest = text.stripLeading();
         if (isOwnLine(rest)) {
             rest = rest.substring(Math.min(rest.length(), Math.max(0, rest.indexOf('\n') + 1)));

@@ -100,27 +100,24 @@ public record BacktestReport(
                 "Answer",
                 Section.Sheet.FIRST,
                 List.of(new Block.Paragraphs(text.sentences()), Block.Table.of(text.totals()))));
-        sections.add(section("scores", "Against a plain average", "Scores", List.of(Block.Table.of(text.scores()))));
-        sections.add(section(
+        sections.add(
+                Section.plain("scores", "Against a plain average", "Scores", List.of(Block.Table.of(text.scores()))));
+        sections.add(Section.plain(
                 "bands",
                 "Did the bands keep their word?",
                 "Bands",
                 List.of(
                         new Block.Picture(Figure.of(curves(), "backtest-curves.csv")),
                         Block.Table.of(text.coverage()))));
-        sections.add(section(
+        sections.add(Section.plain(
                 "kinds",
                 "Bias by kind of job",
                 "Kinds",
                 result.amounts().stream()
                         .map(amount -> (Block) Block.Table.of(text.segments(amount)))
                         .toList()));
-        sections.add(section("method", "How it was worked out", "Method", method()));
+        sections.add(Section.plain("method", "How it was worked out", "Method", method()));
         return new ReportPage("Foreseen and happened: " + name, text.scope() + " " + assumed, "", sections);
-    }
-
-    private static Section section(String id, String title, String shortTitle, List<Block> blocks) {
-        return new Section(id, title, shortTitle, Section.Sheet.PLAIN, blocks);
     }
 
     private CalibrationCurves curves() {

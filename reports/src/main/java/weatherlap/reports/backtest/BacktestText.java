@@ -1,6 +1,7 @@
 package weatherlap.reports.backtest;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import weatherlap.analysis.backtest.Amount;
@@ -171,7 +172,7 @@ final class BacktestText {
                 .toList();
         own.stream()
                 .filter(row -> row.score().seer() == Seer.TABLES)
-                .sorted(java.util.Comparator.comparingDouble(
+                .sorted(Comparator.comparingDouble(
                         row -> -Math.abs(find(own, row, Seer.CALIBRATED).score().bias())))
                 .limit(MOST_SEGMENTS)
                 .forEach(row -> table.row(

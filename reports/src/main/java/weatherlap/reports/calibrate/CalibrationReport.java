@@ -65,31 +65,27 @@ public record CalibrationReport(
                 "Answer",
                 Section.Sheet.FIRST,
                 List.of(new Block.Paragraphs(text.sentences()), Block.Table.of(text.keyFigures()))));
-        sections.add(section("evidence", "The evidence", "Evidence", pictures()));
-        sections.add(section("crews", "Crews and years", "Crews", said(shop.crewSentences(), shop.crews())));
-        sections.add(section("money", "Material and prices", "Material", materialAndPrices()));
-        sections.add(section(
+        sections.add(Section.plain("evidence", "The evidence", "Evidence", pictures()));
+        sections.add(Section.plain("crews", "Crews and years", "Crews", said(shop.crewSentences(), shop.crews())));
+        sections.add(Section.plain("money", "Material and prices", "Material", materialAndPrices()));
+        sections.add(Section.plain(
                 "time-next",
                 "What to time next",
                 "Time next",
                 said(List.of(shop.timeNextSentence()), shop.timeNext())));
         if (!calibration.changes().isEmpty()) {
-            sections.add(section(
+            sections.add(Section.plain(
                     "since", "Since the last fit", "Changes", said(List.of(shop.changesSentence()), shop.changes())));
         }
-        sections.add(section("rates", "The rates", "Rates", List.of(Block.Table.of(text.rates()))));
-        sections.add(section(
+        sections.add(Section.plain("rates", "The rates", "Rates", List.of(Block.Table.of(text.rates()))));
+        sections.add(Section.plain(
                 "left-out",
                 "What records left out",
                 "Left out",
                 List.of(new Block.Paragraphs(List.of(shop.filledSentence())))));
-        sections.add(section("aside", "Jobs set aside", "Jobs set aside", setAside(text)));
-        sections.add(section("method", "How it was worked out", "Method", method()));
+        sections.add(Section.plain("aside", "Jobs set aside", "Jobs set aside", setAside(text)));
+        sections.add(Section.plain("method", "How it was worked out", "Method", method()));
         return new ReportPage("Labor rates fitted to " + name, text.scope() + ".", "", sections);
-    }
-
-    private static Section section(String id, String title, String shortTitle, List<Block> blocks) {
-        return new Section(id, title, shortTitle, Section.Sheet.PLAIN, blocks);
     }
 
     private List<Block> pictures() {

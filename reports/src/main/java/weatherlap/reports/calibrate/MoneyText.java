@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import weatherlap.analysis.money.ItemFit;
 import weatherlap.analysis.money.Level;
 import weatherlap.analysis.money.MoneyFit;
+import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.MethodStyle;
 import weatherlap.reports.page.TableView;
@@ -34,7 +35,7 @@ final class MoneyText {
         List<String> lines = new ArrayList<>();
         fit.measures().stream()
                 .filter(measure -> measure.level().isSeen())
-                .forEach(measure -> lines.add(capital(measure.name()) + ": " + off(measure.level()) + "."));
+                .forEach(measure -> lines.add(InWords.capital(measure.name()) + ": " + off(measure.level()) + "."));
         fit.margin().ifPresent(margin -> lines.add(marginSentence(margin)));
         if (!fit.items().isEmpty()) {
             lines.add(itemSentence());
@@ -65,10 +66,6 @@ final class MoneyText {
         return lines;
     }
 
-    private static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
-    }
-
     /** Bias and spread. */
     private static String off(Level level) {
         return Numbers.signed(100 * level.bias(), 1) + "% in the mean of " + Numbers.count(level.rows(), "job", "jobs")
@@ -76,7 +73,7 @@ final class MoneyText {
     }
 
     private static String marginSentence(MoneyFit.Margin margin) {
-        return capital(name(margin)) + ": " + Numbers.count(margin.jobs(), "job", "jobs") + " left "
+        return InWords.capital(name(margin)) + ": " + Numbers.count(margin.jobs(), "job", "jobs") + " left "
                 + Numbers.percent(margin.seen(), 1) + " of the price where the scenario says "
                 + Numbers.percent(margin.before(), 1) + "; fitted " + Numbers.percent(margin.after(), 1) + " (90%: "
                 + Numbers.percent(margin.low(), 1) + " to " + Numbers.percent(margin.high(), 1) + ").";

@@ -1,10 +1,10 @@
 package weatherlap.reports.crew;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import weatherlap.analysis.words.InWords;
 import weatherlap.datasets.table.Headings;
 import weatherlap.reports.crew.CrewSheet.JobFact;
 import weatherlap.sim.house.House;
@@ -44,7 +44,7 @@ final class JobFacts {
 
     private static String called(String note) {
         String name = note.substring(Headings.NOTE.length()).replace('_', ' ').strip();
-        return name.isEmpty() ? "Note" : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+        return name.isEmpty() ? "Note" : InWords.capital(name);
     }
 
     /** What is known of a window: color white, grids none. */

@@ -1,7 +1,6 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,7 +22,6 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.assumptions.CrewTable;
 import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.jobs.EarlierRate;
-import weatherlap.datasets.jobs.ItemTable;
 import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.jobs.JobReader;
 import weatherlap.datasets.jobs.JobRecord;
@@ -136,11 +134,7 @@ public record Calibrate(
             Messages messages)
             throws IOException {
         SortedMap<String, String> inputs = new TreeMap<>();
-        inputs.put("jobs/" + name, Checksum.of(jobs));
-        Path items = jobs.resolveSibling(ItemTable.FILE);
-        if (Files.exists(items)) {
-            inputs.put("jobs/" + ItemTable.FILE, Checksum.of(items));
-        }
+        RunSums.put(inputs, name, jobs);
         tables.texts().forEach((file, text) -> inputs.put("assumptions/" + file, Checksum.ofText(text)));
         Map<String, Object> settings = new LinkedHashMap<>();
         settings.put("jobs", name);
@@ -152,7 +146,8 @@ public record Calibrate(
                 inputs.put("portfolio/" + file, Checksum.of(portfolio.get().resolve(file)));
             }
         }
-        CalibrationReport report = new CalibrationReport(name, calibration, money, warnings, shown(inputs));
+        CalibrationReport report =
+                new CalibrationReport(name, calibration, money, warnings, RunSums.shown(Map.of(), changes, inputs));
         try (OutputFolder folder =
                 output.open(Stream.of(Stream.of(jobs), assumptions.stream(), portfolio.stream(), since.stream())
                         .flatMap(paths -> paths)
@@ -174,15 +169,5 @@ public record Calibrate(
                 ? fitted
                 : fitted.withCrews(
                         crews, "the shop's own records of " + calibration.jobs().size() + " jobs");
-    }
-
-    private Map<String, String> shown(SortedMap<String, String> inputs) {
-        Map<String, String> shown = new LinkedHashMap<>();
-        shown.put("program", "weatherlap " + Version.current());
-        if (!changes.isEmpty()) {
-            shown.put("changes", String.join(", ", changes));
-        }
-        inputs.forEach((file, sum) -> shown.put(file, "SHA-256 " + sum));
-        return shown;
     }
 }

@@ -111,13 +111,8 @@ public record Callbacks(Path records, InputPaths paths, OptionalDouble lagYears,
     }
 
     private Map<String, String> shown(SortedMap<String, String> sums) {
-        Map<String, String> shown = new LinkedHashMap<>();
-        shown.put("program", "weatherlap " + Version.current());
-        lagYears.ifPresent(lag -> shown.put("mean lag given", lag + " years"));
-        if (!paths.changes().isEmpty()) {
-            shown.put("changes", String.join(", ", paths.changes()));
-        }
-        sums.forEach((file, sum) -> shown.put(file, "SHA-256 " + sum));
-        return shown;
+        Map<String, String> lag =
+                lagYears.isPresent() ? Map.of("mean lag given", lagYears.getAsDouble() + " years") : Map.of();
+        return RunSums.shown(lag, paths.changes(), sums);
     }
 }

@@ -42,9 +42,6 @@ import weatherlap.sim.run.Simulator;
  * @param largestWholeBytes tables of openings beyond so many bytes are read house by house, in the order of {@code house_id}
  */
 public record Compare(InputPaths paths, OutputRequest output, int threads, long largestWholeBytes) {
-    /** The tables it writes hold every change that was asked for. */
-    private static final List<String> OPTIONS = List.of("--assumptions=" + RunFile.HERE + "/assumptions");
-
     /** What came of the houses, and what is doubtful in their tables. */
     private record Simulated(Comparison.Sum sum, List<String> warnings) {}
 
@@ -72,7 +69,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
     void run(Inputs inputs, Messages messages) throws IOException {
         output.refuseOther(inputs.checksums());
         messages.warn(inputs.warnings());
-        try (OutputFolder folder = output.asked(OPTIONS).open(paths.named())) {
+        try (OutputFolder folder = output.asked(RunFile.OWN_TABLES).open(paths.named())) {
             Simulator simulator = inputs.simulator();
             Simulated simulated = simulated(inputs, simulator, folder, messages);
             messages.warn(simulated.warnings());

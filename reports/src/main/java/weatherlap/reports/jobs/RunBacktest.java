@@ -1,7 +1,6 @@
 package weatherlap.reports.jobs;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,7 +17,6 @@ import weatherlap.analysis.callbacks.FittedTables;
 import weatherlap.analysis.money.FittedMoney;
 import weatherlap.datasets.jobs.CallReader;
 import weatherlap.datasets.jobs.FollowedJob;
-import weatherlap.datasets.jobs.ItemTable;
 import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.jobs.JobReader;
 import weatherlap.datasets.jobs.JobRecord;
@@ -60,7 +58,7 @@ public record RunBacktest(InputPaths paths, Path jobs, Optional<Path> calls, Out
         warnings.addAll(Warnings.grouped(read.warnings()));
         List<FollowedJob> followed = List.of();
         if (calls.isPresent()) {
-            Loaded<List<FollowedJob>> called = CallReader.read(jobs, calls.get(), tables, houses);
+            Loaded<List<FollowedJob>> called = CallReader.read(read, calls.get());
             followed = BadInput.unlessSound(called);
             Warnings.grouped(called.warnings()).stream()
                     .filter(warning -> !warnings.contains(warning))
@@ -82,7 +80,8 @@ public record RunBacktest(InputPaths paths, Path jobs, Optional<Path> calls, Out
         }
         SortedMap<String, String> sums = sums(inputs);
         String assumed = "Weather of " + inputs.climate().name() + "; " + inputs.assumed() + ".";
-        BacktestReport report = new BacktestReport(name(), assumed, result, warnings, shown(sums));
+        BacktestReport report =
+                new BacktestReport(name(), assumed, result, warnings, RunSums.shown(Map.of(), paths.changes(), sums));
         try (OutputFolder written = output.open(Stream.of(Stream.of(jobs), calls.stream(), paths.named().stream())
                 .flatMap(named -> named)
                 .toList())) {
@@ -110,24 +109,10 @@ public record RunBacktest(InputPaths paths, Path jobs, Optional<Path> calls, Out
 
     private SortedMap<String, String> sums(Inputs inputs) throws IOException {
         SortedMap<String, String> sums = new TreeMap<>(inputs.checksums());
-        sums.put("jobs/" + name(), Checksum.of(jobs));
-        Path items = jobs.resolveSibling(ItemTable.FILE);
-        if (Files.exists(items)) {
-            sums.put("jobs/" + ItemTable.FILE, Checksum.of(items));
-        }
+        RunSums.put(sums, name(), jobs);
         if (calls.isPresent()) {
             sums.put("jobs/" + Inputs.name(calls.get()), Checksum.of(calls.get()));
         }
         return sums;
-    }
-
-    private Map<String, String> shown(SortedMap<String, String> sums) {
-        Map<String, String> shown = new LinkedHashMap<>();
-        shown.put("program", "weatherlap " + Version.current());
-        if (!paths.changes().isEmpty()) {
-            shown.put("changes", String.join(", ", paths.changes()));
-        }
-        sums.forEach((file, sum) -> shown.put(file, "SHA-256 " + sum));
-        return shown;
     }
 }

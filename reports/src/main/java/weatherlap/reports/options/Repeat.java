@@ -94,7 +94,7 @@ public record Repeat(RunFile run, List<String> arguments) {
     private static List<String> words(RunFile run, Path file, CommandSpec command) {
         String here = String.valueOf(file.toAbsolutePath().normalize().getParent());
         List<String> words = run.options()
-                .or(() -> Optional.of(List.of("--assumptions=" + RunFile.HERE + "/assumptions"))
+                .or(() -> Optional.of(RunFile.OWN_TABLES)
                         .filter(tables -> run.command().equals("compare")))
                 .orElseThrow(() -> new BadInput(List.of(
                         file.getFileName() + ": was written by version " + run.version() + ", which kept no options")));

@@ -41,6 +41,9 @@ public record RunFile(
     /** Stands for the folder of the record. */
     public static final String HERE = "{report}";
 
+    /** The options of a run whose own tables hold every change that was asked for. */
+    public static final List<String> OWN_TABLES = List.of("--assumptions=" + HERE + "/assumptions");
+
     /** What to do about a file of a kind that is not named. */
     private static final Map<String, String> REMEDIES = Map.of(
             "portfolio", "name its folder",

@@ -51,4 +51,9 @@ public record Section(String id, String title, String shortTitle, Sheet sheet, L
     public Section {
         blocks = List.copyOf(blocks);
     }
+
+    /** That follows what stands before it. */
+    public static Section plain(String id, String title, String shortTitle, List<Block> blocks) {
+        return new Section(id, title, shortTitle, Sheet.PLAIN, blocks);
+    }
 }

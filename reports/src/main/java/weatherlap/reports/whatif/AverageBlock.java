@@ -19,8 +19,6 @@ record AverageBlock(JobSheet jobs, Contrast contrast, EvenPrice even, CellSheet 
     private static final int NOW = 1;
     private static final int RUN = 3;
     private static final int CHANGE = 5;
-    private static final String USD = "$#,##0";
-    private static final String SIGNED = "+$#,##0;-$#,##0;$0";
     private static final int RIGHT = 8;
 
     private int heads() {
@@ -72,8 +70,14 @@ record AverageBlock(JobSheet jobs, Contrast contrast, EvenPrice even, CellSheet 
                     measure.format(),
                     measure.change());
         }
-        line(perDay(), offset, perDay(NOW + offset), asRunPerDay(method), USD, SIGNED);
-        line(perDay() + 1, offset, add(offset), even.raised() == method ? even.perWindowUsd() : 0, USD, SIGNED);
+        line(perDay(), offset, perDay(NOW + offset), asRunPerDay(method), Measure.USD, Measure.SIGNED_USD);
+        line(
+                perDay() + 1,
+                offset,
+                add(offset),
+                even.raised() == method ? even.perWindowUsd() : 0,
+                Measure.USD,
+                Measure.SIGNED_USD);
     }
 
     private void line(int row, int offset, String formula, double asRun, String format, String change) {
@@ -99,18 +103,11 @@ record AverageBlock(JobSheet jobs, Contrast contrast, EvenPrice even, CellSheet 
         int other = NOW + 1 - offset;
         return "MAX(0,(" + CellSheet.cell(perDay(), other) + "*" + CellSheet.cell(row(Measure.DAYS), own) + "-"
                 + CellSheet.cell(row(Measure.PROFIT), own) + ")/(1-" + OwnNumbers.now(OwnNumbers.SERVICE) + "))*"
-                + houses() + "/" + Math.max(1, windows());
+                + houses() + "/" + Math.max(1, Job.windows(jobs.jobs()));
     }
 
     private int houses() {
         return (int) jobs.jobs().stream().mapToInt(Job::house).distinct().count();
-    }
-
-    private long windows() {
-        return jobs.jobs().stream()
-                .mapToInt(job -> job.firstWindow() + job.windows())
-                .max()
-                .orElse(0);
     }
 
     private double asRun(Method method, Measure measure) {
@@ -134,7 +131,10 @@ record AverageBlock(JobSheet jobs, Contrast contrast, EvenPrice even, CellSheet 
     private void chart(String title, String axis, int row, int at) {
         sheet.chart(
                 new ColumnChart(
-                        title, axis, USD, List.of(series(RUN, Tone.RULE, row), series(NOW, Tone.FULL_FLANGE, row))),
+                        title,
+                        axis,
+                        Measure.USD,
+                        List.of(series(RUN, Tone.RULE, row), series(NOW, Tone.FULL_FLANGE, row))),
                 at,
                 RIGHT,
                 at + 15,

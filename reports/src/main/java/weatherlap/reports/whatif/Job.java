@@ -44,6 +44,14 @@ record Job(
         return jobs;
     }
 
+    /** How many windows the houses of some jobs have. */
+    static int windows(List<Job> jobs) {
+        return jobs.stream()
+                .mapToInt(job -> job.firstWindow + job.windows())
+                .max()
+                .orElse(0);
+    }
+
     Method method() {
         return result.method();
     }
@@ -62,7 +70,7 @@ record Job(
         return choice.result().named().named(method(), choice.result().contrast());
     }
 
-    /** By the crew of the run. */
+    /** By a crew of so many, one of those that may be picked. */
     JobParts.CrewWork work(int people) {
         return parts.crews().stream()
                 .filter(crew -> crew.people() == people)

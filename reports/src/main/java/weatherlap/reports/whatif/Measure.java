@@ -12,8 +12,10 @@ import java.util.function.ToDoubleFunction;
  * @param asRun of a job in the run
  */
 record Measure(String name, int column, String format, String change, ToDoubleFunction<Job> asRun) {
-    private static final String USD = "$#,##0";
-    private static final String SIGNED_USD = "+$#,##0;-$#,##0;$0";
+    /** Whole dollars. */
+    static final String USD = "$#,##0";
+
+    static final String SIGNED_USD = "+$#,##0;-$#,##0;$0";
 
     static final Measure PRICE =
             usd("Price of a house", JobSheet.PRICE, job -> job.result().priceUsd());

@@ -5,7 +5,6 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import weatherlap.reports.format.CellSheet;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.house.House;
@@ -93,7 +92,7 @@ record OwnNumbers(
     }
 
     String region(House house) {
-        return house.region().orElse(assumptions.scenario().choice(Choice.REGION));
+        return assumptions.scenario().regionOf(house);
     }
 
     List<Wage> wages(String region) {

@@ -29,7 +29,6 @@ record SummarySheet(
         String heading, String scope, OwnerFigures figures, Optional<String> ownRecords, List<PriceRow> prices)
         implements CellSheet.Filler {
     private static final String SHEET = "Summary";
-    private static final String USD = "$#,##0";
     private static final int LAST = 5;
     private static final int NUMBERS = 4;
     private static final int CHARTS = 8;
@@ -157,7 +156,7 @@ record SummarySheet(
             for (int r = 0; r < rows.size(); r++) {
                 OptionalDouble number = value.apply(r, methods.get(m));
                 if (number.isPresent()) {
-                    sheet.number(top + 1 + r, 1 + m, number.getAsDouble(), USD, Look.NUMBER);
+                    sheet.number(top + 1 + r, 1 + m, number.getAsDouble(), Measure.USD, Look.NUMBER);
                 }
             }
         }
@@ -174,6 +173,6 @@ record SummarySheet(
                     sheet.cells(top + 1, 0, top + rows, 0),
                     sheet.cells(top + 1, 1 + m, top + rows, 1 + m)));
         }
-        return new ColumnChart(title, axis, USD, series);
+        return new ColumnChart(title, axis, Measure.USD, series);
     }
 }

@@ -14,7 +14,6 @@ import weatherlap.sim.method.Method;
  */
 record WhatIfSheet(OwnNumbers own, JobSheet jobs, ShownAnswer answer) implements CellSheet.Filler {
     private static final double LINE = 115;
-    private static final String USD = "$#,##0";
 
     @Override
     public String title() {
@@ -89,6 +88,6 @@ record WhatIfSheet(OwnNumbers own, JobSheet jobs, ShownAnswer answer) implements
     }
 
     private static void cell(CellSheet sheet, int row, int column, Job job, int from, double asRun) {
-        sheet.formula(row, column, JobSheet.cell(job, from), asRun, USD, Look.NUMBER);
+        sheet.formula(row, column, JobSheet.cell(job, from), asRun, Measure.USD, Look.NUMBER);
     }
 }

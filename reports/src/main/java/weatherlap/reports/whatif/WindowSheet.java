@@ -71,15 +71,11 @@ record WindowSheet(OwnNumbers own, List<Job> jobs) implements CellSheet.Filler {
                 price(sheet, row, job, o, methods);
             }
         }
-        int windows = jobs.stream()
-                .mapToInt(job -> job.firstWindow() + job.windows())
-                .max()
-                .orElse(0);
         int last = basis(own, methods, methods.get(methods.size() - 1))
                 + 1
                 + own.crews().size();
         sheet.freeze(FIRST, 4);
-        sheet.list(HEADER, HEADER + windows, last);
+        sheet.list(HEADER, HEADER + Job.windows(jobs), last);
         sheet.asPage();
         sheet.fold(PRICES + methods.size(), last);
         sheet.widths(10, 26, 10, 10, 16, 14, 9, 9, 7, 13, 13, 13);

@@ -1,7 +1,6 @@
 package weatherlap.sim.assumptions;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
@@ -76,7 +75,7 @@ public record Assumptions(
 
     /** Wages of the house's region, or of the scenario's where the house names none. */
     public List<Wage> wages(House house) {
-        String region = Optional.of(house).flatMap(House::region).orElse(scenario.choice(Choice.REGION));
+        String region = scenario.regionOf(house);
         List<Wage> rows = wages.stream().filter(w -> w.region().equals(region)).toList();
         if (rows.isEmpty()) {
             throw new IllegalArgumentException("wages.csv has no row for the region " + region);

@@ -63,7 +63,7 @@ public final class Facts {
 
     private static Map<Fact, String> ofWork(House house, Scenario scenario) {
         Map<Fact, String> facts = ofHouse(house);
-        facts.put(Fact.REGION, house.region().orElse(scenario.choice(Choice.REGION)));
+        facts.put(Fact.REGION, scenario.regionOf(house));
         return facts;
     }
 

@@ -27,6 +27,9 @@ public record Material(
         ThreePoint price,
         Condition appliesWhen,
         Origin origin) {
+    /** A sum of rounded numbers this near above a whole package does not open another. */
+    private static final double SLACK_PACKAGES = 1e-9;
+
     public Material {
         Check.text("item id", id);
         Check.text("sold as", soldAs);
@@ -62,6 +65,16 @@ public record Material(
                 price,
                 appliesWhen,
                 origin);
+    }
+
+    /** Packages, unrounded, that a quantity of the driver uses, waste in. */
+    public double packages(double quantity) {
+        return quantity * quantityPerDriver * (1 + wasteFraction) / packageSize;
+    }
+
+    /** Whole packages bought for a quantity of the driver. */
+    public double wholePackages(double quantity) {
+        return Math.ceil(packages(quantity) - SLACK_PACKAGES);
     }
 
     /** The same at another price. */

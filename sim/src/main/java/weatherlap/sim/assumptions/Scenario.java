@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import weatherlap.sim.explain.Amount;
+import weatherlap.sim.house.House;
 import weatherlap.sim.method.Contrast;
 
 /** Every scalar and every choice of a run. */
@@ -48,6 +49,11 @@ public record Scenario(Map<Scalar, Setting> settings, Map<Choice, String> choice
     /** A choice whose words are the constants of an enum. */
     public <E extends Enum<E>> E choice(Choice choice, Class<E> type) {
         return Enum.valueOf(type, choice(choice).toUpperCase(Locale.ROOT));
+    }
+
+    /** The region whose wages a house's work is paid by: its own, else that of the scenario. */
+    public String regionOf(House house) {
+        return house.region().orElse(choice(Choice.REGION));
     }
 
     /** The two methods that are set side by side. */

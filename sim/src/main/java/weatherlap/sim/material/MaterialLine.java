@@ -15,9 +15,6 @@ import weatherlap.sim.explain.Amount;
  * @param house quantity of the driver counted once for the house; 0 for any other item
  */
 public record MaterialLine(Material item, List<Double> openings, List<Double> walls, double house) {
-    /** A sum of rounded numbers this near above a whole package does not open another. */
-    private static final double SLACK_PACKAGES = 1e-9;
-
     public MaterialLine {
         for (double quantity : openings) {
             Check.notNegative("quantity at an opening of ", item.id(), quantity);
@@ -40,18 +37,19 @@ public record MaterialLine(Material item, List<Double> openings, List<Double> wa
         return driverQuantity() * item.quantityPerDriver();
     }
 
-    private double driverQuantity() {
+    /** Quantity of the driver at the openings, the walls and the house. */
+    public double driverQuantity() {
         return Sum.of(openings) + shared();
     }
 
     /** Whole packages bought for the house. */
     public int packages() {
-        return (int) Math.ceil(inPackages(driverQuantity()) - SLACK_PACKAGES);
+        return (int) item.wholePackages(driverQuantity());
     }
 
     /** Packages, unrounded, that a quantity of the driver uses, waste in. */
     public double inPackages(double quantity) {
-        return quantity * item.quantityPerDriver() * (1 + item.wasteFraction()) / item.packageSize();
+        return item.packages(quantity);
     }
 
     /** What the house pays. */

@@ -30,7 +30,7 @@ public final class NewUnit {
     }
 
     /** United inches of all units of an opening, in. */
-    private static double unitedInches(Opening opening) {
+    public static double unitedInches(Opening opening) {
         return opening.frame().widthIn() + opening.units() * opening.frame().heightIn();
     }
 }
