@@ -54,9 +54,17 @@ public sealed interface Folder {
         return Files.exists(path) && !Files.isReadable(path) ? "may not be read (see its permissions)" : "";
     }
 
-    /** Whether nobody tells this user if there is anything. */
+    /** Whether nobody tells this user if there is anything; in a file there is nothing, whoever asks. */
     private static boolean cannotBeReached(Path path) {
-        return !Files.exists(path) && !Files.notExists(path);
+        return !Files.exists(path) && !Files.notExists(path) && !liesInFile(path);
+    }
+
+    private static boolean liesInFile(Path path) {
+        Path around = path.toAbsolutePath().getParent();
+        while (around != null && !Files.exists(around)) {
+            around = around.getParent();
+        }
+        return around != null && !Files.isDirectory(around);
     }
 
     /** A folder on disk. Links are followed only within it. */
