@@ -106,7 +106,7 @@ class CrewsheetCommandTest {
         Files.writeString(
                 units,
                 Files.readString(units)
-                        .replace(",basis,", ",rating_psf,basis,")
+                        .replace(",price_year,", ",rating_psf,price_year,")
                         .replaceAll("(?m)^((?:[^,]*,){4})(?!rating_psf)", "$1" + "20,"));
         Path site = Files.writeString(
                 folder.resolve("gable.toml"), "place = \"Squall\"\ndesign_wind_mph = 130\nexposure = \"C\"\n");
