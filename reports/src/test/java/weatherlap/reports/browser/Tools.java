@@ -17,7 +17,9 @@ import org.junit.jupiter.api.Assumptions;
 /** Programs that these tests need and the build does not. */
 final class Tools {
     private static final String AXE = "axe-core@4.10.3";
-    private static final Path AXE_FOLDER = Path.of("target", "axe");
+    /** Of this process alone: two of them test at the same time. */
+    private static final Path AXE_FOLDER = Path.of("target", "axe" + System.getProperty("surefire.forkNumber", ""));
+
     private static final Path AXE_SCRIPT = AXE_FOLDER.resolve("node_modules/axe-core/axe.min.js");
 
     private Tools() {}

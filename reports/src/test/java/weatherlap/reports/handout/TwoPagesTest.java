@@ -36,13 +36,14 @@ class TwoPagesTest {
 
     private record Sheet(int pages, String text, double smallestPt) {}
 
-    @ParameterizedTest
-    @EnumSource(Paper.class)
-    void everyHouseOfTheDemoDrawsOrListsEachKindOfItsWindows(Paper paper) throws IOException {
+    /** In turn on one paper and the other; the crowded house below is on both. */
+    @Test
+    void everyHouseOfTheDemoDrawsOrListsEachKindOfItsWindows() throws IOException {
         assertThat(DEMO).hasSizeGreaterThan(50);
-        for (HandoutMaker handout : DEMO) {
+        for (int h = 0; h < DEMO.size(); h++) {
+            HandoutMaker handout = DEMO.get(h);
             House house = handout.house();
-            Sheet sheet = sheet(handout, paper);
+            Sheet sheet = sheet(handout, Paper.values()[h % Paper.values().length]);
             assertThat(sheet.pages()).as(house.id()).isEqualTo(2);
             assertThat(sheet.smallestPt()).as(house.id()).isGreaterThanOrEqualTo(SMALLEST_PT - 0.01);
             assertThat(sheet.text()).as(house.id()).doesNotContainPattern(MORE);
