@@ -27,9 +27,11 @@ def cold_factor(assumptions):
 
 def expected_breakage(portfolio, assumptions):
     """Share of the handled panels that break, a wall."""
-    warm = np.interp(assumptions["temperature_f"], [20, 32, 50], [25 / 3, 10 / 3, 1])
+    warm = np.interp(assumptions["temperature_f"], [20, 32, 50],
+                     [assumptions["breakage_cold_factor"], assumptions["breakage_freezing_factor"], 1])
     condition = portfolio.wall_facts["siding_condition"]
-    worse = np.select([condition == "brittle", condition == "unknown"], [2, 1.5], 1)
+    worse = np.select([condition == "brittle", condition == "unknown"], 
+                      [assumptions["breakage_brittle_factor"], assumptions["breakage_unknown_factor"]], 1)
     return np.minimum(assumptions["breakage_fraction"] * warm * worse, 1)
 
 

@@ -230,7 +230,7 @@ public final class MoneyFitter {
                 double foreseen = pricing.priceUsd(stock.cost(
                         assumptions.scenario(),
                         job.personHours().getAsDouble(),
-                        stock.days(),
+                        stock.days(assumptions.scenario()),
                         material.getAsDouble(),
                         repairsUsd.applyAsDouble(job)));
                 seen.add(new Seen(job, new Level.Pair(job.priceUsd().getAsDouble(), foreseen)));

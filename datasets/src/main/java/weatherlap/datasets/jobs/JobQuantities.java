@@ -16,17 +16,11 @@ import weatherlap.sim.method.Method;
 import weatherlap.sim.quantity.Breakage;
 
 /**
- * Quantity of every driver of a job, from what its record holds. Judgement where the record is silent: openings 36 × 60 in., hence 16
- * ft around; edges in the proportion 3 to 5; screws as far apart as the scenario says; one layer of return all around; ten panels an
- * opening where there are any, of which as many break as the scenario expects on that day; a wall for every three openings, at most four; a day for every 4 full-flange or 9 insert openings.
+ * Quantity of every driver of a job, from what its record holds. Where the record is silent, the scenario's {@code job_...} say what is
+ * ordinary: the size of a window, panels at one, windows on a wall and a day; screws stand as far apart as it says, one layer of return
+ * goes all around, and of the panels as many break as it expects on that day.
  */
 public final class JobQuantities {
-    private static final double PERIMETER_FT = 16;
-    private static final double WIDTH_SHARE = 3.0 / 16;
-    private static final double HEIGHT_SHARE = 5.0 / 16;
-    private static final double GLASS_SHARE_OF_FRAME = 0.73;
-    private static final double PANELS_AN_OPENING = 10;
-    private static final double OPENINGS_A_WALL = 3;
     private static final double WALLS = 4;
 
     private JobQuantities() {}
@@ -61,41 +55,41 @@ public final class JobQuantities {
 
     private static double filledIn(Driver driver, JobRecord job, Map<Fact, String> facts, Scenario scenario) {
         double n = job.openings();
-        double around = around(job);
+        double around = around(job, scenario);
         return switch (driver) {
             case JOB -> 1;
-            case DAY -> days(job.method(), job.openings());
-            case ELEVATION -> Math.min(WALLS, Math.ceil(n / OPENINGS_A_WALL));
-            case PANEL -> n * PANELS_AN_OPENING;
+            case DAY -> days(job.method(), job.openings(), scenario);
+            case ELEVATION -> Math.min(WALLS, Math.ceil(n / scenario.value(Scalar.JOB_WINDOWS_PER_WALL)));
+            case PANEL -> n * scenario.value(Scalar.JOB_PANELS_PER_WINDOW);
             case BROKEN_PANEL ->
                 Breakage.panels(
                         quantity(Driver.PANEL, job, facts, scenario),
-                        scenario.value(Scalar.BREAKAGE_FRACTION),
-                        scenario.value(Scalar.TEMPERATURE_F),
-                        word(facts, Fact.SIDING_CONDITION, SidingCondition.class));
+                        word(facts, Fact.SIDING_CONDITION, SidingCondition.class),
+                        scenario);
             case OPENING -> n;
             case UNIT -> n * Integer.parseInt(facts.get(Fact.UNITS));
             case CORNER -> 4 * n;
             case UNITED_INCH -> Units.feetToInches(around / 2);
             case PERIMETER_FT, CAPPING_FT, RETURN_FT -> around;
-            case HEAD_FT, SILL_FT -> around * WIDTH_SHARE;
-            case JAMB_FT -> around * 2 * HEIGHT_SHARE;
+            case HEAD_FT, SILL_FT -> around * widthShare(scenario);
+            case JAMB_FT -> around * 2 * heightShare(scenario);
             case FASTENER -> Units.feetToInches(around) / scenario.value(Scalar.FASTENER_SPACING_IN);
-            case GLASS_FT2 -> GLASS_SHARE_OF_FRAME * head(job) * jamb(job) / 2 / n;
+            case GLASS_FT2 ->
+                scenario.value(Scalar.JOB_GLASS_SHARE) * head(job, scenario) * jamb(job, scenario) / 2 / n;
             case TAPE_FT, SEALANT_IN3, FOAM_IN3, CAPPING_FT2 -> 0;
         };
     }
 
-    private static double head(JobRecord job) {
-        return job.counted().of(Driver.HEAD_FT).orElse(around(job) * WIDTH_SHARE);
+    private static double head(JobRecord job, Scenario scenario) {
+        return job.counted().of(Driver.HEAD_FT).orElse(around(job, scenario) * widthShare(scenario));
     }
 
-    private static double jamb(JobRecord job) {
-        return job.counted().of(Driver.JAMB_FT).orElse(around(job) * 2 * HEIGHT_SHARE);
+    private static double jamb(JobRecord job, Scenario scenario) {
+        return job.counted().of(Driver.JAMB_FT).orElse(around(job, scenario) * 2 * heightShare(scenario));
     }
 
     /** As kept, else the sum of the edges where they were kept, else that of openings of the usual size. */
-    private static double around(JobRecord job) {
+    private static double around(JobRecord job, Scenario scenario) {
         JobRecord.Counted kept = job.counted();
         boolean edges = Stream.of(Driver.HEAD_FT, Driver.JAMB_FT, Driver.SILL_FT)
                 .allMatch(edge -> kept.of(edge).isPresent());
@@ -104,23 +98,39 @@ public final class JobQuantities {
                         ? kept.quantities().get(Driver.HEAD_FT)
                                 + kept.quantities().get(Driver.JAMB_FT)
                                 + kept.quantities().get(Driver.SILL_FT)
-                        : job.openings() * PERIMETER_FT);
+                        : job.openings() * windowFt(scenario));
     }
 
     private static <E extends Enum<E>> E word(Map<Fact, String> facts, Fact fact, Class<E> type) {
         return Enum.valueOf(type, facts.get(fact).toUpperCase(Locale.ROOT));
     }
 
-    /** Working days of a crew for so many openings. */
-    public static double days(Method method, int openings) {
-        return Math.ceil(openings / openingsADay(method));
+    /** Around an ordinary window, ft. */
+    private static double windowFt(Scenario scenario) {
+        return Units.inchesToFeet(
+                2 * (scenario.value(Scalar.JOB_WINDOW_WIDTH_IN) + scenario.value(Scalar.JOB_WINDOW_HEIGHT_IN)));
     }
 
-    private static double openingsADay(Method method) {
-        return switch (method) {
-            case FULL_FLANGE -> 4;
-            case FULL_FRAME -> 5;
-            case INSERT -> 9;
-        };
+    /** Head of an ordinary window over the way around it. */
+    private static double widthShare(Scenario scenario) {
+        return Units.inchesToFeet(scenario.value(Scalar.JOB_WINDOW_WIDTH_IN)) / windowFt(scenario);
+    }
+
+    private static double heightShare(Scenario scenario) {
+        return Units.inchesToFeet(scenario.value(Scalar.JOB_WINDOW_HEIGHT_IN)) / windowFt(scenario);
+    }
+
+    /** Working days of a crew for so many openings. */
+    public static double days(Method method, int openings, Scenario scenario) {
+        return Math.ceil(openings / openingsADay(method, scenario));
+    }
+
+    private static double openingsADay(Method method, Scenario scenario) {
+        return scenario.value(
+                switch (method) {
+                    case FULL_FLANGE -> Scalar.JOB_WINDOWS_A_DAY_FULL_FLANGE;
+                    case FULL_FRAME -> Scalar.JOB_WINDOWS_A_DAY_FULL_FRAME;
+                    case INSERT -> Scalar.JOB_WINDOWS_A_DAY_INSERT;
+                });
     }
 }

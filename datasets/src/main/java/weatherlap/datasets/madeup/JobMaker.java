@@ -93,7 +93,7 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
         double spacingIn = assumptions.scenario().value(Scalar.FASTENER_SPACING_IN);
         Map<Driver, Double> counted = new EnumMap<>(Driver.class);
         counted.put(Driver.ELEVATION, (double) Math.min(4, stream.nextInt(1, 1 + openings)));
-        counted.put(Driver.DAY, JobQuantities.days(method, openings));
+        counted.put(Driver.DAY, JobQuantities.days(method, openings, assumptions.scenario()));
         counted.put(Driver.PANEL, method.takesSidingDown() ? panels : 0);
         counted.put(Driver.PERIMETER_FT, perimeterFt);
         counted.put(Driver.RETURN_FT, method.cutsReturns() ? rounded(perimeterFt * layers, 10) : 0);

@@ -81,7 +81,8 @@ public record MoneyMaker(Assumptions assumptions, ShopMoney shop, JobStocks stoc
 
     private double quotedUsd(JobStock stock, double materialUsd) {
         Scenario scenario = assumptions.scenario();
-        JobCost cost = stock.cost(scenario, stock.job().personHours().orElseThrow(), stock.days(), materialUsd, 0);
+        JobCost cost =
+                stock.cost(scenario, stock.job().personHours().orElseThrow(), stock.days(scenario), materialUsd, 0);
         return new Pricing(Pricing.Way.GROSS_MARGIN, shop.margin(), scenario.value(Scalar.SERVICE_RESERVE), 0)
                 .priceUsd(cost);
     }

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.words.InWords;
+import weatherlap.analysis.words.LeakWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.compare.Traces.Measure;
 import weatherlap.reports.owner.GainWords;
@@ -18,7 +19,6 @@ import weatherlap.reports.page.HouseEntry;
 import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.house.House;
-import weatherlap.sim.laps.LeakExplanation;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseLook;
@@ -89,10 +89,9 @@ final class HouseViews {
                 + Numbers.count(house.storeys(), "story", "stories") + ", "
                 + Numbers.count(house.openingCount(), "opening", "openings")
                 + (house.leadSafe() ? "; lead-safe work presumed" : "") + ". "
-                + LeakExplanation.verdict(
-                        result.first().leakProbability(), result.second().leakProbability())
+                + LeakWords.verdict(result)
                 + PlanWords.sentences(choice).map(sentence -> " " + sentence).collect(Collectors.joining())
-                + look.apply(result).map(worth -> " " + worth.inWords()).orElse("");
+                + look.apply(result).map(worth -> " " + LeakWords.look(worth)).orElse("");
         OwnHouse own = new OwnHouse(number, choice);
         String words = (house.id() + " " + house.label() + " " + ReportWords.of(house.cladding()) + " "
                         + house.yearBuilt() + " " + house.yearBuilt() / 10 * 10 + "s " + PlanWords.word(choice))

@@ -1,6 +1,7 @@
 package weatherlap.reports.compare;
 
 import java.util.List;
+import weatherlap.sim.house.House;
 
 /** How the comparison is worked out, and what can hurt, in paragraphs. */
 final class MethodText {
@@ -38,7 +39,8 @@ final class MethodText {
             "Any opening can be taken apart down to the rows of the tables with: weatherlap explain --opening HOUSE/ELEVATION/OPENING.");
 
     static final List<String> CAUTIONS = List.of(
-            "Lead paint: in a house built before 1978, replacing a window is renovation work under 40 CFR 745 unless a test says"
+            "Lead paint: in a house built before " + House.LEAD_UNTIL_YEAR
+                    + ", replacing a window is renovation work under 40 CFR 745 unless a test says"
                     + " otherwise; certified people and contained work areas.",
             "Asbestos may be in old siding, glazing putty and caulk: have it tested before it is disturbed.",
             "Falls: from 6 ft on, protection by 29 CFR 1926.501; ladders by 1926.1053. Openings are edges while they stand open.",

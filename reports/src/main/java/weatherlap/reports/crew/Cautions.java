@@ -78,13 +78,14 @@ final class Cautions {
         if (house.leadSafe()) {
             String known = house.leadTest() == LeadTest.POSITIVE ? "Lead paint was found" : "Lead paint is presumed";
             return "LEAD: " + known + " (built " + house.yearBuilt()
-                    + ", before 1978). Replacing windows is renovation under 40 CFR"
+                    + ", before " + House.LEAD_UNTIL_YEAR + "). Replacing windows is renovation under 40 CFR"
                     + " 745: certified firm and renovator, signs, containment, no open flame or dry grinding, cleaning verified.";
         }
-        return house.yearBuilt() < 1978
+        return house.builtWithLead()
                 ? "Lead: built " + house.yearBuilt()
                         + ", paint tested negative. Keep the test report with this sheet (40 CFR 745.82)."
-                : "Lead: built " + house.yearBuilt() + ", after 1977. If older parts were reused, test them.";
+                : "Lead: built " + house.yearBuilt() + ", after " + (House.LEAD_UNTIL_YEAR - 1)
+                        + ". If older parts were reused, test them.";
     }
 
     private static String falls(House house, List<Window> windows) {

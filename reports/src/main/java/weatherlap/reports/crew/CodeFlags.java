@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import weatherlap.analysis.words.CodeFindings;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.sim.code.CodeChange;
 import weatherlap.sim.code.CodeCheck;
 import weatherlap.sim.code.CodeRule;
-import weatherlap.sim.code.ResidentialCode;
 import weatherlap.sim.code.RoomChange;
 
 /** Flags of the model code in sentences: a paragraph a rule, windows of which the same is said named together. */
@@ -48,9 +48,10 @@ final class CodeFlags {
         Map<String, List<Window>> said = new LinkedHashMap<>();
         String tail = sharedTail(flagged);
         for (Flagged one : flagged) {
-            String finding = one.change().after().finding();
+            String finding = CodeFindings.of(one.change().after());
             String today = one.change().worse()
-                    ? ", WORSE than today (" + without(one.change().before().finding(), tail) + ")"
+                    ? ", WORSE than today ("
+                            + without(CodeFindings.of(one.change().before()), tail) + ")"
                     : "";
             String together = one.windows().size() > 1 ? " together: " : ": ";
             said.computeIfAbsent(together + without(finding, tail) + today, text -> new ArrayList<>())
@@ -60,7 +61,7 @@ final class CodeFlags {
         said.forEach((finding, those) -> parts.add(Window.list(those).toLowerCase(Locale.ROOT) + finding));
         String relief = rule == CodeRule.ESCAPE
                         && flagged.stream().anyMatch(f -> f.change().after().verdict() == CodeCheck.Verdict.FAILS)
-                ? " " + ResidentialCode.REPLACEMENT_RELIEF
+                ? " " + CodeFindings.REPLACEMENT_RELIEF
                 : "";
         return rule.section() + ", " + name(rule) + ": " + roomCount(rule, rooms) + String.join("; ", parts) + tail
                 + "." + relief;
@@ -87,11 +88,11 @@ final class CodeFlags {
 
     /** What stands from the first bracket on at the end of every finding, to be said once. */
     private static String sharedTail(List<Flagged> flagged) {
-        String first = flagged.get(0).change().after().finding();
+        String first = CodeFindings.of(flagged.get(0).change().after());
         int at = first.indexOf(" (");
         String tail = at < 0 ? "" : first.substring(at);
-        boolean shared =
-                flagged.stream().allMatch(f -> f.change().after().finding().endsWith(tail));
+        boolean shared = flagged.stream()
+                .allMatch(f -> CodeFindings.of(f.change().after()).endsWith(tail));
         return shared ? tail : "";
     }
 

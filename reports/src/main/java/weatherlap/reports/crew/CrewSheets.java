@@ -145,7 +145,8 @@ public final class CrewSheets {
         return List.of(
                 "Order of the laps with siding: DOE Building America guidance and AAMA 2400, Method A. Screws, cut-backs, capping and the"
                         + " laps of inserts and of masonry: common practice, no source.",
-                "Minutes, waste and tails come from the assumption tables, each with its basis there; many are judgement. "
+                "Minutes, waste and tails come from the assumption tables, which say what each rests on; many are"
+                        + " judgment calls. "
                         + origin);
     }
 

@@ -176,7 +176,7 @@ public final class HandoutMaker {
         List<String> keys = new ArrayList<>();
         if (house.leadSafe()) {
             keys.add("lead");
-        } else if (house.yearBuilt() < 1978) {
+        } else if (house.builtWithLead()) {
             keys.add("lead_clear");
         }
         keys.addAll(List.of("asbestos", "safety", "local_code"));

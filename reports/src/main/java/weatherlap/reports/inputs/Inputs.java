@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import weatherlap.analysis.words.SightlineWords;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.assumptions.PriceDates;
 import weatherlap.datasets.portfolio.DemoPortfolio;
@@ -30,7 +31,6 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.geometry.SightlineOrder;
 import weatherlap.sim.house.Portfolio;
 import weatherlap.sim.rain.HourlyWeather;
 import weatherlap.sim.rain.RainClimate;
@@ -106,7 +106,7 @@ public record Inputs(
         }
         reader.warnings().addAll(PriceDates.old(assumptions.orElseThrow()));
         reader.warnings()
-                .addAll(SightlineOrder.exceptions(assumptions.orElseThrow().assumptions()));
+                .addAll(SightlineWords.exceptions(assumptions.orElseThrow().assumptions()));
         paths.portfolio().flatMap(ShortPortfolio::saidOf).ifPresent(reader.warnings()::add);
         paths.portfolio().map(SheetNames::in).ifPresent(names -> reader.warnings()
                 .replaceAll(names::said));
@@ -154,7 +154,7 @@ public record Inputs(
     public void refuseEdited(InputPaths paths) {
         List<String> edited = portfolioSums(paths).entrySet().stream()
                 .filter(sum -> !sum.getValue().equals(checksums.get(sum.getKey())))
-                .map(sum -> sum.getKey() + ": was edited while it was read; run again (nothing was written)")
+                .map(sum -> sum.getKey() + ": somebody edited it while it was read; run again (nothing was written)")
                 .toList();
         if (!edited.isEmpty()) {
             throw new BadInput(edited);
@@ -273,18 +273,18 @@ public record Inputs(
     private static String next(InputPaths paths, List<String> problems) {
         Optional<Path> missing = paths.portfolio().filter(folder -> !Files.exists(folder));
         if (missing.isPresent()) {
-            return "begin a portfolio there with "
+            return "start your tables there with "
                     + NextCommand.command("generate", "--template", "--out", missing.get());
         }
         if (paths.portfolio().filter(Inputs::holdsNoTable).isPresent()) {
-            return "name a folder with a portfolio, or begin one with "
+            return "name the folder of your houses, or start one with "
                     + NextCommand.command("generate", "--template", "--out", "my-houses");
         }
         if (problems.stream().allMatch(problem -> problem.startsWith("--set:"))) {
-            return "names and ranges stand in scenario.toml and wages.csv, which "
+            return "you find names and ranges in scenario.toml and wages.csv, which "
                     + NextCommand.command("assumptions", "--out", "shop") + " writes";
         }
-        return "mend this (nothing was written), then " + NextCommand.command("check", paths.words());
+        return "fix this (nothing was written), then run " + NextCommand.command("check", paths.words());
     }
 
     private static boolean holdsNoTable(Path folder) {

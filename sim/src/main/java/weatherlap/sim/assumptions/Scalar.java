@@ -12,7 +12,7 @@ import java.util.Set;
  */
 public enum Scalar {
     SEED("", 0, 9_007_199_254_740_991.0, "starts every random stream"),
-    DRAWS("", 1, 1_000_000, "draws a house"),
+    DRAWS("", 1, 1_000_000, "runs of the numbers for each house"),
     // the family
     HORIZON_YEARS("years", 1, 60, "how far ahead the family looks"),
     DISCOUNT_RATE("fraction/year", 0, 0.5, "what a dollar next year is worth less"),
@@ -22,7 +22,11 @@ public enum Scalar {
     GLASS_VALUE_USD_PER_FT2_YEAR(
             "USD/ft² year", 0, 1000, "what a family would pay a year to keep a square foot of glass"),
     RISK_LIMIT(
-            "fraction", 0, 1, "largest acceptable chance of leak damage at any opening of a house within the horizon"),
+            "fraction",
+            0,
+            1,
+            "largest chance of leak damage that a family should take, at any opening of a house"
+                    + " within horizon_years"),
     // the shop
     OVERHEAD_USD_PER_CREW_HOUR("USD/h", 0, 1000, "overhead for each hour a crew is out"),
     GROSS_MARGIN("fraction", 0, 0.95, "gross profit as a share of the price"),
@@ -47,7 +51,7 @@ public enum Scalar {
     TEMPERATURE_F("°F", -40, 120, "outside, on the day of the work"),
     LEARNING_SLOPE("fraction", 0.5, 1, "time of a crew's next opening when its count in a house doubles"),
     HEIGHT_FACTOR_SECOND("", 1, 5, "times the minutes of a height-sensitive step on the second story"),
-    HEIGHT_FACTOR_THIRD("", 1, 5, "likewise on the third story and above"),
+    HEIGHT_FACTOR_THIRD("", 1, 5, "the same on the third story and above"),
     CREW_SPREAD("fraction", 0, 1, "coefficient of variation of a crew's pace from house to house"),
     OPENING_SPREAD("fraction", 0, 1, "coefficient of variation of the time of one opening about its house"),
     RECORDS_HALF_LIFE_YEARS(
@@ -55,9 +59,22 @@ public enum Scalar {
             0.1,
             1000,
             "age at which a job record counts half of one of today, where rates are fitted to records"),
+    JOB_WINDOW_WIDTH_IN("in.", 8, 144, "frame of a window of a job, where its record does not say"),
+    JOB_WINDOW_HEIGHT_IN("in.", 8, 144, "the same, height"),
+    JOB_GLASS_SHARE("fraction", 0, 1, "visible glass of a new unit over its frame, where a record does not say"),
+    JOB_PANELS_PER_WINDOW("", 0, 100, "siding panels taken down at a window, where a record does not say"),
+    JOB_WINDOWS_PER_WALL(
+            "", 1, 100, "windows on a wall of a job, where a record does not say; a house has four walls at most"),
+    JOB_WINDOWS_A_DAY_FULL_FLANGE("", 0.1, 1000, "full-flange windows a day, where a record does not give the days"),
+    JOB_WINDOWS_A_DAY_FULL_FRAME("", 0.1, 1000, "the same, full-frame"),
+    JOB_WINDOWS_A_DAY_INSERT("", 0.1, 1000, "the same, inserts"),
     LEAD_SAFE_FACTOR(
             "", 1, 5, "times the minutes in a contained work area: at an opening, and on panels or boards around it"),
     BREAKAGE_FRACTION("fraction", 0, 1, "share of handled siding panels that break when warm and sound"),
+    BREAKAGE_FREEZING_FACTOR("", 1, 100, "times that share at 32 °F"),
+    BREAKAGE_COLD_FACTOR("", 1, 100, "times that share at 20 °F and below"),
+    BREAKAGE_UNKNOWN_FACTOR("", 1, 100, "times that share where nobody has looked at the siding"),
+    BREAKAGE_BRITTLE_FACTOR("", 1, 100, "times that share for brittle siding"),
     SASH_WEIGHTS_UNTIL_YEAR(
             "year", 1700, 2100, "wood hung windows of houses built before it hang on weights in pockets"),
     FLANGE_FROM_YEAR("year", 1700, 2100, "metal and vinyl units of houses built from it on have a nailing flange"),
@@ -113,9 +130,9 @@ public enum Scalar {
     SOUND_SEAL_PASSES("fraction", 0, 1, "share of arriving water that passes a sound first line"),
     FAILED_SEAL_PASSES("fraction", 0, 1, "share of arriving water that passes a first line whose seal has failed"),
     CLADDING_PASSES("fraction", 0, 1, "share of arriving water that passes the cladding, where it is hung in panels"),
-    BOARDS_PASS("fraction", 0, 1, "likewise wood or fiber-cement boards"),
-    BRICK_PASSES("fraction", 0, 1, "likewise brick veneer"),
-    STUCCO_PASSES("fraction", 0, 1, "likewise stucco"),
+    BOARDS_PASS("fraction", 0, 1, "the same for wood or fiber-cement boards"),
+    BRICK_PASSES("fraction", 0, 1, "the same for brick veneer"),
+    STUCCO_PASSES("fraction", 0, 1, "the same for stucco"),
     SEALANT_LIFE_SHAPE("", 0.3, 10, "Weibull shape of sealant life"),
     SEALANT_LIFE_YEARS("years", 1, 100, "Weibull scale of sealant life"),
     CAPPING_LIFE_SHAPE("", 0.3, 10, "Weibull shape of the life of the seal around capping"),

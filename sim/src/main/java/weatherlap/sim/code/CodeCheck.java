@@ -1,23 +1,18 @@
 package weatherlap.sim.code;
 
-import java.util.function.Supplier;
+import java.util.function.Function;
 
 /**
  * One rule held against one unit.
  *
- * @param words the finding, put into words only where someone reads it: most checks of a run are counted and never read
+ * @param told tells the finding to whoever puts it into words
  */
-public record CodeCheck(CodeRule rule, Verdict verdict, Supplier<String> words) {
+public record CodeCheck(CodeRule rule, Verdict verdict, Function<Finding, String> told) {
     /** What the numbers say, best first. Never a ruling. */
     public enum Verdict {
         PASSES,
         /** Cannot be told from what was measured, or hangs on something else. */
         OPEN,
         FAILS
-    }
-
-    /** The numbers, as a sentence without its section. */
-    public String finding() {
-        return words.get();
     }
 }

@@ -6,12 +6,11 @@ import static weatherlap.sim.code.CodeCheck.Verdict.PASSES;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import weatherlap.sim.code.Finding.EscapeMeasure;
+import weatherlap.sim.code.Finding.Shortfall;
 import weatherlap.sim.geometry.ClearOpening;
 import weatherlap.sim.geometry.Glass;
 import weatherlap.sim.geometry.OpeningGeometry;
@@ -35,12 +34,6 @@ import weatherlap.sim.house.Opening;
  * of a room. Where a tub or a stair is was not measured: the rules on wet and stair glazing are asked of every window of a bath or stair.
  */
 public final class ResidentialCode {
-    /** Where a replacement is relieved of R310.2; a flag still. */
-    public static final String REPLACEMENT_RELIEF =
-            "R310.2.5 relieves a replacement window that is the maker's largest standard size"
-                    + " to fit the existing frame or rough opening, works as the old one did or opens as far, and comes with no"
-                    + " change of occupancy. Places amend it: ask the local building official, who decides.";
-
     private static final double ESCAPE_FT2 = 5.7;
     private static final double ESCAPE_AT_GRADE_FT2 = 5.0;
     private static final double ESCAPE_HEIGHT_IN = 24;
@@ -104,36 +97,25 @@ public final class ResidentialCode {
     public static CodeCheck escape(double widthIn, double heightIn, boolean atGrade, OptionalDouble sillOverFloorIn) {
         double areaFt2 = new Rect(0, 0, widthIn, heightIn).areaFt2();
         double neededFt2 = atGrade ? ESCAPE_AT_GRADE_FT2 : ESCAPE_FT2;
-        List<Supplier<String>> shortfalls = new ArrayList<>();
+        List<Shortfall> shortfalls = new ArrayList<>();
         if (areaFt2 < neededFt2 - NOISE) {
-            shortfalls.add(text("area %.2f of %.1f ft²", areaFt2, neededFt2));
+            shortfalls.add(new Shortfall(EscapeMeasure.AREA_FT2, areaFt2, neededFt2));
         }
         if (heightIn < ESCAPE_HEIGHT_IN - NOISE) {
-            shortfalls.add(text("height %.1f of %.0f in.", heightIn, ESCAPE_HEIGHT_IN));
+            shortfalls.add(new Shortfall(EscapeMeasure.HEIGHT_IN, heightIn, ESCAPE_HEIGHT_IN));
         }
         if (widthIn < ESCAPE_WIDTH_IN - NOISE) {
-            shortfalls.add(text("width %.1f of %.0f in.", widthIn, ESCAPE_WIDTH_IN));
+            shortfalls.add(new Shortfall(EscapeMeasure.WIDTH_IN, widthIn, ESCAPE_WIDTH_IN));
         }
         if (sillOverFloorIn.orElse(0) > ESCAPE_SILL_IN + NOISE) {
             shortfalls.add(
-                    text("sill %.1f in. over the floor, %.0f allowed", sillOverFloorIn.getAsDouble(), ESCAPE_SILL_IN));
+                    new Shortfall(EscapeMeasure.SILL_OVER_FLOOR_IN, sillOverFloorIn.getAsDouble(), ESCAPE_SILL_IN));
         }
-        Supplier<String> measures = text("net clear opening %.1f × %.1f in., %.2f ft²", widthIn, heightIn, areaFt2);
-        if (!shortfalls.isEmpty()) {
-            return new CodeCheck(
-                    CodeRule.ESCAPE,
-                    FAILS,
-                    () -> "too small for escape: "
-                            + shortfalls.stream().map(Supplier::get).collect(Collectors.joining("; ")) + " ("
-                            + measures.get() + ")");
-        }
-        return sillOverFloorIn.isPresent()
-                ? new CodeCheck(CodeRule.ESCAPE, PASSES, () -> "large enough for escape: " + measures.get())
-                : new CodeCheck(
-                        CodeRule.ESCAPE,
-                        OPEN,
-                        () -> "large enough for escape if its sill is low enough, which was not measured: "
-                                + measures.get());
+        boolean sillKnown = sillOverFloorIn.isPresent();
+        return new CodeCheck(
+                CodeRule.ESCAPE,
+                !shortfalls.isEmpty() ? FAILS : sillKnown ? PASSES : OPEN,
+                finding -> finding.escape(sillKnown, shortfalls, widthIn, heightIn, areaFt2));
     }
 
     /** Whether one unit of an opening lets people out. */
@@ -145,19 +127,19 @@ public final class ResidentialCode {
 
     /** @param glassFt2 of all windows of a room */
     public static CodeCheck light(double glassFt2, double floorFt2) {
-        return share(CodeRule.LIGHT, "glass", glassFt2, floorFt2, LIGHT_SHARE);
+        return share(CodeRule.LIGHT, glassFt2, floorFt2, LIGHT_SHARE);
     }
 
     /** @param openFt2 that opens, of all windows of a room */
     public static CodeCheck ventilation(double openFt2, double floorFt2) {
-        return share(CodeRule.VENTILATION, "openable area", openFt2, floorFt2, OPENABLE_SHARE);
+        return share(CodeRule.VENTILATION, openFt2, floorFt2, OPENABLE_SHARE);
     }
 
-    private static CodeCheck share(CodeRule rule, String what, double areaFt2, double floorFt2, double needed) {
-        double share = areaFt2 / floorFt2;
-        Supplier<String> numbers =
-                text("%s %.2f ft², %.1f%% of the floor (%.0f%% asked)", what, areaFt2, 100 * share, 100 * needed);
-        return new CodeCheck(rule, share >= needed - NOISE ? PASSES : FAILS, numbers);
+    private static CodeCheck share(CodeRule rule, double areaFt2, double floorFt2, double needed) {
+        return new CodeCheck(
+                rule,
+                areaFt2 / floorFt2 >= needed - NOISE ? PASSES : FAILS,
+                finding -> finding.share(rule, areaFt2, floorFt2, needed));
     }
 
     private static Optional<CodeCheck> safetyGlazing(Unit unit) {
@@ -171,13 +153,8 @@ public final class ResidentialCode {
                 .map(lite -> new CodeCheck(
                         CodeRule.SAFETY_GLAZING,
                         OPEN,
-                        text(
-                                "a lite of %.1f ft², %.0f in. over the floor, needs safety glazing if people walk within 36 in. of it",
-                                lite.areaFt2(), lite.bottomIn() - floorIn)))
-                .or(() -> Optional.of(new CodeCheck(
-                        CodeRule.SAFETY_GLAZING,
-                        PASSES,
-                        () -> "no lite is large and low enough to need safety glazing by this rule")));
+                        finding -> finding.largeLowLite(lite.areaFt2(), lite.bottomIn() - floorIn)))
+                .or(() -> Optional.of(new CodeCheck(CodeRule.SAFETY_GLAZING, PASSES, Finding::noLargeLowLite)));
     }
 
     /** The three measures of R308.4.3; the fourth, a walking surface within 36 in., is presumed. */
@@ -188,32 +165,18 @@ public final class ResidentialCode {
     /** Glazing of a bath or a stair, which is asked for higher over the floor. */
     private static Optional<CodeCheck> roomGlazing(Opening opening, Unit unit) {
         return switch (opening.place().room()) {
-            case BATH ->
-                Optional.of(lowGlazing(CodeRule.WET_GLAZING, unit, WET_BOTTOM_IN, "within 60 in. of a tub or shower"));
-            case STAIR ->
-                Optional.of(lowGlazing(
-                        CodeRule.STAIR_GLAZING,
-                        unit,
-                        STAIR_BOTTOM_IN,
-                        "within 36 in. of steps or a landing, or 60 in. of the foot of the stair"));
+            case BATH -> Optional.of(lowGlazing(CodeRule.WET_GLAZING, unit, WET_BOTTOM_IN));
+            case STAIR -> Optional.of(lowGlazing(CodeRule.STAIR_GLAZING, unit, STAIR_BOTTOM_IN));
             case BEDROOM, KITCHEN, LIVING, BASEMENT, OTHER -> Optional.empty();
         };
     }
 
-    private static CodeCheck lowGlazing(CodeRule rule, Unit unit, double limitIn, String where) {
+    private static CodeCheck lowGlazing(CodeRule rule, Unit unit, double limitIn) {
         double lowestIn =
                 unit.glass().lites().stream().mapToDouble(Rect::bottomIn).min().orElse(Double.POSITIVE_INFINITY);
         OptionalDouble bottomIn = overFloorIn(lowestIn, unit);
-        if (bottomIn.isEmpty()) {
-            return new CodeCheck(
-                    rule,
-                    OPEN,
-                    () -> "needs safety glazing if it is low and " + where + "; its height was not measured");
-        }
-        Supplier<String> height = text("glass %.0f in. over the floor", bottomIn.getAsDouble());
-        return bottomIn.getAsDouble() < limitIn
-                ? new CodeCheck(rule, OPEN, () -> height.get() + " needs safety glazing if it is " + where)
-                : new CodeCheck(rule, PASSES, height);
+        boolean low = bottomIn.isEmpty() || bottomIn.getAsDouble() < limitIn;
+        return new CodeCheck(rule, low ? OPEN : PASSES, finding -> finding.roomGlazing(rule, bottomIn, low));
     }
 
     private static Optional<CodeCheck> fall(Opening opening, Unit unit) {
@@ -221,20 +184,14 @@ public final class ResidentialCode {
             return Optional.empty();
         }
         if (!unit.clear().opens()) {
-            return Optional.of(new CodeCheck(CodeRule.FALL, PASSES, () -> "does not open"));
+            return Optional.of(new CodeCheck(CodeRule.FALL, PASSES, Finding::doesNotOpen));
         }
         double overFloorIn = unit.clear().rect().bottomIn() - unit.floorIn().getAsDouble();
         double overGradeIn =
                 opening.place().sillHeightIn() + unit.clear().rect().bottomIn();
-        Supplier<String> numbers = text("opens %.0f in. over the floor, %.0f in. over grade", overFloorIn, overGradeIn);
-        return Optional.of(
-                overGradeIn > 72 && overFloorIn < 24
-                        ? new CodeCheck(
-                                CodeRule.FALL,
-                                OPEN,
-                                () -> numbers.get()
-                                        + ": it may let no 4 in. sphere pass, or needs a guard or opening limiter")
-                        : new CodeCheck(CodeRule.FALL, PASSES, numbers));
+        boolean low = overGradeIn > 72 && overFloorIn < 24;
+        return Optional.of(new CodeCheck(
+                CodeRule.FALL, low ? OPEN : PASSES, finding -> finding.fall(low, overFloorIn, overGradeIn)));
     }
 
     private static OptionalDouble overFloorIn(double yIn, Unit unit) {
@@ -246,9 +203,5 @@ public final class ResidentialCode {
     /** Whether a rule applies hangs on the opening alone, so that it has both or neither. */
     private static Optional<CodeChange> change(Optional<CodeCheck> before, Optional<CodeCheck> after) {
         return before.flatMap(b -> after.map(a -> new CodeChange(b, a, false)));
-    }
-
-    private static Supplier<String> text(String format, Object... values) {
-        return () -> String.format(Locale.ROOT, format, values);
     }
 }

@@ -41,9 +41,16 @@ public final class Explanation {
         this.operation = existing ? opening.operation() : opening.newOperation();
         Sightline old = assumptions.existingSightline(opening);
         this.row = existing ? old : assumptions.sightline(product, assumptions.newUnitMaterial(), operation);
-        OrderExplanation order = new OrderExplanation(opening, geometry.order(), old, row, scenario);
-        this.unitWidth = existing ? order.existingWidth() : order.width();
-        this.unitHeight = existing ? order.existingHeight() : order.height();
+        if (existing) {
+            this.unitWidth = OrderAmounts.cell(
+                    Amount.given("frame width", opening.frame().widthIn(), "in."), opening.units(), scenario);
+            this.unitHeight = Amount.given("frame height", opening.frame().heightIn(), "in.");
+        } else {
+            OrderAmounts order = OrderAmounts.of(
+                    opening, geometry.method(), assumptions, geometry.order().squareness());
+            this.unitWidth = order.width();
+            this.unitHeight = order.height();
+        }
     }
 
     /** Of the unit that stands. */

@@ -4,9 +4,7 @@ import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.assumptions.Sightline;
 import weatherlap.sim.house.Opening;
-import weatherlap.sim.house.Readings;
 import weatherlap.sim.method.Method;
 
 /**
@@ -47,9 +45,25 @@ public record OrderSize(
     }
 
     public static OrderSize of(Opening opening, Method method, Assumptions assumptions) {
-        return method.keepsOldFrame()
-                ? insideOldFrame(opening, method, assumptions)
-                : inRoughOpening(opening, method, assumptions);
+        Scenario scenario = assumptions.scenario();
+        Squareness squareness = opening.readings()
+                .map(readings -> Squareness.of(readings, scenario))
+                .orElse(Squareness.UNREAD);
+        OrderAmounts amounts = OrderAmounts.of(opening, method, assumptions, squareness);
+        double widthIn = amounts.width().value();
+        // units of an assembly stand post to post, others in the cells of the old frame
+        double pitchIn =
+                (method.keepsOldFrame() ? Math.max(0, amounts.cellWidth().value()) : widthIn)
+                        + scenario.value(Scalar.MULL_POST_IN);
+        return new OrderSize(
+                method,
+                Math.max(0, amounts.insideWidth().value()),
+                Math.max(0, amounts.insideHeight().value()),
+                opening.units(),
+                widthIn,
+                amounts.height().value(),
+                widthIn > 0 ? widthIn + (opening.units() - 1) * pitchIn : 0,
+                squareness);
     }
 
     /** Whether a unit goes in at all. */
@@ -60,75 +74,6 @@ public record OrderSize(
     /** Width + height of every unit, added up, in. */
     double unitedInches() {
         return units * (widthIn + heightIn);
-    }
-
-    private static OrderSize inRoughOpening(Opening opening, Method method, Assumptions assumptions) {
-        Scenario scenario = assumptions.scenario();
-        Sightline sightline = assumptions.sightline(method, opening);
-        double gapIn = scenario.value(Scalar.ROUGH_GAP_IN);
-        double postIn = scenario.value(Scalar.MULL_POST_IN);
-        double roughWidthIn = measuredWidthIn(opening) + gapIn;
-        double roughHeightIn = measuredHeightIn(opening) + gapIn;
-        double stepIn = scenario.value(Scalar.ORDER_STEP_IN);
-        double shareIn =
-                (roughWidthIn - sightline.widthDeductionIn() - (opening.units() - 1) * postIn) / opening.units();
-        double widthIn = roundDown(shareIn, stepIn);
-        double heightIn = roundDown(roughHeightIn - sightline.heightDeductionIn(), stepIn);
-        double overallIn = widthIn > 0 ? opening.units() * widthIn + (opening.units() - 1) * postIn : 0;
-        return new OrderSize(
-                method,
-                roughWidthIn,
-                roughHeightIn,
-                opening.units(),
-                widthIn,
-                heightIn,
-                overallIn,
-                squareness(opening, scenario));
-    }
-
-    private static OrderSize insideOldFrame(Opening opening, Method method, Assumptions assumptions) {
-        Scenario scenario = assumptions.scenario();
-        Sightline old = assumptions.existingSightline(opening);
-        Sightline sightline = assumptions.sightline(method, opening);
-        Squareness squareness = squareness(opening, scenario);
-        double postIn = scenario.value(Scalar.MULL_POST_IN);
-        double cellIn = Mulled.cellWidthIn(measuredWidthIn(opening), opening.units(), postIn);
-        double insideWidthIn = Math.max(0, cellIn - 2 * old.jambIn());
-        double insideHeightIn = Math.max(0, measuredHeightIn(opening) - old.headIn() - old.sillIn());
-        double stepIn = scenario.value(Scalar.ORDER_STEP_IN);
-        double widthIn = roundDown(insideWidthIn - squareness.outOfPlumbIn() - sightline.widthDeductionIn(), stepIn);
-        double heightIn = roundDown(insideHeightIn - sightline.heightDeductionIn(), stepIn);
-        return new OrderSize(
-                method,
-                insideWidthIn,
-                insideHeightIn,
-                opening.units(),
-                widthIn,
-                heightIn,
-                widthIn > 0 ? widthIn + (opening.units() - 1) * (cellIn + postIn) : 0,
-                squareness);
-    }
-
-    private static Squareness squareness(Opening opening, Scenario scenario) {
-        return opening.readings()
-                .map(readings -> Squareness.of(readings, scenario))
-                .orElse(Squareness.UNREAD);
-    }
-
-    /** Smallest width read, and never more than the frame, in. */
-    static double measuredWidthIn(Opening opening) {
-        double readIn = opening.readings()
-                .map(Readings::smallestWidthIn)
-                .orElse(opening.frame().widthIn());
-        return Math.min(readIn, opening.frame().widthIn());
-    }
-
-    /** Smallest height read, and never more than the frame, in. */
-    static double measuredHeightIn(Opening opening) {
-        double readIn = opening.readings()
-                .map(Readings::smallestHeightIn)
-                .orElse(opening.frame().heightIn());
-        return Math.min(readIn, opening.frame().heightIn());
     }
 
     /** The largest multiple of the step that is not above the length; a billionth of a step is rounding noise. */

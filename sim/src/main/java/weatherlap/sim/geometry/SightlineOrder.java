@@ -2,7 +2,6 @@ package weatherlap.sim.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
@@ -25,9 +24,9 @@ import weatherlap.sim.house.Operation;
 public final class SightlineOrder {
     private SightlineOrder() {}
 
-    /** One sentence for each operation of the new units that the rows let show more glass as an insert. */
-    public static List<String> exceptions(Assumptions assumptions) {
-        List<String> exceptions = new ArrayList<>();
+    /** The operations of the new units that the rows let show more glass as an insert. */
+    public static List<Operation> exceptions(Assumptions assumptions) {
+        List<Operation> exceptions = new ArrayList<>();
         FrameMaterial material = assumptions.newUnitMaterial();
         for (Operation operation : Operation.values()) {
             Sightline flanged = assumptions.sightline(Product.FULL_FLANGE, material, operation);
@@ -35,11 +34,7 @@ public final class SightlineOrder {
             if (stackWidthIn(insert, operation) < stackWidthIn(flanged, operation)
                     || stackHeightIn(insert, operation) < stackHeightIn(flanged, operation)
                     || mayBeLarger(insert, flanged, assumptions)) {
-                exceptions.add(String.format(
-                        Locale.ROOT,
-                        "By sightlines.csv a %s %s insert may show more glass than a full-flange unit.",
-                        word(material),
-                        word(operation)));
+                exceptions.add(operation);
             }
         }
         return List.copyOf(exceptions);
@@ -68,9 +63,5 @@ public final class SightlineOrder {
                         2 * old.jambIn() + insert.widthDeductionIn() < Math.max(0, flanged.widthDeductionIn() - gapIn)
                                 || old.headIn() + old.sillIn() + insert.heightDeductionIn()
                                         < Math.max(0, flanged.heightDeductionIn() - gapIn));
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

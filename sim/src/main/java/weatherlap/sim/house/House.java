@@ -36,6 +36,13 @@ public record House(
         LeadTest leadTest,
         List<Elevation> elevations,
         Map<String, String> job) {
+    /**
+     * Houses built before it are presumed to hold lead paint. A federal rule, and no assumption of a shop's that a setting could turn off.
+     *
+     * @see "40 CFR 745.82 and 745.83 (US EPA renovation, repair and painting rule)"
+     */
+    public static final int LEAD_UNTIL_YEAR = 1978;
+
     public House {
         Check.text("house id", id);
         Check.within("year built", yearBuilt, 1700, 2200);
@@ -84,13 +91,14 @@ public record House(
         return new House(id, label, yearBuilt, terrain, cladding, barrier, storeys, region, leadTest, walls, job);
     }
 
-    /**
-     * Whether lead-safe work is presumed: built before 1978 and not tested negative.
-     *
-     * @see "40 CFR 745.82 and 745.83 (US EPA renovation, repair and painting rule)"
-     */
+    /** Whether it was built before {@link #LEAD_UNTIL_YEAR}. */
+    public boolean builtWithLead() {
+        return yearBuilt < LEAD_UNTIL_YEAR;
+    }
+
+    /** Whether lead-safe work is presumed: built before {@link #LEAD_UNTIL_YEAR} and not tested negative. */
     public boolean leadSafe() {
-        return yearBuilt < 1978 && leadTest != LeadTest.NEGATIVE;
+        return builtWithLead() && leadTest != LeadTest.NEGATIVE;
     }
 
     /**

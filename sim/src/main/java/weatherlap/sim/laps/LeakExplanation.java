@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Era;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.FirstLine;
@@ -18,10 +17,9 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Opening;
 
-/** Why an opening leaks: the chance of damage as a sum over its paths, each down to its row, and the largest of them in words. */
+/** Why an opening leaks: the chance of damage as a sum over its paths, each down to its row. */
 public final class LeakExplanation {
     private static final String LITRES = "L/year";
-    private static final double NEGLIGIBLE = 0.01;
 
     private final List<LeakPath> paths;
     private final double[] contribution;
@@ -54,7 +52,7 @@ public final class LeakExplanation {
     /** The chance of damage within the horizon as the sum of the contributions of its paths, largest first. */
     public Amount tree() {
         return Amount.sum(
-                "chance of leak damage within the horizon",
+                "chance of leak damage within the years looked at",
                 "",
                 largestFirst()
                         .map(f -> contribution(paths.get(f), contribution[f]))
@@ -81,7 +79,7 @@ public final class LeakExplanation {
                                 "",
                                 path.fault().origin())));
         return Amount.formula(
-                path.fault().tradeName() + ": part of the chance of damage, mean over the draws",
+                path.fault().tradeName() + ": part of the chance of damage, mean of the runs",
                 value,
                 "",
                 List.of(
@@ -95,7 +93,7 @@ public final class LeakExplanation {
 
     private Amount firstLine(LeakPath path) {
         FirstLine line = path.fault().firstLine();
-        String name = "mean share past the first line (" + word(line) + ") over the horizon";
+        String name = "mean share past the first line (" + word(line) + ") over the years";
         List<Scalar> scalars =
                 switch (line) {
                     case SEALANT ->
@@ -149,64 +147,6 @@ public final class LeakExplanation {
             }
         }
         return Amount.formula("probability that the fault stands", path.probability(), "", parts);
-    }
-
-    /** The largest contributions in words, largest first; none that contributes nothing. */
-    public List<String> causes(int most) {
-        double total = IntStream.range(0, paths.size())
-                .mapToDouble(f -> contribution[f])
-                .sum();
-        return largestFirst()
-                .filter(f -> contribution[f] > 0)
-                .limit(most)
-                .map(f -> inWords(paths.get(f), contribution[f] / total))
-                .toList();
-    }
-
-    private static String inWords(LeakPath path, double share) {
-        return String.format(
-                Locale.ROOT,
-                "%s (%s, at the %s): %.0f%% of the risk. %s. About %.0f L a year reach the joint, %.1f L pass the first line (%s); the fault"
-                        + " stands with %.0f%%, by judgement.",
-                path.fault().tradeName(),
-                path.fault().kind() == FaultKind.EXISTING ? "already in the wall" : "from the new work",
-                word(path.fault().joint()),
-                100 * share,
-                path.fault().whatHappens(),
-                path.arrivingLitresPerYear(),
-                path.pastFirstLineLitresPerYear(),
-                word(path.fault().firstLine()),
-                100 * path.probability());
-    }
-
-    /** The two methods side by side, in words; chances that differ by a point or less are nearly as good (judgement). */
-    public static String verdict(double fullFlange, double insert) {
-        return verdict(fullFlange, insert, NEGLIGIBLE);
-    }
-
-    /**
-     * The two methods side by side, in words.
-     *
-     * @param fullFlange chance of damage within the horizon, 0 to 1
-     * @param insert likewise
-     * @param negligible difference of chances that nobody would decide by
-     */
-    public static String verdict(double fullFlange, double insert, double negligible) {
-        Check.fraction("chance with a full flange", fullFlange);
-        Check.fraction("chance with an insert", insert);
-        if (Math.abs(insert - fullFlange) <= negligible) {
-            return String.format(
-                    Locale.ROOT,
-                    "For leaks the two methods are nearly as good here: %.1f%% with an insert, %.1f%% full-flange (judgement).",
-                    100 * insert,
-                    100 * fullFlange);
-        }
-        return String.format(
-                Locale.ROOT,
-                "%s leaks less here: %.1f%% with an insert, %.1f%% full-flange (judgement).",
-                insert < fullFlange ? "An insert" : "Full-flange",
-                100 * insert,
-                100 * fullFlange);
     }
 
     private Scenario scenario() {

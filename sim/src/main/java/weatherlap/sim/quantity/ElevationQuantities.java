@@ -4,7 +4,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import weatherlap.sim.assumptions.Driver;
-import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.SidingCondition;
 import weatherlap.sim.method.Method;
@@ -48,12 +47,7 @@ public record ElevationQuantities(List<SidingRun> runs, List<OpeningQuantities> 
         return switch (driver) {
             case ELEVATION -> 1;
             case PANEL -> panelsDown();
-            case BROKEN_PANEL ->
-                Breakage.panels(
-                        panelsDown(),
-                        scenario.value(Scalar.BREAKAGE_FRACTION),
-                        scenario.value(Scalar.TEMPERATURE_F),
-                        condition);
+            case BROKEN_PANEL -> Breakage.panels(panelsDown(), condition, scenario);
             default -> throw new IllegalArgumentException("The driver " + driver + " is not counted at a wall.");
         };
     }

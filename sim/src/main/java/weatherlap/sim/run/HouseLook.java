@@ -2,7 +2,6 @@ package weatherlap.sim.run;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import weatherlap.sim.assumptions.FaultKind;
@@ -129,24 +128,5 @@ public record HouseLook(LapFault fault, int openings, LookValue value) {
 
     private static double mean(HouseResult result, Method method) {
         return result.method(method).horizonCostUsd().mean();
-    }
-
-    /** In words, for people. */
-    public String inWords() {
-        if (Math.round(value.gainUsd()) == 0) {
-            return String.format(
-                    Locale.ROOT,
-                    "Opening up one window before deciding costs about $%.0f and would hardly change the choice (by judgement).",
-                    value.priceUsd());
-        }
-        return String.format(
-                Locale.ROOT,
-                "Opening up one window before deciding costs about $%.0f and is expected to save about $%.0f, most by showing"
-                        + " this: %s. It %s (by judgement).",
-                value.priceUsd(),
-                value.gainUsd(),
-                fault.tradeName().substring(0, 1).toLowerCase(Locale.ROOT)
-                        + fault.tradeName().substring(1),
-                value.netUsd() > 0 ? "pays" : "does not pay");
     }
 }

@@ -26,7 +26,6 @@ import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
  * @param material mean USD at the opening alone
  * @param price share of the house's price, USD
  * @param leak chance of leak damage within the horizon, a fraction; the sum of what each lap fault adds
- * @param leakCauses the three lap faults that add most, in words, largest first; fewer where fewer add anything
  */
 public record OpeningExplanation(
         Method method,
@@ -37,14 +36,7 @@ public record OpeningExplanation(
         Amount labour,
         Amount material,
         Amount price,
-        Amount leak,
-        List<String> leakCauses) {
-    private static final int CAUSES = 3;
-
-    public OpeningExplanation {
-        leakCauses = List.copyOf(leakCauses);
-    }
-
+        Amount leak) {
     /** In the order in which they are read. */
     public List<Amount> all() {
         return List.of(glassLost, clearArea, labour, material, price, leak);
@@ -65,8 +57,7 @@ public record OpeningExplanation(
                 takeoff.work().openings().get(opening).labour(),
                 takeoff.work().materialOfOpening(opening),
                 takeoff.priceOfOpening(opening, housePrice(draws, assumptions.scenario())),
-                leak.tree(),
-                leak.causes(CAUSES));
+                leak.tree());
     }
 
     /** What the shop pays for leaks under its warranty. */
