@@ -25,8 +25,8 @@ public final class Main {
         int status = Weatherlap.run(arguments, out, err);
         out.flush();
         if (status == 0 && standard.failure().isPresent()) {
-            err.println("the result could not be printed whole: "
-                    + standard.failure().get());
+            err.println(
+                    "could not print the whole result: " + standard.failure().get());
             status = 1;
         }
         err.flush();

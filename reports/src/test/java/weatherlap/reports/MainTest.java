@@ -15,7 +15,7 @@ class MainTest {
     @Test
     void helpNamesTheProgramAndItsExitStatus() {
         assertThat(run("--help")).isZero();
-        assertThat(out.toString()).startsWith("Usage: weatherlap").contains("bad usage or bad input");
+        assertThat(out.toString()).startsWith("Usage: weatherlap").contains("a mistake in the command");
         assertThat(err.toString()).isEmpty();
     }
 

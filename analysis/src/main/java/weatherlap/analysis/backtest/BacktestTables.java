@@ -20,7 +20,7 @@ public final class BacktestTables {
                     Layout.<Row>of(
                                     "backtest-jobs.csv",
                                     "Backtest jobs",
-                                    "One amount of one job, foreseen by one of three.")
+                                    "One amount of one job, predicted by one of three.")
                             .text("job_id", "job", "key in the job records", row -> row.trial()
                                     .job()
                                     .id()),
@@ -28,7 +28,7 @@ public final class BacktestTables {
                     Row::seer)
             .number("came", "came", "as amount", 4, "as the record has it", row -> row.trial()
                     .came())
-            .number("foreseen_mean", "foreseen", "as amount", 4, "mean of what was foreseen", row -> row.forecast()
+            .number("foreseen_mean", "predicted", "as amount", 4, "mean of what was predicted", row -> row.forecast()
                     .mean())
             .number("p05", "5%", "as amount", 4, "one in twenty is below", row -> row.forecast()
                     .quantile(0.05))
@@ -43,7 +43,7 @@ public final class BacktestTables {
             .build();
 
     public static final Layout<Score> SCORES = scores(foreseen(
-                    Layout.of("backtest-scores.csv", "Backtest scores", "One amount, foreseen by one of three."),
+                    Layout.of("backtest-scores.csv", "Backtest scores", "One amount, predicted by one of three."),
                     Score::amount,
                     Score::seer))
             .build();
@@ -52,7 +52,7 @@ public final class BacktestTables {
                     Layout.<SegmentBias>of(
                             "backtest-segments.csv",
                             "Backtest segments",
-                            "One amount in one kind of jobs, of five or more, foreseen by one of three."),
+                            "One amount in one kind of jobs, of five or more, predicted by one of three."),
                     row -> row.score().amount(),
                     row -> row.score().seer())
             .text("factor", "by", "what the jobs are told apart by", SegmentBias::factor)
@@ -63,7 +63,7 @@ public final class BacktestTables {
                     "bias",
                     "fraction",
                     4,
-                    "what came over what was foreseen, less 1",
+                    "what came over what was predicted, less 1",
                     row -> row.score().bias())
             .number("within_90", "within 90%", "fraction", 4, "jobs within the band given 90%", row -> row.score()
                     .within90())
@@ -98,7 +98,7 @@ public final class BacktestTables {
             LayoutBuilder<T> layout, Function<T, Amount> amount, Function<T, Seer> seer) {
         return layout.text("amount", "amount", "hours, days, material, price or calls", row -> amount.apply(row)
                         .word())
-                .text("foreseen_by", "foreseen by", "tables, calibrated or average", row -> seer.apply(row)
+                .text("foreseen_by", "predicted by", "tables, calibrated or average", row -> seer.apply(row)
                         .word());
     }
 
@@ -107,11 +107,17 @@ public final class BacktestTables {
                 .number("score", "score", "as amount", 4, "mean continuous ranked probability score", Score::score)
                 .number("gain", "gain", "as amount", 4, "mean score of the average a window, less this", Score::gain)
                 .number("gain_error", "error", "as amount", 4, "standard error of the gain", Score::gainError)
-                .number("bias_fraction", "bias", "fraction", 4, "what came over what was foreseen, less 1", Score::bias)
+                .number(
+                        "bias_fraction",
+                        "bias",
+                        "fraction",
+                        4,
+                        "what came over what was predicted, less 1",
+                        Score::bias)
                 .number("within_50", "within 50%", "fraction", 4, "jobs within the band given 50%", Score::within50)
                 .number("within_80", "within 80%", "fraction", 4, "jobs within the band given 80%", Score::within80)
                 .number("within_90", "within 90%", "fraction", 4, "jobs within the band given 90%", Score::within90)
-                .number("width_90", "width", "fraction", 4, "of the 90% band, over the mean foreseen", Score::width);
+                .number("width_90", "width", "fraction", 4, "of the 90% band, over the mean predicted", Score::width);
     }
 
     /** All four. */

@@ -21,14 +21,14 @@ public final class ChoiceTable {
                     "difference",
                     "USD",
                     2,
-                    "first less second of the contrast, horizon cost, mean of the houses",
+                    "first less second of the contrast, cost over the years, mean of the houses",
                     Word::differenceUsd)
             .number(
                     "first_cheaper",
                     "first cheaper",
                     "fraction",
                     4,
-                    "share of the draws in which the first costs less",
+                    "share of the runs in which the first costs less",
                     Word::firstCheaper)
             .text("preferred", "preferred", "method preferred", word -> word.preferred()
                     .word())

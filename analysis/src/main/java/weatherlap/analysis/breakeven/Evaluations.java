@@ -39,7 +39,7 @@ final class Evaluations {
 
     /** Means at the values when the draws are drawn anew with replacement, the same draws at every value. */
     List<double[]> resampled(Effort effort) {
-        UniformRandomProvider stream = effort.streams().world("resampling of draws");
+        UniformRandomProvider stream = effort.streams().world("resampling of runs");
         List<double[]> columns = List.copyOf(seen.values());
         int draws = columns.get(0).length;
         List<double[]> resampled = new ArrayList<>();

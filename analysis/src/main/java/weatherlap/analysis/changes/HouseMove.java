@@ -17,7 +17,7 @@ public record HouseMove(String houseId, String label, Side before, Side after) {
             .house(HouseMove::houseId)
             .optionalText("label", "label", "what the owner calls it", HouseMove::label)
             .text("plan_before", "plan before", "methods of the family's plan", move -> move.before.plan())
-            .text("plan_after", "plan after", "likewise", move -> move.after.plan())
+            .text("plan_after", "plan after", "the same, after", move -> move.after.plan())
             .optionalNumber(
                     "price_before_usd",
                     "price before",
@@ -25,15 +25,16 @@ public record HouseMove(String houseId, String label, Side before, Side after) {
                     2,
                     "what the plan costs to buy",
                     move -> move.before.priceUsd())
-            .optionalNumber("price_after_usd", "price after", "USD", 2, "likewise", move -> move.after.priceUsd())
+            .optionalNumber(
+                    "price_after_usd", "price after", "USD", 2, "the same, after", move -> move.after.priceUsd())
             .optionalNumber(
                     "cost_before_usd",
                     "cost before",
                     "USD",
                     2,
-                    "price, leak damage and glass lost of the plan, mean of the draws; empty where a run does not say",
+                    "price, leak damage and glass lost of the plan, mean of the runs; empty where a run does not say",
                     move -> move.before.costUsd())
-            .optionalNumber("cost_after_usd", "cost after", "USD", 2, "likewise", move -> move.after.costUsd())
+            .optionalNumber("cost_after_usd", "cost after", "USD", 2, "the same, after", move -> move.after.costUsd())
             .build();
 
     /** A changed plan first, then the largest change of cost, then the key. */

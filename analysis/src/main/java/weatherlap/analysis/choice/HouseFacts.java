@@ -28,7 +28,7 @@ final class HouseFacts {
         if (bearings) {
             facts.add(new AskedFact.Word(
                     "window_side",
-                    "Do most windows face %s?",
+                    "Do most windows face %s?"::formatted,
                     words(
                             houses,
                             h -> most(
@@ -40,30 +40,49 @@ final class HouseFacts {
     private static List<AskedFact> wherever(List<House> houses) {
         return List.of(
                 AskedFact.Number.byStep(
-                        "storeys",
-                        "Has the house fewer than %s stories?",
-                        numbers(houses, h -> (double) h.storeys()),
-                        1),
+                        "storeys", HouseFacts::fewerStories, numbers(houses, h -> (double) h.storeys()), 1),
                 AskedFact.Number.byStep(
                         "overhang_in",
-                        "Is the shortest overhang over a window under %s in.?",
+                        "Is any eave over a window shorter than %s in.?"::formatted,
                         numbers(houses, HouseFacts::shortestOverhangIn),
                         OVERHANG_STEP_IN),
                 AskedFact.Number.byStep(
                         "year_built",
-                        "Was the house built before %s?",
+                        "Was the house built before %s?"::formatted,
                         numbers(houses, h -> (double) h.yearBuilt()),
                         DECADE_YEARS),
-                new AskedFact.Word("barrier", "Is the weather barrier %s?", words(houses, h -> word(h.barrier()))),
-                new AskedFact.Word("cladding", "Is the cladding %s?", words(houses, h -> word(h.cladding()))),
+                new AskedFact.Word("barrier", HouseFacts::barrier, words(houses, h -> word(h.barrier()))),
                 new AskedFact.Word(
-                        "frame_condition", "Is the worst frame %s?", words(houses, h -> word(worstFrame(h)))),
+                        "cladding", "Is the cladding %s?"::formatted, words(houses, h -> word(h.cladding()))),
+                new AskedFact.Word(
+                        "frame_condition", HouseFacts::worstFrameIs, words(houses, h -> word(worstFrame(h)))),
                 new AskedFact.Word(
                         "frame_material",
-                        "Are most frames %s?",
+                        "Are most frames %s?"::formatted,
                         words(
                                 houses,
                                 h -> most(h.openings().map(o -> word(o.frame().material()))))));
+    }
+
+    private static String fewerStories(String than) {
+        return switch (than) {
+            case "2" -> "Is it a one-story house?";
+            case "3" -> "Does the house have one or two stories?";
+            default -> "Does the house have fewer than " + than + " stories?";
+        };
+    }
+
+    private static String barrier(String word) {
+        return word.equals("none") ? "Is there no weather barrier?" : "Is the weather barrier " + word + "?";
+    }
+
+    private static String worstFrameIs(String word) {
+        return switch (word) {
+            case "rotten" -> "Is any frame rotten?";
+            case "worn" -> "Is any frame worn, and none rotten?";
+            case "sound" -> "Are all frames sound?";
+            default -> "Has nobody looked at some frame, and is none worn or rotten?";
+        };
     }
 
     /** Over the walls with openings, in.; 0 where there are none. */

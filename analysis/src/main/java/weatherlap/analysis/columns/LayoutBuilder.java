@@ -67,33 +67,29 @@ public final class LayoutBuilder<R> {
     /** Mean and 10, 50 and 90 % points of one quantity over the draws. */
     public LayoutBuilder<R> spread(
             String name, String title, String unit, int decimals, String meaning, Function<? super R, Summary> of) {
-        return number(
-                        name + "_mean",
-                        title + ", mean",
-                        unit,
-                        decimals,
-                        meaning + ": mean of the draws",
-                        row -> of.apply(row).mean())
+        return number(name + "_mean", title + ", mean", unit, decimals, meaning + ": mean of the runs", row -> of.apply(
+                                row)
+                        .mean())
                 .number(
                         name + "_p10",
                         title + ", 10%",
                         unit,
                         decimals,
-                        meaning + ": one draw in ten is below",
+                        meaning + ": one run in ten is below",
                         row -> of.apply(row).p10())
                 .number(
                         name + "_p50",
                         title + ", 50%",
                         unit,
                         decimals,
-                        meaning + ": half the draws are below",
+                        meaning + ": half the runs are below",
                         row -> of.apply(row).p50())
                 .number(
                         name + "_p90",
                         title + ", 90%",
                         unit,
                         decimals,
-                        meaning + ": nine draws in ten are below",
+                        meaning + ": nine runs in ten are below",
                         row -> of.apply(row).p90());
     }
 
@@ -149,7 +145,7 @@ public final class LayoutBuilder<R> {
                         "leak score, 90%",
                         "0 to 100",
                         1,
-                        "nine draws in ten are below",
+                        "nine runs in ten are below",
                         row -> of.apply(row).p90());
     }
 

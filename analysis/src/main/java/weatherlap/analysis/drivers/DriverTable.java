@@ -13,7 +13,7 @@ public final class DriverTable {
             .text(
                     "assumption",
                     "assumption",
-                    "name of a scalar or a choice, a table, table and row, or table and group of rows",
+                    "name of a setting or a choice, a table, table and row, or table and group of rows",
                     DriverRow::assumption)
             .text("outcome", "outcome", "cost_difference or risk_difference", row -> row.outcome()
                     .key())
@@ -57,7 +57,7 @@ public final class DriverTable {
                     "high",
                     "of the outcome",
                     4,
-                    "likewise at its 90% point; of a choice the greatest",
+                    "the same at its 90% point; of a choice the greatest",
                     row -> row.swing().high())
             .optionalNumber(
                     "value_of_information_usd",
@@ -71,7 +71,7 @@ public final class DriverTable {
                     "low at",
                     "value at swing_low; of a choice the word; empty: of several rows",
                     DriverRow::lowValue)
-            .optionalText("high_value", "high at", "likewise at swing_high", DriverRow::highValue)
+            .optionalText("high_value", "high at", "the same at swing_high", DriverRow::highValue)
             .build();
 
     private DriverTable() {}

@@ -51,16 +51,16 @@ public final class HouseLeakTable {
         water(layout, Joint.CORNER, "driving rain that reaches the bottom corners");
         water(layout, Joint.FIELD, "driving rain on the wall around the opening");
         return layout.leakScore(
-                        "chance of leak damage within the horizon, percent",
+                        "chance of leak damage within the years looked at, percent",
                         row -> row.part().leakScore().mean())
-                .leakScoreRange("one draw in ten is below", row -> row.part().leakScore())
+                .leakScoreRange("one run in ten is below", row -> row.part().leakScore())
                 .optionalText(
                         "cause_1",
                         "first cause",
                         "lap fault that adds most, with its share of the score",
                         row -> cause(row, 0))
-                .optionalText("cause_2", "second cause", "likewise", row -> cause(row, 1))
-                .optionalText("cause_3", "third cause", "likewise", row -> cause(row, 2))
+                .optionalText("cause_2", "second cause", "the next", row -> cause(row, 1))
+                .optionalText("cause_3", "third cause", "the third", row -> cause(row, 2))
                 .build();
     }
 

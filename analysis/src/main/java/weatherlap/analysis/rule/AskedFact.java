@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
+import java.util.function.UnaryOperator;
 import weatherlap.sim.Check;
 
 /** One thing a measurer sees, for every case. */
@@ -23,10 +23,11 @@ public sealed interface AskedFact {
     /**
      * A number.
      *
-     * @param asks a question with %s for the threshold, true below it, such as {@code Is the overhang under %s in.?}
+     * @param asks the question for a threshold, true below it, such as {@code Is the overhang under 12 in.?}
      * @param thresholds tried, in this order
      */
-    record Number(String name, String asks, List<Double> values, List<Double> thresholds) implements AskedFact {
+    record Number(String name, UnaryOperator<String> asks, List<Double> values, List<Double> thresholds)
+            implements AskedFact {
         public Number {
             Check.text("fact", name);
             values = List.copyOf(values);
@@ -34,7 +35,7 @@ public sealed interface AskedFact {
         }
 
         /** With a threshold at every multiple of a round step that parts the values. */
-        public static Number byStep(String name, String asks, List<Double> values, double step) {
+        public static Number byStep(String name, UnaryOperator<String> asks, List<Double> values, double step) {
             Check.positive("step", step);
             TreeSet<Double> thresholds = new TreeSet<>();
             if (!values.isEmpty()) {
@@ -59,8 +60,7 @@ public sealed interface AskedFact {
                 String shown = new BigDecimal(String.valueOf(threshold))
                         .stripTrailingZeros()
                         .toPlainString();
-                questions.add(new Question(
-                        String.format(Locale.ROOT, asks, shown), answers(size(), i -> values.get(i) < threshold)));
+                questions.add(new Question(asks.apply(shown), answers(size(), i -> values.get(i) < threshold)));
             }
             return questions;
         }
@@ -69,9 +69,9 @@ public sealed interface AskedFact {
     /**
      * A word out of a few.
      *
-     * @param asks a question with %s for the word, such as {@code Is the barrier %s?}
+     * @param asks the question for a word, such as {@code Is the barrier housewrap?}
      */
-    record Word(String name, String asks, List<String> values) implements AskedFact {
+    record Word(String name, UnaryOperator<String> asks, List<String> values) implements AskedFact {
         public Word {
             Check.text("fact", name);
             values = List.copyOf(values);
@@ -86,9 +86,8 @@ public sealed interface AskedFact {
         public List<Question> questions() {
             List<Question> questions = new ArrayList<>();
             for (String word : new TreeSet<>(values)) {
-                questions.add(new Question(
-                        String.format(Locale.ROOT, asks, word.replace('_', ' ')),
-                        answers(size(), i -> values.get(i).equals(word))));
+                questions.add(new Question(asks.apply(word.replace('_', ' ')), answers(size(), i -> values.get(i)
+                        .equals(word))));
             }
             return questions;
         }

@@ -89,14 +89,15 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
         if (chosen.rule.equals(least.rule)) {
             return String.format(
                     Locale.ROOT,
-                    "On houses held out, no longer rule does better: %s costs $%,.0f a house more than the best choice.",
+                    "On houses that the rule was not made from, no longer rule does better: %s costs $%,.0f more a house than the best"
+                            + " pick.",
                     asked(rule),
                     chosen.heldOutRegretUsd);
         }
         return String.format(
                 Locale.ROOT,
-                "On houses held out, %s saves $%,.0f a house more than %s, with a standard error of $%,.0f: within the noise, so the shorter is"
-                        + " preferred.",
+                "On houses that the rules were not made from, %s saves $%,.0f more a house than %s, give or take $%,.0f. That may be"
+                        + " chance, so the shorter rule stands.",
                 asked(least.rule),
                 chosen.excessUsd,
                 asked(rule),
@@ -114,8 +115,8 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
                 .min(Comparator.comparingDouble(Length::heldOutRegretUsd))
                 .map(length -> String.format(
                         Locale.ROOT,
-                        "By %s the best rule is: %s On the houses it was made from it would save $%,.0f a house, on houses held out"
-                                + " it %s $%,.0f: more houses are needed to trust it.",
+                        "By %s the best rule is: %s It would save $%,.0f a house on the houses it was made from. On other houses it"
+                                + " %s $%,.0f. It takes more houses to trust it.",
                         asked(length.rule),
                         String.join(" ", length.rule.lines()),
                         chosen.regretUsd - length.regretUsd,

@@ -12,21 +12,21 @@ public final class RuleTable {
             .optionalText("questions", "questions", "what is asked of a house, in words", RuleScore::questions)
             .number(
                     "expected_horizon_cost_usd",
-                    "expected horizon cost",
+                    "expected cost over the years",
                     "USD",
                     2,
                     "mean over the houses",
                     RuleScore::expectedHorizonCostUsd)
             .number(
                     "regret_usd",
-                    "regret",
+                    "above the best pick",
                     "USD",
                     2,
                     "cost above the best choice for each house, mean",
                     RuleScore::regretUsd)
             .optionalNumber(
                     "held_out_regret_usd",
-                    "held-out regret",
+                    "above the best pick, unseen houses",
                     "USD",
                     2,
                     "the same on houses that the rule was not made from",
@@ -50,7 +50,7 @@ public final class RuleTable {
                     "stays best",
                     "fraction",
                     3,
-                    "share of draws in which it is the cheapest of the rules",
+                    "share of runs in which it is the cheapest of the rules",
                     score -> OptionalDouble.of(score.staysBestProbability()))
             .build();
 

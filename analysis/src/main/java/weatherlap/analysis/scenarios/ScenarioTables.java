@@ -23,7 +23,7 @@ public final class ScenarioTables {
                     "difference",
                     "USD",
                     2,
-                    "what the first method costs more than the second over the horizon, mean of a house",
+                    "what the first method costs more than the second over the years, mean of a house",
                     Headline::differenceUsd)
             .number(
                     "change_usd",
@@ -37,7 +37,7 @@ public final class ScenarioTables {
                     "error of change",
                     "USD",
                     2,
-                    "one standard error of the change, on the draws that the sets share",
+                    "one standard error of the change, on the runs that the sets share",
                     Headline::errorUsd)
             .whole(
                     "houses_changed",
@@ -61,13 +61,14 @@ public final class ScenarioTables {
             .number("price_usd", "price", "USD", 2, "what the shop asks", side -> side.of(MethodResult::priceUsd))
             .number("crew_days", "crew days", "days", 2, "days of the crew", side -> side.of(MethodResult::crewDays))
             .leakProbability(
-                    "of leak damage at any opening within the horizon", side -> side.of(MethodResult::leakProbability))
+                    "of leak damage at any opening within the years looked at",
+                    side -> side.of(MethodResult::leakProbability))
             .number(
                     "plan_horizon_cost_usd_mean",
-                    "cost over the horizon",
+                    "cost over the years",
                     "USD",
                     2,
-                    "price, leak damage and glass lost, this method wherever it can be built: mean of the draws",
+                    "price, leak damage and glass lost, this method wherever it can be built: mean of the runs",
                     side -> side.run().meanPlan(side.method(), Plan::horizonCostUsd))
             .build();
 
@@ -82,7 +83,7 @@ public final class ScenarioTables {
                     "of the house",
                     flip -> flip.before().result().house().cladding().name().toLowerCase(Locale.ROOT))
             .text("plan_before", "plan before", "methods of the family's plan in the first set", Flip::planBefore)
-            .text("plan_after", "plan after", "likewise in this set", Flip::planAfter)
+            .text("plan_after", "plan after", "the same in this set", Flip::planAfter)
             .build();
 
     /** {@code flips-by-kind.csv}. */
@@ -109,7 +110,7 @@ public final class ScenarioTables {
             .text("world", "world", "set that it is used in", Regret::world)
             .number(
                     "regret_usd",
-                    "regret",
+                    "above the best pick",
                     "USD",
                     2,
                     "what it costs a house more than the best choice there, mean",

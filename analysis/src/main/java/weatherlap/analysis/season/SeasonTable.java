@@ -79,7 +79,7 @@ public final class SeasonTable {
                         "families pay",
                         "USD",
                         2,
-                        "mean cost over the horizon of a family whose house is done",
+                        "mean cost over the years of a family whose house is done",
                         row -> row.outcome().familyUsd())
                 .number(
                         "family_extra_usd",

@@ -22,14 +22,14 @@ public final class ElevationTable {
             .drivingRain("wind-driven rain on the openings, their mean", row -> row.part()
                     .drivingRainLitresPerM2Year())
             .leakScore(
-                    "chance of leak damage at any opening of the wall within the horizon, in percent",
+                    "chance of leak damage at any opening of the wall within the years looked at, in percent",
                     row -> row.part().leakScore())
             .number(
                     "labour_minutes_mean",
                     "labor, mean",
                     "person-min",
                     1,
-                    "labor at the wall's openings and on what they share: mean of the draws",
+                    "labor at the wall's openings and on what they share: mean of the runs",
                     row -> row.part().labourMinutesMean())
             .closed(
                     "limits that close this method at an opening of the wall or more, ; between them",

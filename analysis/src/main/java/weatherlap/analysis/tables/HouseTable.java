@@ -47,7 +47,7 @@ public final class HouseTable {
                     2,
                     "expected price less direct cost and service, for each crew day; overhead is paid out of it",
                     row -> result(row).grossProfitPerCrewDayUsd())
-            .leakProbability("chance of leak damage at any opening within the horizon", row -> result(row)
+            .leakProbability("chance of leak damage at any opening within the years looked at", row -> result(row)
                     .leakProbability())
             .leakScore(
                     "leak probability in percent",
@@ -57,26 +57,26 @@ public final class HouseTable {
                     "expected damage",
                     "USD",
                     2,
-                    "repairs of leak damage within the horizon that the family pays, at present value, mean",
+                    "repairs of leak damage within the years looked at that the family pays, at present value, mean",
                     row -> result(row).expectedDamageUsd())
             .spread(
                     "horizon_cost_usd",
-                    "horizon cost",
+                    "cost over the years",
                     "USD",
                     2,
-                    "price, expected damage and glass lost over the horizon, discounted",
+                    "price, expected damage and glass lost over the years, discounted",
                     row -> result(row).horizonCostUsd())
             .yesNo(
                     "preferred",
                     "preferred",
-                    "yes where this method has the lower expected horizon cost",
+                    "yes where this method has the lower expected cost over the years",
                     row -> row.choice().result().cheapest() == row.part())
             .number(
                     "preferred_probability",
                     "preferred in",
                     "fraction",
                     3,
-                    "share of draws in which this method has the lower horizon cost",
+                    "share of runs in which this method has the lower cost over the years",
                     row -> row.choice().result().cheapestProbability(row.part()))
             .optionalText(
                     "flags",
@@ -85,11 +85,11 @@ public final class HouseTable {
                     row -> String.join(";", result(row).flags()))
             .number(
                     "plan_horizon_cost_usd_mean",
-                    "horizon cost of the plan, mean",
+                    "cost over the years of the plan, mean",
                     "USD",
                     2,
-                    "horizon cost of this method wherever no limit closes it, other methods elsewhere; where that is over the risk limit, of"
-                            + " another method so done, else of the family's plan: mean of the draws",
+                    "cost over the years of this method wherever no limit closes it, other methods elsewhere; where"
+                            + " that is over the risk limit, of another method so done, else of the family's plan: mean of the runs",
                     row -> row.choice().wherever().get(row.part()).horizonCostUsd())
             .closed(
                     "limits that close this method at an opening or more, or all over, ; between them",
@@ -116,14 +116,14 @@ public final class HouseTable {
                     "leak probability of the family's plan",
                     "fraction",
                     4,
-                    "chance of leak damage at any opening within the horizon",
+                    "chance of leak damage at any opening within the years looked at",
                     row -> plan(row).leakProbability())
             .number(
                     "family_plan_horizon_cost_usd",
-                    "horizon cost of the family's plan",
+                    "cost over the years of the family's plan",
                     "USD",
                     2,
-                    "price, leak damage and glass lost by it: mean of the draws",
+                    "price, leak damage and glass lost by it: mean of the runs",
                     row -> plan(row).horizonCostUsd())
             .yesNo(
                     "keeps_risk_limit",

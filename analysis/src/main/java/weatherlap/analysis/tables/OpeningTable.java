@@ -68,13 +68,13 @@ public final class OpeningTable {
                     "water past the first line",
                     "L/year",
                     3,
-                    "water that passes cladding and seals, mean over the horizon",
+                    "water that passes cladding and seals, mean over the years looked at",
                     row -> row.part().waterPastFirstLineLitresPerYear())
-            .leakProbability("chance of leak damage within the horizon", row -> row.part()
+            .leakProbability("chance of leak damage within the years looked at", row -> row.part()
                     .leakProbability())
             .leakScore(
                     "leak probability in percent", row -> row.part().leakScore().mean())
-            .leakScoreRange("the same over causes not known: one draw in ten is below", row -> row.part()
+            .leakScoreRange("the same over causes not known: one run in ten is below", row -> row.part()
                     .leakScore())
             .optionalText(
                     "leak_causes",

@@ -28,14 +28,14 @@ public final class SegmentTable {
                     "wind-driven rain on the opening",
                     row -> row.totals().drivingRain() / row.share().openings())
             .leakScore(
-                    "chance of leak damage at the opening within the horizon, in percent",
+                    "chance of leak damage at the opening within the years looked at, in percent",
                     row -> row.totals().leakScores() / row.share().openings())
             .number(
                     "horizon_cost_usd_mean",
-                    "horizon cost, mean",
+                    "cost over the years, mean",
                     "USD",
                     2,
-                    "its share of its house's horizon cost",
+                    "its share of its house's cost over the years",
                     row -> row.totals().horizonCostUsd() / row.share().openings())
             .whole(
                     "houses_for_full_flange",
@@ -45,7 +45,7 @@ public final class SegmentTable {
             .whole(
                     "houses_for_first",
                     "houses for the first",
-                    "houses of these with the lower expected horizon cost under the first of the two methods",
+                    "houses of these with the lower expected cost over the years under the first of the two methods",
                     row -> row.share().housesForFirst())
             .build();
 

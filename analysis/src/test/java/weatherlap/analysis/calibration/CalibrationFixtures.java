@@ -87,14 +87,26 @@ final class CalibrationFixtures {
 
     private static Scenario scenario() {
         Origin origin = new Origin("scenario.toml", "test", Basis.INVENTED, "");
-        Map<Scalar, Double> values = Map.of(
-                Scalar.CREW_SPREAD, 0.15,
-                Scalar.OPENING_SPREAD, 0.15,
-                Scalar.RECORDS_HALF_LIFE_YEARS, 6.0,
-                Scalar.CREW_SIZE, 2.0,
-                Scalar.LEARNING_SLOPE, 0.95,
-                Scalar.TEMPERATURE_F, 60.0,
-                Scalar.LEAD_SAFE_FACTOR, 1.25);
+        Map<Scalar, Double> values = Map.ofEntries(
+                Map.entry(Scalar.CREW_SPREAD, 0.15),
+                Map.entry(Scalar.OPENING_SPREAD, 0.15),
+                Map.entry(Scalar.RECORDS_HALF_LIFE_YEARS, 6.0),
+                Map.entry(Scalar.CREW_SIZE, 2.0),
+                Map.entry(Scalar.LEARNING_SLOPE, 0.95),
+                Map.entry(Scalar.TEMPERATURE_F, 60.0),
+                Map.entry(Scalar.LEAD_SAFE_FACTOR, 1.25),
+                Map.entry(Scalar.BREAKAGE_FREEZING_FACTOR, 10.0 / 3),
+                Map.entry(Scalar.BREAKAGE_COLD_FACTOR, 25.0 / 3),
+                Map.entry(Scalar.BREAKAGE_UNKNOWN_FACTOR, 1.5),
+                Map.entry(Scalar.BREAKAGE_BRITTLE_FACTOR, 2.0),
+                Map.entry(Scalar.JOB_WINDOW_WIDTH_IN, 36.0),
+                Map.entry(Scalar.JOB_WINDOW_HEIGHT_IN, 60.0),
+                Map.entry(Scalar.JOB_GLASS_SHARE, 0.73),
+                Map.entry(Scalar.JOB_PANELS_PER_WINDOW, 10.0),
+                Map.entry(Scalar.JOB_WINDOWS_PER_WALL, 3.0),
+                Map.entry(Scalar.JOB_WINDOWS_A_DAY_FULL_FLANGE, 4.0),
+                Map.entry(Scalar.JOB_WINDOWS_A_DAY_FULL_FRAME, 5.0),
+                Map.entry(Scalar.JOB_WINDOWS_A_DAY_INSERT, 9.0));
         Map<Scalar, Setting> settings = new EnumMap<>(Scalar.class);
         for (Scalar scalar : Scalar.values()) {
             double value = values.getOrDefault(scalar, scalar.low());

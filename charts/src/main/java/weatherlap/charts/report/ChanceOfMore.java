@@ -93,11 +93,11 @@ public record ChanceOfMore(
         return " At the price quoted the chance of a loss is "
                 + both(m -> Numbers.percent(over(m, price.of(contrast, m)), 1) + " (" + m.label() + ", "
                         + Numbers.usd(price.of(contrast, m)) + ")")
-                + "; the price that would lose money in one draw of twenty is "
+                + "; the price that would lose money in one run of twenty is "
                 + both(m -> Numbers.usd(quantile(m, SAFE)))
                 + ". Prices are made from the mean cost, so the margin aimed at is missed in "
                 + both(m -> Numbers.percent(over(m, mean(m)), 0))
-                + " of the draws; one draw in ten leaves less than "
+                + " of the runs; one run in ten leaves less than "
                 + both(m -> Numbers.percent(1 - quantile(m, 0.9) / price.of(contrast, m), 0))
                 + " of the price.";
     }

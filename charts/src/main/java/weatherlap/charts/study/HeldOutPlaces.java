@@ -37,7 +37,7 @@ public record HeldOutPlaces(String scope, List<Double> places) implements Pictur
 
     @Override
     public String title() {
-        return "Were jobs foreseen as surely as the fit says?";
+        return "Did the fit predict unseen jobs as surely as it says?";
     }
 
     @Override
@@ -51,7 +51,7 @@ public record HeldOutPlaces(String scope, List<Double> places) implements Pictur
             return "There are no jobs to show.";
         }
         double within = places.stream().filter(p -> p >= 0.05 && p <= 0.95).count() / (double) places.size();
-        return "Of " + Numbers.count(places.size(), "job", "jobs") + " foreseen without them, "
+        return "Of " + Numbers.count(places.size(), "job", "jobs") + " predicted without them, "
                 + Numbers.percent(within, 0)
                 + " took hours within the range that was given 90%. Even columns say that the range is"
                 + " right; high ends, that jobs vary more than the fit says; a high middle, less.";

@@ -217,8 +217,8 @@ class ChartDataTest {
                 Optional.of(new Pair<>(45.0, 10.0)));
         assertThat(chart.message())
                 .contains("the chance of a loss is 20.0% (full-flange, $45) and 0.0% (insert, $10)")
-                .contains("one draw of twenty is $48 and $5")
-                .contains("missed in 40% and 40% of the draws")
+                .contains("one run of twenty is $48 and $5")
+                .contains("missed in 40% and 40% of the runs")
                 .contains("less than \u22122% and 54% of the price");
         assertThat(chart.axis().getUpperBound()).isGreaterThanOrEqualTo(50);
     }

@@ -31,15 +31,15 @@ import weatherlap.sim.method.MethodScope;
 public final class AssumptionSchemas {
     public static final Schema LABOUR_STEPS = schema(
             "labour-steps.csv",
-            "one row a step that a crew would name",
+            "one row for each step that a crew would name",
             List.of("step_id"),
             key("step_id", "key"),
             words("method", MethodScope.words(), "which method takes the step"),
             prose("trade_name", "as a crew would say it"),
             word("driver", Driver.class, "what the minutes are counted by"),
             number("low_minutes", "minutes", 0, 100_000, "person-minutes for one unit of the driver"),
-            number("likely_minutes", "minutes", 0, 100_000, "likewise"),
-            number("high_minutes", "minutes", 0, 100_000, "likewise"),
+            number("likely_minutes", "minutes", 0, 100_000, "the same, likely"),
+            number("high_minutes", "minutes", 0, 100_000, "the same, high"),
             condition(),
             yesNo("cold_sensitive", "slower in the cold"),
             yesNo("height_sensitive", "slower off a ladder or staging"),
@@ -47,7 +47,7 @@ public final class AssumptionSchemas {
 
     public static final Schema MATERIALS = schema(
             "materials.csv",
-            "one row a thing bought by the package",
+            "one row for each thing bought by the package",
             List.of("item_id"),
             key("item_id", "key"),
             words("method", MethodScope.words(), "which method uses it"),
@@ -60,8 +60,8 @@ public final class AssumptionSchemas {
                     .optional(),
             positive("package_size", "", 1e6, "units of stock in one package"),
             number("price_low", "USD", 0, 1e6, "of one package"),
-            number("price_likely", "USD", 0, 1e6, "likewise"),
-            number("price_high", "USD", 0, 1e6, "likewise"),
+            number("price_likely", "USD", 0, 1e6, "the same, likely"),
+            number("price_high", "USD", 0, 1e6, "the same, high"),
             condition(),
             priceYear());
 
@@ -89,15 +89,15 @@ public final class AssumptionSchemas {
             inches("sill_in", "frame at the sill"),
             inches("meeting_rail_in", "where two sashes meet; 0 without"),
             inches("top_rail_in", "sash or glazing bead at the top"),
-            inches("bottom_rail_in", "likewise at the bottom"),
-            inches("stile_in", "likewise at one side"),
+            inches("bottom_rail_in", "the same at the bottom"),
+            inches("stile_in", "the same at one side"),
             inches("width_deduction_in", "order width below the opening it goes into; 0 for an existing unit"),
-            inches("height_deduction_in", "likewise in height"),
+            inches("height_deduction_in", "the same in height"),
             positive("depth_in", "inches", 24, "frame depth, outside to inside"));
 
     public static final Schema LAP_FAULTS = schema(
             "lap-faults.csv",
-            "one row a thing that can be wrong where a window meets the wall",
+            "one row for each thing that can be wrong where a window meets the wall",
             List.of("fault_id"),
             key("fault_id", "key"),
             word("joint", Joint.class, "where it is"),
@@ -111,20 +111,20 @@ public final class AssumptionSchemas {
                     .optional(),
             fraction("prior_housewrap", "existing: probability at an opening, over housewrap")
                     .optional(),
-            fraction("prior_building_paper", "likewise over building paper").optional(),
-            fraction("prior_none", "likewise without a barrier").optional(),
+            fraction("prior_building_paper", "the same over building paper").optional(),
+            fraction("prior_none", "the same without a barrier").optional(),
             odds("odds_before_1960"),
             odds("odds_1960_1979"),
             odds("odds_1980_1999"),
             odds("odds_from_2000"),
             fraction("prior_careful", "new: probability that careful work brings it")
                     .optional(),
-            fraction("prior_typical", "likewise typical work").optional(),
-            fraction("prior_hurried", "likewise hurried work").optional(),
+            fraction("prior_typical", "the same for typical work").optional(),
+            fraction("prior_hurried", "the same for hurried work").optional(),
             word("first_line", FirstLine.class, "what stands in front of it"),
             fraction("admitted_low", "share of the arriving water that it lets past"),
-            fraction("admitted_likely", "likewise"),
-            fraction("admitted_high", "likewise"),
+            fraction("admitted_likely", "the same, likely"),
+            fraction("admitted_high", "the same, high"),
             prose("seen_as", "what a look at the lap shows, such as head_lap=reversed; empty: nothing")
                     .optional(),
             positive("stain_odds", "", 1000, "multiplies the odds where a stain is seen; 1: says nothing"));
@@ -151,7 +151,7 @@ public final class AssumptionSchemas {
     /** May be left out. */
     public static final Schema CREWS = schema(
             "crews.csv",
-            "one row a crew; a table that may be left out",
+            "one row for each crew; you may leave this table out",
             List.of("crew"),
             prose("crew", "its name, as --crew takes it"),
             number("factor", "", 0.1, 10, "its minutes over those of labour-steps.csv"),

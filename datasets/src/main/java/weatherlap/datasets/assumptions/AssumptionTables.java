@@ -104,7 +104,7 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
         Schema schema = SCHEMAS.stream()
                 .filter(each -> each.file().equals(file))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(file + " is no table of assumptions"));
+                .orElseThrow(() -> new IllegalArgumentException(file + " is not a table of assumptions"));
         Map<String, Map<String, String>> rows = new LinkedHashMap<>();
         TextTable.read(Source.of(file, texts.get(file)), schema, new Problems())
                 .ifPresent(table -> table.rows().forEach(row -> rows.put(row.key(schema), row.filled(schema))));

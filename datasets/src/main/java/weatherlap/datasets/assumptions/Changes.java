@@ -63,7 +63,7 @@ final class Changes {
         Optional<Choice> choice = Choice.of(name);
         WageChanges wages = new WageChanges(assumptions.wages());
         String fault = equals < 0
-                ? Quoted.of(change) + " is not of the form NAME=VALUE"
+                ? Quoted.of(change) + " must be written NAME=VALUE"
                 : scalar.map(s -> SettingNode.fault(s, value))
                         .or(() -> choice.map(c -> fault(c, value)))
                         .orElseGet(() -> wages.knows(name)

@@ -57,8 +57,8 @@ final class CrossChecks {
                 problems.error(
                         AssumptionSchemas.LABOUR_STEPS.file(),
                         "has no step of its own for the method " + word(method)
-                                + "; where the tables are of an earlier version, begin with today's, which weatherlap"
-                                + " assumptions --out writes, and carry your rows over");
+                                + "; if your tables come from an earlier version, start again from those that"
+                                + " weatherlap assumptions --out writes and copy your rows over");
             }
         }
     }
@@ -137,6 +137,7 @@ final class CrossChecks {
                     Quoted.of(region) + " is not a region of wages.csv" + Nearest.hint(region, regions));
         }
         mayNotFall(scenario, Scalar.REPAIR_COST_LOW_USD, Scalar.REPAIR_COST_USD, Scalar.REPAIR_COST_HIGH_USD);
+        mayNotFall(scenario, Scalar.BREAKAGE_FREEZING_FACTOR, Scalar.BREAKAGE_COLD_FACTOR);
         mayNotFall(scenario, Scalar.SOUND_SEAL_PASSES, Scalar.FAILED_SEAL_PASSES);
         leaveOfThePrice(scenario, Scalar.GROSS_MARGIN);
         leaveOfThePrice(scenario, Scalar.NET_PROFIT);

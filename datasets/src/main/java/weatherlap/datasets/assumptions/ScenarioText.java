@@ -30,8 +30,8 @@ final class ScenarioText {
     private static final String CHOICES = "choices";
 
     /** Scalars of earlier versions, and what took their place. */
-    private static final Map<String, String> RETIRED = Map.of(
-            "callback_cost_usd", "a leak under the warranty costs the shop its repair, as repair_cost_usd has it");
+    private static final Map<String, String> RETIRED =
+            Map.of("callback_cost_usd", "a leak under warranty now costs the shop what repair_cost_usd says");
 
     /** So many names that are not known are named; the rest are counted. */
     private static final int MOST_NAMED = 20;
@@ -86,7 +86,7 @@ final class ScenarioText {
             problems.error(FILE, toml.line(name), Quoted.bare(name), "is not known" + Nearest.hint(name, known));
         }
         if (unknown.size() > MOST_NAMED) {
-            problems.error(FILE, "holds " + (unknown.size() - MOST_NAMED) + " more names that are not known");
+            problems.error(FILE, "holds " + (unknown.size() - MOST_NAMED) + " more unknown names");
         }
     }
 

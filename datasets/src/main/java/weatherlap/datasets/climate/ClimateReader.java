@@ -71,7 +71,9 @@ public final class ClimateReader {
             }
             problems.error(
                     source.name(),
-                    first.isEmpty() ? "is empty" : "is no weather file known here (expected: " + expected() + ")");
+                    first.isEmpty()
+                            ? "is empty"
+                            : "is not a weather file that the program reads (expected: " + expected() + ")");
         } catch (EOFException e) {
             problems.error(source.name(), "cannot be read: it is cut short");
         } catch (IOException e) {

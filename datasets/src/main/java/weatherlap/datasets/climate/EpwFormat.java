@@ -77,8 +77,8 @@ final class EpwFormat {
         if (years.size() < 2 || cells.size() > TYPICAL_YEAR_HOURS || isOneStretch(cells)) {
             return 0;
         }
-        faults.warning("is a typical year made of months of " + years.size()
-                + " years: what is said of spells and of the spread of years is no statistic of real ones");
+        faults.warning("is a typical year, put together from months of " + years.size()
+                + " years; take what it says of wet spells, and of wet and dry years, with care");
         return leap ? LEAP_YEAR : COMMON_YEAR;
     }
 

@@ -103,7 +103,12 @@ final class Faults {
                     row,
                     column,
                     String.format(
-                            Locale.ROOT, "%s %s cannot be (expected: %.0f to %.0f); left out", value, unit, low, high));
+                            Locale.ROOT,
+                            "%s %s is impossible (expected: %.0f to %.0f); left out",
+                            value,
+                            unit,
+                            low,
+                            high));
             return Double.NaN;
         }
         return value;

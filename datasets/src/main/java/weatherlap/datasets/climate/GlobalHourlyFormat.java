@@ -57,8 +57,8 @@ final class GlobalHourlyFormat {
             return List.of();
         }
         if (format.merged > 0) {
-            faults.warning(format.merged + " reports stood in an hour that had one already: the greatest rain of them"
-                    + " counts, and the last wind");
+            faults.warning(format.merged + " reports came in an hour that already had one; the most rain and the last"
+                    + " wind count");
         }
         return format.hours;
     }

@@ -157,7 +157,7 @@ final class HourGrid {
                 .filter(t -> !Double.isNaN(weather.rainMm()[t]) && !Double.isNaN(weather.windMetresPerSecond()[t]))
                 .count();
         if (useful == 0) {
-            faults.error("has no hour with both rain and wind: driving rain cannot be worked out");
+            faults.error("has no hour with both rain and wind, so driving rain cannot be worked out");
             return false;
         }
         if (Arrays.stream(weather.rainMm()).noneMatch(mm -> mm > 0)) {
@@ -165,12 +165,14 @@ final class HourGrid {
         }
         if (weather.hours() - useful > MUCH_MISSING * weather.hours()) {
             faults.warning("hours without rain or wind: " + (weather.hours() - useful) + " of " + weather.hours()
-                    + "; the sums are not scaled up for them");
+                    + "; nothing was added to make up for them");
         }
         double years = weather.hours() / HOURS_PER_YEAR;
         if (Math.abs(years - Math.rint(years)) > NEARLY * Math.max(1, Math.rint(years)) || years < 0.5) {
             faults.warning(String.format(
-                    Locale.ROOT, "covers %.2f years: some seasons count more than others in annual means", years));
+                    Locale.ROOT,
+                    "covers %.2f years, so some seasons count more than others in yearly averages",
+                    years));
         }
         return true;
     }
@@ -210,13 +212,13 @@ final class HourGrid {
     }
 
     private void explainTreatment(int absurd) {
-        treatment.add("Hours that lack rain, or a wind, are left out of the sums, which are not scaled up for them.");
+        treatment.add("Hours without rain or wind are left out, and nothing is added to make up for them.");
         treatment.add("Calm hours drive no rain.");
         if (!repeated.isEmpty()) {
-            treatment.add("Of several rows for one hour the first counts.");
+            treatment.add("If an hour has several rows, the first one counts.");
         }
         if (absurd > 0) {
-            treatment.add("Readings that cannot be are taken as missing.");
+            treatment.add("Impossible readings count as missing.");
         }
         Set<Integer> yearsWithTwin = repeated.stream()
                 .filter(hour -> isNight(hour) && autumn(hour))

@@ -34,8 +34,8 @@ final class IsdLiteFormat {
             }
         }
         if (format.sixHourTotals > 0) {
-            faults.warning(format.sixHourTotals + " totals of six hours stand where the hour's rain is missing;"
-                    + " they are not spread over the hours");
+            faults.warning(format.sixHourTotals + " totals of six hours stand where the rain of the hour is missing;"
+                    + " they were not spread over the hours");
         }
         return readings;
     }

@@ -53,7 +53,10 @@ record WeatherFile(ClimateFormat format, Faults faults, List<Reading> readings, 
         for (int i = 1; i < readings.size(); i++) {
             if (readings.get(i).time().isBefore(readings.get(i - 1).time())) {
                 count++;
-                faults.warning(readings.get(i).row(), "time", "is earlier than the row before it; sorted in");
+                faults.warning(
+                        readings.get(i).row(),
+                        "time",
+                        "is earlier than the row before it; the program put it in" + " order");
             }
         }
         return count;

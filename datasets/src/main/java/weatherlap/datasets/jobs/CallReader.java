@@ -71,7 +71,7 @@ public final class CallReader {
                         .flatMap(List::stream)
                         .toList(),
                 Stream.concat(read.warnings().stream(), problems.warnings().stream())
-                        .filter(warning -> !warning.toString().contains("the job tells nothing"))
+                        .filter(warning -> !warning.toString().contains("this job says nothing"))
                         .toList());
     }
 

@@ -25,7 +25,7 @@ final class DateCell {
             if (date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR) {
                 return Optional.of(date);
             }
-            row.error(problems, column, Quoted.of(text) + " is no year of this trade");
+            row.error(problems, column, Quoted.of(text) + " is not a year anyone worked in");
         } catch (DateTimeParseException e) {
             row.error(problems, column, Quoted.of(text) + " is not a date (year-month-day, such as 2024-05-31)");
         }

@@ -62,7 +62,8 @@ public final class JobHouses {
                     problems,
                     "house_id",
                     Quoted.of(row.text("house_id"))
-                            + " is no house of the portfolio; what the row says of it counts, or what is ordinary");
+                            + " is not one of your measured houses; the row counts as it stands, with ordinary values"
+                            + " where it is empty");
         }
         named(job).ifPresent(house -> {
             if (job.openings() > house.openingCount()) {
@@ -78,7 +79,7 @@ public final class JobHouses {
                     row.warning(
                             problems,
                             fact.key(),
-                            Quoted.of(told) + " is " + of.apply(house) + " in the portfolio, which counts");
+                            Quoted.of(told) + " is " + of.apply(house) + " in your measured houses, and that counts");
                 }
             });
         });
@@ -88,7 +89,7 @@ public final class JobHouses {
             row.error(
                     problems,
                     "method",
-                    Quoted.of(method.word()) + " was never done behind " + word(cladding)
+                    Quoted.of(method.word()) + " is never done behind " + word(cladding)
                             + ", which does not come down (" + allowed(cladding) + ")");
         }
     }

@@ -88,7 +88,7 @@ public final class JobReader {
         }
         boolean money = row.has("material_usd") || row.has("quoted_usd");
         if (!row.has("person_hours") && minutes.isEmpty() && !money) {
-            row.warning(problems, "person_hours", "is empty and no step was timed: the job tells nothing");
+            row.warning(problems, "person_hours", "is empty and no step was timed, so this job says nothing");
         }
         JobRecord job = new JobRecord(
                 row.text("job_id"),

@@ -31,7 +31,7 @@ public final class TemplateJobs {
             row.warning(
                     problems,
                     "job_id",
-                    "this is still the made-up job of the template, and counts as one of yours; delete it and its call");
+                    "this is the example job; it counts as one of yours until you delete it and its call");
         }
     }
 }

@@ -53,7 +53,10 @@ final class FitCheck {
     /** @param open the methods that the house is open to; of others nothing is said */
     void checkUnits(Row row, Opening opening, List<Method> open, Problems problems) {
         if (Glass.existing(opening, assumptions).glassIn2() <= 0) {
-            row.error(problems, "frame_width_in", "an existing unit of " + size(opening) + " shows no glass");
+            row.error(
+                    problems,
+                    "frame_width_in",
+                    "an old window of " + size(opening) + " would show no glass; check its size");
             return;
         }
         List<Method> without =
@@ -62,14 +65,14 @@ final class FitCheck {
             row.error(
                     problems,
                     "frame_width_in",
-                    "no unit of any method fits into " + size(opening) + " and shows glass");
+                    "no new window of any kind fits " + size(opening) + " and still shows glass");
             return;
         }
         without.forEach(method -> row.warning(
                 problems,
                 "frame_width_in",
-                "no unit for " + method.inSentence() + " fits into " + size(opening)
-                        + " and shows glass: this window cannot be done so"));
+                "no unit for " + method.inSentence() + " fits " + size(opening)
+                        + " and still shows glass; this window cannot be done that way"));
     }
 
     /** One method without a unit is closed at the opening; it stops nothing. */

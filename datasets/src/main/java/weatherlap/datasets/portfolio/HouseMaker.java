@@ -54,7 +54,7 @@ final class HouseMaker {
                     .warning(
                             problems,
                             HouseId.COLUMN,
-                            "this is still the made-up house of the template, and counts as one of yours; delete its rows");
+                            "this is the example house; it counts as one of yours until you delete its rows");
         }
         fit.ifPresent(check -> check.checkRegion(rows.house(), problems));
         RoomCheck.check(rows.openings(), problems);
@@ -76,7 +76,7 @@ final class HouseMaker {
             house.error(
                     problems,
                     "year_built",
-                    Quoted.of(house.text("year_built")) + " lies in the future (1700 to " + thisYear
+                    Quoted.of(house.text("year_built")) + " is in the future (1700 to " + thisYear
                             + "); the nearest is " + thisYear);
         }
     }
@@ -118,9 +118,9 @@ final class HouseMaker {
                 opening.warning(
                         problems,
                         lap,
-                        Quoted.of(opening.text(lap)) + " contradicts the barrier \"none\" of " + house.file() + ":"
+                        Quoted.of(opening.text(lap)) + " does not go with the barrier \"none\" of " + house.file() + ":"
                                 + house.line()
-                                + ":barrier; the barrier is taken as one that exists and nobody knows");
+                                + ":barrier; the program goes by a barrier of unknown kind");
             }
         }
     }
@@ -144,8 +144,8 @@ final class HouseMaker {
                     problems,
                     "course_exposure_in",
                     CsvText.cell(height)
-                            + " inches is little for a panel of siding; give what a whole panel covers, 8 for two courses"
-                            + " of 4 (nearly twice as many pieces are counted otherwise)");
+                            + " inches is low for a siding panel; give what a whole panel covers, such as 8 for two"
+                            + " courses of 4 (this way nearly twice as many panels are counted)");
         }
     }
 

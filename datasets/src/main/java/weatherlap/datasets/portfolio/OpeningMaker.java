@@ -78,14 +78,11 @@ final class OpeningMaker {
         OptionalDouble falling = row.optionalNumber("diagonal_falling_in");
         if (rising.isPresent() != falling.isPresent()) {
             String absent = rising.isPresent() ? "diagonal_falling_in" : "diagonal_rising_in";
-            row.error(problems, absent, "is empty; the two diagonals are given together");
+            row.error(problems, absent, "is empty; give both diagonals or neither");
         }
         if (!missing.isEmpty()) {
             if (missing.size() < PortfolioTables.READINGS.size() || rising.isPresent()) {
-                row.error(
-                        problems,
-                        missing.get(0),
-                        "is empty; the six readings of widths and heights are given together");
+                row.error(problems, missing.get(0), "is empty; give all six width and height readings or none");
             }
             return Optional.empty();
         }
@@ -103,13 +100,13 @@ final class OpeningMaker {
     private static void warn(Row row, Opening opening, Problems problems) {
         if (opening.place().room() == Room.BEDROOM) {
             if (opening.operation() == Operation.PICTURE) {
-                row.warning(problems, "operation", "a picture unit in a bedroom is no way out in a fire");
+                row.warning(problems, "operation", "a picture window in a bedroom is no way out in a fire");
             }
             if (opening.place().interiorSillIn().isEmpty()) {
                 row.warning(
                         problems,
                         "interior_sill_in",
-                        "is empty; the height of a bedroom's sill as a way out cannot be checked");
+                        "is empty, so nothing says whether this bedroom sill is low enough for a way out");
             }
         }
         opening.readings().ifPresent(readings -> {
@@ -134,7 +131,7 @@ final class OpeningMaker {
                     problems,
                     column,
                     "the smallest reading (" + CsvText.cell(reading) + ") is far from the frame (" + CsvText.cell(frame)
-                            + "): another window?");
+                            + "); is it the same window?");
         }
     }
 }

@@ -36,7 +36,7 @@ public final class PortfolioTables {
     /** One row a house. */
     public static final Schema HOUSES = new Schema(
             "houses.csv",
-            "one row a house",
+            "one row for each house",
             List.of(
                     key("house_id", "key"),
                     text("label", "what people call it; shown on sheets"),
@@ -50,10 +50,11 @@ public final class PortfolioTables {
                     word("lead_test", LeadTest.class, "result of a test of the old paint for lead; empty: unknown")
                             .optional(),
                     text("job_address", "for the crew sheet: where to go").optional(),
-                    text("job_phone", "likewise: whom to call").optional(),
-                    text("job_parking", "likewise: where the truck and the trailer stand")
+                    text("job_phone", "for the crew sheet: whom to call").optional(),
+                    text("job_parking", "for the crew sheet: where the truck and the trailer stand")
                             .optional(),
-                    text("job_pets", "likewise: pets, gates, people at home").optional()),
+                    text("job_pets", "for the crew sheet: pets, gates, people at home")
+                            .optional()),
             List.of("house_id"));
 
     /** Prefix of the columns that the crew sheet prints as they are. */
@@ -62,7 +63,7 @@ public final class PortfolioTables {
     /** One row a wall. */
     public static final Schema ELEVATIONS = new Schema(
             "elevations.csv",
-            "one row a wall of a house",
+            "one row for each wall of a house",
             List.of(
                     key("house_id", "key of the house"),
                     key("elevation_id", "key within the house"),
@@ -114,7 +115,7 @@ public final class PortfolioTables {
     /** One row a window opening. */
     public static final Schema OPENINGS = new Schema(
             "openings.csv",
-            "one row a window opening",
+            "one row for each window opening",
             Stream.of(place(), sizes(), frame(), laps(), readings(), job())
                     .flatMap(List::stream)
                     .toList(),
@@ -146,7 +147,7 @@ public final class PortfolioTables {
     private static List<Column> sizes() {
         return List.of(
                 number("frame_width_in", INCHES, 8, 144, "the existing frame, outside to outside"),
-                number("frame_height_in", INCHES, 8, 144, "likewise"),
+                number("frame_height_in", INCHES, 8, 144, "the same, height"),
                 number("left_in", INCHES, 0, 12_000, "left edge from the wall's left corner, seen from outside"),
                 number("sill_height_in", INCHES, 0, 1200, "bottom of the frame over grade"),
                 number("interior_sill_in", INCHES, 0, 144, "bottom of the clear opening over the room's floor")
@@ -179,8 +180,8 @@ public final class PortfolioTables {
         return List.of(
                 word("head_lap", Lap.class, "how the old unit laps the barrier at the head; empty: unknown")
                         .optional(),
-                word("jamb_lap", Lap.class, "likewise at the jambs").optional(),
-                word("sill_lap", Lap.class, "likewise at the sill").optional(),
+                word("jamb_lap", Lap.class, "the same at the jambs").optional(),
+                word("sill_lap", Lap.class, "the same at the sill").optional(),
                 word("stain", Sighting.class, "water stain or soft wood seen; empty: unknown")
                         .optional());
     }
@@ -189,10 +190,12 @@ public final class PortfolioTables {
         return List.of(
                 text("job_color", "for the crew sheet: color inside and outside, as ordered")
                         .optional(),
-                text("job_grids", "likewise: grids between or on the panes").optional(),
-                text("job_hinge", "likewise: side of the hinge, seen from outside")
+                text("job_grids", "for the crew sheet: grids between or on the panes")
                         .optional(),
-                text("job_tempered", "likewise: which panes are tempered").optional());
+                text("job_hinge", "for the crew sheet: side of the hinge, seen from outside")
+                        .optional(),
+                text("job_tempered", "for the crew sheet: which panes are tempered")
+                        .optional());
     }
 
     /** What a row tells the crew, by column; nothing where its cell is empty. */

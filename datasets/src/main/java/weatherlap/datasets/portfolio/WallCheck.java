@@ -47,7 +47,7 @@ final class WallCheck {
                             problems,
                             "left_in",
                             "the right edge (left_in + frame_width_in = " + CsvText.cell(frame.right())
-                                    + ") lies past the end of the wall (" + CsvText.cell(width) + " inches, "
+                                    + ") is past the end of the wall (" + CsvText.cell(width) + " inches, "
                                     + wall.file() + " row " + wall.line() + ")");
         }
         if (frame.top() > eave + SLACK_IN) {
@@ -56,7 +56,7 @@ final class WallCheck {
                             problems,
                             "sill_height_in",
                             "the head (sill_height_in + frame_height_in = " + CsvText.cell(frame.top())
-                                    + ") lies above the eave (" + CsvText.cell(eave) + " inches, " + wall.file()
+                                    + ") is above the eave (" + CsvText.cell(eave) + " inches, " + wall.file()
                                     + " row " + wall.line() + ")");
         }
     }

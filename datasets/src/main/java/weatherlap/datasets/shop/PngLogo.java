@@ -79,7 +79,7 @@ final class PngLogo {
 
     private static int sized(ByteBuffer chunk, String type, int at) throws LogoRefused {
         if (!type.equals("IHDR") || chunk.capacity() != 25) {
-            throw new LogoRefused("is no PNG picture: its size does not come first");
+            throw new LogoRefused("is not a PNG picture: its size does not come first");
         }
         return chunk.getInt(at);
     }

@@ -35,7 +35,7 @@ final class ShopFolder {
     Optional<Source> bytes(String name, int longest) {
         try {
             if (Path.of(name).isAbsolute() || Path.of(name).normalize().startsWith("..")) {
-                problems.error(Quoted.bare(name), "leads out of the folder of the shop file");
+                problems.error(Quoted.bare(name), "is outside the folder of the shop file");
                 return Optional.empty();
             }
             Optional<Source> found = folder.find(name, problems);
@@ -43,7 +43,7 @@ final class ShopFolder {
                 return whole(found.get(), longest);
             }
         } catch (InvalidPathException e) {
-            problems.error(Quoted.bare(name), "is no name of a file");
+            problems.error(Quoted.bare(name), "is not a file name");
         } catch (IOException e) {
             problems.error(Quoted.bare(name), "cannot be read: " + e.getMessage());
         }

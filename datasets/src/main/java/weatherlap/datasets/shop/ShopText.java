@@ -57,7 +57,7 @@ record ShopText(TomlTable shop, ShopFolder folder) {
             OptionalDouble share = share(table.number("pct", PERCENT));
             RATE_KEYS.stream()
                     .filter(needed -> !table.node().has(needed))
-                    .forEach(needed -> table.error(needed, "is missing; a line of a price needs label and pct"));
+                    .forEach(needed -> table.error(needed, "is missing; a price line needs label and pct"));
             return label.isPresent() && share.isPresent()
                     ? Optional.of(new Terms.Rate(label.get(), share.getAsDouble()))
                     : Optional.empty();

@@ -26,7 +26,7 @@ final class SvgLogo {
     static Logo of(byte[] file) throws LogoRefused {
         Element root = parsed(file);
         if (!root.getLocalName().equals("svg") || !NAMESPACE.equals(root.getNamespaceURI())) {
-            throw new LogoRefused("is neither a PNG nor an SVG picture");
+            throw new LogoRefused("is not a PNG or SVG picture");
         }
         List<Double> box = box(root);
         String inner = new SvgShapes(root).inner();
@@ -74,7 +74,7 @@ final class SvgLogo {
             throw new LogoRefused(
                     message.contains("DOCTYPE")
                             ? "has a document type, which may hold entities; take the DOCTYPE out"
-                            : "is neither a PNG nor an SVG picture");
+                            : "is not a PNG or SVG picture");
         }
     }
 }

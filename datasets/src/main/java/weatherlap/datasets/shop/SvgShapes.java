@@ -79,7 +79,7 @@ final class SvgShapes {
         boolean shape = SHAPES.contains(name);
         if (!shape && !GROUPS.contains(name)) {
             throw new LogoRefused("holds the element " + Quoted.of(name)
-                    + "; a logo is made of paths, simple shapes and" + " gradients (text is to be made paths)");
+                    + "; a logo is made of paths, simple shapes and gradients (turn text into paths)");
         }
         out.append('<').append(name).append(text(attributes(element, true))).append('>');
         int shapes = shape ? 1 : 0;

@@ -179,6 +179,6 @@ final class SvgValues {
     }
 
     static String refuse(String name, String value) throws LogoRefused {
-        throw new LogoRefused("holds " + Quoted.of(value) + " as " + name + ", which is not as SVG has it");
+        throw new LogoRefused("holds " + Quoted.of(value) + " as " + name + ", which SVG does not allow");
     }
 }

@@ -28,7 +28,7 @@ public final class ShortTable {
                     "wall_faces", "degrees", 0, 360, "the way the wall faces: S, SW or degrees clockwise from north"),
             Column.key("window", "any short name, within the house"),
             Column.number("width", "inches", 8, 144, "the existing frame, outside to outside"),
-            Column.number("height", "inches", 8, 144, "likewise"),
+            Column.number("height", "inches", 8, 144, "the same, height"),
             Column.word("opens", Operation.class, "how the existing window opens"),
             Column.word("frame", FrameMaterial.class, "what the existing frame is made of"),
             Column.word("siding", Cladding.class, "what covers the walls of the house"));

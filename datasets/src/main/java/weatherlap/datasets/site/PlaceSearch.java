@@ -41,7 +41,7 @@ public record PlaceSearch(String asked, Location location, Optional<Station> sta
 
     private static Optional<PlaceSearch> byNumbers(String asked, double latitude, double longitude, Problems problems) {
         if (Math.abs(latitude) > 90 || Math.abs(longitude) > 180) {
-            problems.error(OPTION, Quoted.of(asked) + " is no latitude (-90 to 90) and longitude (-180 to 180)");
+            problems.error(OPTION, Quoted.of(asked) + " is not a latitude (-90 to 90) and longitude (-180 to 180)");
             return Optional.empty();
         }
         return Optional.of(new PlaceSearch(asked, new Location(latitude, longitude), Optional.empty()));
@@ -58,14 +58,14 @@ public record PlaceSearch(String asked, Location location, Optional<Station> sta
         List<String> name = state.isPresent() ? words.subList(0, words.size() - 1) : words;
         List<Station> found = name.isEmpty() ? List.of() : stations.named(name, state);
         if (found.isEmpty()) {
-            problems.error(OPTION, Quoted.of(asked) + " is in the name of no weather station" + NUMBERS_INSTEAD);
+            problems.error(OPTION, Quoted.of(asked) + " is not in the name of any weather station" + NUMBERS_INSTEAD);
             return Optional.empty();
         }
         Station first = found.get(0);
         if (found.stream().anyMatch(other -> other.location().milesTo(first.location()) > ONE_PLACE_MILES)) {
             problems.error(
                     OPTION,
-                    Quoted.of(asked) + " may be any of "
+                    Quoted.of(asked) + " could be any of "
                             + found.stream()
                                     .limit(CANDIDATES)
                                     .map(Station::title)

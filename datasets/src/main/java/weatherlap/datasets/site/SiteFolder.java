@@ -86,7 +86,7 @@ public record SiteFolder(Folder folder, String file, Site site) {
     private String address(String name) {
         Matcher year = YEAR.matcher(name);
         return site.station().isPresent() && year.matches()
-                ? "; it is kept at " + site.station().get().address(Integer.parseInt(year.group(1)))
+                ? "; download it from " + site.station().get().address(Integer.parseInt(year.group(1)))
                 : "";
     }
 

@@ -76,9 +76,9 @@ public final class SiteText {
         if (id.isPresent() && station.isEmpty()) {
             error(
                     "station",
-                    Quoted.of(id.get()) + " is none of the "
+                    Quoted.of(id.get()) + " is not one of the "
                             + Stations.bundled().all().size()
-                            + " stations known here; weatherlap site --near lists those near a place");
+                            + " stations in the program; weatherlap site --near lists those near a place");
         }
         return station;
     }
@@ -146,7 +146,7 @@ public final class SiteText {
             return OptionalDouble.of(node.doubleValue());
         }
         if (!node.isMissingNode()) {
-            error(name, Quoted.of(node.asText()) + " cannot be (expected: " + type.expected() + ")");
+            error(name, Quoted.of(node.asText()) + " is impossible (expected: " + type.expected() + ")");
         }
         return OptionalDouble.empty();
     }

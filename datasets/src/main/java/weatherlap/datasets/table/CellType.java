@@ -155,8 +155,7 @@ public sealed interface CellType {
             }
             double value = Double.parseDouble(cell);
             if (value != 0 && Math.abs(value) < SMALLEST && !isAny()) {
-                return Quoted.of(cell) + " is too small to mean anything (" + expected()
-                        + "); write 0 where nothing is meant";
+                return Quoted.of(cell) + " is too small to mean anything (" + expected() + "); write 0 for none";
             }
             boolean inside = (aboveLow ? value > low : value >= low) && (belowHigh ? value < high : value <= high);
             return inside ? "" : Quoted.of(cell) + " is out of range (" + expected() + ")" + nearest(value);

@@ -49,9 +49,9 @@ public sealed interface Folder {
     /** Why this user may not read what lies there, if so; empty where he may, or where nothing lies. */
     static String denied(Path path) {
         if (cannotBeReached(path)) {
-            return "cannot be reached (see the permissions of the folders around it)";
+            return "cannot be reached; check the permissions of the folders around it";
         }
-        return Files.exists(path) && !Files.isReadable(path) ? "may not be read (see its permissions)" : "";
+        return Files.exists(path) && !Files.isReadable(path) ? "cannot be opened; check its permissions" : "";
     }
 
     /** Whether nobody tells this user if there is anything; in a file there is nothing, whoever asks. */
@@ -74,7 +74,7 @@ public sealed interface Folder {
             try {
                 return find(file, path.resolve(file), problems);
             } catch (InvalidPathException e) {
-                problems.error(Quoted.bare(file), "is no name of a file");
+                problems.error(Quoted.bare(file), "is not a file name");
                 return Optional.empty();
             }
         }
@@ -102,18 +102,18 @@ public sealed interface Folder {
         private static String fault(Path wanted, Path folder) {
             if (!Files.isDirectory(folder)) {
                 return cannotBeReached(folder)
-                        ? "cannot be reached (see the permissions of the folders around " + Quoted.of(folder.toString())
-                                + ")"
+                        ? "cannot be reached; check the permissions of the folders around "
+                                + Quoted.of(folder.toString())
                         : "there is no folder " + Quoted.of(folder.toString());
             }
             if (Files.isDirectory(wanted)) {
-                return "is a folder; a file is expected";
+                return "is a folder, not a file";
             }
             if (Files.isSymbolicLink(wanted) && !Files.exists(wanted)) {
                 return "is a link that leads nowhere";
             }
             if (cannotBeReached(wanted)) {
-                return "cannot be reached (see the permissions of the folder " + Quoted.of(folder.toString()) + ")";
+                return "cannot be reached; check the permissions of the folder " + Quoted.of(folder.toString());
             }
             if (!Files.exists(wanted)) {
                 return "is missing from the folder " + Quoted.of(folder.toString()) + nearest(wanted, folder);

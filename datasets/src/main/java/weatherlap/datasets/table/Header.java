@@ -72,7 +72,7 @@ final class Header {
             boolean keeps = schema.names().contains(name) || name.startsWith(Headings.NOTE);
             Optional<String> meant = keeps ? Optional.empty() : meant(name, names, headings, schema);
             if (!seen.add(name) && keeps) {
-                problems.error(schema.file(), line, name, "stands twice in the header");
+                problems.error(schema.file(), line, name, "is in the header twice");
             } else if (name.isEmpty()) {
                 problems.error(schema.file(), line, "", "a column has no name");
             } else if (meant.isPresent()) {
@@ -80,7 +80,7 @@ final class Header {
                         schema.file(),
                         line,
                         Quoted.bare(name),
-                        "is not a column of this table; the nearest is " + Quoted.of(meant.get()));
+                        "is not a column of this table; did you mean " + Quoted.of(meant.get()) + "?");
             } else if (!keeps && !ignored.contains(Quoted.of(name))) {
                 ignored.add(Quoted.of(name));
             }
@@ -106,7 +106,7 @@ final class Header {
         return (one ? "the column " : "the columns ")
                 + ignored.stream().limit(NAMED).collect(Collectors.joining(", "))
                 + (ignored.size() > NAMED ? " and " + (ignored.size() - NAMED) + " more" : "")
-                + (one ? " is none of this table and was" : " are none of this table and were")
+                + (one ? " does not belong to this table and was" : " do not belong to this table and were")
                 + " not read";
     }
 

@@ -35,7 +35,7 @@ public final class KeyCheck {
         String spelling = spellings.putIfAbsent(folded, key);
         String column = schema.key().get(schema.key().size() - 1);
         if (earlier != null && key.equals(spelling)) {
-            row.error(problems, column, Quoted.of(key) + " stands already in row " + earlier);
+            row.error(problems, column, Quoted.of(key) + " is already in row " + earlier);
         } else if (earlier != null) {
             row.error(
                     problems,

@@ -40,7 +40,7 @@ public final class Nearest {
     /** {@code ; the nearest is "x"}, or nothing. */
     public static String hint(String name, Collection<String> candidates) {
         return to(name, candidates)
-                .map(candidate -> "; the nearest is \"" + candidate + "\"")
+                .map(candidate -> "; did you mean \"" + candidate + "\"?")
                 .orElse("");
     }
 

@@ -19,7 +19,7 @@ public record Toml(String file, String text) {
     /** Its tree; empty where it is none, which is reported. */
     public Optional<JsonNode> tree(Problems problems) {
         if (nestsTooDeeply()) {
-            problems.error(file, "nests deeper than such a file does");
+            problems.error(file, "has tables within tables deeper than such a file needs");
             return Optional.empty();
         }
         TomlFactory factory = TomlFactory.builder()
@@ -35,7 +35,7 @@ public record Toml(String file, String text) {
             int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNr());
             problems.error(file, line, "", "is not TOML: " + firstLine(e.getOriginalMessage()));
         } catch (ArithmeticException | NumberFormatException e) {
-            problems.error(file, "holds a number that no machine can: " + firstLine(e.getMessage()));
+            problems.error(file, "holds a number that is too large or too small: " + firstLine(e.getMessage()));
         }
         return Optional.empty();
     }

@@ -52,7 +52,7 @@ public record TomlTable(Toml toml, String name, JsonNode node, Problems problems
 
     private static String fault(String text, int longest) {
         if (text.isBlank()) {
-            return "is empty; leave the line out where there is nothing to say";
+            return "is empty; leave the line out if there is nothing to say";
         }
         if (text.length() > longest) {
             return "has " + text.length() + " characters (expected: at most " + longest + ")";

@@ -21,7 +21,7 @@ public final class Unread {
             return "; write it without separators between thousands";
         }
         if (COMMA.matcher(cell).matches()) {
-            return "; the decimal mark is a point";
+            return "; write decimals with a point";
         }
         Matcher fraction = FRACTION.matcher(cell);
         if (fraction.matches()) {
@@ -29,7 +29,7 @@ public final class Unread {
         }
         Matcher day = DAY.matcher(cell);
         if (day.matches()) {
-            return "; a spreadsheet made a day of what was typed" + (day.group(1) == null ? "" : asTyped(day))
+            return "; a spreadsheet turned what was typed into a date" + (day.group(1) == null ? "" : asTyped(day))
                     + "; write a decimal number";
         }
         return WITH_UNIT.matcher(cell).matches() ? "; write the number without its unit" : "";

@@ -49,7 +49,7 @@ final class SheetText {
         if (row.getRowNum() <= line) {
             problem(
                     Integer.toString(row.getRowNum()),
-                    "is not in its place in the file; save it anew in a spreadsheet");
+                    "is out of place in the file; open it in a spreadsheet and save it again");
             return;
         }
         for (; line < row.getRowNum() - 1; line++) {
@@ -75,7 +75,7 @@ final class SheetText {
         if (!fault.isEmpty()) {
             problem(cell.getAddress().toString(), fault);
         } else if (!headings.containsKey(cell.getColumnIndex())) {
-            problem(cell.getAddress().toString(), "stands in a column that has no heading");
+            problem(cell.getAddress().toString(), "is in a column without a heading");
         }
         values.put(cell.getColumnIndex(), fault.isEmpty() ? cells.of(cell) : "");
     }

@@ -63,7 +63,7 @@ public record WorkbookTables(Map<String, String> texts, SheetNames names) {
                 return read(name, workbook, check.from1904(), told);
             }
         } catch (IOException | RuntimeException e) {
-            return refused(name, "cannot be read as a workbook (" + reason(e) + "); save it anew as .xlsx");
+            return refused(name, "cannot be read as a workbook (" + reason(e) + "); save it again as .xlsx");
         }
     }
 
@@ -109,11 +109,11 @@ public record WorkbookTables(Map<String, String> texts, SheetNames names) {
             }
             String file = isTold ? told.get().file() : table.get().file();
             if (texts.containsKey(file)) {
-                errors.add(new Problem(sheet.getName(), 0, "", "stands for the same table as another sheet"));
+                errors.add(new Problem(sheet.getName(), 0, "", "is the same table as another sheet"));
                 continue;
             }
             if (sheet.getVisibility() != SheetVisibility.VISIBLE) {
-                warnings.add(new Problem(sheet.getName(), 0, "", "is hidden, and was read"));
+                warnings.add(new Problem(sheet.getName(), 0, "", "is hidden, but was read"));
             }
             errors.addAll(text.problems());
             texts.put(file, text.text());
@@ -122,7 +122,7 @@ public record WorkbookTables(Map<String, String> texts, SheetNames names) {
         if (texts.isEmpty()) {
             return refused(
                     name,
-                    "has no sheet that stands for a table (" + known() + "); its sheets are "
+                    "has no sheet with the name of a table (" + known() + "); its sheets are "
                             + sheets.stream().map(s -> Quoted.of(s.getName())).collect(Collectors.joining(", ")));
         }
         return new Loaded<>(

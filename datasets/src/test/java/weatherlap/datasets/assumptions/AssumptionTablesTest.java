@@ -95,7 +95,7 @@ class AssumptionTablesTest {
                         .stream()
                         .map(Problem::toString))
                 .containsExactly(
-                        "--set:wage.national.carpentr: is not known; the nearest is \"wage.national.carpenter\"",
+                        "--set:wage.national.carpentr: is not known; did you mean \"wage.national.carpenter\"?",
                         "--set:wage.national.helper: \"0\" is out of range (USD/h, above 0, at most 1000)",
                         "--set:burden.national.helper: \"x\" is not a number (fraction, 0 to 5)");
     }
@@ -112,10 +112,10 @@ class AssumptionTablesTest {
                 bundled.with(List.of("crew_siez=3", "crew_size=three", "sill_flange=shut", "draws", "region=atlantis"));
         assertThat(loaded.errors().stream().map(Problem::toString))
                 .containsExactly(
-                        "--set:crew_siez: is not known; the nearest is \"crew_size\"",
+                        "--set:crew_siez: is not known; did you mean \"crew_size\"?",
                         "--set:crew_size: \"three\" is not a number (people, 1 to 8)",
                         "--set:sill_flange: \"shut\" is not one of open, sealed",
-                        "--set: \"draws\" is not of the form NAME=VALUE");
+                        "--set: \"draws\" must be written NAME=VALUE");
         assertThat(bundled.with(List.of("region=atlantis")).errors())
                 .singleElement()
                 .asString()

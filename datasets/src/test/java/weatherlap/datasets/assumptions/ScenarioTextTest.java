@@ -71,7 +71,7 @@ class ScenarioTextTest {
                 .matches("scenario.toml:\\d+:crew_size: value \"Infinity\" is not a number \\(people, 1 to 8\\)");
         assertThat(error("crew_size", "value = 2", "value = \"2\""))
                 .matches("scenario.toml:\\d+:crew_size: value is not a number \\(people, 1 to 8\\)");
-        assertThat(error("crew_size", "value = 2", "valu = 2")).contains("the nearest is \"value\"");
+        assertThat(error("crew_size", "value = 2", "valu = 2")).contains("did you mean \"value\"?");
     }
 
     @Test
@@ -118,7 +118,7 @@ class ScenarioTextTest {
         assertThat(errors("sill_flange = \"open\"", "sill_flange = \"opne\""))
                 .singleElement()
                 .asString()
-                .endsWith(":sill_flange: \"opne\" is not one of open, sealed; the nearest is \"open\"");
+                .endsWith(":sill_flange: \"opne\" is not one of open, sealed; did you mean \"open\"?");
     }
 
     @Test

@@ -91,7 +91,7 @@ class ClimateReaderTest {
         assertThat(weather.rainMm()).containsExactly(4.5, Double.NaN);
         assertThat(weather.windMetresPerSecond()).containsExactly(6.0, Double.NaN);
         assertThat(weather.windFromDeg()).containsExactly(120, Double.NaN);
-        assertThat(loaded.warnings()).extracting(Problem::message).anyMatch(m -> m.startsWith("1 reports stood"));
+        assertThat(loaded.warnings()).extracting(Problem::message).anyMatch(m -> m.startsWith("1 reports came"));
     }
 
     /** Java reads 5f and 0x1p3 as numbers; a weather file that holds them is spoilt. Hours of a day are 1 to 24. */
@@ -164,15 +164,15 @@ class ClimateReaderTest {
         assertThat(loaded.warnings())
                 .extracting(Problem::toString)
                 .contains(
-                        "w:2:wind_from_deg: 361.0 degrees cannot be (expected: 0 to 360); left out",
-                        "w:2:wind_m_s: 468.5 m/s cannot be (expected: 0 to 60); left out",
-                        "w:3:wind_from_deg: -1.0 degrees cannot be (expected: 0 to 360); left out",
-                        "w:3:rain_mm: -2.0 mm cannot be (expected: 0 to 305); left out");
+                        "w:2:wind_from_deg: 361.0 degrees is impossible (expected: 0 to 360); left out",
+                        "w:2:wind_m_s: 468.5 m/s is impossible (expected: 0 to 60); left out",
+                        "w:3:wind_from_deg: -1.0 degrees is impossible (expected: 0 to 360); left out",
+                        "w:3:rain_mm: -2.0 mm is impossible (expected: 0 to 305); left out");
         ClimateReport report = loaded.orElseThrow().report();
         assertThat(report.absurdValues()).isEqualTo(4);
         assertThat(report.windMissingHours()).isEqualTo(2);
         assertThat(report.rainMissingHours()).isEqualTo(1);
-        assertThat(report.treatment()).contains("Readings that cannot be are taken as missing.");
+        assertThat(report.treatment()).contains("Impossible readings count as missing.");
     }
 
     /** Two years in two files are the record that they are in one; in which order they are named does not matter. */
@@ -256,7 +256,8 @@ class ClimateReaderTest {
     @Test
     void whatCannotBeUsedIsAListOfErrors() {
         assertThat(read("").errors()).extracting(Problem::message).containsExactly("is empty");
-        assertThat(read("roses are red\n").errors().get(0).message()).startsWith("is no weather file known here");
+        assertThat(read("roses are red\n").errors().get(0).message())
+                .startsWith("is not a weather file that the program reads");
         assertThat(read(HEADER).errors()).extracting(Problem::message).containsExactly("holds no hour of weather");
         assertThat(read(HEADER + "2013-01-01T00:00,90,3,,5\n").errors().get(0).message())
                 .startsWith("has no hour with both rain and wind");

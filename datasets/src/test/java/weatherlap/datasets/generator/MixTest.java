@@ -35,7 +35,7 @@ class MixTest {
                 .asString()
                 .matches("mix.csv:\\d+:value: \"city\" is not one of open_sea_or_flat, farmland, suburban, urban");
         assertThat(errors("stain,,no,", "stian,,no,").get(0))
-                .endsWith("\"stian\" is not a property; the nearest is \"stain\"");
+                .endsWith("\"stian\" is not a property; did you mean \"stain\"?");
         assertThat(errors("width_ft,storeys=1,32..40,", "width_ft,storeys=1,40..32,")
                         .get(0))
                 .contains("\"40..32\" is not a whole number or a range such as 24..32 within 12 to 200");

@@ -93,8 +93,10 @@ class CallReaderTest {
         assertThat(read.warnings())
                 .extracting(Object::toString)
                 .contains(
-                        "jobs.csv:4:house_id: \"nowhere\" is no house of the portfolio; what the row says of it counts, or what is ordinary",
-                        "jobs.csv:5:cladding: \"brick_veneer\" is vinyl_siding in the portfolio, which counts");
+                        "jobs.csv:4:house_id: \"nowhere\" is not one of your measured houses; the row counts as it"
+                                + " stands, with ordinary values where it is empty",
+                        "jobs.csv:5:cladding: \"brick_veneer\" is vinyl_siding in your measured houses, and that"
+                                + " counts");
     }
 
     @Test

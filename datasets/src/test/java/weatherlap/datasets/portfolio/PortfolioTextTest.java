@@ -84,9 +84,8 @@ class PortfolioTextTest {
                                 "unknown,unknown,unknown,unknown,unknown", "unknown,missing,unknown,reversed,unknown"));
         assertThat(Portfolios.read(temporary).warnings())
                 .extracting(Problem::toString)
-                .containsExactly(
-                        "openings.csv:2:sill_lap: \"reversed\" contradicts the barrier \"none\" of houses.csv:2:barrier;"
-                                + " the barrier is taken as one that exists and nobody knows");
+                .containsExactly("openings.csv:2:sill_lap: \"reversed\" does not go with the barrier \"none\" of"
+                        + " houses.csv:2:barrier; the program goes by a barrier of unknown kind");
     }
 
     /** One house with one window; the cell stands once in its row of houses and five times in that of openings. */

@@ -187,7 +187,7 @@ class SortedPortfolioTest {
                 .contains(openings.size());
         assertThat(errors)
                 .extracting(Problem::message)
-                .contains("\"%s\" stands already in row 901"
+                .contains("\"%s\" is already in row 901"
                         .formatted(String.join(
                                 "/", List.of(openings.get(900).split(",")).subList(0, 3))));
     }

@@ -133,7 +133,7 @@ class ShortPortfolioTest {
                         problems))
                 .isEmpty();
         assertThat(problems.errors().stream().map(Problem::toString))
-                .containsExactly("windows.csv:4:window: \"A/2\" stands already in row 3");
+                .containsExactly("windows.csv:4:window: \"A/2\" is already in row 3");
         Problems others = new Problems();
         ShortPortfolio.read(
                 Source.of(

@@ -83,7 +83,7 @@ class SiteFolderTest {
     @Test
     void whatCannotBeIsNamed() throws IOException {
         assertThat(fault("place = \"x\"\nstation = \"123\"\n"))
-                .contains("site.toml:2:station: \"123\" is none of the 2010");
+                .contains("site.toml:2:station: \"123\" is not one of the 2010");
         assertThat(fault(NEWARK + "design_wind_mph = 0\nexposure = \"B\"\n"))
                 .contains(":3:design_wind_mph: \"0\"", "70 to 250");
         assertThat(fault(NEWARK + "design_wind_mph = 900\nexposure = \"B\"\n")).contains("\"900\"");
@@ -104,7 +104,7 @@ class SiteFolderTest {
         assertThat(fault("place = \"a\\uFFFE\"\n"))
                 .contains("site.toml:1:place: holds a character that no page can show");
         assertThat(weatherFault("place = \"x\"\nweather = [\"a\\u0000b\"]\n"))
-                .contains("a\\u0000b: is no name of a file");
+                .contains("a\\u0000b: is not a file name");
     }
 
     @Test

@@ -61,9 +61,9 @@ class StationsTest {
     void aPlaceOfWhichThereAreSeveralIsNotGuessed() {
         assertThat(problem("Newark"))
                 .contains("Newark Liberty International Ap, NJ", "Newark-Heath Airport, OH", "state");
-        assertThat(problem("Drizzlewick NJ")).contains("no weather station");
-        assertThat(problem("95,10")).contains("no latitude");
-        assertThat(problem("")).contains("no weather station");
+        assertThat(problem("Drizzlewick NJ")).contains("is not in the name of any weather station");
+        assertThat(problem("95,10")).contains("is not a latitude");
+        assertThat(problem("")).contains("is not in the name of any weather station");
     }
 
     private static String problem(String asked) {

@@ -29,21 +29,21 @@ class FolderTest {
     @Test
     void aFolderThatMayNotBeEntered() {
         deny(Act.LOOK, folder.resolve("houses.csv"));
-        assertThat(said()).startsWith("houses.csv: cannot be reached (see the permissions of the folder \"");
+        assertThat(said()).startsWith("houses.csv: cannot be reached; check the permissions of the folder \"");
         assertThat(Folder.denied(disk.path(folder.resolve("houses.csv")))).startsWith("cannot be reached");
     }
 
     @Test
     void aFolderInOneThatMayNotBeEntered() {
         deny(Act.LOOK, folder);
-        assertThat(said()).startsWith("houses.csv: cannot be reached (see the permissions of the folders around \"");
+        assertThat(said()).startsWith("houses.csv: cannot be reached; check the permissions of the folders around \"");
     }
 
     @Test
     void aFileThatMayNotBeRead() {
         deny(Act.READ, folder.resolve("houses.csv"));
-        assertThat(said()).isEqualTo("houses.csv: may not be read (see its permissions)");
-        assertThat(Folder.denied(disk.path(folder.resolve("houses.csv")))).startsWith("may not be read");
+        assertThat(said()).isEqualTo("houses.csv: cannot be opened; check its permissions");
+        assertThat(Folder.denied(disk.path(folder.resolve("houses.csv")))).startsWith("cannot be opened");
     }
 
     @Test

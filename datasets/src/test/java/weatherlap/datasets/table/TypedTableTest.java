@@ -61,7 +61,8 @@ class TypedTableTest {
         rows("window_id;width_in\nW1;35,5\nW2;1,250\n");
         assertThat(problems.errors().stream().map(Problem::toString))
                 .containsExactly(
-                        "windows.csv:2:width_in: \"35,5\" is not a number (inches, 8 to 144); the decimal mark is a point",
+                        "windows.csv:2:width_in: \"35,5\" is not a number (inches, 8 to 144); write decimals with a"
+                                + " point",
                         "windows.csv:3:width_in: \"1,250\" is not a number (inches, 8 to 144); write it without separators"
                                 + " between thousands");
     }
@@ -78,7 +79,7 @@ class TypedTableTest {
         }
         assertThat(heard.errors()).isEmpty();
         assertThat(heard.warnings().stream().map(Problem::toString))
-                .containsExactly("windows.csv:1: the column \"tag\" is none of this table and was not read");
+                .containsExactly("windows.csv:1: the column \"tag\" does not belong to this table and was not read");
     }
 
     /** Own words for a basis, shares in percent, dollars, semicolons and a column more: what is kept of it reads the same, plainly. */

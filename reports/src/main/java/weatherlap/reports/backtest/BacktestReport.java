@@ -117,7 +117,7 @@ public record BacktestReport(
                         .map(amount -> (Block) Block.Table.of(text.segments(amount)))
                         .toList()));
         sections.add(Section.plain("method", "How it was worked out", "Method", method()));
-        return new ReportPage("Foreseen and happened: " + name, text.scope() + " " + assumed, "", sections);
+        return new ReportPage("Predicted and happened: " + name, text.scope() + " " + assumed, "", sections);
     }
 
     private CalibrationCurves curves() {

@@ -15,20 +15,20 @@ import weatherlap.reports.page.TableView;
 /** A backtest in sentences and tables. */
 final class BacktestText {
     static final List<String> METHOD = List.of(
-            "The jobs are split into parts; jobs at one house are in one part. Each part is foreseen three times: by the tables of the"
+            "The jobs are split into parts; jobs at one house are in one part. Each part is predicted three times: by the tables of the"
                     + " run; by the same tables with labor rates, crews, waste, prices, margin and leak level fitted to the other parts"
                     + " (calibrated); and by what a window took in the other parts, by that method, times the windows, as wide as those jobs"
-                    + " were apart (average a window). No fit sees any outcome of a job that it foresees, and of that job only what was"
+                    + " were apart (average a window). No fit sees any outcome of a job that it predicts, and of that job only what was"
                     + " known beforehand is read: house, method, windows, quantities, weather of the day, crew.",
-            "The score of a forecast is the continuous ranked probability score: how far the band that was foreseen lies from what came, in the"
+            "The score of a forecast is the continuous ranked probability score: how far the band that was predicted lies from what came, in the"
                     + " unit of the amount. Less is better; of one number it is how far that number is off. Tables or calibrated tables are"
                     + " called better or worse than the average only where the mean difference, job by job, is further from 0 than chance"
                     + " makes it one time in twenty (one-sided t test).",
-            "Hours and material are foreseen with the spread of rates, crews, windows and prices that the tables hold; the tables give a price"
+            "Hours and material are predicted with the spread of rates, crews, windows and prices that the tables hold; the tables give a price"
                     + " as one number, which is what compare quotes, and it has no band to keep. Calibrated, material and price have the"
-                    + " spread of the other jobs about what is foreseen. Days are the hours over what a crew does in a day at the house."
+                    + " spread of the other jobs about what is predicted. Days are the hours over what a crew does in a day at the house."
                     + " Calls are those for leak damage within the years that a job was followed.",
-            "Jobs whose house_id stands in the portfolio are foreseen from the house as it was measured, others from what their records hold.");
+            "Jobs whose house_id stands in the portfolio are predicted from the house as it was measured, others from what their records hold.");
 
     private static final int MOST_SEGMENTS = 12;
 
@@ -58,7 +58,7 @@ final class BacktestText {
         if (!lost.isEmpty()) {
             lines.add(
                     "For " + String.join(", ", lost)
-                            + " a plain average a window foresees these jobs better than the calibrated tables do: use the average there.");
+                            + " a plain average per window predicts these jobs better than the calibrated tables do: use the average there.");
         }
         lines.add(bands());
         return lines;
@@ -91,7 +91,7 @@ final class BacktestText {
 
     /** What was foreseen beside what came, over all jobs. */
     TableView totals() {
-        TableView.Builder table = TableView.of("All jobs together, foreseen beside what came")
+        TableView.Builder table = TableView.of("All jobs together, predicted beside what came")
                 .texts("amount")
                 .numbers("jobs", "came", "tables", "off", "calibrated", "off", "average a window", "off");
         for (Amount amount : result.amounts()) {
@@ -115,8 +115,8 @@ final class BacktestText {
 
     /** The proper score and whether it beats the average. */
     TableView scores() {
-        TableView.Builder table = TableView.of("Score of a job on held-out jobs, less is better; gain over the average")
-                .texts("amount", "foreseen by")
+        TableView.Builder table = TableView.of("Score of a job on unseen jobs, less is better; gain over the average")
+                .texts("amount", "predicted by")
                 .numbers("score", "of the average\u2019s", "gain", "error")
                 .texts("verdict");
         for (Score score : result.scores()) {
@@ -147,7 +147,7 @@ final class BacktestText {
     TableView coverage() {
         TableView.Builder table = TableView.of(
                         "Jobs within the bands that were given 50%, 80% and 90%; width of the last")
-                .texts("amount", "foreseen by")
+                .texts("amount", "predicted by")
                 .numbers("within 50%", "within 80%", "within 90%", "width of 90%, over the mean");
         for (Score score : result.scores()) {
             boolean band = score.width() > 0;
@@ -164,7 +164,7 @@ final class BacktestText {
 
     /** Bias of the calibrated tables, and of the others beside it, in the kinds of jobs of one amount. */
     TableView segments(Amount amount) {
-        TableView.Builder table = TableView.of(amount.label() + ": what came over what was foreseen, by kind of job")
+        TableView.Builder table = TableView.of(amount.label() + ": what came over what was predicted, by kind of job")
                 .texts("by", "kind")
                 .numbers("jobs", "tables", "calibrated", "average a window");
         List<SegmentBias> own = result.segments().stream()

@@ -71,7 +71,7 @@ final class CalibrationPictures {
     private Picture places() {
         List<Double> places = calibration.heldOut().map(HeldOutError::places).orElse(List.of());
         return new HeldOutPlaces(
-                Numbers.count(places.size(), "job", "jobs") + " foreseen by fits to the others", places);
+                Numbers.count(places.size(), "job", "jobs") + " predicted by fits to the others", places);
     }
 
     private Picture hours() {

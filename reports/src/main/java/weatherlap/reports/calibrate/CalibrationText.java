@@ -22,10 +22,10 @@ final class CalibrationText {
                     + " height, practice and lead-safe work. Facts that a record leaves out count as often as they hold in others;"
                     + " quantities that it leaves out (panels, walls, edges) are filled in for an ordinary job. A job whose house was"
                     + " measured is taken off that house.",
-            "The estimator is a linear regression with the tables for a prior: each rate starts at the mean of its range, with the"
-                    + " range for its uncertainty, and all of them share a pace that differs by a tenth from shop to shop (judgement)."
-                    + " Few jobs move the rates a little, many jobs a lot. No rate falls below zero. With no prior it would be ordinary"
-                    + " least squares.",
+            "The estimator is a linear regression with the tables for a prior: each rate starts at the mean of its"
+                    + " range, with the range for its uncertainty, and all of them share a pace that differs by a tenth from shop to"
+                    + " shop (our judgment). Few jobs move the rates a little, many jobs a lot. No rate falls below zero. With no prior"
+                    + " it would be ordinary least squares.",
             "Beside the rates each crew has a pace, drawn towards the others as far as its jobs leave it open, and the years a drift. The"
                     + " rates are those of an ordinary crew on the day of the last job: the mean of the crews, in which one far from the"
                     + " others counts little or nothing. An old job counts less, by half every records_half_life_years.",
@@ -34,11 +34,11 @@ final class CalibrationText {
                     + " A timing is set aside by the same limit, judged by the other timings of its step and its range; where timed"
                     + " minutes leave none for the rest of a job, or differ by more than a tenth from the hours of a job that was timed"
                     + " whole, the hours are set aside and the timings stay.",
-            "Held-out error: the jobs are split into parts, and each part is foreseen by rates fitted to the others, which saw neither"
-                    + " its hours nor its timed steps. A job\u2019s error is the log of hours taken over hours foreseen, so half counts like"
-                    + " double; its root mean square is shown as a percentage. The paired gain is the mean over the jobs of the"
-                    + " tables\u2019 squared error less the fitted rates\u2019. Fitted rates or tables are called better only where it is"
-                    + " further from 0 than chance makes it one time in twenty (one-sided t test).",
+            "Error on unseen jobs: the jobs are split into parts, and rates fitted to the others predict each part,"
+                    + " without its hours or its timed steps. A job\u2019s error is the log of hours taken over hours predicted, so half"
+                    + " counts like double; its root mean square is shown as a percentage. The paired gain is the mean over the jobs of"
+                    + " the tables\u2019 squared error less the fitted rates\u2019. Fitted rates or tables are called better only where"
+                    + " it is further from 0 than chance makes it one time in twenty (one-sided t test).",
             "Steps that always occur together cannot be told apart from totals: their sum is learnt and shared among them by the width of"
                     + " their ranges, which shows in intervals that stay wide. Timing the steps of a few jobs tells them apart.",
             "A 90% interval should hold the true rate nine times in ten for shops like those that the tables describe; a shop far from"
@@ -127,15 +127,16 @@ final class CalibrationText {
 
     private String verdict() {
         if (calibration.heldOut().isEmpty()) {
-            return "Too few jobs to tell whether the fitted rates foresee better: the tables move a little, and none was held out.";
+            return "Too few jobs to tell whether the fitted rates do better: the tables move a little, and no job was"
+                    + " set aside as a test.";
         }
         HeldOutError error = calibration.heldOut().orElseThrow();
         String numbers = " on jobs that the fit had not seen they miss by " + miss(error.fitted()) + ", the tables by "
                 + miss(error.tables()) + " (" + times(error) + ").";
         return switch (error.verdict()) {
             case FITTED -> "Use the fitted rates:" + numbers;
-            case TABLES -> "Keep the tables, the fitted rates foresee worse:" + numbers;
-            case EITHER -> "These jobs cannot tell whether the fitted rates or the tables foresee better:" + numbers;
+            case TABLES -> "Keep the tables, the fitted rates do worse:" + numbers;
+            case EITHER -> "These jobs cannot tell whether the fitted rates or the tables do better:" + numbers;
         };
     }
 
@@ -195,7 +196,7 @@ final class CalibrationText {
                 hours(sum(FittedJob::tableHours)),
                 hours(sum(FittedJob::fittedHours)));
         calibration.heldOut().ifPresent(error -> table.row(
-                        "error on jobs held out (" + error.folds() + " parts), root mean square",
+                        "error on jobs that the fit had not seen (" + error.folds() + " parts), root mean square",
                         miss(error.tables()),
                         miss(error.fitted()))
                 .row(

@@ -17,7 +17,7 @@ import weatherlap.sim.assumptions.Scalar;
 /** Waste, prices and margin in sentences and tables. */
 final class MoneyText {
     static final String METHOD =
-            "Waste, prices and margin: each is the mean of actual over foreseen, on the log scale, shrunk towards 1 as"
+            "Waste, prices and margin: each is the mean of actual over expected, on the log scale, shrunk towards 1 as"
                     + " far as its jobs leave it open. Packages used are set against the edges, openings and panels of the job; what new units"
                     + " cost against the price list by their size; the price of a job against its hours, its material, the road, permit and"
                     + " tipping. An amount more than 3.5 robust standard deviations from the others is set aside where there are eight or more."
@@ -46,14 +46,14 @@ final class MoneyText {
                             .limit(NAMED)
                             .map(row -> row.job().id() + " (" + row.what() + ": "
                                     + Numbers.plain(row.actual(), 1) + ", about "
-                                    + Numbers.plain(row.foreseen(), 1) + " foreseen)")
+                                    + Numbers.plain(row.foreseen(), 1) + " expected)")
                             .collect(Collectors.joining("; "))
                     + (fit.aside().size() > NAMED ? "; and " + (fit.aside().size() - NAMED) + " more" : "")
                     + ".");
         }
         if (fit.unforeseen() > 0) {
             lines.add(Numbers.count(fit.unforeseen(), "row of an item", "rows of items")
-                    + " stand at jobs of which the tables foresee none; the price counts, the amount does not.");
+                    + " stand at jobs where the tables expect none; the price counts, the amount does not.");
         }
         String high = fit.items().stream()
                 .filter(ItemFit::foreseenTooHigh)
@@ -147,7 +147,7 @@ final class MoneyText {
 
     /** Factors of whole jobs and of new units. */
     TableView factors() {
-        TableView.Builder table = TableView.of("Actual over foreseen")
+        TableView.Builder table = TableView.of("Actual over expected")
                 .texts("amount")
                 .numbers("jobs", "as the jobs have it", "fitted", "low 90%", "high 90%", "a job varies by");
         fit.measures().stream()

@@ -171,10 +171,10 @@ record CallbackText(CallbackFit fit) {
         return List.of(
                 "A call counts for leak damage where its cause is a leak and nobody noted that there was no damage; the first call of a"
                         + " named window counts, later ones are the same leak. A job counts for as long as it was followed.",
-                "Expected calls come from the leak model for the house that a record names, where it was measured (--portfolio), mean over its"
-                        + " windows. For other jobs it takes a house with the facts of the record: windows of 36 \u00d7 60 in. to each"
-                        + " quarter, on each story, under 12 in. of eave (judgement: records seldom say which way a window faces). What a"
-                        + " record leaves out is that of an ordinary job, a barrier unknown.",
+                "Expected calls come from the leak model for the house that a record names, where it was measured"
+                        + " (--portfolio), mean over its windows. For other jobs it takes a house with the facts of the record: windows of"
+                        + " 36 \u00d7 60 in. to each quarter, on each story, under 12 in. of eave (our judgment: records seldom say which"
+                        + " way a window faces). What a record leaves out is that of an ordinary job, a barrier unknown.",
                 "The level is calls over expected calls, gamma distributed before any record with mean 1, and with a width from the ranges"
                         + " of the tables: variance "
                         + Numbers.plain(fit.prior().shared(), 2)

@@ -9,8 +9,8 @@ import weatherlap.reports.options.SetOptions;
 
 @Command(
         name = "assumptions",
-        description =
-                "Writes what is assumed of the shop as tables to edit: labor steps, materials, units, wages, sightlines, lap faults, scalars.",
+        description = "Writes out what the program assumes about your shop, as tables to edit: labor steps, materials,"
+                + " units, wages, sightlines, lap faults, settings.",
         footer = {
             "",
             "Examples:",

@@ -17,12 +17,12 @@ import weatherlap.reports.options.WeatherOptions;
 @Command(
         name = "backtest",
         description =
-                "Sets what a run foresees of finished jobs beside what happened: hours, days, material, price, calls.",
+                "Shows what a run expected of finished jobs next to what happened: hours, days, material, price, calls.",
         footer = {
             "",
             "Example, with a made-up shop:",
             "  weatherlap generate --houses 1 --jobs 60 --out made-up-shop",
-            "  weatherlap backtest made-up-shop --jobs made-up-shop/jobs.csv --out foreseen"
+            "  weatherlap backtest made-up-shop --jobs made-up-shop/jobs.csv --out backtest"
         })
 final class BacktestCommand implements Callable<Integer> {
     @Mixin
@@ -31,20 +31,20 @@ final class BacktestCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "PORTFOLIO",
             description =
-                    "Folder of measured houses: jobs that name one by house_id are foreseen from it, others from their records.")
+                    "Folder of measured houses. A job that names one by house_id is predicted from it, any other from its record.")
     private Path portfolio;
 
     @Option(
             names = "--jobs",
             paramLabel = "JOBS.csv",
             required = true,
-            description = "Table of finished jobs, 12 or more; job-items.csv beside it is read too.")
+            description = "Table of finished jobs, 12 or more. A job-items.csv next to it is read too.")
     private Path jobs;
 
     @Option(
             names = "--callbacks",
             paramLabel = "CALLS.csv",
-            description = "Table of service calls after them. Else: calls are not judged.")
+            description = "Table of service calls after those jobs (default: calls are not judged).")
     private Path calls;
 
     @Mixin

@@ -17,18 +17,18 @@ import weatherlap.reports.options.SampleOption;
 
 @Command(
         name = "breakeven",
-        description = "Finds the value of an assumption at which the preferred method changes.",
+        description = "Finds how far an assumption has to move before the other method is the better one.",
         footer = {
             "",
-            "All houses are read and held in memory, of which those of --houses are simulated.",
+            "It reads all your houses into memory and runs as many as --houses says.",
             "",
-            "NAME is a scalar of scenario.toml, such as repair_cost_usd, or a row of another table:",
+            "NAME is a setting of scenario.toml, such as repair_cost_usd, or a row of another table:",
             "labour-steps/STEP (minutes), materials/ITEM (USD a package), wages/REGION/ROLE (USD an hour),",
-            "units/METHOD/OPERATION (USD), units/price_list (times the prices), lap-faults/FAULT (share of the",
-            "water let past). `weatherlap assumptions` writes the tables out. Rates of a group change",
-            "together, times those of the table: labour-steps/all, labour-steps/METHOD (its own steps),",
-            "materials/all, wages/all, lap-faults/existing, lap-faults/new. A choice, such as workmanship or",
-            "shelter, is tried by each of its words.",
+            "units/METHOD/OPERATION (USD), units/price_list (times all prices), lap-faults/FAULT (share of the",
+            "water let past). `weatherlap assumptions` writes these tables out. A group moves as one, as a",
+            "multiple of its rates: labour-steps/all, labour-steps/METHOD (its own steps),",
+            "materials/all, wages/all, lap-faults/existing, lap-faults/new. If NAME is a choice, such as",
+            "workmanship or shelter, each of its words is tried.",
             "",
             "Examples:",
             "  weatherlap breakeven --vary repair_cost_usd --out breakeven",
@@ -53,22 +53,23 @@ final class BreakevenCommand implements Callable<Integer> {
             names = "--vary",
             paramLabel = "NAME",
             required = true,
-            description = "The assumption to vary; give it twice for a map of two.")
+            description = "The assumption to vary. Give it twice to map two against each other.")
     private List<String> names;
 
     @Option(
             names = "--from",
             paramLabel = "VALUE",
             description =
-                    "Low end of the range to look in, in the unit of the first NAME. Else: half its likely value, or the low of its range"
-                            + " where that is less.")
+                    "Low end of the range to search, in the unit of the first NAME (default: half its likely value, or"
+                            + " the low end of its range if that is lower).")
     private Double from;
 
     @Option(
             names = "--to",
             paramLabel = "VALUE",
             description =
-                    "High end of the range. Else: twice the likely value, or the high of its range where that is more.")
+                    "High end of the range to search (default: twice the likely value, or the high end of its range if"
+                            + " that is higher).")
     private Double to;
 
     @Mixin

@@ -24,7 +24,8 @@ import weatherlap.sim.method.Method;
 @Command(
         name = "calibrate",
         description = {
-            "Fits the labor rates to records of finished jobs, or to the windows a day that you know, and writes them as assumption tables."
+            "Sets the labor rates by your finished jobs, or by the windows a day that your crew does. Writes them as"
+                    + " assumption tables."
         },
         footer = {
             "",
@@ -33,7 +34,7 @@ import weatherlap.sim.method.Method;
             "  weatherlap calibrate made-up-shop/jobs.csv --out fitted",
             "  weatherlap compare my-houses --assumptions fitted/assumptions --out report",
             "",
-            "Without records: two men set nine inserts or four full-flange a day, on the",
+            "No records? Say what your crew does in a day, here nine inserts or four full-flange, on the",
             "standard job (ten wood double hungs of 32 x 54 in., one story, sound frames)",
             "or on a house of yours:",
             "  weatherlap calibrate --a-day insert=9 --a-day full_flange=4 --out mine",
@@ -52,33 +53,35 @@ final class CalibrateCommand implements Callable<Integer> {
             paramLabel = "JOBS.csv",
             arity = "0..1",
             description =
-                    "Table of finished jobs, one a row: job_id, method, openings, person_hours and what else is known. With --a-day: the"
-                            + " folder that holds the house of --like (else the bundled demo).")
+                    "Table of finished jobs, one per row: job_id, method, openings, person_hours and whatever else you"
+                            + " know. With --a-day: the folder that holds the house of --like (default: the bundled demo).")
     private Path jobs;
 
     @Option(
             names = "--portfolio",
             paramLabel = "DIR",
-            description = "Folder of measured houses: jobs that name one by house_id are taken off it.")
+            description = "Folder of measured houses. A job that names one by house_id gets its measurements from"
+                    + " there.")
     private Path portfolio;
 
     @Option(
             names = "--since",
             paramLabel = "DIR",
-            description = "Folder that an earlier run wrote: says which rates have moved since, and how sure that is.")
+            description = "Folder that an earlier run wrote. Says which rates have moved since, and how sure that is.")
     private Path since;
 
     @Option(
             names = "--a-day",
             paramLabel = "METHOD=N",
             description =
-                    "Windows a day that your crew does by that method, on the standard job or the house of --like; may be repeated.")
+                    "Windows a day that your crew does by that method, on the standard job or on the house of --like."
+                            + " Give it once for each method.")
     private Map<String, Double> aDay = Map.of();
 
     @Option(
             names = "--like",
             paramLabel = "HOUSE",
-            description = "With --a-day: the house that the windows a day are of.")
+            description = "With --a-day: the house that your windows a day are for.")
     private String like = "";
 
     @Mixin
@@ -93,7 +96,8 @@ final class CalibrateCommand implements Callable<Integer> {
             if (jobs == null || !like.isEmpty()) {
                 throw new ParameterException(
                         spec.commandLine(),
-                        "Name JOBS.csv, a table of finished jobs, or the windows that your crew does a day: --a-day insert=9");
+                        "Name JOBS.csv, a table of finished jobs, or say how many windows a day your crew does:"
+                                + " --a-day insert=9");
             }
             new Calibrate(
                             Files.exists(jobs.resolve("jobs.csv")) ? jobs.resolve("jobs.csv") : jobs,
@@ -107,7 +111,7 @@ final class CalibrateCommand implements Callable<Integer> {
         }
         if (portfolio != null || since != null) {
             throw new ParameterException(
-                    spec.commandLine(), "--portfolio and --since go with JOBS.csv; leave them out beside --a-day");
+                    spec.commandLine(), "--portfolio and --since go with JOBS.csv; leave them out with --a-day");
         }
         if (jobs != null && like.isEmpty()) {
             throw new ParameterException(
@@ -137,7 +141,7 @@ final class CalibrateCommand implements Callable<Integer> {
             if (!(rate > 0 && rate <= MOST_A_DAY)) {
                 throw new ParameterException(
                         spec.commandLine(),
-                        "--a-day " + word + "=" + rate + ": windows a day are above 0, at most 1000");
+                        "--a-day " + word + "=" + rate + ": windows a day must be above 0 and at most 1000");
             }
             rates.put(method, rate);
         });

@@ -20,7 +20,7 @@ import weatherlap.reports.options.WeatherOptions;
 @Command(
         name = "callbacks",
         description =
-                "Fits the level of the leaks to the shop's own jobs and service calls, and writes it as assumption tables.",
+                "Sets how much windows leak by your own jobs and service calls. Writes that as assumption tables.",
         footer = {
             "",
             "Examples, with a made-up shop:",
@@ -40,14 +40,15 @@ final class CallbacksCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "JOBS_FOLDER",
             description =
-                    "Folder with jobs.csv (job_id, method, openings, finished, followed_until and what else is known) and callbacks.csv, a"
-                            + " service call a row (job_id, opening, called, cause, damage, cost_usd, paid_by).")
+                    "Folder with jobs.csv (job_id, method, openings, finished, followed_until and whatever else you"
+                            + " know) and callbacks.csv, one service call per row (job_id, opening, called, cause, damage, cost_usd, paid_by).")
     private Path jobs;
 
     @Option(
             names = "--portfolio",
             paramLabel = "FOLDER",
-            description = "Folder of measured houses: jobs that name one by house_id are taken off it.")
+            description = "Folder of measured houses. A job that names one by house_id gets its measurements from"
+                    + " there.")
     private Path portfolio;
 
     @Mixin
@@ -59,7 +60,7 @@ final class CallbacksCommand implements Callable<Integer> {
     @Option(
             names = "--lag",
             paramLabel = "YEARS",
-            description = "Mean time from damage to the call, years, 0 to 20. Else: fitted between 0.1 and 2.")
+            description = "Average years from the damage to the call, 0 to 20 (default: fitted, from 0.1 to 2).")
     private Double lag;
 
     @Mixin

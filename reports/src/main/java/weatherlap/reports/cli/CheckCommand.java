@@ -9,7 +9,7 @@ import weatherlap.reports.options.ShopOption;
 
 @Command(
         name = "check",
-        description = "Finds every problem in the tables at once. Nothing is simulated, nothing is written.",
+        description = "Finds every mistake in your tables at once. Writes nothing.",
         footer = {
             "",
             "Examples:",

@@ -11,13 +11,13 @@ final class CommonOptions {
     @Spec(Target.MIXEE)
     private CommandSpec spec;
 
-    @Option(names = "--quiet", description = "Say nothing but results and errors.")
+    @Option(names = "--quiet", description = "Print only results and errors.")
     private boolean quiet;
 
     @Option(
             names = {"-h", "--help"},
             usageHelp = true,
-            description = "Show this help and end.")
+            description = "Show this help.")
     private boolean help;
 
     Messages messages() {

@@ -69,38 +69,38 @@ final class CompareCommand implements Callable<Integer> {
             names = "--sampling",
             paramLabel = "WAY",
             description =
-                    "How the runs are spread: sobol (evenly over several causes at once), stratified (evenly over each) or plain (by"
-                            + " chance). Same as --set sampling=WAY (bundled: sobol).")
+                    "How to spread the runs: sobol (evenly over several causes at once), stratified (evenly over each"
+                            + " one) or plain (by chance). Same as --set sampling=WAY (bundled: sobol).")
     private String sampling;
 
     @Option(
             names = "--crew",
             paramLabel = "NAME",
             description =
-                    "Price the work of that crew of crews.csv, which calibrate writes into its assumptions; else an ordinary"
-                            + " crew. The same as --set crew=NAME.")
+                    "Price the work of this crew from crews.csv, which calibrate writes with its assumptions (default:"
+                            + " an ordinary crew). Same as --set crew=NAME.")
     private String crew;
 
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "Threads to use, 1 to 1024. The results stay the same (default: one for each processor).")
+            description = "Threads to use, 1 to 1024 (default: one for each processor). The results stay the same.")
     private Integer threads;
 
     @Option(
             names = "--scenario",
             paramLabel = "NAME[=SET]",
             description =
-                    "A set of assumptions to put beside others; give it twice or more. NAME alone is what the run assumes, NAME=DIR a folder"
-                            + " of tables, NAME=SETTING=VALUE,... single settings. Writes what differs between the sets, on the same draws,"
-                            + " in place of the report.")
+                    "A set of assumptions to put next to others. Give it twice or more. NAME alone is the run as it"
+                            + " stands, NAME=DIR a folder of tables, NAME=SETTING=VALUE,... single settings. Writes what differs between the"
+                            + " sets in place of the report. All sets meet the same luck.")
     private List<String> scenarios = List.of();
 
     @Option(
             names = "--scenario-file",
             paramLabel = "FILE",
             description =
-                    "Sets of assumptions in a TOML file, a table a set: assumptions = \"DIR\" and single settings, such as gross_margin = 0.3.")
+                    "Sets of assumptions in a TOML file, one table for each: assumptions = \"DIR\" and single settings, such as gross_margin = 0.3.")
     private Path scenarioFile;
 
     @Mixin

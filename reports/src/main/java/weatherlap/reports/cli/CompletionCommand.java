@@ -12,13 +12,13 @@ import weatherlap.reports.options.EnumWords;
 
 @Command(
         name = "completion",
-        description = "Prints a script that lets the shell complete commands, options and their values.",
+        description = "Prints a script that lets your shell complete commands, options and values with the tab key.",
         footer = {
             "",
             "weatherlap may be an alias. Examples, for this shell:",
             "  weatherlap completion bash > ~/.weatherlap-completion; source ~/.weatherlap-completion",
             "  weatherlap completion zsh > ~/.weatherlap-completion; source ~/.weatherlap-completion",
-            "For every new one, add that last command to ~/.bashrc or ~/.zshrc; there the alias goes too."
+            "To have it in every new shell, add that last command, and the alias, to ~/.bashrc or ~/.zshrc."
         })
 final class CompletionCommand implements Callable<Integer> {
     /** Shells that can read the script; one script serves both. */
@@ -36,7 +36,7 @@ final class CompletionCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "SHELL",
             completionCandidates = Words.class,
-            description = "Shell that is to read it: bash or zsh.")
+            description = "The shell that reads it: bash or zsh.")
     private Shell shell;
 
     @Override

@@ -11,11 +11,11 @@ import weatherlap.reports.options.SheetOptions;
 @Command(
         name = "crewsheet",
         description =
-                "Writes the crew's sheet of one house, by one method or window by window: each wall drawn to scale, sizes to order, cut-backs, pick list,"
-                        + " lap order.",
+                "Writes the crew's sheet for one house, by one method or window by window: each wall to scale, sizes"
+                        + " to order, cut-backs, pick list, lap order.",
         footer = {
             "",
-            "Of a portfolio of many houses the rows of this one alone are read and checked.",
+            "In a large portfolio, only the rows of this house are read and checked.",
             "",
             "Examples, the first in the bundled demo:",
             "  weatherlap crewsheet --house brick --method insert --out sheet",

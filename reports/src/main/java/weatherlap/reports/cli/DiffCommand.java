@@ -16,10 +16,13 @@ import weatherlap.reports.options.WeatherOptions;
 @Command(
         name = "diff",
         description =
-                "Tells what differs between two reports: what they read, which assumptions, which houses, and what each changed"
-                        + " row of the assumptions did to the answer.",
+                "Shows what changed between two reports: what they read, which assumptions, which houses, and how much"
+                        + " each changed row moved the answer.",
         exitCodeListHeading = "%nExit status:%n",
-        exitCodeList = {"0:the same to the byte", "1:they differ, or a fault of the program", "2:bad usage or bad input"
+        exitCodeList = {
+            "0:the same to the byte",
+            "1:they differ, or " + Failures.BROKE,
+            "2:a mistake in the command or in what it read"
         },
         footer = {
             "",

@@ -15,12 +15,11 @@ import weatherlap.reports.options.SampleOption;
 
 @Command(
         name = "drivers",
-        description =
-                "Ranks the assumptions by what they do to the answer: Sobol' indices, swings, and what to measure next.",
+        description = "Ranks the assumptions by how much they move the answer, and says what to measure next.",
         footer = {
             "",
-            "All houses are read and held in memory: of --houses of them swings and worths are told, of",
-            "--replicates of them shares of the variance.",
+            "It reads all your houses into memory. Swings and worths come from as many as --houses says,",
+            "shares from as many as --replicates.",
             "",
             "Examples:",
             "  weatherlap drivers --out drivers",
@@ -46,8 +45,8 @@ final class DriversCommand implements Callable<Integer> {
             names = "--draws",
             paramLabel = "N",
             defaultValue = "32",
-            description =
-                    "Draws a house of what varies by luck, 1 to 1,000,000, whatever scenario.toml says. Else: ${DEFAULT-VALUE}.")
+            description = "How often to run each house for what is luck, 1 to 1,000,000, whatever scenario.toml says"
+                    + " (default: ${DEFAULT-VALUE}).")
     private int draws;
 
     @Option(
@@ -55,7 +54,8 @@ final class DriversCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "16",
             description =
-                    "Points of each Sobol' sequence, 2 to 1,048,576, best a power of two. Else: ${DEFAULT-VALUE}.")
+                    "Points in each Sobol' sequence, 2 to 1,048,576 (default: ${DEFAULT-VALUE}). A power of two is"
+                            + " best.")
     private int points;
 
     @Option(
@@ -63,22 +63,23 @@ final class DriversCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "60",
             description =
-                    "Sequences, 2 to 10,000, each shifted at random and with a house of its own, in turn; they show the error. Else: ${DEFAULT-VALUE}.")
+                    "How many sequences, 2 to 10,000 (default: ${DEFAULT-VALUE}). Each is shifted at random and takes"
+                            + " the next house. How far they differ shows the error.")
     private int replicates;
 
     @Option(
             names = "--rows",
             paramLabel = "N",
             defaultValue = "6",
-            description =
-                    "Rows of the tables, 0 to 400, that get indices by themselves, those with the widest swings. Else: ${DEFAULT-VALUE}.")
+            description = "How many rows get a share of their own, 0 to 400 (default: ${DEFAULT-VALUE}): those with the"
+                    + " widest swings.")
     private int rows;
 
     @Option(
             names = "--information",
             paramLabel = "N",
             defaultValue = "150",
-            description = "Points for the worth of knowing a row, 50 to 1,000,000. Else: ${DEFAULT-VALUE}.")
+            description = "Points for what it is worth to know a row, 50 to 1,000,000 (default: ${DEFAULT-VALUE}).")
     private int information;
 
     @Mixin

@@ -13,12 +13,11 @@ import weatherlap.reports.options.MethodOption;
 
 @Command(
         name = "explain",
-        description = "Prints one opening's numbers as a tree, down to the rows of the assumption tables.",
+        description = "Shows where one window's numbers come from, step by step, down to the rows of the assumption"
+                + " tables.",
         footer = {
             "",
-            "Of a portfolio of many houses the rows of this one alone are read and checked.",
-            "",
-            "Without --method both are printed.",
+            "In a large portfolio, only the rows of this house are read and checked.",
             "",
             "Examples, the first in the bundled demo:",
             "  weatherlap explain --opening G0014/front/W1",
@@ -40,13 +39,13 @@ final class ExplainCommand implements Callable<Integer> {
             names = "--opening",
             paramLabel = "HOUSE/ELEVATION/OPENING",
             required = true,
-            description = "Keys of the opening, as in openings.csv.")
+            description = "The window: its house, elevation and opening, as in openings.csv.")
     private String opening;
 
     @Option(
             names = "--depth",
             paramLabel = "N",
-            description = "Levels of each tree to print, 1 to 100; 2 shows each number with its parts. Else: all.")
+            description = "How many levels to show, 1 to 100 (default: all). 2 shows each number with its parts.")
     private Integer depth;
 
     @Mixin

@@ -12,7 +12,7 @@ import weatherlap.reports.options.SetOptions;
 
 @Command(
         name = "exposure",
-        description = "Shows how much driving rain walls get by the way they face, from hourly weather.",
+        description = "Shows how much driving rain a wall gets by the way it faces, from hourly weather.",
         footer = {
             "",
             "Examples, the second with weather that comes with the program, the others with made-up weather:",
@@ -29,8 +29,9 @@ final class ExposureCommand implements Callable<Integer> {
             paramLabel = "CLIMATE",
             arity = "1..*",
             description =
-                    "Hourly weather of one place: own CSV, EPW, ISD-Lite or global-hourly CSV; packed with gzip or not; several files are"
-                            + " read as one record. Or a year that comes with the program: newark, kennedy, laguardia, seattle.")
+                    "Hourly weather of one place: a CSV of your own, EPW, ISD-Lite or global-hourly CSV, packed with"
+                            + " gzip or not. Several files are read as one record. Or name a year that comes with the program: newark, kennedy,"
+                            + " laguardia, seattle.")
     private List<Path> climate;
 
     @Mixin

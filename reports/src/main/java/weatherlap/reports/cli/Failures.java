@@ -15,9 +15,13 @@ import weatherlap.reports.output.OutputRefused;
 
 /** Turns what went wrong into an exit status and a message that helps; a stack trace shows with {@code -Dweatherlap.debug}. */
 public final class Failures {
+    /** What a fault of the program's own is called; inputs never lead there. */
+    static final String BROKE = "the program broke down";
+
     /** What is said of a run that has no memory to go on with. */
     public static final String OUT_OF_MEMORY =
-            "out of memory: use fewer draws, split the portfolio, or give Java more with -Xmx (java -Xmx4g -jar …)";
+            "out of memory: lower --draws, run fewer houses at a time, or give Java more with -Xmx (java -Xmx4g -jar"
+                    + " …)";
 
     static final int FAULT = 1;
     static final int BAD = 2;
@@ -60,7 +64,7 @@ public final class Failures {
         if (io.isPresent()) {
             return "cannot read or write: " + io(io.get()) + "; nothing was written";
         }
-        return "a fault of the program: " + failure + " (run with java -Dweatherlap.debug to see where)";
+        return BROKE + ": " + failure + " (run with java -Dweatherlap.debug to see where)";
     }
 
     private static boolean isOutOfMemory(Throwable failure) {

@@ -16,7 +16,7 @@ import weatherlap.reports.workbook.WriteTemplate;
 
 @Command(
         name = "generate",
-        description = "Writes a portfolio of made-up houses, or one to fill in.",
+        description = "Makes up houses to try the program on, or writes tables for you to fill in.",
         footer = {
             "",
             "Examples:",
@@ -39,41 +39,41 @@ final class GenerateCommand implements Callable<Integer> {
 
     @Option(
             names = "--template",
-            description = "Instead of made-up houses, write tables to fill in, with one example house and notes.")
+            description = "Write tables to fill in, with one example house and notes, not made-up houses.")
     private boolean template;
 
     @Option(
             names = "--records",
-            description = "With --template: tables for jobs done and service calls too, for calibrate and callbacks.")
+            description = "With --template: also write tables for finished jobs and service calls, for calibrate and"
+                    + " callbacks.")
     private boolean records;
 
     @Option(
             names = "--seed",
             paramLabel = "S",
-            description = "Whole number; the same seed gives the same houses. Else: 1.")
+            description = "Whole number (default: 1). The same seed gives the same houses.")
     private Long seed;
 
     @Option(
             names = "--mix",
             paramLabel = "FILE",
-            description =
-                    "Table of the shares of stories, claddings, windows and the like; or new-york or national, which come with the"
-                            + " program. Else: new-york.")
+            description = "Table that says how common each story count, cladding, window and so on is. Or new-york or"
+                    + " national, which come with the program (default: new-york).")
     private Path mix;
 
     @Option(
             names = "--climate",
             description =
-                    "Write the weather of the invented town too, as climate.csv, and a site.toml that says it is theirs.")
+                    "Also write the weather of the invented town, as climate.csv, and a site.toml that puts the houses"
+                            + " there.")
     private boolean climate;
 
     @Option(
             names = "--jobs",
             paramLabel = "N",
-            description =
-                    "Write so many job records of a made-up shop too, 0 to 100,000, as jobs.csv, with its rates in"
-                            + " true-rates.csv, to try calibrate on, and its service calls, callbacks.csv, with their level in"
-                            + " true-callbacks.csv, to try callbacks on. Else: 0.")
+            description = "Also write N job records of a made-up shop, 0 to 100,000 (default: 0). To try calibrate on:"
+                    + " jobs.csv, with the true rates in true-rates.csv. To try callbacks on: callbacks.csv, with the true level of"
+                    + " leaks in true-callbacks.csv.")
     private Integer jobs;
 
     @Mixin
@@ -83,8 +83,7 @@ final class GenerateCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         if (template == (houses != null)) {
             throw new ParameterException(
-                    spec.commandLine(),
-                    "one of --houses N (made-up houses) and --template (tables to fill in) is needed");
+                    spec.commandLine(), "say --houses N (made-up houses) or --template (tables to fill in)");
         }
         boolean madeUp = seed != null || mix != null || climate || jobs != null;
         if (template && madeUp) {
@@ -93,7 +92,7 @@ final class GenerateCommand implements Callable<Integer> {
         }
         if (records && !template) {
             throw new ParameterException(
-                    spec.commandLine(), "--records goes with --template; --jobs makes records of a made-up shop");
+                    spec.commandLine(), "--records goes with --template; for records of a made-up shop use --jobs");
         }
         if (template) {
             new WriteTemplate(records, output.request()).run(common.messages());

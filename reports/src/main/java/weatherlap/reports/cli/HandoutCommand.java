@@ -16,10 +16,10 @@ import weatherlap.reports.words.Language;
 
 @Command(
         name = "handout",
-        description = "Writes the family's sheet for one house: handout.pdf, two pages, and handout.html.",
+        description = "Writes a family's sheet for one house: handout.pdf (two pages) and handout.html.",
         footer = {
             "",
-            "Of a portfolio of many houses the rows of this one alone are read and checked.",
+            "In a large portfolio, only the rows of this house are read and checked.",
             "",
             "Examples, the first in the bundled demo:",
             "  weatherlap handout --house G0014 --out handout",
@@ -41,27 +41,26 @@ final class HandoutCommand implements Callable<Integer> {
             names = "--language",
             paramLabel = "LANGUAGE",
             completionCandidates = Languages.class,
-            description = "Of the sheet: en (English) or es (Spanish); inches and dollars stay. Else: en.")
+            description = "Language of the sheet: en (English) or es (Spanish) (default: en). Inches and dollars stay.")
     private Language language = Language.EN;
 
     @Option(
             names = "--prices",
             paramLabel = "YES_OR_NO",
             completionCandidates = YesOrNo.class,
-            description = "Whether prices stand on it: yes or no. Else: yes.")
+            description = "Show prices: yes or no (default: yes).")
     private YesOrNo.Word prices = YesOrNo.Word.YES;
 
     @Option(
             names = "--choice",
             paramLabel = "LINE",
-            description =
-                    "What a family has ticked, as the page handout.html gives it: it becomes a choice of the sheet.")
+            description = "What the family ticked: the line that handout.html gives. It becomes a choice on the sheet.")
     private String choice = "";
 
     @Option(
             names = "--inside",
-            description =
-                    "Also write inside.pdf, for the salesperson alone: margin, floor price, what speaks for each choice.")
+            description = "Also write inside.pdf, for the salesperson only: margin, floor price, what speaks for each"
+                    + " choice.")
     private boolean inside;
 
     @Mixin

@@ -16,8 +16,8 @@ import weatherlap.reports.options.OutputOptions;
 @Command(
         name = "site",
         description =
-                "Lists the weather stations near a place, says where their hourly weather is kept, and begins the site file of houses there."
-                        + " Nothing is fetched.",
+                "Lists the weather stations near a place, tells you which weather files to download, and starts a site"
+                        + " file. Downloads nothing itself.",
         footer = {
             "",
             "Examples:",
@@ -40,18 +40,17 @@ final class SiteCommand implements Callable<Integer> {
             names = "--near",
             required = true,
             paramLabel = "PLACE",
-            description =
-                    "Latitude and longitude, as in 40.7,-74.2; or a place and two letters for its state, looked up in the names of weather"
-                            + " stations: a town that none is called after is not found.")
+            description = "Latitude and longitude, such as 40.7,-74.2. Or a town and its state, such as Newark,NJ: only"
+                    + " towns that a weather station is named for are found.")
     private String near;
 
-    @Option(names = "--station", paramLabel = "ID", description = "Station to take the weather of. Else: the nearest.")
+    @Option(names = "--station", paramLabel = "ID", description = "Weather station to use (default: the nearest).")
     private String station;
 
     @Option(
             names = "--years",
             paramLabel = "FIRST-LAST",
-            description = "Calendar years of the weather. Ten or more tell how years differ. Else: 2014-2023.")
+            description = "Calendar years of weather (default: 2014-2023). Ten or more show how years differ.")
     private String years = "2014-2023";
 
     @Mixin
@@ -65,8 +64,7 @@ final class SiteCommand implements Callable<Integer> {
         if (first < EARLIEST || last < first || last > LATEST) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--years " + years + ": expected two years, the first and the last, within " + EARLIEST + "-"
-                            + LATEST);
+                    "--years " + years + ": give the first and the last year, within " + EARLIEST + "-" + LATEST);
         }
         new FindSite(near, Optional.ofNullable(station), first, last, output.requestIfNamed()).run(common.messages());
         return 0;

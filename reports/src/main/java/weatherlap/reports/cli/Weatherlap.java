@@ -23,7 +23,7 @@ import weatherlap.reports.workbook.InputWorkbooks;
         name = "weatherlap",
         mixinStandardHelpOptions = true,
         versionProvider = Weatherlap.VersionLine.class,
-        description = "Compares ways to replace the windows of standing houses: full-flange, full-frame, insert.",
+        description = "Compares three ways to replace the windows of a house: full-flange, full-frame and insert.",
         subcommands = {
             CompareCommand.class,
             GenerateCommand.class,
@@ -50,7 +50,7 @@ import weatherlap.reports.workbook.InputWorkbooks;
             "  weatherlap compare --help"
         },
         exitCodeListHeading = "%nExit status:%n",
-        exitCodeList = {"0:done", "1:a fault of the program", "2:bad usage or bad input"})
+        exitCodeList = {"0:done", "1:" + Failures.BROKE, "2:a mistake in the command or in what it read"})
 public final class Weatherlap implements Runnable {
     @Spec
     private CommandSpec spec;

@@ -45,9 +45,8 @@ final class AnswerText {
                 .map(records -> "How often walls leak rests on the shop\u2019s own records: "
                         + records.replaceFirst("^own records: ", "")
                         + ". Which walls and which laps leak more is still judgment.")
-                .orElse(
-                        "The leak figures rest on judgment: no survey says how often each lap fault stands in old walls. Use"
-                                + " them to compare the two methods, not to foretell what one house will do.");
+                .orElse("The leak figures rest on judgment: no survey says how often each lap fault stands in old"
+                        + " walls. Use them to compare the two methods, not to predict what one house will do.");
     }
 
     /** Both methods side by side, means of a house. */

@@ -13,8 +13,8 @@ final class AssumptionsSection {
     static Section of(CompareReport report) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraphs(List.of(
-                "Every row that the results rest on, as used, with what it rests on itself. A basis of judgement, memory or invented is"
-                        + " just that.")));
+                "Every row behind the results, as used, and what it rests on. Where that is a judgment, memory or made up, it says"
+                        + " so.")));
         new AssumptionViews(report.assumptions())
                 .all()
                 .forEach(table -> blocks.add(new Block.Table(table, "long", "")));

@@ -68,7 +68,7 @@ final class ChangeText {
                     + FaultSwing.line(FaultSwing.of(simulator, house, method), ROWS));
         }
         lines.add(
-                "The commands breakeven and drivers look further: any scalar, wage or price, and all of them at once.");
+                "The commands breakeven and drivers look further: any setting, wage or price, and all of them at once.");
         return lines;
     }
 

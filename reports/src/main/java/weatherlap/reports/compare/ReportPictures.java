@@ -83,8 +83,7 @@ final class ReportPictures {
                 Figure.of(glass(), "openings.csv: glass_lost_pct"),
                 Figure.of(cost(), "houses.csv: cost_usd_mean, split by what it is spent on"),
                 Figure.of(
-                        losses(),
-                        "houses.csv: price_usd, cost_usd_p10 to cost_usd_p90 of the house named; draw by draw"),
+                        losses(), "houses.csv: price_usd, cost_usd_p10 to cost_usd_p90 of the house named; run by run"),
                 Figure.of(costAndRisk(), "houses.csv: price_usd, leak_probability, " + contrast.less()),
                 Figure.of(map(), "houses.csv: preferred; elevations.csv: overhang_in"),
                 Figure.of(totals(), horizon),

@@ -36,7 +36,7 @@ final class SegmentViews {
                         "labor, " + second,
                         "leak chance, " + first,
                         "leak chance, " + second,
-                        "cost difference over the horizon (USD)",
+                        "cost difference over the years (USD)",
                         "houses for " + first);
         shares.forEach(share -> add(table, share));
         add(table, whole);

@@ -109,7 +109,7 @@ final class Traces {
                         origins),
                 trace(
                         Measure.HORIZON,
-                        "Expected damage and cost over the horizon",
+                        "Expected damage and cost over the years",
                         "houses.csv: expected_damage_usd, horizon_cost_usd_mean, preferred, preferred_probability",
                         "price, glass lost and chance of leak damage as above",
                         origins));

@@ -49,7 +49,7 @@ public record DiffReports(Path before, Path after, InputPaths paths, int houses,
         EarlierReport is = EarlierReport.read(after);
         for (EarlierReport report : List.of(was, is)) {
             messages.warn(report.edited().stream()
-                    .map(file -> report.folder().resolve(file) + " is not as the run wrote it")
+                    .map(file -> report.folder().resolve(file) + " was changed after the run wrote it")
                     .toList());
         }
         boolean same = was.run().outputs().equals(is.run().outputs());
@@ -105,7 +105,7 @@ public record DiffReports(Path before, Path after, InputPaths paths, int houses,
     private Optional<Parts> parts(EarlierReport was, EarlierReport is, Messages messages) throws IOException {
         Optional<String> cannot = RowEffects.cannot(was, is);
         if (cannot.isPresent()) {
-            messages.note("what each row does is not worked out: " + cannot.orElseThrow());
+            messages.note("the program did not work out what each row does: " + cannot.orElseThrow());
             return Optional.empty();
         }
         return Optional.of(new RowEffects(paths, houses).of(was, is, messages));

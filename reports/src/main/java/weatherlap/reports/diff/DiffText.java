@@ -72,7 +72,7 @@ record DiffText(EarlierReport was, EarlierReport is, String log) {
         return reasons.isEmpty()
                 ? List.of()
                 : Stream.concat(
-                                Stream.of("", "The change log since then:"),
+                                Stream.of("", "What changed in the program since then:"),
                                 reasons.stream().map(line -> "  " + line))
                         .toList();
     }
@@ -94,7 +94,7 @@ record DiffText(EarlierReport was, EarlierReport is, String log) {
     private List<String> means() {
         List<String> lines = new ArrayList<>();
         lines.add("");
-        lines.add("Mean of a house done by one method:");
+        lines.add("The average house done by one method:");
         for (Method method : Method.values()) {
             for (Shown shown : SHOWN) {
                 OptionalDouble then = was.houses().mean(shown.column, "method", method.word());
@@ -113,7 +113,7 @@ record DiffText(EarlierReport was, EarlierReport is, String log) {
                 moves.stream().filter(move -> !move.keepsPlan()).toList();
         List<String> lines = new ArrayList<>();
         lines.add("");
-        lines.add("Houses in both: " + Numbers.plain(moves.size(), 0) + "; the family's plan is another in "
+        lines.add("Houses in both: " + Numbers.plain(moves.size(), 0) + "; the family's plan changes in "
                 + Numbers.plain(flipped.size(), 0));
         flipped.stream()
                 .limit(MOST_HOUSES)
@@ -124,7 +124,7 @@ record DiffText(EarlierReport was, EarlierReport is, String log) {
                 .limit(MOST_HOUSES)
                 .toList();
         if (!costlier.isEmpty()) {
-            lines.add("Largest changes of what a plan that stays costs:");
+            lines.add("Largest changes in cost where the plan stays the same:");
             costlier.forEach(move -> lines.add("  " + named(move) + ": " + usd(move.before()) + TO + usd(move.after())
                     + " (" + Numbers.signedUsd(move.costChangeUsd()) + ")"));
         }
@@ -145,10 +145,10 @@ record DiffText(EarlierReport was, EarlierReport is, String log) {
         lines.add("");
         lines.add("What " + pair.first().inSentence() + " costs more than "
                 + pair.second().inSentence()
-                + ", mean of a house over the years looked at: "
+                + ", average house, over the years looked at: "
                 + Numbers.signedUsd(parts.before().differenceUsd()) + TO
                 + Numbers.signedUsd(parts.after().differenceUsd()));
-        lines.add("Of that change, by row (by itself; its share of the whole):");
+        lines.add("Of that change, by row (alone; its share of the whole):");
         parts.parts()
                 .forEach(part -> lines.add("  " + part.name() + ": "
                         + Numbers.signedUsd(part.alone().differenceUsd()) + "; "

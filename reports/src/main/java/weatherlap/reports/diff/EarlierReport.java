@@ -36,7 +36,7 @@ record EarlierReport(Path folder, RunFile run, Loaded<AssumptionTables> assumpti
         RunFile run = RunFile.read(folder.resolve(RunRecord.FILE))
                 .filter(record -> record.command().equals("compare"))
                 .orElseThrow(
-                        () -> new BadInput(List.of(folder + ": holds no report; name a folder that compare wrote")));
+                        () -> new BadInput(List.of(folder + ": is not a report; name a folder that compare wrote")));
         return new EarlierReport(
                 folder,
                 run,

@@ -35,7 +35,7 @@ final class ResultRows {
             throw new BadInput(List.of(csv + ": is missing"));
         }
         if (Files.size(csv) > LONGEST) {
-            throw new BadInput(List.of(csv + ": is too long to set side by side (more than 300 MB)"));
+            throw new BadInput(List.of(csv + ": is too long to compare (more than 300 MB)"));
         }
         try {
             CsvReadOptions options = CsvReadOptions.builder(new StringReader(Files.readString(csv)))
@@ -44,7 +44,7 @@ final class ResultRows {
                     .build();
             return new ResultRows(Table.read().usingOptions(options));
         } catch (RuntimeException | java.nio.charset.CharacterCodingException e) {
-            throw new BadInput(List.of(csv + ": is no table of results (" + e.getMessage() + ")"));
+            throw new BadInput(List.of(csv + ": is not a table of results (" + e.getMessage() + ")"));
         }
     }
 

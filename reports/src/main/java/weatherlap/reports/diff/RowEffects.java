@@ -38,7 +38,7 @@ record RowEffects(InputPaths paths, int houses) {
         }
         Map<String, String> then = houseInputs(was.run().inputs());
         if (!then.equals(houseInputs(is.run().inputs()))) {
-            return Optional.of("the two did not read the same houses and weather");
+            return Optional.of("the two reports did not read the same houses and weather");
         }
         Exchange exchange = exchange(was, is);
         return exchange.differing().isEmpty() ? Optional.of("no row differs") : Optional.empty();
@@ -54,7 +54,8 @@ record RowEffects(InputPaths paths, int houses) {
                     differing.stream()
                             .map(name -> name + ": is not what the two runs read")
                             .toList(),
-                    "name the portfolio after the two reports, its weather with --climate and its site with --site");
+                    "after the two reports, name the folder of the houses, their weather with --climate and their site"
+                            + " with --site");
         }
         Exchange exchange = exchange(was, is);
         int sets = 1 << Math.min(Parts.groups(exchange.differing()).size(), Shapley.MOST);

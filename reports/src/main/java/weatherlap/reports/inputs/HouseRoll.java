@@ -54,13 +54,13 @@ public final class HouseRoll {
     }
 
     public BadInput missing() {
-        return new BadInput(List.of("--house ID is missing: the portfolio has " + count + " houses"
+        return new BadInput(List.of("--house ID is missing; there are " + count + " houses"
                 + (count == 0 ? "" : ", the first of them is " + first)));
     }
 
     public BadInput unknown() {
-        String hint = nearest.map(near -> "; the nearest is \"" + near + "\"")
+        String hint = nearest.map(near -> "; did you mean \"" + near + "\"?")
                 .orElse(count == 0 ? "" : "; the first of " + count + " is " + first);
-        return new BadInput(List.of("--house: the portfolio has no house \"" + wanted + "\"" + hint));
+        return new BadInput(List.of("--house: there is no house \"" + wanted + "\"" + hint));
     }
 }

@@ -35,7 +35,7 @@ public record OneHouse(Inputs inputs, House house) {
 
     /** Everything but the rows of other houses. */
     public static Inputs readAlone(InputPaths paths, String id, Messages messages) {
-        messages.note("the portfolio is large: the rows of house " + id + " alone are read and checked");
+        messages.note("there are many houses, so only the rows of house " + id + " are read and checked");
         return Inputs.read(paths, (folder, assumptions) -> Portfolios.readHouse(folder, id, assumptions));
     }
 

@@ -106,7 +106,7 @@ public record BreakEvenSearch(
             }
             folder.commit(
                     new RunRecord(Version.current(), "breakeven", settings(inputs, simulated), inputs.checksums()));
-            messages.result("Where the preferred method changes, over " + scope + ":");
+            messages.result("Where the better method changes, over " + scope + ":");
             words.forEach(messages::result);
             messages.note(told(varied, output.folder()));
         }
@@ -132,12 +132,12 @@ public record BreakEvenSearch(
             Varied.named(base, name)
                     .ifPresentOrElse(
                             varied::add,
-                            () -> problems.add("--vary: \"" + name + "\" is no scalar, choice, table/row or table/group"
-                                    + Nearest.hint(name, Varied.known(base))
-                                    + "; weatherlap breakeven --help tells how names are made"));
+                            () -> problems.add(
+                                    "--vary: \"" + name + "\" is not a setting, choice, table/row or table/group; see"
+                                            + " weatherlap breakeven --help" + Nearest.hint(name, Varied.known(base))));
         }
         if (new HashSet<>(names).size() < names.size()) {
-            problems.add("--vary: \"" + names.get(0) + "\" stands twice; a map is of two");
+            problems.add("--vary: \"" + names.get(0) + "\" is there twice; a map takes two");
         }
         if (problems.isEmpty()) {
             varied.set(0, ranged(varied.get(0), base, problems));
@@ -165,7 +165,7 @@ public record BreakEvenSearch(
         return corners.stream()
                 .flatMap(corner -> AssumptionTables.contradictions(corner).stream())
                 .map(problem ->
-                        problem + " (at an end of what --vary would try; name a smaller range with --from and --to)")
+                        problem + " (at one end of what --vary would try; give a smaller range with --from and --to)")
                 .distinct()
                 .toList();
     }
@@ -178,12 +178,12 @@ public record BreakEvenSearch(
                     from.orElse(number.span().low()), to.orElse(number.span().high()));
             if (!(span.low() < span.high()) || span.low() < factor.lowest() || span.high() > factor.highest()) {
                 problems.add("--from, --to: the range of " + factor.name() + " (" + span.low() + " to " + span.high()
-                        + ") must rise and stay from " + factor.lowest() + " to " + factor.highest());
+                        + ") must go up and stay within " + factor.lowest() + " to " + factor.highest());
             }
             return new Varied.OfNumber(factor, SoundSpan.of(factor, span, from.isPresent(), to.isPresent(), base));
         }
         if (from.isPresent() || to.isPresent()) {
-            problems.add("--from, --to: " + first.name() + " is a choice of words and has no range");
+            problems.add("--from, --to: " + first.name() + " is a choice of words, so it has no range");
         }
         return first;
     }

@@ -82,12 +82,12 @@ public record Calibrate(
                         .toList()));
         if (Calibrator.isFitted(tables.assumptions())) {
             warnings.add(
-                    "labour-steps.csv: holds rates that were fitted to job records before; give only jobs that were not"
-                            + " among them, or they count twice");
+                    "labour-steps.csv: holds rates that were fitted to job records before; leave out the jobs of those"
+                            + " records, or they count twice");
         }
         if (FittedMoney.isFitted(tables.assumptions())) {
-            warnings.add("materials.csv: holds waste and prices that were fitted to job records before; give only jobs"
-                    + " that were not among them, or they count twice");
+            warnings.add("materials.csv: holds waste and prices that were fitted to job records before; leave out the"
+                    + " jobs of those records, or they count twice");
         }
         Calibration calibration = Calibrator.calibrate(
                 tables.assumptions(),
@@ -97,8 +97,7 @@ public record Calibrate(
                 CalibrationOptions.ORDINARY);
         MoneyFit money = money(tables.assumptions(), read, houses.orElseGet(JobHouses::unmeasured));
         if (calibration.skipped().size() == read.size() && !money.isSeen()) {
-            throw new BadInput(
-                    List.of(name + ": no job has person_hours or a step that was timed; there is nothing to fit to"));
+            throw new BadInput(List.of(name + ": no job has person_hours or a timed step, so there is nothing to fit"));
         }
         messages.warn(warnings);
         write(name, calibration, money, tables, warnings, messages);
@@ -120,7 +119,7 @@ public record Calibrate(
     private String name() {
         Path file = jobs.toAbsolutePath().normalize().getFileName();
         if (file == null) {
-            throw new BadInput(List.of(jobs + ": is a folder; a file is expected"));
+            throw new BadInput(List.of(jobs + ": is a folder, not a file"));
         }
         return file.toString();
     }

@@ -102,8 +102,8 @@ public record CalibrateADay(
             if (rate < reach.low() || rate > reach.high()) {
                 refused.add("--a-day " + figure(method) + ": the ranges of labour-steps.csv reach from "
                         + rate(reach.low()) + " to " + rate(reach.high()) + " windows a day on " + job + " ("
-                        + day(scenario) + "); name a job like yours with --like, or set --set crew_size, hours_per_day"
-                        + " and travel_minutes_per_day");
+                        + day(scenario) + "); name a job like yours with --like, or change crew_size, hours_per_day"
+                        + " and travel_minutes_per_day with --set");
             }
         });
         if (!refused.isEmpty()) {
@@ -115,7 +115,7 @@ public record CalibrateADay(
         try {
             return own.tuned(aDay, figures() + " windows a day on " + job);
         } catch (IllegalArgumentException e) {
-            throw new BadInput(List.of("--a-day: " + e.getMessage() + " on " + job + ", though each alone can be"));
+            throw new BadInput(List.of("--a-day: " + e.getMessage() + " on " + job + ", though each alone would work"));
         }
     }
 
@@ -125,7 +125,8 @@ public record CalibrateADay(
                 + rate(own.reach(method).now()) + " windows a day by " + method.label() + "; now " + rate(rate) + " ("
                 + day(scenario) + ")."));
         lines.add(Numbers.count(tuned.moved().size(), "step", "steps")
-                + " moved, the least sure and the longest most; those that this job does not have stay. Most:");
+                + " moved; the longest and least sure moved most. Steps that this job does not have stay. The largest"
+                + " moves:");
         tuned.moved().entrySet().stream()
                 .sorted(Comparator.comparingDouble(e -> -Math.abs(e.getValue())))
                 .limit(SHOWN)

@@ -50,15 +50,13 @@ public record Callbacks(Path records, InputPaths paths, OptionalDouble lagYears,
         Loaded<List<FollowedJob>> read = CallReader.read(records, tables.assumptions(), houses);
         List<FollowedJob> jobs = BadInput.unlessSound(read);
         if (jobs.isEmpty()) {
-            throw new BadInput(
-                    List.of("jobs.csv: no job has a day on which it was finished; there is nothing to fit to"));
+            throw new BadInput(List.of("jobs.csv: no job has the day it was finished, so there is nothing to fit"));
         }
         List<String> warnings = new ArrayList<>(inputs.warnings());
         warnings.addAll(Warnings.grouped(read.warnings()));
         if (FittedTables.isFitted(tables.assumptions())) {
-            warnings.add(
-                    "lap-faults.csv: holds shares that were fitted to records before; give only jobs that were not among"
-                            + " them, or they count twice");
+            warnings.add("lap-faults.csv: holds shares that were fitted to records before; leave out the jobs of those"
+                    + " records, or they count twice");
         }
         messages.warn(warnings);
         RainClimate climate = inputs.rain();

@@ -107,7 +107,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
         }
         PortfolioScan scan = PortfolioScan.of(large.get());
         if (scan.order().isEmpty()) {
-            messages.note("the tables are not in the order of house_id; they are sorted first");
+            messages.note("the tables are not in order of house_id, so they are sorted first");
         }
         Optional<Assumptions> assumptions = Optional.of(inputs.assumptions().assumptions());
         try (SortedPortfolio houses = SortedPortfolio.open(large.get(), scan, assumptions, folder.scratch())) {

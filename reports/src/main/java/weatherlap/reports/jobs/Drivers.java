@@ -75,7 +75,7 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
             write(folder, "cost_difference-swings", swings(study, base, scope));
             folder.commit(new RunRecord(Version.current(), "drivers", settings(inputs, houses), inputs.checksums()));
             messages.result(
-                    "Drivers of the difference, " + base.scenario().contrast().less() + ", over " + scope + ".");
+                    "What drives the difference, " + base.scenario().contrast().less() + ", over " + scope + ".");
             DriverWords.of(study).forEach(messages::result);
             messages.result(DriverWords.held(base.scenario()));
         }
@@ -86,7 +86,7 @@ public record Drivers(InputPaths paths, OutputRequest output, Effort effort) {
     /** Numbers are tried anywhere in their ranges, all at once. */
     private static void refuseContradictions(Assumptions base) {
         List<String> problems = AssumptionTables.contradictionsInRanges(base).stream()
-                .map(problem -> problem + " (somewhere in their ranges, which drivers tries)")
+                .map(problem -> problem + " (somewhere in their ranges, all of which drivers tries)")
                 .toList();
         if (!problems.isEmpty()) {
             throw new BadInput(problems);

@@ -41,7 +41,8 @@ public record FindSite(
         place.standIn()
                 .ifPresent(found -> messages.note(String.format(
                         Locale.ROOT,
-                        "places are looked up in the names of weather stations: %s was taken for %s, at %.3f,%.3f",
+                        "places are looked up by the names of weather stations; the program took %s for %s, at"
+                                + " %.3f,%.3f",
                         near,
                         found.title(),
                         found.location().latitudeDeg(),
@@ -58,7 +59,7 @@ public record FindSite(
         if (output.isPresent()) {
             write(place, chosen, output.get());
             messages.note("the site file is " + output.get().folder().resolve(SiteText.FILE)
-                    + "; put the design wind speed of the local code into it, then "
+                    + "; put the design wind speed of your local code into it, then run "
                     + NextCommand.command(
                             "compare", "my-houses", "--site", output.get().folder(), "--out", "report"));
         }
@@ -67,7 +68,8 @@ public record FindSite(
     private static Station known(String id) {
         return Stations.bundled()
                 .of(id)
-                .orElseThrow(() -> new BadInput(List.of("--station: " + id + " is none of the stations known here")));
+                .orElseThrow(
+                        () -> new BadInput(List.of("--station: " + id + " is not one of the stations in the program")));
     }
 
     private static String line(PlaceSearch place, Station station) {

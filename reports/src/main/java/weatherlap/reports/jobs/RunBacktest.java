@@ -67,7 +67,7 @@ public record RunBacktest(InputPaths paths, Path jobs, Optional<Path> calls, Out
         if (Calibrator.isFitted(tables) || FittedTables.isFitted(tables) || FittedMoney.isFitted(tables)) {
             warnings.add(
                     "the assumptions were fitted to records before; where those hold these jobs, the tables have seen"
-                            + " what they foresee, and every score is too good");
+                            + " what they predict, and every score is too good");
         }
         messages.warn(warnings);
         BacktestResult result;
@@ -89,7 +89,7 @@ public record RunBacktest(InputPaths paths, Path jobs, Optional<Path> calls, Out
             written.commit(new RunRecord(Version.current(), "backtest", settings(inputs), sums));
         }
         report.lines().forEach(messages::result);
-        messages.note("what was foreseen and what happened is in " + NextCommand.pages(output.folder(), "backtest"));
+        messages.note("what was predicted and what happened is in " + NextCommand.pages(output.folder(), "backtest"));
     }
 
     private String name() {

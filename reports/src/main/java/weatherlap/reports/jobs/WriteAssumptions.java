@@ -32,7 +32,7 @@ public record WriteAssumptions(OutputRequest output, List<String> changes) {
             folder.commit(new RunRecord(Version.current(), "assumptions", settings, new TreeMap<>()));
         }
         messages.note(tables.texts().size() + " assumption tables are in " + output.folder()
-                + "; edit them and name the folder with --assumptions");
+                + "; edit them, then name the folder with --assumptions");
     }
 
     /**

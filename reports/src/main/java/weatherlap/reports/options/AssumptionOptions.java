@@ -13,15 +13,16 @@ public final class AssumptionOptions {
             names = "--assumptions",
             paramLabel = "DIR",
             description =
-                    "Folder of assumption tables, as `weatherlap assumptions` writes them (default: the bundled ones).")
+                    "Folder of assumption tables, as `weatherlap assumptions` writes them (default: those that come"
+                            + " with the program).")
     private Path folder;
 
     @Option(
             names = "--as-of",
             paramLabel = "YEAR",
             description =
-                    "Carry prices and wages to that year by price-index.csv. The same as --set as_of=YEAR; else they stand as the tables"
-                            + " have them.")
+                    "Carry prices and wages to this year, by price-index.csv (default: they stay as the tables have them). Same as --set"
+                            + " as_of=YEAR.")
     private String asOf;
 
     @Mixin

@@ -12,7 +12,8 @@ public final class InputOptions {
     @Parameters(
             paramLabel = "PORTFOLIO",
             arity = "0..1",
-            description = "Folder with houses.csv, elevations.csv, openings.csv (default: the bundled demo).")
+            description = "Folder with houses.csv, elevations.csv and openings.csv, or a workbook (default: the"
+                    + " bundled demo).")
     private Path portfolio;
 
     @Mixin

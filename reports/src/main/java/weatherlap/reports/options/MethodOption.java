@@ -10,8 +10,8 @@ import weatherlap.sim.method.Method;
 /** How the windows are replaced. */
 public final class MethodOption {
     static final String DESCRIPTION =
-            "How the windows are replaced: full_flange, full_frame or insert; explain without it prints all. For a"
-                    + " crew sheet, which needs it, also plan (each window as the family's plan has it) or a list such as"
+            "How the windows get replaced: full_flange, full_frame or insert. Without it, explain shows all three. A"
+                    + " crew sheet needs it, and also takes plan (each window as in the family's plan) or a list such as"
                     + " insert,front/W1=full_flange.";
 
     private static final String EXPECTED = "full_flange, full_frame or insert";

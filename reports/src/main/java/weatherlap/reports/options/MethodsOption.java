@@ -13,8 +13,8 @@ public final class MethodsOption {
             paramLabel = "A,B",
             completionCandidates = Words.class,
             description =
-                    "The two methods to set side by side, of full_flange, full_frame and insert; differences are A less B. The same as"
-                            + " --set methods=A,B; else those of scenario.toml (bundled: full_flange,insert).")
+                    "The two methods to put side by side: any two of full_flange, full_frame and insert. A difference"
+                            + " is A less B. Same as --set methods=A,B (bundled: full_flange,insert).")
     private String methods;
 
     /** The inputs with the methods that the user names. */

@@ -23,21 +23,21 @@ public final class OutputOptions {
             converter = AsTyped.class,
             paramLabel = "DIR",
             description =
-                    "Folder to write; made if it is missing. Required, except for compare (default: report), exposure and site (default:"
-                            + " nothing is written).")
+                    "Folder to write. It is made if it is not there. Required, except for compare (default: report)"
+                            + " and for diff, exposure and site, which write nothing without it.")
     private Path folder;
 
     @Option(
             names = "--force",
-            description = "Replace an earlier output in that folder. A folder that holds anything else is left alone.")
+            description = "Replace an earlier output in that folder. A folder that holds anything else stays as it is.")
     private boolean force;
 
     @Option(
             names = "--repeat",
             paramLabel = "FILE",
             description =
-                    "Make the run of this run.json again, and say what differs. Name the files that it read again; its options are in"
-                            + " the record.")
+                    "Repeat the run of this run.json, and say what comes out different. Name the files that it read; its options are in"
+                            + " run.json.")
     private Path repeat;
 
     private Optional<RunFile> repeats = Optional.empty();

@@ -82,7 +82,7 @@ public record Repeat(RunFile run, List<String> arguments) {
         }
         RunFile run = RunFile.read(file)
                 .orElseThrow(() -> new BadInput(
-                        List.of(name + ": is not the record of a run of this program; name the run.json of a report")));
+                        List.of(name + ": is not a record that this program wrote; name the run.json of a report")));
         String recorded = run.command().split(" ", 2)[0];
         if (!recorded.equals(command)) {
             throw new BadInput(List.of(name + ": records the command " + recorded + ", not " + command));
@@ -103,8 +103,8 @@ public record Repeat(RunFile run, List<String> arguments) {
                 .filter(name -> command.findOption(name) == null)
                 .toList();
         if (!foreign.isEmpty()) {
-            throw new BadInput(List.of(file.getFileName() + ": holds what is no option of " + command.name() + ": "
-                    + String.join(", ", foreign)));
+            throw new BadInput(List.of(file.getFileName() + ": holds options that are not those of " + command.name()
+                    + ": " + String.join(", ", foreign)));
         }
         return words.stream().map(word -> word.replace(RunFile.HERE, here)).toList();
     }
@@ -128,7 +128,7 @@ public record Repeat(RunFile run, List<String> arguments) {
     public List<String> warnings() {
         return run.version().equals(Version.current())
                 ? List.of()
-                : List.of("the run was made by version " + run.version() + ", this is " + Version.current());
+                : List.of("that run was made by version " + run.version() + ", this is " + Version.current());
     }
 
     /** Says what differs; the exit status. */

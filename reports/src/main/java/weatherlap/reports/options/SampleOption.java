@@ -16,8 +16,8 @@ public final class SampleOption {
             names = "--houses",
             paramLabel = "N",
             description =
-                    "Houses to simulate, 1 to 1,000,000, at even steps through the portfolio; more are slower and surer. Else:"
-                            + " ${DEFAULT-VALUE}.")
+                    "How many houses to run, 1 to 1,000,000, picked evenly from yours (default: ${DEFAULT-VALUE})."
+                            + " More is slower and surer.")
     private int houses;
 
     /** @param usual where the user names no number */

@@ -10,8 +10,8 @@ public final class SetOptions {
             names = "--set",
             paramLabel = "NAME=VALUE",
             description =
-                    "Change a scalar or choice of scenario.toml, such as crew_size=3, or a wage, such as wage.national.carpenter=30"
-                            + " or burden.national.helper=0.5. Repeatable; the last one counts.")
+                    "Change a setting of scenario.toml, such as crew_size=3, or a wage, such as"
+                            + " wage.national.carpenter=30 or burden.national.helper=0.5. Give it as often as you like. The last one counts.")
     private final List<String> changes = new ArrayList<>();
 
     public List<String> changes() {

@@ -23,20 +23,20 @@ public final class SheetOptions {
 
     @Option(
             names = "--all",
-            description = "A sheet for every house, in a folder of its own, and a page that lists them.")
+            description = "Write a sheet for every house, each in its own folder, and a page that lists them.")
     private boolean all;
 
     @Option(
             names = "--house",
             paramLabel = "ID",
-            description = "Key of the house, as in houses.csv; may be left out where there is only one.")
+            description = "The house, as in houses.csv. Leave it out if there is only one.")
     private String house = "";
 
     @Option(
             names = "--paper",
             paramLabel = "SIZE",
             completionCandidates = Words.class,
-            description = "Size of the paper: letter or a4. Else: letter.")
+            description = "Paper size: letter or a4 (default: letter).")
     private Paper paper = Paper.LETTER;
 
     public InputPaths paths() {
@@ -46,7 +46,8 @@ public final class SheetOptions {
     /** Whether every house is asked for, and none by name. */
     public boolean all() {
         if (all && !house.isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "--all and --house ask for different things: name one");
+            throw new ParameterException(
+                    spec.commandLine(), "--all and --house ask for different things; use one of" + " them");
         }
         return all;
     }

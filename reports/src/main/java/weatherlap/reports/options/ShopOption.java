@@ -10,8 +10,8 @@ public final class ShopOption {
             names = "--shop",
             paramLabel = "FILE",
             description =
-                    "Shop file, or its folder, as weatherlap generate --template writes it: name, license, logo, warranty, terms of a"
-                            + " price, season; else the shop.toml beside the portfolio, where there is one.")
+                    "Shop file, or its folder, as `weatherlap generate --template` writes it: name, license, logo,"
+                            + " warranty, price terms, season (default: the shop.toml next to the houses, if there is one).")
     private Path shop;
 
     public Optional<Path> path() {

@@ -10,18 +10,17 @@ public final class WeatherOptions {
     @Option(
             names = "--site",
             paramLabel = "FILE",
-            description =
-                    "Site file of the houses, or its folder, as weatherlap site writes it: their place, weather and design wind; else the"
-                            + " site.toml beside the portfolio, where there is one.")
+            description = "Site file, or its folder, as `weatherlap site` writes it: place, weather and design wind"
+                    + " (default: the site.toml next to the houses, if there is one).")
     private Path site;
 
     @Option(
             names = "--climate",
             paramLabel = "FILE",
             description =
-                    "Hourly weather to try instead of that of the site (own CSV, EPW, ISD-Lite or global-hourly CSV); named more than once,"
-                            + " the files are read as one record. Or a year that comes with the program: newark, kennedy,"
-                            + " laguardia, seattle. Without it and without a site: that of an invented town.")
+                    "Hourly weather to try in place of the site's: a CSV of your own, EPW, ISD-Lite or global-hourly"
+                            + " CSV. Give it more than once to join files into one record. Or name a year that comes with the program: newark,"
+                            + " kennedy, laguardia, seattle. With no site and no --climate, the weather of an invented town stands in.")
     private List<Path> climate = List.of();
 
     /** Files, or words of bundled records; empty: that of the site. */

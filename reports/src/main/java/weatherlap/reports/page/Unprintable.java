@@ -21,8 +21,8 @@ public final class Unprintable {
                 .flatMapToInt(String::codePoints)
                 .anyMatch(c -> !Character.isWhitespace(c) && !font.canDisplay(c));
         return lacking
-                ? "The printing font lacks some letters of the names here; they are printed as a question mark. The page "
-                        + page + " holds them whole."
+                ? "The printing font lacks some letters of the names here and prints a question mark. The page " + page
+                        + " shows them all."
                 : "";
     }
 

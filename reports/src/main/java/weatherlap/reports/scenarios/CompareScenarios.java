@@ -101,7 +101,7 @@ public record CompareScenarios(InputPaths paths, List<ScenarioWord> sets, Output
     private static String scope(List<House> houses, Inputs inputs) {
         int all = inputs.portfolio().houses().size();
         return (houses.size() < all ? Numbers.plain(houses.size(), 0) + " of " : "")
-                + Numbers.count(all, "house", "houses") + ", every set on the same houses, weather and draws";
+                + Numbers.count(all, "house", "houses") + ", every set on the same houses, weather and luck";
     }
 
     private List<Path> named() {

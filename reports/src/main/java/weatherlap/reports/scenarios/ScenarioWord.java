@@ -38,14 +38,15 @@ public record ScenarioWord(String name, Optional<Path> folder, List<String> chan
             if (set.name().isEmpty()
                     || set.name().length() > LONGEST_NAME
                     || set.name().contains("=")) {
-                problems.add("--scenario: \"" + Characters.shown(set.name()) + "\" is no name of a set; it has 1 to "
-                        + LONGEST_NAME + " characters and no =");
+                problems.add("--scenario: \"" + Characters.shown(set.name())
+                        + "\" cannot be the name of a set; use 1 to " + LONGEST_NAME + " characters without =");
             } else if (!names.add(set.name())) {
-                problems.add("--scenario: two are named \"" + set.name() + "\"");
+                problems.add("--scenario: two sets are named \"" + set.name() + "\"");
             }
         }
         if (sets.size() < 2 && problems.isEmpty()) {
-            problems.add("--scenario: name two sets or more, such as --scenario base --scenario thin=gross_margin=0.3");
+            problems.add(
+                    "--scenario: name at least two sets, such as --scenario base --scenario thin=gross_margin=0.3");
         }
         if (!problems.isEmpty()) {
             throw new BadInput(problems);

@@ -52,20 +52,20 @@ public record WriteTemplate(boolean records, OutputRequest output) {
             folder.write("columns.csv", Content.of(columns()));
             folder.commit(new RunRecord(Version.current(), "generate", settings(), new TreeMap<>()));
         }
-        messages.note("three tables with one made-up house are in " + output.folder()
-                + "; read NOTES.txt there, put your houses in its place"
-                + (records ? "; jobs.csv and callbacks.csv hold a made-up job and a call, see RECORDS.txt" : ""));
+        messages.note("three tables with an example house are in " + output.folder()
+                + "; read NOTES.txt there and put your houses in its place"
+                + (records ? "; jobs.csv and callbacks.csv hold an example job and a call (see RECORDS.txt)" : ""));
         messages.note("next: " + NextCommand.command("check", output.folder()));
     }
 
     private void writeWorkbook(Messages messages) {
         String name = output.folder().getFileName().toString();
         if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
-            throw new OutputRefused(output.folder() + ": the workbook that is written ends in .xlsx");
+            throw new OutputRefused(output.folder() + ": the name of a workbook must end in .xlsx");
         }
         OutputFile.write(output.folder(), TemplateWorkbook.of(records));
         messages.note(
-                "one made-up house is in " + output.folder() + "; its first sheet says how to put yours in its place");
+                "an example house is in " + output.folder() + "; its first sheet says how to put yours in its place");
         messages.note("next: " + NextCommand.command("check", output.folder()));
     }
 

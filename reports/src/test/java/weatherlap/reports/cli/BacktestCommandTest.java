@@ -71,7 +71,7 @@ class BacktestCommandTest {
     void saysWhetherItBeatsAPlainAverage() {
         assertThat(run.out()).startsWith("The calibrated tables: ").contains("The tables as they are: ", "average");
         String first = run.out().lines().findFirst().orElseThrow();
-        assertThat(run.out().contains("a plain average a window foresees these jobs better"))
+        assertThat(run.out().contains("a plain average per window predicts these jobs better"))
                 .isEqualTo(first.contains("worse than the average for"));
     }
 

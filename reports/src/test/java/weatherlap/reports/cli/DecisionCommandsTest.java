@@ -81,7 +81,7 @@ class DecisionCommandsTest {
         assertThat(out.resolve("charts").resolve("map.svg")).content().contains(">hurried<");
         Cli ranged = Cli.run("breakeven", portfolio, "--vary", "shelter", "--from", 1, "--out", folder.resolve("none"));
         assertThat(ranged.status()).isEqualTo(2);
-        assertThat(ranged.err()).contains("shelter is a choice of words and has no range");
+        assertThat(ranged.err()).contains("shelter is a choice of words, so it has no range");
     }
 
     @Test

@@ -64,14 +64,14 @@ class DiffCommandTest {
         assertThat(diff.status()).isEqualTo(2);
         assertThat(diff.err())
                 .contains("portfolio/houses.csv: is not what the two runs read")
-                .contains("name the portfolio");
+                .contains("name the folder of the houses");
     }
 
     @Test
     void refusesAFolderThatIsNoReport() {
         Cli diff = Cli.run("diff", town, after);
         assertThat(diff.status()).isEqualTo(2);
-        assertThat(diff.err()).contains("holds no report");
+        assertThat(diff.err()).contains("is not a report");
     }
 
     @Test
@@ -79,7 +79,7 @@ class DiffCommandTest {
         Path copy = folder.resolve("copy");
         ran("compare", town, "--draws", 16, "--out", copy);
         Files.writeString(copy.resolve("rule.csv"), "x");
-        assertThat(Cli.run("diff", copy, before).err()).contains("rule.csv is not as the run wrote it");
+        assertThat(Cli.run("diff", copy, before).err()).contains("rule.csv was changed after the run wrote it");
     }
 
     private static void ran(Object... line) {

@@ -109,7 +109,7 @@ class GenerateCommandTest {
                 Files.readString(template.resolve("jobs.csv")) + "mine,,insert,8,2021-05-13,,,,,,,,,,\n");
         assertThat(Cli.run("callbacks", template, "--out", folder.resolve("two"))
                         .err())
-                .contains("jobs.csv:2:job_id: this is still the made-up job");
+                .contains("jobs.csv:2:job_id: this is the example job");
         assertThat(Cli.run("generate", "--houses", 1, "--records", "--out", folder.resolve("a"))
                         .status())
                 .isEqualTo(2);

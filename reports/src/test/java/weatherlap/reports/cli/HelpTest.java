@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,6 +15,7 @@ import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.reports.words.PlainWords;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -50,6 +52,23 @@ class HelpTest {
     void everyOptionIsDescribedInOneSentence(CommandLine command) {
         assertThat(command.getCommandSpec().args()).allSatisfy(arg -> assertThat(String.join("", arg.description()))
                 .endsWith("."));
+    }
+
+    /** By sentence, since a usage is read in scraps; commands of the trade alone read easier than those of the analyst. */
+    @ParameterizedTest
+    @MethodSource("commands")
+    void readsAsATradesmanSpeaks(CommandLine command) {
+        CommandSpec spec = command.getCommandSpec();
+        String footer = Stream.of(spec.usageMessage().footer())
+                .filter(line -> !line.startsWith("  weatherlap ") && !line.startsWith("Examples"))
+                .collect(Collectors.joining(" "));
+        List<String> texts = Stream.concat(
+                        Stream.of(String.join(" ", spec.usageMessage().description()), footer),
+                        spec.args().stream().map(HelpTest::text))
+                .filter(line -> !line.isBlank())
+                .toList();
+        texts.forEach(line -> PlainWords.hold(line, 11));
+        PlainWords.hold(String.join(" ", texts), 7);
     }
 
     /** An option of one name means one thing, but for those that say otherwise in their own words. */

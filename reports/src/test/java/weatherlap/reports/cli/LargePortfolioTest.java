@@ -117,19 +117,19 @@ class LargePortfolioTest {
         Cli ofMany = Cli.run("explain", shuffled, "--opening", opening, "--set", "draws=8");
         assertThat(ofOne.out()).isNotEmpty();
         assertThat(ofMany.out()).isEqualTo(ofOne.out());
-        assertThat(ofMany.err()).contains("the rows of house " + WANTED + " alone are read and checked");
+        assertThat(ofMany.err()).contains("the rows of house " + WANTED + " are read and checked");
     }
 
     @Test
     void aHouseThatIsNotThereIsSaidAsOfAFewHouses() throws IOException {
         String first = Files.readAllLines(shuffled.resolve("houses.csv")).get(1).replaceFirst(",.*", "");
         assertThat(refused("handout", "--house", "G1234x"))
-                .endsWith("has no house \"G1234x\"; the nearest is \"G1234\"\n");
+                .endsWith("has no house \"G1234x\"; did you mean \"G1234\"?\n");
         assertThat(refused("handout", "--house", "zzzzzzzzzz"))
                 .endsWith("has no house \"zzzzzzzzzz\"; the first of " + HOUSES + " is " + first + "\n");
         assertThat(refused("handout"))
-                .isEqualTo("--house ID is missing: the portfolio has " + HOUSES + " houses, the first of them is "
-                        + first + "\n");
+                .isEqualTo(
+                        "--house ID is missing; there are " + HOUSES + " houses, the first of them is " + first + "\n");
         assertThat(refused("explain", "--opening", "nobody/x/y")).contains("; houses are [" + first + ", G");
         assertThat(refused("explain", "--opening", WANTED + "/x/y")).contains("; that house has [" + WANTED + "/");
     }

@@ -70,7 +70,7 @@ class NamedFoldersTest {
         assumeTrue(Files.exists(Path.of("/dev/full")), "no device that is always full");
         Cli cli = redirected(">/dev/full", "explain", "--opening", "G0014/front/W1");
         assertThat(cli.status()).isEqualTo(1);
-        assertThat(cli.err()).startsWith("the result could not be printed whole: ");
+        assertThat(cli.err()).startsWith("could not print the whole result: ");
     }
 
     /** As under head, which closes the pipe when it has seen enough. */

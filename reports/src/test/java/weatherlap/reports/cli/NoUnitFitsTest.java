@@ -35,9 +35,8 @@ class NoUnitFitsTest {
         Cli check = Cli.run("check", town);
         assertThat(check.status()).isZero();
         assertThat(check.err())
-                .contains(
-                        "openings.csv:2:frame_width_in: no unit for the insert fits into 8 x 8 inches and shows glass: this window"
-                                + " cannot be done so");
+                .contains("openings.csv:2:frame_width_in: no unit for the insert fits 8 x 8 inches and still shows"
+                        + " glass; this window cannot be done that way");
 
         Path report = folder.resolve("report");
         assertThat(Cli.run("compare", town, "--draws", 16, "--quiet", "--out", report)

@@ -79,7 +79,7 @@ class RepeatTest {
     void otherFilesAreNoRecords() throws IOException {
         Path other = Files.writeString(folder.resolve("other.json"), "{\"program\": \"other\"}");
         assertThat(repeat(other, "none", houses).err())
-                .isEqualTo("other.json: is not the record of a run of this program; name the run.json of a report\n");
+                .isEqualTo("other.json: is not a record that this program wrote; name the run.json of a report\n");
         assertThat(repeat(folder.resolve("nowhere.json"), "none", houses).status())
                 .isEqualTo(2);
         assertThat(Cli.run("assumptions", "--out", folder.resolve("written")).status())

@@ -130,7 +130,7 @@ class ScenarioOptionTest {
 
     @Test
     void refusesWordsThatNameNoSet() {
-        assertThat(Cli.run("compare", town, "--scenario", "base").err()).contains("name two sets or more");
+        assertThat(Cli.run("compare", town, "--scenario", "base").err()).contains("name at least two sets");
         assertThat(Cli.run("compare", town, "--scenario", "a", "--scenario", "a")
                         .err())
                 .contains("two are named");

@@ -90,7 +90,7 @@ class ShopOptionTest {
         Files.writeString(houses.resolve("shop.toml"), "nmae = \"x\"\n");
         Cli bad = Cli.run("handout", houses, "--house", "h1", "--out", folder.resolve("bad"));
         assertThat(bad.status()).isEqualTo(2);
-        assertThat(bad.err()).contains("shop.toml:1:nmae: is not known; the nearest is \"name\"");
+        assertThat(bad.err()).contains("shop.toml:1:nmae: is not known; did you mean \"name\"?");
         assertThat(Cli.run("check", houses).status()).isEqualTo(2);
         run("check", houses, "--shop", shop);
     }

@@ -83,8 +83,7 @@ class TemplateTest {
             Files.writeString(mine.resolve(table.file()), rows + own);
         }
         Cli cli = Cli.run("check", mine);
-        assertThat(cli.err())
-                .contains("warning: houses.csv:2:house_id: this is still the made-up house of the template");
+        assertThat(cli.err()).contains("warning: houses.csv:2:house_id: this is the example house");
         assertThat(cli.out()).isEqualTo("2 houses, 2 openings: nothing wrong, 1 warning\n");
         Path houses = mine.resolve("houses.csv");
         Files.writeString(

@@ -32,11 +32,9 @@ class EditedWhileReadTest {
         Inputs inputs = compare.inputs();
         Files.writeString(houses.resolve("openings.csv"), Files.readString(houses.resolve("openings.csv")) + "\n");
         assertThatThrownBy(() -> compare.run(inputs, silent()))
-                .isInstanceOfSatisfying(
-                        BadInput.class,
-                        bad -> assertThat(bad.problems())
-                                .containsExactly(
-                                        "portfolio/openings.csv: was edited while it was read; run again (nothing was written)"));
+                .isInstanceOfSatisfying(BadInput.class, bad -> assertThat(bad.problems())
+                        .containsExactly("portfolio/openings.csv: somebody edited it while it was read; run again"
+                                + " (nothing was written)"));
         assertThat(out).doesNotExist();
     }
 
