@@ -1,26 +1,15 @@
 package weatherlap.reports.cli;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.net.JarURLConnection;
-import java.net.URLConnection;
 import java.util.List;
 import java.util.Optional;
 import java.util.jar.Attributes;
-import java.util.jar.Manifest;
+import weatherlap.reports.output.Version;
 
 /** What the build wrote into the manifest of the jar. */
 record BuildInformation(Attributes manifest) {
-    /** Of the jar that is running; without attributes where the program runs from folders. */
+    /** Of the program that is running. */
     static BuildInformation current() {
-        try {
-            URLConnection own =
-                    BuildInformation.class.getResource("BuildInformation.class").openConnection();
-            Manifest manifest = own instanceof JarURLConnection jar ? jar.getManifest() : null;
-            return new BuildInformation(manifest == null ? new Attributes() : manifest.getMainAttributes());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new BuildInformation(Version.manifest());
     }
 
     List<String> lines() {

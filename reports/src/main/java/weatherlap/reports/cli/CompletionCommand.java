@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
 import weatherlap.reports.options.EnumWords;
 
 @Command(
-        name = "completion",
+        name = CompletionCommand.NAME,
         description = "Prints a script that lets your shell complete commands, options and values with the tab key.",
         footer = {
             "",
@@ -21,6 +21,8 @@ import weatherlap.reports.options.EnumWords;
             "To have it in every new shell, add that last command, and the alias, to ~/.bashrc or ~/.zshrc."
         })
 final class CompletionCommand implements Callable<Integer> {
+    static final String NAME = "completion";
+
     /** Shells that can read the script; one script serves both. */
     enum Shell {
         BASH,

@@ -24,7 +24,17 @@ import weatherlap.reports.workbook.InputWorkbooks;
         mixinStandardHelpOptions = true,
         versionProvider = Weatherlap.VersionLine.class,
         description = "Compares three ways to replace the windows of a house: full-flange, full-frame and insert.",
-        subcommands = {
+        footer = {
+            "",
+            "Examples:",
+            "  weatherlap compare --out report",
+            "  weatherlap generate --template --out my-houses",
+            "  weatherlap compare --help"
+        },
+        exitCodeListHeading = "%nExit status:%n",
+        exitCodeList = {"0:done", "1:" + Failures.BROKE, "2:a mistake in the command or in what it read"})
+public final class Weatherlap implements Runnable {
+    private static final List<Class<?>> COMMANDS = List.of(
             CompareCommand.class,
             GenerateCommand.class,
             CheckCommand.class,
@@ -40,18 +50,8 @@ import weatherlap.reports.workbook.InputWorkbooks;
             BreakevenCommand.class,
             DriversCommand.class,
             DiffCommand.class,
-            CompletionCommand.class
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  weatherlap compare --out report",
-            "  weatherlap generate --template --out my-houses",
-            "  weatherlap compare --help"
-        },
-        exitCodeListHeading = "%nExit status:%n",
-        exitCodeList = {"0:done", "1:" + Failures.BROKE, "2:a mistake in the command or in what it read"})
-public final class Weatherlap implements Runnable {
+            CompletionCommand.class);
+
     @Spec
     private CommandSpec spec;
 
@@ -65,7 +65,7 @@ public final class Weatherlap implements Runnable {
     }
 
     private static int run(String[] arguments, PrintWriter out, PrintWriter err, InputWorkbooks workbooks) {
-        CommandLine commandLine = commandLine().registerConverter(Path.class, workbooks::folder);
+        CommandLine commandLine = commandLine(List.of(arguments)).registerConverter(Path.class, workbooks::folder);
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setParameterExceptionHandler(Failures::badUsage);
@@ -108,14 +108,33 @@ public final class Weatherlap implements Runnable {
 
     /** All commands, ready to parse. */
     static CommandLine commandLine() {
-        return new CommandLine(new Weatherlap())
-                .setExpandAtFiles(false)
+        return commandLine(List.of(CompletionCommand.NAME));
+    }
+
+    /**
+     * Commands, ready to parse: those that the arguments name, and of the others what a list of commands shows, since reading all their
+     * options takes a tenth of a short run.
+     */
+    static CommandLine commandLine(List<String> arguments) {
+        CommandLine all = new CommandLine(new Weatherlap());
+        for (Class<?> type : COMMANDS) {
+            Command command = type.getAnnotation(Command.class);
+            boolean isNamed = arguments.contains(command.name()) || arguments.contains(CompletionCommand.NAME);
+            all.addSubcommand(command.name(), isNamed ? new CommandLine(type) : listed(command));
+        }
+        return all.setExpandAtFiles(false)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .registerConverter(Integer.class, NumberWords::whole)
                 .registerConverter(int.class, NumberWords::whole)
                 .registerConverter(Long.class, NumberWords::large)
                 .registerConverter(long.class, NumberWords::large)
                 .registerConverter(Double.class, NumberWords::number);
+    }
+
+    private static CommandSpec listed(Command command) {
+        CommandSpec spec = CommandSpec.create();
+        spec.usageMessage().description(command.description());
+        return spec;
     }
 
     /** Called when no command was named, which is bad usage. */

@@ -47,6 +47,19 @@ class HelpTest {
         }
     }
 
+    /** A run reads the options of the commands that it names; the list of commands is that of a run that reads them all. */
+    @Test
+    void theListOfCommandsDoesNotDependOnTheCommandNamed() {
+        assertThat(Weatherlap.commandLine(List.of("--help")).getUsageMessage())
+                .isEqualTo(Weatherlap.commandLine().getUsageMessage());
+        CommandLine one = Weatherlap.commandLine(List.of("handout", "--help"));
+        assertThat(one.getSubcommands().get("handout").getUsageMessage())
+                .isEqualTo(
+                        Weatherlap.commandLine().getSubcommands().get("handout").getUsageMessage());
+        assertThat(one.getSubcommands().keySet())
+                .isEqualTo(Weatherlap.commandLine().getSubcommands().keySet());
+    }
+
     @ParameterizedTest
     @MethodSource("commands")
     void everyOptionIsDescribedInOneSentence(CommandLine command) {

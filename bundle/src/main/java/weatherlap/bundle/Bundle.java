@@ -1,0 +1,171 @@
+package weatherlap.bundle;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.jar.JarFile;
+import java.util.stream.Stream;
+
+/** Makes {@code bundle/target/weatherlap-VERSION-SYSTEM.tar.gz} (zip on Windows) and, where Debian's tools are there, a {@code .deb}. */
+public final class Bundle {
+    private static final String NAME = "weatherlap";
+    private static final String MAIN = OneModule.NAME + "/weatherlap.reports.Main";
+    /**
+     * For runs of seconds: the first compiler alone, and early; the plainest collector. By {@code weatherlap.launched} the program knows how
+     * to start itself again with both compilers for a run of minutes.
+     */
+    private static final List<String> FLAGS = List.of(
+            "-XX:TieredStopAtLevel=1",
+            "-XX:Tier3InvocationThreshold=100",
+            "-XX:Tier3MinInvocationThreshold=50",
+            "-XX:Tier3CompileThreshold=1000",
+            "-XX:Tier3BackEdgeThreshold=20000",
+            "-XX:+UseSerialGC",
+            "-Dweatherlap.launched=" + MAIN);
+
+    private final Path root;
+    private final String version;
+    private final Path target;
+    private final Path work;
+    private final boolean isPackaged;
+
+    private Bundle(Path root, String version, boolean isPackaged) {
+        this.root = root;
+        this.version = version;
+        this.target = root.resolve("bundle/target");
+        this.work = target.resolve("work");
+        this.isPackaged = isPackaged;
+    }
+
+    /**
+     * Runs after the program is packaged.
+     *
+     * @param arguments the folder of the sources; the version; whether a package to install is wanted beside the archive
+     */
+    public static void main(String[] arguments) throws IOException {
+        new Bundle(Path.of(arguments[0]).toRealPath(), arguments[1], Boolean.parseBoolean(arguments[2])).make();
+    }
+
+    private void make() throws IOException {
+        Tools.delete(work);
+        Files.createDirectories(work);
+        Path program = root.resolve("reports/target/weatherlap.jar");
+        List<Path> jars = withLibraries(program);
+        Path runtime = runtime(OneModule.of(jars, work));
+        ReadyClasses.of(List.of(runtime.resolve("bin").resolve("java").toString(), "-m", MAIN), work);
+        Path licenses = work.resolve("licenses");
+        Licenses.write(
+                root,
+                licenses,
+                jars.subList(1, jars.size()),
+                program.resolveSibling("lib").resolve("LICENCES.txt"));
+        Path image = image(runtime, licenses);
+        System.out.println("bundle: " + Archive.of(image, target.resolve(NAME + "-" + version + "-" + system())));
+        if (isPackaged && hasDebianTools()) {
+            install(image);
+        }
+        Tools.delete(work);
+    }
+
+    /** The jar and those that its manifest names, in the order of the class path. */
+    private static List<Path> withLibraries(Path program) throws IOException {
+        List<Path> jars = new ArrayList<>(List.of(program));
+        try (JarFile jar = new JarFile(program.toFile())) {
+            for (String library :
+                    jar.getManifest().getMainAttributes().getValue("Class-Path").split(" ")) {
+                jars.add(program.resolveSibling(library));
+            }
+        }
+        return jars;
+    }
+
+    private Path runtime(Path module) {
+        Path runtime = work.resolve("runtime");
+        Tools.jdk(
+                "jlink",
+                List.of(
+                        "--module-path",
+                        module.toString(),
+                        "--add-modules",
+                        OneModule.NAME,
+                        "--no-header-files",
+                        "--no-man-pages",
+                        "--output",
+                        runtime.toString()));
+        return runtime;
+    }
+
+    private Path image(Path runtime, Path licenses) throws IOException {
+        Tools.delete(target.resolve(NAME));
+        List<String> arguments = new ArrayList<>(List.of(
+                "--type",
+                "app-image",
+                "--name",
+                NAME,
+                "--app-version",
+                version,
+                "--runtime-image",
+                runtime.toString(),
+                "--module",
+                MAIN,
+                "--dest",
+                target.toString()));
+        FLAGS.forEach(flag -> arguments.addAll(List.of("--java-options", flag)));
+        if (isWindows()) {
+            arguments.add("--win-console");
+        }
+        Tools.jdk("jpackage", arguments);
+        Path image = target.resolve(isMac() ? NAME + ".app" : NAME);
+        Files.move(licenses, (isMac() ? image.resolve("Contents") : image).resolve("licenses"));
+        return image;
+    }
+
+    private void install(Path image) {
+        String said = Tools.jdk(
+                "jpackage",
+                List.of(
+                        "--type",
+                        "deb",
+                        "--name",
+                        NAME,
+                        "--app-version",
+                        version,
+                        "--app-image",
+                        image.toString(),
+                        "--description",
+                        "Compares ways to replace the windows of standing houses",
+                        "--vendor",
+                        "Weatherlap",
+                        "--linux-deb-maintainer",
+                        "nobody@weatherlap.invalid",
+                        "--resource-dir",
+                        root.resolve("bundle/src/main/jpackage").toString(),
+                        "--dest",
+                        target.toString()));
+        System.out.println("bundle: a package for Debian beside it" + (said.isBlank() ? "" : "\n" + said.strip()));
+    }
+
+    private static boolean hasDebianTools() {
+        return Stream.of("dpkg-deb", "fakeroot")
+                .allMatch(tool -> Stream.of(System.getenv("PATH").split(File.pathSeparator))
+                        .anyMatch(folder -> Files.isExecutable(Path.of(folder, tool))));
+    }
+
+    private static boolean isWindows() {
+        return system().startsWith("windows");
+    }
+
+    private static boolean isMac() {
+        return system().startsWith("mac");
+    }
+
+    private static String system() {
+        return (System.getProperty("os.name") + "-" + System.getProperty("os.arch"))
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("^(windows|mac)[^-]*", "$1");
+    }
+}

@@ -1,0 +1,62 @@
+package weatherlap.reports;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+
+/**
+ * A run so long that Java's second compiler pays. The launcher of the bundle starts Java with the first alone, which is faster up to some
+ * thousand houses; such a run starts the program once more, with both.
+ */
+final class LongRun {
+    /** Bytes of {@code openings.csv}; about 7,000 houses of 13 openings. */
+    static final long LARGE = 8L << 20;
+
+    private LongRun() {}
+
+    /** The exit status of the other run; empty where this one goes on itself. */
+    static OptionalInt status(String[] arguments) {
+        String program = System.getProperty("weatherlap.launched");
+        if (program == null || Stream.of(arguments).noneMatch(LongRun::isLarge)) {
+            return OptionalInt.empty();
+        }
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseParallelGC",
+                "-m",
+                program));
+        command.addAll(List.of(arguments));
+        try {
+            Process other = new ProcessBuilder(command).inheritIO().start();
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> end(other)));
+            return OptionalInt.of(other.waitFor());
+        } catch (IOException e) {
+            return OptionalInt.empty(); // no second Java can be started: slower, but the same
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return OptionalInt.of(1);
+        }
+    }
+
+    static boolean isLarge(String argument) {
+        try {
+            return Files.size(Path.of(argument).resolve("openings.csv")) > LARGE;
+        } catch (IOException | RuntimeException e) {
+            return false; // not a folder of tables
+        }
+    }
+
+    /** Whoever ends this run ends the other, which clears up after itself first. */
+    private static void end(Process other) {
+        other.destroy();
+        try {
+            other.waitFor();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}
