@@ -2,8 +2,11 @@ package weatherlap.reports.diff;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import weatherlap.analysis.changes.ChangedRow;
@@ -36,11 +39,11 @@ record DiffText(EarlierReport was, EarlierReport is, String log) {
     List<String> lines(List<ChangedRow> rows, List<HouseMove> moves, Optional<Parts> parts) {
         return Stream.of(
                         runs(),
-                        reasons(),
                         rows(rows),
                         means(),
                         houses(moves),
-                        parts.map(this::parts).orElse(List.of()))
+                        parts.map(this::parts).orElse(List.of()),
+                        reasons())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -48,24 +51,37 @@ record DiffText(EarlierReport was, EarlierReport is, String log) {
     private List<String> runs() {
         List<String> lines = new ArrayList<>();
         lines.add("The two reports differ.");
-        if (!was.run().version().equals(is.run().version())) {
+        if (!sameVersion()) {
             lines.add("version: " + was.run().version() + TO + is.run().version());
         }
-        for (String name : RunFile.differing(was.run().settings(), is.run().settings())) {
-            lines.add(name + ": " + setting(was, name) + TO + setting(is, name));
+        Map<String, String> then = was.run().settings();
+        Map<String, String> now = is.run().settings();
+        for (String name : RunFile.differing(then, now)) {
+            // what a version does not record it did not know, either
+            if (sameVersion() || then.containsKey(name) && now.containsKey(name)) {
+                lines.add(name + ": " + then.getOrDefault(name, "(not said)") + TO
+                        + now.getOrDefault(name, "(not said)"));
+            }
         }
         for (String name : RunFile.differing(was.run().inputs(), is.run().inputs())) {
-            lines.add("read: " + name + " is not the same");
+            lines.add("read: " + name + read(name));
         }
         return lines;
     }
 
-    private static String setting(EarlierReport report, String name) {
-        return report.run().settings().getOrDefault(name, "(not said)");
+    private boolean sameVersion() {
+        return was.run().version().equals(is.run().version());
+    }
+
+    private String read(String input) {
+        if (!was.run().inputs().containsKey(input)) {
+            return ", by the later alone";
+        }
+        return is.run().inputs().containsKey(input) ? " is not the same" : ", by the earlier alone";
     }
 
     private List<String> reasons() {
-        if (was.run().version().equals(is.run().version())) {
+        if (sameVersion()) {
             return List.of();
         }
         List<String> reasons = ChangeLog.since(was.run().version(), log);
@@ -94,18 +110,29 @@ record DiffText(EarlierReport was, EarlierReport is, String log) {
     private List<String> means() {
         List<String> lines = new ArrayList<>();
         lines.add("");
-        lines.add("The average house done by one method:");
+        lines.add("The average house done by one method, over the houses that have it in both reports:");
         for (Method method : Method.values()) {
-            for (Shown shown : SHOWN) {
-                OptionalDouble then = was.houses().mean(shown.column, "method", method.word());
-                OptionalDouble now = is.houses().mean(shown.column, "method", method.word());
-                if (then.isPresent() && now.isPresent()) {
-                    lines.add("  " + method.label() + ", " + shown.words + ": " + shown.number.apply(then.getAsDouble())
-                            + TO + shown.number.apply(now.getAsDouble()));
-                }
+            Set<String> both = new TreeSet<>(was.houses().houses(method.word()));
+            Set<String> either = new TreeSet<>(both);
+            either.addAll(is.houses().houses(method.word()));
+            both.retainAll(is.houses().houses(method.word()));
+            if (!both.isEmpty()) {
+                int alone = either.size() - both.size();
+                lines.add("  " + method.label() + ", " + Numbers.count(both.size(), "house", "houses")
+                        + (alone == 0 ? ":" : " (" + Numbers.plain(alone, 0) + " more in one report alone):"));
+                SHOWN.forEach(shown -> mean(shown, method, both).ifPresent(lines::add));
             }
         }
         return lines;
+    }
+
+    private Optional<String> mean(Shown shown, Method method, Set<String> houses) {
+        OptionalDouble then = was.houses().mean(shown.column, method.word(), houses);
+        OptionalDouble now = is.houses().mean(shown.column, method.word(), houses);
+        return then.isEmpty() || now.isEmpty()
+                ? Optional.empty()
+                : Optional.of("    " + shown.words + ": " + shown.number.apply(then.getAsDouble()) + TO
+                        + shown.number.apply(now.getAsDouble()));
     }
 
     private List<String> houses(List<HouseMove> moves) {
@@ -119,6 +146,10 @@ record DiffText(EarlierReport was, EarlierReport is, String log) {
                 .limit(MOST_HOUSES)
                 .forEach(move -> lines.add("  " + named(move) + ": "
                         + move.before().plan() + TO + move.after().plan()));
+        if (flipped.size() > MOST_HOUSES) {
+            lines.add("  and " + Numbers.count(flipped.size() - MOST_HOUSES, "more house", "more houses")
+                    + "; moves.csv, which --out writes, has all");
+        }
         List<HouseMove> costlier = moves.stream()
                 .filter(move -> move.keepsPlan() && move.costChangeUsd() != 0)
                 .limit(MOST_HOUSES)

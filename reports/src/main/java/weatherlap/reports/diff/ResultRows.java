@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import tech.tablesaw.api.ColumnType;
@@ -22,6 +24,9 @@ import weatherlap.reports.inputs.BadInput;
 final class ResultRows {
     /** About half a million houses; what is longer would not fit into memory twice. */
     private static final long LONGEST = 300_000_000;
+
+    private static final String METHOD = "method";
+    private static final String HOUSE = "house_id";
 
     private final Table table;
 
@@ -69,11 +74,18 @@ final class ResultRows {
         }
     }
 
-    /** Mean of a column over the rows that hold such a text in another; empty where none holds a number. */
-    OptionalDouble mean(String column, String where, String text) {
-        List<Double> numbers = new ArrayList<>();
-        rows().filter(row -> text(row, where).equals(text))
-                .forEach(row -> number(row, column).ifPresent(numbers::add));
-        return numbers.stream().mapToDouble(number -> number).average();
+    /** Houses that have a row of a method. */
+    Set<String> houses(String method) {
+        return rows().filter(row -> text(row, METHOD).equals(method))
+                .map(row -> text(row, HOUSE))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Mean of a column over the rows of a method of some houses; empty where none holds a number. */
+    OptionalDouble mean(String column, String method, Set<String> houses) {
+        return rows().filter(row -> text(row, METHOD).equals(method) && houses.contains(text(row, HOUSE)))
+                .map(row -> number(row, column))
+                .flatMapToDouble(OptionalDouble::stream)
+                .average();
     }
 }

@@ -9,6 +9,7 @@ import weatherlap.analysis.changes.Exchange;
 import weatherlap.analysis.changes.Parts;
 import weatherlap.analysis.changes.Shapley;
 import weatherlap.analysis.drivers.SimulatedPortfolio;
+import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.inputs.Inputs;
@@ -32,7 +33,10 @@ record RowEffects(InputPaths paths, int houses) {
     static Optional<String> cannot(EarlierReport was, EarlierReport is) {
         for (EarlierReport report : List.of(was, is)) {
             if (report.assumptions().value().isEmpty()) {
-                return Optional.of("this version cannot read the assumptions of " + report.folder() + " ("
+                int problems = report.assumptions().errors().size();
+                return Optional.of("this version does not read the assumptions of " + report.folder()
+                        + ", written by version " + report.run().version() + " ("
+                        + Numbers.count(problems, "problem", "problems") + ", the first: "
                         + report.assumptions().errors().get(0) + ")");
             }
         }

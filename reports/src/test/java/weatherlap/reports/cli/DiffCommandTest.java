@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,6 +51,27 @@ class DiffCommandTest {
         assertThat(Outputs.rows(out.resolve("parts.csv"))).hasSize(3);
         assertThat(Outputs.rows(out.resolve("rows.csv"))).hasSize(3);
         assertThat(Outputs.rows(out.resolve("moves.csv"))).hasSize(4);
+    }
+
+    /** A method that a house has in one report alone has no part in the means, and what changed the program stands last. */
+    @Test
+    void meansAreOfTheHousesThatBothHave() throws Exception {
+        Path earlier = folder.resolve("earlier");
+        for (var file : Outputs.files(before).entrySet()) {
+            Path to = earlier.resolve(file.getKey());
+            Files.createDirectories(to.getParent());
+            Files.copy(file.getValue(), to);
+        }
+        List<String> rows = new ArrayList<>(Files.readAllLines(earlier.resolve("houses.csv")));
+        assertThat(rows.remove(1)).contains(",full_flange,");
+        Files.write(earlier.resolve("houses.csv"), rows);
+        Path run = earlier.resolve("run.json");
+        Files.writeString(run, Files.readString(run).replaceFirst("(\"version\" : )\"[^\"]*\"", "$1\"0.1.0\""));
+        assertThat(Cli.run("diff", earlier, after, town, "--houses", 1).out())
+                .contains("  full-flange, 2 houses (1 more in one report alone):\n    price: $")
+                .contains("  insert, 3 houses:\n    price: $")
+                .containsSubsequence(
+                        "version: 0.1.0 -> ", "The average house", "Houses in both: 3", "The change log since then:");
     }
 
     @Test
