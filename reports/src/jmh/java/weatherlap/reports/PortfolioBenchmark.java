@@ -22,8 +22,10 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
+import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.DemoClimate;
+import weatherlap.datasets.generator.BundledMix;
 import weatherlap.datasets.generator.HouseGenerator;
 import weatherlap.datasets.generator.Mix;
 import weatherlap.datasets.portfolio.PortfolioScan;
@@ -32,13 +34,14 @@ import weatherlap.datasets.portfolio.SortedPortfolio;
 import weatherlap.datasets.sorting.Scratch;
 import weatherlap.reports.compare.ResultFiles;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;
-import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.SimulatedHouse;
 import weatherlap.sim.run.Simulator;
 
-/** What one house of a made portfolio costs, both methods: reading it, taking it off, simulating it, writing its rows. */
+/** What one house of a made portfolio costs, every method: reading it, taking it off, simulating it, planning it, writing its rows. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -51,11 +54,13 @@ public class PortfolioBenchmark {
 
     private final Assumptions assumptions = AssumptionTables.bundled().assumptions();
     private final List<House> houses =
-            new HouseGenerator(Mix.bundled(), 7).houses(HOUSES).toList();
+            new HouseGenerator(Mix.bundled(BundledMix.NEW_YORK), 7).houses(HOUSES).toList();
     private final Simulator simulator = new Simulator(
             assumptions, RainClimate.of(DemoClimate.hourly(), assumptions.scenario()), Sampling.SOBOL, 256, 1);
-    private final List<HouseResult> results =
-            houses.stream().map(simulator::simulate).toList();
+    private final double riskLimit = assumptions.scenario().value(Scalar.RISK_LIMIT);
+    private final List<SimulatedHouse> simulated =
+            houses.stream().map(simulator::simulateForPlans).toList();
+    private final List<HouseChoice> choices = HouseChoice.each(simulated, riskLimit);
     private Path folder;
 
     @Setup(Level.Trial)
@@ -102,12 +107,17 @@ public class PortfolioBenchmark {
     @Benchmark
     public List<Object> simulate() {
         List<Object> made = new ArrayList<>();
-        houses.forEach(house -> made.add(simulator.simulate(house)));
+        houses.forEach(house -> made.add(simulator.simulateForPlans(house)));
         return made;
     }
 
     @Benchmark
+    public List<HouseChoice> plan() {
+        return HouseChoice.each(simulated, riskLimit);
+    }
+
+    @Benchmark
     public ResultFiles.Rows write() {
-        return ResultFiles.Rows.of(results, simulator.draws());
+        return ResultFiles.Rows.of(choices);
     }
 }
