@@ -53,8 +53,9 @@ public class PortfolioBenchmark {
     static final int HOUSES = 200;
 
     private final Assumptions assumptions = AssumptionTables.bundled().assumptions();
-    private final List<House> houses =
-            new HouseGenerator(Mix.bundled(BundledMix.NEW_YORK), 7).houses(HOUSES).toList();
+    private final List<House> houses = new HouseGenerator(Mix.bundled(BundledMix.NEW_YORK), 7)
+            .houses(HOUSES)
+            .toList();
     private final Simulator simulator = new Simulator(
             assumptions, RainClimate.of(DemoClimate.hourly(), assumptions.scenario()), Sampling.SOBOL, 256, 1);
     private final double riskLimit = assumptions.scenario().value(Scalar.RISK_LIMIT);

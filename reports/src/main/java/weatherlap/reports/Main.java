@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.OptionalInt;
-import weatherlap.reports.cli.DroppedWorkbook;
 import weatherlap.reports.cli.Failures;
 import weatherlap.reports.cli.Weatherlap;
 

@@ -113,9 +113,7 @@ public record JobStock(
 
     /** Days as the record counts them, else as many as such jobs take. */
     public double days(Scenario scenario) {
-        return job.counted()
-                .of(Driver.DAY)
-                .orElseGet(() -> JobQuantities.days(job.method(), job.openings(), scenario));
+        return job.counted().of(Driver.DAY).orElseGet(() -> JobQuantities.days(job.method(), job.openings(), scenario));
     }
 
     /** Standard deviation of {@link #usd} by the ranges of the prices, USD; the prices of all units move together. */

@@ -71,7 +71,10 @@ class DiffCommandTest {
                 .contains("  full-flange, 2 houses (1 more in one report alone):\n    price: $")
                 .contains("  insert, 3 houses:\n    price: $")
                 .containsSubsequence(
-                        "version: 0.1.0 -> ", "The average house", "Houses in both: 3", "The change log since then:");
+                        "version: 0.1.0 -> ",
+                        "The average house",
+                        "Houses in both: 3",
+                        "What changed in the program since then:");
     }
 
     @Test

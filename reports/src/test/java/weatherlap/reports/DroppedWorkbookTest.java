@@ -1,4 +1,4 @@
-package weatherlap.reports.cli;
+package weatherlap.reports;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

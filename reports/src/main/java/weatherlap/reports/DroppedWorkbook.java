@@ -1,4 +1,4 @@
-package weatherlap.reports.cli;
+package weatherlap.reports;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,11 +12,11 @@ import java.util.Optional;
  * A workbook named alone, as when it is dropped onto the program's icon: its report stands beside it, in a folder named after it, and
  * opens in the browser where a desktop is there.
  */
-public record DroppedWorkbook(Path workbook) {
+record DroppedWorkbook(Path workbook) {
     private static final String ENDING = ".xlsx";
 
     /** The workbook, where it is all that was named. */
-    public static Optional<DroppedWorkbook> in(String[] arguments) {
+    static Optional<DroppedWorkbook> in(String[] arguments) {
         return arguments.length == 1
                         && arguments[0].toLowerCase(Locale.ROOT).endsWith(ENDING)
                         && Files.isRegularFile(Path.of(arguments[0]))
@@ -25,7 +25,7 @@ public record DroppedWorkbook(Path workbook) {
     }
 
     /** What to do with it, as words of the command line; an earlier report of it is replaced. */
-    public String[] command() {
+    String[] command() {
         return new String[] {"compare", workbook.toString(), "--out", folder().toString(), "--force"};
     }
 
@@ -35,7 +35,7 @@ public record DroppedWorkbook(Path workbook) {
     }
 
     /** Opens the report in the browser; without a desktop the message of the command itself, which names the page, is all. */
-    public void open() {
+    void open() {
         Optional<List<String>> opener = opener(System.getProperty("os.name"), System.getenv());
         if (opener.isEmpty()) {
             return;

@@ -34,14 +34,14 @@ final class Licenses {
     static void write(Path root, Path target, List<Path> libraries, Path stated) throws IOException {
         Files.createDirectories(target);
         Files.copy(root.resolve("LICENSE"), target.resolve("LICENSE"));
-        Files.copy(root.resolve("bundle/src/main/licenses/READ-ME-FIRST.txt"), target.resolve("READ-ME-FIRST.txt"));
+        Files.copy(root.resolve("reports/bundle/src/main/licenses/READ-ME-FIRST.txt"), target.resolve("READ-ME-FIRST.txt"));
         Files.copy(stated, target.resolve("LIBRARIES.txt"));
         Licenses licenses = new Licenses(root, target, Files.readAllLines(stated));
         for (Path library : libraries) {
             licenses.write(library);
         }
         Path sources = Files.createDirectories(target.resolve("sources"));
-        try (Stream<Path> jars = Files.list(root.resolve("bundle/target/sources"))) {
+        try (Stream<Path> jars = Files.list(root.resolve("reports/bundle/target/sources"))) {
             for (Path jar : jars.toList()) {
                 Files.copy(jar, sources.resolve(jar.getFileName()));
             }
@@ -82,7 +82,7 @@ final class Licenses {
 
     private Path textFor(String name) {
         String bare = name.replaceFirst("-[0-9][^-]*.*$", "");
-        Path own = root.resolve("bundle/src/main/licenses").resolve(bare + ".txt");
+        Path own = root.resolve("reports/bundle/src/main/licenses").resolve(bare + ".txt");
         if (Files.exists(own)) {
             return own;
         }
@@ -91,6 +91,6 @@ final class Licenses {
         if (isApache) {
             return root.resolve("LICENSE");
         }
-        throw new IllegalStateException("no text of the license of " + name + "; put it into bundle/src/main/licenses");
+        throw new IllegalStateException("no text of the license of " + name + "; put it into reports/bundle/src/main/licenses");
     }
 }

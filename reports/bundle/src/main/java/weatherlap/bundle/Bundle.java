@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
 
-/** Makes {@code bundle/target/weatherlap-VERSION-SYSTEM.tar.gz} (zip on Windows) and, where Debian's tools are there, a {@code .deb}. */
+/** Makes {@code reports/bundle/target/weatherlap-VERSION-SYSTEM.tar.gz} (zip on Windows) and, where Debian's tools are there, a {@code .deb}. */
 public final class Bundle {
     private static final String NAME = "weatherlap";
     private static final String MAIN = OneModule.NAME + "/weatherlap.reports.Main";
@@ -36,7 +36,7 @@ public final class Bundle {
     private Bundle(Path root, String version, boolean isPackaged) {
         this.root = root;
         this.version = version;
-        this.target = root.resolve("bundle/target");
+        this.target = root.resolve("reports/bundle/target");
         this.work = target.resolve("work");
         this.isPackaged = isPackaged;
     }
@@ -143,7 +143,7 @@ public final class Bundle {
                         "--linux-deb-maintainer",
                         "nobody@weatherlap.invalid",
                         "--resource-dir",
-                        root.resolve("bundle/src/main/jpackage").toString(),
+                        root.resolve("reports/bundle/src/main/jpackage").toString(),
                         "--dest",
                         target.toString()));
         System.out.println("bundle: a package for Debian beside it" + (said.isBlank() ? "" : "\n" + said.strip()));
