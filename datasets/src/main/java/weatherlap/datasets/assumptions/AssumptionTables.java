@@ -117,12 +117,10 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
      */
     public Loaded<AssumptionTables> with(List<String> changes) {
         Problems problems = new Problems();
-        AssumptionTables dated = this;
-        for (String year : named(PriceDates.CHANGE, changes)) {
-            dated = PriceDates.at(dated, year, problems);
-        }
-        AssumptionTables paced = dated;
-        for (String crew : named(CrewTable.CHANGE, changes)) {
+        AssumptionTables paced = PriceDates.asked(changes)
+                .map(year -> PriceDates.at(this, year, problems))
+                .orElse(this);
+        for (String crew : crews(changes)) {
             paced = CrewTable.at(paced, crew, problems);
         }
         List<String> others = changes.stream()
@@ -131,10 +129,10 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
         return paced.changed(others, problems);
     }
 
-    private static List<String> named(String change, List<String> changes) {
+    private static List<String> crews(List<String> changes) {
         return changes.stream()
-                .filter(each -> each.startsWith(change))
-                .map(each -> each.substring(change.length()))
+                .filter(each -> each.startsWith(CrewTable.CHANGE))
+                .map(each -> each.substring(CrewTable.CHANGE.length()))
                 .toList();
     }
 

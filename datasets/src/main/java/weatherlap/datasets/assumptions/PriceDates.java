@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.SortedMap;
@@ -43,6 +44,14 @@ public final class PriceDates {
      * @param undated rows of which nobody knows
      */
     public record Years(PriceGroup group, SortedMap<Integer, Integer> rows, int undated) {}
+
+    /** The year that changes carry the tables to, as it was typed: the last one they name. Tables carried there already stay as they are. */
+    public static Optional<String> asked(List<String> changes) {
+        return changes.stream()
+                .filter(change -> change.startsWith(CHANGE))
+                .map(change -> change.substring(CHANGE.length()))
+                .reduce((earlier, later) -> later);
+    }
 
     /** Those of tables, group by group. */
     public static List<Years> of(AssumptionTables tables) {

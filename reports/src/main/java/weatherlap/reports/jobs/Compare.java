@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.tables.Comparison;
+import weatherlap.datasets.assumptions.PriceDates;
 import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.datasets.portfolio.SortedPortfolio;
 import weatherlap.datasets.table.Problem;
@@ -69,7 +70,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
     void run(Inputs inputs, Messages messages) throws IOException {
         output.refuseOther(inputs.checksums());
         messages.warn(inputs.warnings());
-        try (OutputFolder folder = output.asked(RunFile.OWN_TABLES).open(paths.named())) {
+        try (OutputFolder folder = output.asked(options()).open(paths.named())) {
             Simulator simulator = inputs.simulator();
             Simulated simulated = simulated(inputs, simulator, folder, messages);
             messages.warn(simulated.warnings());
@@ -137,6 +138,14 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
             });
         }
         return sum;
+    }
+
+    /** The tables that the run writes hold every change, but not which of their prices had no way to the year asked for. */
+    private List<String> options() {
+        return Stream.concat(
+                        RunFile.OWN_TABLES.stream(),
+                        PriceDates.asked(paths.changes()).map(year -> "--as-of=" + year).stream())
+                .toList();
     }
 
     /** What decides the result beside the input files; threads do not. */

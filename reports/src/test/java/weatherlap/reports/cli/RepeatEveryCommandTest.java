@@ -28,7 +28,7 @@ class RepeatEveryCommandTest {
         twice("generate", List.of(), List.of("--houses", 2, "--seed", 5, "--climate", "--jobs", 20), town);
         twice("assumptions", List.of(), List.of("--set", "crew_size=3"), shop);
         List<Object> own = List.of(town, "--assumptions", shop);
-        twice("compare", own, List.of("--draws", 2, "--set", "wage.national.carpenter=31"), out("thin"));
+        twice("compare", own, thin(), out("thin"));
         twice("compare", List.of(town), few, out("base"));
         twice("compare", List.of(town), sets(few, shop), out("sets"));
         twice("handout", own, with(few, "--house", "G0001", "--language", "es", "--prices", "no"), out("handout"));
@@ -44,11 +44,17 @@ class RepeatEveryCommandTest {
         twice("exposure", List.of(town.resolve("climate.csv")), List.of("--set", "ground_limit_mm=0.2"), out("rain"));
         twice("site", List.of(), List.of("--near", "Newark,NJ", "--years", "2015-2016"), out("site"));
         twice("diff", List.of(out("base"), out("thin"), town), List.of("--houses", 1), out("moved"));
+        assertThat(out("thin").resolve("report.html")).content().contains("rows stand as they are");
         assertThat(repeated).isEqualTo(commandsThatWrite());
     }
 
     private Path out(String name) {
         return folder.resolve(name);
+    }
+
+    /** With prices that cannot all be carried to the year, of which the page warns. */
+    private static List<Object> thin() {
+        return List.of("--draws", 2, "--set", "wage.national.carpenter=31", "--as-of", 2020);
     }
 
     private static List<Object> sets(List<String> few, Path shop) {
