@@ -138,16 +138,16 @@ public final class Backtest {
 
     private List<Trial> trials(JobBasis job, Foresight tables, Foresight calibrated, WindowAverage average) {
         List<Trial> trials = new ArrayList<>();
-        for (Amount amount : Amount.values()) {
+        for (JobAmount amount : JobAmount.values()) {
             OptionalDouble came = job.came(amount);
-            boolean others = amount == Amount.CALLS || average.knows(amount);
-            if (came.isPresent() && others && (amount != Amount.CALLS || levels.isPresent())) {
+            boolean others = amount == JobAmount.CALLS || average.knows(amount);
+            if (came.isPresent() && others && (amount != JobAmount.CALLS || levels.isPresent())) {
                 Map<Seer, Forecast> foreseen = new EnumMap<>(Seer.class);
                 foreseen.put(Seer.TABLES, tables.of(job, amount));
                 foreseen.put(Seer.CALIBRATED, calibrated.of(job, amount));
                 foreseen.put(
                         Seer.AVERAGE,
-                        amount == Amount.CALLS
+                        amount == JobAmount.CALLS
                                 ? average.calls(job.followed().orElseThrow())
                                 : average.of(job.job(), amount));
                 trials.add(new Trial(job.job(), amount, came.getAsDouble(), foreseen));
@@ -181,8 +181,8 @@ public final class Backtest {
                 crews,
                 means.levels(),
                 Map.of(
-                        Amount.MATERIAL, spread(seen, Amount.MATERIAL, job -> means.materialUsd(job.stock())),
-                        Amount.PRICE, spread(seen, Amount.PRICE, means::priceUsd)));
+                        JobAmount.MATERIAL, spread(seen, JobAmount.MATERIAL, job -> means.materialUsd(job.stock())),
+                        JobAmount.PRICE, spread(seen, JobAmount.PRICE, means::priceUsd)));
     }
 
     /** What the price of each job had to hold for the warranty, by the level of the leaks. */
@@ -194,7 +194,7 @@ public final class Backtest {
     }
 
     /** From job to job about what is foreseen: standard deviation of the log, with a few jobs' worth of a tenth. */
-    private static double spread(List<JobBasis> seen, Amount amount, ToDoubleFunction<JobBasis> foreseen) {
+    private static double spread(List<JobBasis> seen, JobAmount amount, ToDoubleFunction<JobBasis> foreseen) {
         double[] logs = seen.stream()
                 .filter(job -> job.came(amount).isPresent())
                 .mapToDouble(job -> Math.log(job.came(amount).getAsDouble() / foreseen.applyAsDouble(job)))

@@ -33,7 +33,7 @@ public record BacktestResult(
         List<Score> scores = new ArrayList<>();
         List<CalibrationCurve> curves = new ArrayList<>();
         List<SegmentBias> segments = new ArrayList<>();
-        for (Amount amount : Amount.values()) {
+        for (JobAmount amount : JobAmount.values()) {
             List<Trial> own =
                     trials.stream().filter(trial -> trial.amount() == amount).toList();
             if (own.isEmpty()) {
@@ -49,12 +49,12 @@ public record BacktestResult(
     }
 
     /** Amounts that jobs kept. */
-    public List<Amount> amounts() {
+    public List<JobAmount> amounts() {
         return scores.stream().map(Score::amount).distinct().toList();
     }
 
     /** @throws java.util.NoSuchElementException where no job kept the amount */
-    public Score score(Amount amount, Seer seer) {
+    public Score score(JobAmount amount, Seer seer) {
         return scores.stream()
                 .filter(score -> score.amount() == amount && score.seer() == seer)
                 .findFirst()

@@ -95,7 +95,7 @@ public final class BacktestTables {
 
     /** What is foreseen and by whom, which every row says. */
     private static <T> LayoutBuilder<T> foreseen(
-            LayoutBuilder<T> layout, Function<T, Amount> amount, Function<T, Seer> seer) {
+            LayoutBuilder<T> layout, Function<T, JobAmount> amount, Function<T, Seer> seer) {
         return layout.text("amount", "amount", "hours, days, material, price or calls", row -> amount.apply(row)
                         .word())
                 .text("foreseen_by", "predicted by", "tables, calibrated or average", row -> seer.apply(row)

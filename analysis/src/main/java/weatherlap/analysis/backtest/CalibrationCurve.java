@@ -10,7 +10,7 @@ import java.util.List;
  * @param seen share of the jobs at each of the chances 0, 0.05, …, 1
  * @see "Czado, Gneiting, Held 2009, Biometrics 65(4) (the probability integral of counts without chance); from memory"
  */
-public record CalibrationCurve(Amount amount, Seer seer, List<Double> seen) {
+public record CalibrationCurve(JobAmount amount, Seer seer, List<Double> seen) {
     /** Steps from 0 to 1. */
     public static final int STEPS = 20;
 

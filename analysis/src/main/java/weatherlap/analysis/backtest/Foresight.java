@@ -33,7 +33,7 @@ import weatherlap.sim.price.Pricing;
  * @param spreads from job to job of material and price, beyond what the tables know
  */
 record Foresight(
-        Assumptions assumptions, Map<String, Double> crews, Optional<LevelFit> levels, Map<Amount, Double> spreads) {
+        Assumptions assumptions, Map<String, Double> crews, Optional<LevelFit> levels, Map<JobAmount, Double> spreads) {
     private static final double NINETY_PERCENT = 2 * 1.645;
 
     Foresight {
@@ -41,12 +41,12 @@ record Foresight(
         spreads = Map.copyOf(spreads);
     }
 
-    Forecast of(JobBasis basis, Amount amount) {
+    Forecast of(JobBasis basis, JobAmount amount) {
         return switch (amount) {
             case HOURS -> hours(basis);
             case DAYS -> hours(basis).map(this::days);
             case MATERIAL -> Forecast.lognormal(materialUsd(basis.stock()), materialSpread(basis.stock()));
-            case PRICE -> Forecast.lognormal(priceUsd(basis), spreads.getOrDefault(Amount.PRICE, 0.0));
+            case PRICE -> Forecast.lognormal(priceUsd(basis), spreads.getOrDefault(JobAmount.PRICE, 0.0));
             case CALLS -> calls(basis);
         };
     }
@@ -93,7 +93,7 @@ record Foresight(
 
     private double materialSpread(JobStock stock) {
         return Math.hypot(
-                stock.deviationUsd(assumptions) / materialUsd(stock), spreads.getOrDefault(Amount.MATERIAL, 0.0));
+                stock.deviationUsd(assumptions) / materialUsd(stock), spreads.getOrDefault(JobAmount.MATERIAL, 0.0));
     }
 
     double priceUsd(JobBasis basis) {

@@ -29,7 +29,7 @@ record JobBasis(
         Optional<FollowedJob> followed,
         ExpectedCalls.Damage damage) {
     /** What came; empty: not kept. */
-    OptionalDouble came(Amount amount) {
+    OptionalDouble came(JobAmount amount) {
         return switch (amount) {
             case HOURS -> job.personHours();
             case DAYS -> job.counted().of(Driver.DAY);

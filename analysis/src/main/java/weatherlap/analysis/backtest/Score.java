@@ -21,7 +21,7 @@ import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
  * @see "Gneiting, Balabdaoui, Raftery 2007, Journal of the Royal Statistical Society B 69(2) (sharpness subject to calibration); from memory"
  */
 public record Score(
-        Amount amount,
+        JobAmount amount,
         Seer seer,
         int jobs,
         double score,

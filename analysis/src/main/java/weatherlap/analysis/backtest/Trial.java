@@ -10,7 +10,7 @@ import weatherlap.datasets.jobs.JobRecord;
  *
  * @param came as the record has it
  */
-public record Trial(JobRecord job, Amount amount, double came, Map<Seer, Forecast> foreseen) {
+public record Trial(JobRecord job, JobAmount amount, double came, Map<Seer, Forecast> foreseen) {
     public Trial {
         foreseen = Collections.unmodifiableMap(new EnumMap<>(foreseen));
     }

@@ -13,13 +13,13 @@ import weatherlap.datasets.jobs.JobRecord;
  */
 record WindowAverage(List<Done> done) {
     /** A job and what came of it. */
-    record Done(JobRecord job, Function<Amount, OptionalDouble> came, FollowedJob followed) {}
+    record Done(JobRecord job, Function<JobAmount, OptionalDouble> came, FollowedJob followed) {}
 
-    boolean knows(Amount amount) {
+    boolean knows(JobAmount amount) {
         return done.stream().anyMatch(job -> job.came().apply(amount).isPresent());
     }
 
-    Forecast of(JobRecord job, Amount amount) {
+    Forecast of(JobRecord job, JobAmount amount) {
         List<Done> same = done.stream()
                 .filter(other -> other.job().method() == job.method())
                 .toList();
@@ -32,10 +32,10 @@ record WindowAverage(List<Done> done) {
                 ? Forecast.of(all)
                 : Forecast.ofQuantiles(share -> StatUtils.percentile(all, 100 * share));
         return each.map(window ->
-                amount == Amount.DAYS ? Math.max(1, Math.rint(job.openings() * window)) : job.openings() * window);
+                amount == JobAmount.DAYS ? Math.max(1, Math.rint(job.openings() * window)) : job.openings() * window);
     }
 
-    private static double[] windows(List<Done> jobs, Amount amount) {
+    private static double[] windows(List<Done> jobs, JobAmount amount) {
         return jobs.stream()
                 .filter(other -> other.came().apply(amount).isPresent())
                 .mapToDouble(other ->

@@ -76,7 +76,7 @@ public record RuleScore(
     private static double regretUsd(Choice own, double[] differences) {
         double sum = 0;
         for (int c = 0; c < differences.length; c++) {
-            sum += HeldOut.regret(own.first.get(c), differences[c]);
+            sum += CrossValidation.regret(own.first.get(c), differences[c]);
         }
         return sum / differences.length;
     }
@@ -89,7 +89,7 @@ public record RuleScore(
         for (int c = 0; c < n; c++) {
             boolean first = own.first.get(c);
             cost += cases.secondUsd()[c] + (first ? differences[c] : 0);
-            notBest += HeldOut.regret(first, differences[c]) > 0 ? 1 : 0;
+            notBest += CrossValidation.regret(first, differences[c]) > 0 ? 1 : 0;
         }
         double regretUsd = regretUsd(own, differences);
         return new RuleScore(

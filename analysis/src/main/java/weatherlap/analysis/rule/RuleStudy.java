@@ -58,8 +58,9 @@ public record RuleStudy(Rule rule, List<Length> lengths, List<RuleScore> scores,
         double[] differences = cases.meanDifferenceUsd();
         double scale = Arrays.stream(differences).map(Math::abs).sum();
         Sums all = Sums.of(questions, differences, c -> true);
-        int[] foldOfCase = HeldOut.folds(cases.blocks(), folds, streams.world("folds"));
-        double[][] heldOut = HeldOut.regrets(cases.contrast(), questions, differences, all, foldOfCase, folds, scale);
+        int[] foldOfCase = CrossValidation.folds(cases.blocks(), folds, streams.world("folds"));
+        double[][] heldOut =
+                CrossValidation.regrets(cases.contrast(), questions, differences, all, foldOfCase, folds, scale);
         int least = least(heldOut);
         List<Length> lengths = new ArrayList<>();
         for (int most = 0; most < heldOut.length; most++) {

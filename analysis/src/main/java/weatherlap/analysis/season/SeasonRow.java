@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param dayPriceUsd price of a crew day; of the best mix alone
  */
 public record SeasonRow(
-        String when, Way way, Season season, Outcome outcome, double oneMoreCrewUsd, OptionalDouble dayPriceUsd) {
+        String when, Way way, Season season, SeasonOutcome outcome, double oneMoreCrewUsd, OptionalDouble dayPriceUsd) {
     /** Houses done on mean days by a method, or by a plan of several. */
     public double done(String by) {
         return outcome.byMethod().getOrDefault(by, 0.0);

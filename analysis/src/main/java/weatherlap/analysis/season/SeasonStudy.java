@@ -43,7 +43,7 @@ public record SeasonStudy(Season season, List<SeasonRow> rows, DayPrice dayPrice
         double repairUsd = scenario.repairUsd().mean();
         List<RuledJob> houses = IntStream.range(0, choices.size())
                 .filter(i -> choices.get(i).result().house().openingCount() > 0)
-                .mapToObj(i -> new RuledJob(Job.of(choices.get(i), repairUsd), rule.method(i)))
+                .mapToObj(i -> new RuledJob(WaitingHouse.of(choices.get(i), repairUsd), rule.method(i)))
                 .toList();
         if (houses.isEmpty()) {
             return Optional.empty();
@@ -84,26 +84,26 @@ public record SeasonStudy(Season season, List<SeasonRow> rows, DayPrice dayPrice
     }
 
     /** A job, and the method that the rule gives it. */
-    private record RuledJob(Job job, Method rule) {}
+    private record RuledJob(WaitingHouse job, Method rule) {}
 
     /** One season. */
     private static final class Evaluation {
         private final Season season;
-        private final List<Job> jobs;
+        private final List<WaitingHouse> jobs;
         private final List<Method> ruled;
         private final CrewDays days;
 
         Evaluation(List<RuledJob> houses, Season season) {
             this.season = season;
-            List<Integer> indices =
-                    Job.waiting(IntStream.range(0, houses.size()).boxed().toList(), season.jobs());
+            List<Integer> indices = WaitingHouse.waiting(
+                    IntStream.range(0, houses.size()).boxed().toList(), season.jobs());
             jobs = indices.stream().map(i -> houses.get(i).job()).toList();
             ruled = indices.stream().map(i -> houses.get(i).rule()).toList();
             days = CrewDays.of(ways(), season.withOneMoreCrew().crewDays());
         }
 
         private List<List<JobOption>> ways() {
-            return jobs.stream().map(Job::options).toList();
+            return jobs.stream().map(WaitingHouse::options).toList();
         }
 
         DayPrice dayPrice() {
@@ -120,8 +120,8 @@ public record SeasonStudy(Season season, List<SeasonRow> rows, DayPrice dayPrice
         }
 
         private SeasonRow row(String when, Way way) {
-            Outcome now = outcome(way, season);
-            Outcome more = outcome(way, season.withOneMoreCrew());
+            SeasonOutcome now = outcome(way, season);
+            SeasonOutcome more = outcome(way, season.withOneMoreCrew());
             return new SeasonRow(
                     when,
                     way,
@@ -131,21 +131,21 @@ public record SeasonStudy(Season season, List<SeasonRow> rows, DayPrice dayPrice
                     way == Way.BEST_MIX ? OptionalDouble.of(dayPrice().usd()) : OptionalDouble.empty());
         }
 
-        private Outcome outcome(Way way, Season season) {
-            List<Outcome.Done> done =
+        private SeasonOutcome outcome(Way way, Season season) {
+            List<SeasonOutcome.Done> done =
                     switch (way) {
                         case ALWAYS_FULL_FLANGE, ALWAYS_FULL_FRAME, ALWAYS_INSERT ->
                             each(j -> jobs.get(j).by(way.method().orElseThrow()));
                         case RULE -> each(j -> jobs.get(j).by(ruled.get(j)));
                         case FAMILY_PLANS -> each(j -> jobs.get(j).family());
-                        case BEST_MIX -> Outcome.done(jobs, days.mix(season.crewDays()));
+                        case BEST_MIX -> SeasonOutcome.done(jobs, days.mix(season.crewDays()));
                     };
-            return done.isEmpty() ? Outcome.none() : Outcome.of(done, season.crewDays());
+            return done.isEmpty() ? SeasonOutcome.none() : SeasonOutcome.of(done, season.crewDays());
         }
 
-        private List<Outcome.Done> each(java.util.function.IntFunction<JobOption> by) {
+        private List<SeasonOutcome.Done> each(java.util.function.IntFunction<JobOption> by) {
             return IntStream.range(0, jobs.size())
-                    .mapToObj(j -> new Outcome.Done(jobs.get(j), by.apply(j)))
+                    .mapToObj(j -> new SeasonOutcome.Done(jobs.get(j), by.apply(j)))
                     .toList();
         }
     }

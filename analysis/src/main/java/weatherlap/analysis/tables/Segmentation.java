@@ -2,6 +2,7 @@ package weatherlap.analysis.tables;
 
 import java.util.List;
 import java.util.Locale;
+import weatherlap.analysis.words.Compass;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 
@@ -12,10 +13,6 @@ public enum Segmentation {
     DECADE("decade built"),
     BEARING("bearing of the wall"),
     OVERHANG("overhang of the eave");
-
-    private static final String[] POINTS = {
-        "north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"
-    };
 
     private final String title;
 
@@ -53,17 +50,9 @@ public enum Segmentation {
             case STOREYS ->
                 new Segment(house.storeys(), house.storeys() + (house.storeys() == 1 ? " story" : " stories"));
             case DECADE -> decade(house.yearBuilt() / 10 * 10);
-            case BEARING -> {
-                int point = octant(wall.bearingDeg());
-                yield new Segment(point, POINTS[point]);
-            }
+            case BEARING -> new Segment(Compass.octant(wall.bearingDeg()), Compass.word(wall.bearingDeg()));
             case OVERHANG -> overhang(wall.overhangIn());
         };
-    }
-
-    /** The eighth of the compass around a bearing: 0 north, 1 north-east, …; each is 45° wide, its point in the middle. */
-    public static int octant(double bearingDeg) {
-        return (int) Math.floor((bearingDeg + 22.5) / 45) % 8;
     }
 
     private static Segment decade(int decade) {

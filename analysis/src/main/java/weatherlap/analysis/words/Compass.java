@@ -22,6 +22,11 @@ public final class Compass {
             "northwest",
             "north-northwest");
 
+    /** Those of the sixteen that a coarser reading tells apart. */
+    private static final int OCTANT = 2;
+
+    private static final List<String> LETTERS = List.of("N", "NE", "E", "SE", "S", "SW", "W", "NW");
+
     private Compass() {}
 
     /**
@@ -30,7 +35,25 @@ public final class Compass {
      * @param bearingDeg clockwise from north, 0 to 360
      */
     public static String of(double bearingDeg) {
-        int point = (int) Math.round(bearingDeg * POINTS.size() / 360) % POINTS.size();
-        return POINTS.get(point) + " (" + Numbers.plain(bearingDeg, 0) + "°)";
+        return POINTS.get(part(bearingDeg, POINTS.size())) + " (" + Numbers.plain(bearingDeg, 0) + "°)";
+    }
+
+    /** The nearest of the eight principal directions: northeast. */
+    public static String word(double bearingDeg) {
+        return POINTS.get(OCTANT * octant(bearingDeg));
+    }
+
+    /** The same in letters: NE. */
+    public static String letters(double bearingDeg) {
+        return LETTERS.get(octant(bearingDeg));
+    }
+
+    /** The eighth of the compass around a bearing: 0 north, 1 northeast, …; each is 45° wide, its point in the middle. */
+    public static int octant(double bearingDeg) {
+        return part(bearingDeg, LETTERS.size());
+    }
+
+    private static int part(double bearingDeg, int parts) {
+        return (int) Math.floorMod(Math.round(bearingDeg * parts / 360), (long) parts);
     }
 }

@@ -24,8 +24,8 @@ import weatherlap.datasets.jobs.JobTakeoff;
 import weatherlap.datasets.jobs.JobWork;
 import weatherlap.datasets.madeup.CallMaker;
 import weatherlap.datasets.madeup.JobMaker;
+import weatherlap.datasets.madeup.MadeShop;
 import weatherlap.datasets.madeup.MoneyMaker;
-import weatherlap.datasets.madeup.Shop;
 import weatherlap.datasets.madeup.ShopMoney;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.sim.assumptions.Assumptions;
@@ -55,7 +55,7 @@ class BacktestTest {
                 new MoneyMaker(TABLES, ShopMoney.drawn(TABLES, SEED), new JobStocks(TABLES, UNMEASURED), SEED);
         CallMaker calls =
                 new CallMaker(CallMaker.drawnLevels(SEED), 0.6, (job, years) -> 0.004 * job.openings() * years, SEED);
-        followed = new JobMaker(TABLES, Shop.drawn(TABLES, 0.3, SEED), 0.12, 0.2, SEED)
+        followed = new JobMaker(TABLES, MadeShop.drawn(TABLES, 0.3, SEED), 0.12, 0.2, SEED)
                 .jobs(60).stream()
                         .flatMap(job -> calls.followed(money.paid(job)).stream())
                         .toList();
@@ -69,9 +69,9 @@ class BacktestTest {
 
     @Test
     void everyAmountIsForeseenThreeTimes() {
-        assertThat(result.amounts()).containsExactly(Amount.values());
+        assertThat(result.amounts()).containsExactly(JobAmount.values());
         assertThat(result.scores()).hasSize(15);
-        assertThat(result.score(Amount.HOURS, Seer.TABLES).jobs()).isEqualTo(60);
+        assertThat(result.score(JobAmount.HOURS, Seer.TABLES).jobs()).isEqualTo(60);
         assertThat(result.parts()).isEqualTo(PARTS);
         assertThat(BacktestTables.of(result)).hasSize(4);
     }
@@ -79,15 +79,15 @@ class BacktestTest {
     /** The shop differs from the tables by a fit; a plain average knows nothing of stories, siding, rot and lead. */
     @Test
     void calibratedTablesBeatTheAverageAWindowOnHoursAndMoney() {
-        for (Amount amount : List.of(Amount.HOURS, Amount.MATERIAL, Amount.PRICE)) {
+        for (JobAmount amount : List.of(JobAmount.HOURS, JobAmount.MATERIAL, JobAmount.PRICE)) {
             Score calibrated = result.score(amount, Seer.CALIBRATED);
             assertThat(calibrated.verdict()).as(amount.word()).isEqualTo(Score.Verdict.BETTER);
             assertThat(calibrated.within90()).as(amount.word()).isBetween(0.8, 1.0);
             assertThat(calibrated.bias()).as(amount.word()).isCloseTo(0, within(0.06));
         }
-        assertThat(result.score(Amount.HOURS, Seer.CALIBRATED).score())
-                .isLessThan(result.score(Amount.HOURS, Seer.TABLES).score());
-        assertThat(result.score(Amount.HOURS, Seer.AVERAGE).gain()).isZero();
+        assertThat(result.score(JobAmount.HOURS, Seer.CALIBRATED).score())
+                .isLessThan(result.score(JobAmount.HOURS, Seer.TABLES).score());
+        assertThat(result.score(JobAmount.HOURS, Seer.AVERAGE).gain()).isZero();
     }
 
     /** Ten times the hours, the price and the material of a job change what is foreseen of others, and nothing of its own. */
@@ -139,8 +139,8 @@ class BacktestTest {
                 .map(job -> job.with(JobMoney.NOTHING))
                 .toList();
         BacktestResult lost = Backtest.run(TABLES, plain, List.of(), UNMEASURED, RAIN, PARTS, () -> {});
-        assertThat(lost.amounts()).containsExactly(Amount.HOURS, Amount.DAYS);
-        assertThat(lost.score(Amount.HOURS, Seer.CALIBRATED).verdict()).isEqualTo(Score.Verdict.WORSE);
+        assertThat(lost.amounts()).containsExactly(JobAmount.HOURS, JobAmount.DAYS);
+        assertThat(lost.score(JobAmount.HOURS, Seer.CALIBRATED).verdict()).isEqualTo(Score.Verdict.WORSE);
     }
 
     @Test
@@ -182,7 +182,7 @@ class BacktestTest {
                         * TABLES.scenario().value(Scalar.CREW_SIZE)
                         * printed.crewDays()
                         / 60;
-                Forecast hours = tables.of(basis, Amount.HOURS);
+                Forecast hours = tables.of(basis, JobAmount.HOURS);
                 assertThat(hours.mean()).isCloseTo(printed.labourHours().mean() - travelHours, withinPercentage(0.2));
                 assertThat(hours.quantile(0.9))
                         .isCloseTo(printed.labourHours().p90() - travelHours, withinPercentage(4));

@@ -10,7 +10,7 @@ import weatherlap.datasets.jobs.JobReader;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobText;
 import weatherlap.datasets.madeup.JobMaker;
-import weatherlap.datasets.madeup.Shop;
+import weatherlap.datasets.madeup.MadeShop;
 import weatherlap.datasets.table.Source;
 import weatherlap.sim.assumptions.Assumptions;
 
@@ -20,7 +20,7 @@ class BundledCalibrationTest {
     private static final Assumptions TABLES = BUNDLED.assumptions();
 
     private static Calibration calibration(int jobs) {
-        Shop shop = Shop.drawn(TABLES, 0.1, 3);
+        MadeShop shop = MadeShop.drawn(TABLES, 0.1, 3);
         List<JobRecord> made = new JobMaker(TABLES, shop, 0.15, 0.1, 3).jobs(jobs);
         List<JobRecord> read = JobReader.read(Source.of("jobs.csv", JobText.of(made, TABLES)), TABLES)
                 .orElseThrow();

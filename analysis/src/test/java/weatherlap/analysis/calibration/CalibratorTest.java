@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.madeup.JobHabits;
 import weatherlap.datasets.madeup.JobMaker;
-import weatherlap.datasets.madeup.Shop;
+import weatherlap.datasets.madeup.MadeShop;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.ThreePoint;
@@ -21,7 +21,7 @@ class CalibratorTest {
     private static final Assumptions TABLES = CalibrationFixtures.assumptions();
     private static final CalibrationOptions ORDINARY = CalibrationOptions.ORDINARY;
 
-    private static List<JobRecord> jobs(Shop shop, int count, double timedShare, long seed) {
+    private static List<JobRecord> jobs(MadeShop shop, int count, double timedShare, long seed) {
         return new JobMaker(TABLES, shop, 0.15, timedShare, seed).jobs(count);
     }
 
@@ -29,11 +29,11 @@ class CalibratorTest {
         return Calibrator.calibrate(TABLES, jobs, ORDINARY);
     }
 
-    private static Shop tables(double pace) {
+    private static MadeShop tables(double pace) {
         Map<String, Double> minutes = new HashMap<>();
         TABLES.steps()
                 .forEach(step -> minutes.put(step.id(), pace * step.minutes().mean()));
-        return new Shop(minutes);
+        return new MadeShop(minutes);
     }
 
     /**
@@ -53,7 +53,7 @@ class CalibratorTest {
     /** A shop half as slow again as the tables. */
     @Test
     void fewJobsMoveTheRatesALittleAndManyALot() {
-        Shop slow = tables(1.5);
+        MadeShop slow = tables(1.5);
         double few = meanRatio(calibrate(jobs(slow, 2, 0, 7)));
         double many = meanRatio(calibrate(jobs(slow, 200, 0, 7)));
         assertThat(few).isBetween(1.0, 1.35);
@@ -82,7 +82,7 @@ class CalibratorTest {
     void aTimedStepInformsItself() {
         Map<String, Double> minutes = new HashMap<>(tables(1).minutes());
         minutes.put("cut_back", 4.2);
-        Calibration calibration = calibrate(jobs(new Shop(minutes), 60, 1, 3));
+        Calibration calibration = calibrate(jobs(new MadeShop(minutes), 60, 1, 3));
         assertThat(fit(calibration, "cut_back").fittedMinutes()).isCloseTo(4.2, within(0.4));
         assertThat(fit(calibration, "capping").fittedMinutes())
                 .isCloseTo(minutes.get("capping"), within(0.1 * minutes.get("capping")));
@@ -123,7 +123,7 @@ class CalibratorTest {
     void noRateFallsBelowZero() {
         Map<String, Double> minutes = new HashMap<>(tables(1).minutes());
         List.of("lift_out", "seal", "screws", "cut_back").forEach(id -> minutes.put(id, 0.0));
-        for (StepFit fit : calibrate(jobs(new Shop(minutes), 400, 0, 2)).steps()) {
+        for (StepFit fit : calibrate(jobs(new MadeShop(minutes), 400, 0, 2)).steps()) {
             assertThat(fit.fittedMinutes()).isNotNegative();
             assertThat(fit.lowMinutes()).isNotNegative();
         }

@@ -15,7 +15,7 @@ import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.madeup.JobHabits;
 import weatherlap.datasets.madeup.JobMaker;
-import weatherlap.datasets.madeup.Shop;
+import weatherlap.datasets.madeup.MadeShop;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.explain.Basis;
@@ -27,7 +27,7 @@ class CrewsAndYearsTest {
     private static List<JobRecord> jobs(int count, double timedShare, long seed) {
         Map<String, Double> minutes = new HashMap<>();
         TABLES.steps().forEach(step -> minutes.put(step.id(), step.minutes().mean()));
-        return new JobMaker(TABLES, new Shop(minutes), 0.15, timedShare, seed).jobs(count);
+        return new JobMaker(TABLES, new MadeShop(minutes), 0.15, timedShare, seed).jobs(count);
     }
 
     private static Calibration calibrate(List<JobRecord> jobs) {
@@ -172,7 +172,7 @@ class CrewsAndYearsTest {
         static final Assumptions ASSUMPTIONS = AssumptionTables.bundled().assumptions();
 
         static List<JobRecord> jobs(int count, double timedShare) {
-            return new JobMaker(ASSUMPTIONS, Shop.drawn(ASSUMPTIONS, 0.1, 3), 0.15, timedShare, 3).jobs(count);
+            return new JobMaker(ASSUMPTIONS, MadeShop.drawn(ASSUMPTIONS, 0.1, 3), 0.15, timedShare, 3).jobs(count);
         }
     }
 }

@@ -15,7 +15,7 @@ import weatherlap.analysis.calibration.HeldOutError.Verdict;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobWork;
 import weatherlap.datasets.madeup.JobMaker;
-import weatherlap.datasets.madeup.Shop;
+import weatherlap.datasets.madeup.MadeShop;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 
@@ -26,7 +26,7 @@ class HeldOutTest {
         Map<String, Double> minutes = new HashMap<>();
         TABLES.steps()
                 .forEach(step -> minutes.put(step.id(), pace * step.minutes().mean()));
-        return new JobMaker(TABLES, new Shop(minutes), 0.15, timedShare, seed).jobs(count);
+        return new JobMaker(TABLES, new MadeShop(minutes), 0.15, timedShare, seed).jobs(count);
     }
 
     private static Calibration calibrate(List<JobRecord> jobs) {

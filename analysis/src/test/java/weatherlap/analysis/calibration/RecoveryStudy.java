@@ -10,7 +10,7 @@ import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.madeup.JobHabits;
 import weatherlap.datasets.madeup.JobMaker;
-import weatherlap.datasets.madeup.Shop;
+import weatherlap.datasets.madeup.MadeShop;
 import weatherlap.sim.assumptions.Assumptions;
 
 /**
@@ -63,7 +63,7 @@ record RecoveryStudy(
         List<Double> levels = new ArrayList<>();
         double aside = 0;
         for (long seed = 1; seed <= shops; seed++) {
-            Shop shop = Shop.drawn(tables, options.paceSpread(), seed);
+            MadeShop shop = MadeShop.drawn(tables, options.paceSpread(), seed);
             List<JobRecord> made =
                     new JobMaker(tables, shop, JOB_SPREAD, records.timedShare(), seed).jobs(records.jobs());
             Calibration calibration =
@@ -82,7 +82,7 @@ record RecoveryStudy(
         return new RecoveryStudy(byStep, byShop, levels, aside);
     }
 
-    private static double level(JobTable table, Shop shop, Calibration calibration) {
+    private static double level(JobTable table, MadeShop shop, Calibration calibration) {
         double fitted = 0;
         double truth = 0;
         for (JobLine line : table.lines()) {

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.madeup.JobMaker;
-import weatherlap.datasets.madeup.Shop;
+import weatherlap.datasets.madeup.MadeShop;
 import weatherlap.sim.assumptions.Assumptions;
 
 /** Records as people type them. */
@@ -23,7 +23,7 @@ class TypingFaultsTest {
     private static List<JobRecord> jobs(int count, double timedShare, long seed) {
         Map<String, Double> minutes = new HashMap<>();
         TABLES.steps().forEach(step -> minutes.put(step.id(), step.minutes().mean()));
-        return new ArrayList<>(new JobMaker(TABLES, new Shop(minutes), 0.15, timedShare, seed).jobs(count));
+        return new ArrayList<>(new JobMaker(TABLES, new MadeShop(minutes), 0.15, timedShare, seed).jobs(count));
     }
 
     private static Calibration calibrate(List<JobRecord> jobs) {

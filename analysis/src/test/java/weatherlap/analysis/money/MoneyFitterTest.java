@@ -14,8 +14,8 @@ import weatherlap.datasets.jobs.JobItem;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobStocks;
 import weatherlap.datasets.madeup.JobMaker;
+import weatherlap.datasets.madeup.MadeShop;
 import weatherlap.datasets.madeup.MoneyMaker;
-import weatherlap.datasets.madeup.Shop;
 import weatherlap.datasets.madeup.ShopMoney;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Material;
@@ -31,7 +31,7 @@ class MoneyFitterTest {
 
     private static List<JobRecord> made(ShopMoney shop, int jobs, long seed) {
         MoneyMaker money = new MoneyMaker(BUNDLED, shop, STOCKS, seed);
-        return new JobMaker(BUNDLED, Shop.drawn(BUNDLED, 0.1, seed), 0.15, 0, seed)
+        return new JobMaker(BUNDLED, MadeShop.drawn(BUNDLED, 0.1, seed), 0.15, 0, seed)
                 .jobs(jobs).stream().map(money::paid).toList();
     }
 

@@ -183,7 +183,7 @@ class RuleStudyTest {
     @Test
     void casesOfOneBlockAreHeldOutTogether() {
         int[] blocks = {3, 3, 8, 8, 8, 1, 5, 5};
-        int[] folds = HeldOut.folds(blocks, 2, STREAMS.world("deal"));
+        int[] folds = CrossValidation.folds(blocks, 2, STREAMS.world("deal"));
         assertThat(folds[0]).isEqualTo(folds[1]);
         assertThat(folds[2]).isEqualTo(folds[3]).isEqualTo(folds[4]);
         assertThat(folds[6]).isEqualTo(folds[7]);

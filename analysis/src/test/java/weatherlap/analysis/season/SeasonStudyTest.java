@@ -73,7 +73,7 @@ class SeasonStudyTest {
     void aPlanOfOneMethodIsTheJobByThatMethod() {
         int seen = 0;
         for (HouseChoice choice : choices) {
-            Job job = Job.of(choice, scenario.repairUsd().mean());
+            WaitingHouse job = WaitingHouse.of(choice, scenario.repairUsd().mean());
             HouseResult house = choice.result();
             for (var each : job.wherever().entrySet()) {
                 JobOption option = each.getValue();
@@ -121,15 +121,15 @@ class SeasonStudyTest {
             int days = best.season().crewDays();
             assertThat(best.outcome().crewDays()).isLessThanOrEqualTo(days);
             double exact = CrewDays.of(
-                            Job.waiting(
+                            WaitingHouse.waiting(
                                             choices.stream()
-                                                    .map(c -> Job.of(
+                                                    .map(c -> WaitingHouse.of(
                                                             c,
                                                             scenario.repairUsd().mean()))
                                                     .toList(),
                                             40)
                                     .stream()
-                                    .map(Job::options)
+                                    .map(WaitingHouse::options)
                                     .toList(),
                             days)
                     .profitUsd(days);
@@ -144,8 +144,8 @@ class SeasonStudyTest {
 
     @Test
     void fewerJobsThanHousesAreSpreadOverThemAndMoreAreSharedOut() {
-        assertThat(Job.waiting(List.of("a", "b", "c", "d"), 2)).containsExactly("a", "c");
-        assertThat(Job.waiting(List.of("a", "b"), 5)).containsExactly("a", "a", "a", "b", "b");
+        assertThat(WaitingHouse.waiting(List.of("a", "b", "c", "d"), 2)).containsExactly("a", "c");
+        assertThat(WaitingHouse.waiting(List.of("a", "b"), 5)).containsExactly("a", "a", "a", "b", "b");
     }
 
     @Test
@@ -166,9 +166,9 @@ class SeasonStudyTest {
     /** In a draw in which work takes half as long again, two thirds of the houses are done. */
     @Test
     void slowWorkLeavesHousesWaiting() {
-        Job job = Job.of(choices.get(0), 1000);
-        Outcome.Done done = new Outcome.Done(job, MadeJobs.way(2, 500));
-        Outcome outcome = Outcome.of(List.of(done, done, done), 6);
+        WaitingHouse job = WaitingHouse.of(choices.get(0), 1000);
+        SeasonOutcome.Done done = new SeasonOutcome.Done(job, MadeJobs.way(2, 500));
+        SeasonOutcome outcome = SeasonOutcome.of(List.of(done, done, done), 6);
         assertThat(outcome.housesDone().mean()).isEqualTo((2.0 + 3.0) / 2, within(1e-12));
         assertThat(outcome.grossProfitUsd().mean()).isEqualTo((2.0 * 400 + 3.0 * 600) / 2, within(1e-9));
         assertThat(outcome.crewDays()).isEqualTo(6);

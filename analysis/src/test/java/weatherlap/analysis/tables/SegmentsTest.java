@@ -7,7 +7,6 @@ import static weatherlap.analysis.tables.HandmadeResults.house;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.method.Method;
@@ -43,12 +42,6 @@ class SegmentsTest {
                         .mapToDouble(p -> p.of(Method.INSERT).horizonCostUsd())
                         .sum())
                 .isEqualTo(segments.whole().of(Method.INSERT).horizonCostUsd(), within(1e-6));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"0, 0", "22.4, 0", "22.5, 1", "90, 2", "337.4, 7", "337.5, 0", "359.9, 0"})
-    void theCompassHasEightParts(double bearingDeg, int octant) {
-        assertThat(Segmentation.octant(bearingDeg)).isEqualTo(octant);
     }
 
     @Test

@@ -22,4 +22,17 @@ class CompassTest {
     void aBearingIsItsNearestPoint(double bearingDeg, String words) {
         assertThat(Compass.of(bearingDeg)).isEqualTo(words);
     }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "22.4, 0", "22.5, 1", "90, 2", "337.4, 7", "337.5, 0", "359.9, 0"})
+    void theCompassHasEightParts(double bearingDeg, int octant) {
+        assertThat(Compass.octant(bearingDeg)).isEqualTo(octant);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, north, N", "67, northeast, NE", "68, east, E", "350, north, N"})
+    void eachOfThemHasAWordAndLetters(double bearingDeg, String word, String letters) {
+        assertThat(Compass.word(bearingDeg)).isEqualTo(word);
+        assertThat(Compass.letters(bearingDeg)).isEqualTo(letters);
+    }
 }

@@ -22,6 +22,7 @@ import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
+import weatherlap.analysis.words.Compass;
 import weatherlap.analysis.words.Numbers;
 
 /** Draws quantities by bearing: north on top, clockwise, two curves told apart by colour, line and mark. */

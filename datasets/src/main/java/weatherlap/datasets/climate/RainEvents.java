@@ -40,11 +40,11 @@ final class RainEvents {
 
     private double dryHours(int hour) {
         double mean = HOURS_PER_YEAR / value(EVENTS_PER_YEAR) - value(STORM_HOURS);
-        return 1 + Math.max(1, mean) / (1 + value(EVENT_SEASON) * Season.winter(hour)) * exponential.sample();
+        return 1 + Math.max(1, mean) / (1 + value(EVENT_SEASON) * TimeOfYear.winter(hour)) * exponential.sample();
     }
 
     private RainEvent draw(int firstHour, int hours) {
-        double summer = (1 - Season.winter(firstHour)) / 2;
+        double summer = (1 - TimeOfYear.winter(firstHour)) / 2;
         boolean shower = rng.nextDouble() < value(SHOWER_SHARE) * summer;
         double meanHours = value(shower ? SHOWER_HOURS : STORM_HOURS);
         int length = (int) Math.max(1, Math.round(gamma(value(STORM_HOURS_SHAPE), meanHours)));

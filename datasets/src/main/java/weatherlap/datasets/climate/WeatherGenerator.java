@@ -85,7 +85,7 @@ final class WeatherGenerator {
         double north = 0;
         double kept = value(TURN_MEMORY);
         for (int t = 0; t < speed.length; t++) {
-            double mean = value(WIND_M_S) * (1 + value(WIND_SEASON) * Season.winter(t));
+            double mean = value(WIND_M_S) * (1 + value(WIND_SEASON) * TimeOfYear.winter(t));
             double wind = mean * Math.exp(spread * strength.next() - spread * spread / 2) * (1 + gain[t]);
             east = kept * east + (1 - kept) * Math.sin(Math.toRadians(target[t]));
             north = kept * north + (1 - kept) * Math.cos(Math.toRadians(target[t]));
@@ -99,7 +99,7 @@ final class WeatherGenerator {
         Wander wander = new Wander(streams.world("climate wind direction"), value(FAIR_FROM_MEMORY));
         double[] fair = new double[speed.length];
         for (int t = 0; t < fair.length; t++) {
-            double winter = (1 + Season.winter(t)) / 2;
+            double winter = (1 + TimeOfYear.winter(t)) / 2;
             fair[t] = winter * value(FAIR_WINTER_FROM_DEG)
                     + (1 - winter) * value(FAIR_SUMMER_FROM_DEG)
                     + value(FAIR_FROM_SPREAD_DEG) * wander.next();
@@ -111,8 +111,8 @@ final class WeatherGenerator {
         Wander wander = new Wander(streams.world("climate temperature"), value(TEMPERATURE_MEMORY));
         for (int t = 0; t < temperature.length; t++) {
             temperature[t] = tenths(value(TEMPERATURE_C)
-                    - value(TEMPERATURE_SEASON_C) * Season.winter(t)
-                    + value(TEMPERATURE_DAY_C) * Season.afternoon(t)
+                    - value(TEMPERATURE_SEASON_C) * TimeOfYear.winter(t)
+                    + value(TEMPERATURE_DAY_C) * TimeOfYear.afternoon(t)
                     + value(TEMPERATURE_SPREAD_C) * wander.next());
         }
     }

@@ -48,10 +48,10 @@ public record CallMaker(Map<Method, Double> levels, double lagYears, Expected ex
     /** Levels of a shop that differs from the tables: a factor of all methods and one of each, lognormal. */
     public static Map<Method, Double> drawnLevels(long seed) {
         Streams streams = new Streams(seed);
-        double shared = Normal.factors(0.5, Shop.uniform(streams.world("leak level")))[0];
+        double shared = Normal.factors(0.5, MadeShop.uniform(streams.world("leak level")))[0];
         Map<Method, Double> levels = new EnumMap<>(Method.class);
         for (Method method : Method.values()) {
-            double own = Normal.factors(0.3, Shop.uniform(streams.world("leak level " + method)))[0];
+            double own = Normal.factors(0.3, MadeShop.uniform(streams.world("leak level " + method)))[0];
             levels.put(method, shared * own);
         }
         return levels;
@@ -67,7 +67,7 @@ public record CallMaker(Map<Method, Double> levels, double lagYears, Expected ex
         LocalDate end = from.isBefore(END) ? END : from.plusYears(1);
         double years = (end.toEpochDay() - from.toEpochDay()) / DAYS_PER_YEAR;
         LocalDate until = stream.nextDouble() < LOST ? day(from, years * stream.nextDouble()) : end;
-        double price = Normal.factors(0.2, Shop.uniform(new Streams(seed).house("price", job.id())))[0];
+        double price = Normal.factors(0.2, MadeShop.uniform(new Streams(seed).house("price", job.id())))[0];
         JobRecord followed = job.with(new JobRecord.FollowUp(Optional.of(from), Optional.of(until)));
         JobRecord kept = job.priceUsd().isPresent()
                 ? followed
@@ -93,7 +93,7 @@ public record CallMaker(Map<Method, Double> levels, double lagYears, Expected ex
                         day(job.from(), told),
                         Optional.of(CallRecord.Cause.LEAK),
                         noted ? Optional.of(true) : Optional.empty(),
-                        OptionalDouble.of(Math.rint(REPAIR_USD * Normal.factors(0.6, Shop.uniform(stream))[0])),
+                        OptionalDouble.of(Math.rint(REPAIR_USD * Normal.factors(0.6, MadeShop.uniform(stream))[0])),
                         Optional.of(told < WARRANTY_YEARS ? CallRecord.PaidBy.SHOP : CallRecord.PaidBy.FAMILY)));
             }
         }

@@ -34,7 +34,7 @@ import weatherlap.sim.random.Streams;
  * @param jobSpread coefficient of variation of a job's time about its true rates
  * @param timedShare share of the jobs in which every step was timed
  */
-public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, double timedShare, long seed) {
+public record JobMaker(Assumptions assumptions, MadeShop shop, double jobSpread, double timedShare, long seed) {
     private static final LocalDate FIRST_DAY = LocalDate.of(2015, 1, 5);
     private static final int DAYS_BETWEEN = 3;
     private static final String[] FRAMES = {
@@ -51,12 +51,12 @@ public record JobMaker(Assumptions assumptions, Shop shop, double jobSpread, dou
         UniformRandomProvider stream = new Streams(seed).house("job", id);
         JobRecord planned = planned(id, FIRST_DAY.plusDays((long) DAYS_BETWEEN * number), stream);
         Map<LabourStep, Double> weights = JobWork.of(assumptions, planned).weights();
-        double pace = Normal.factors(jobSpread, Shop.uniform(stream))[0];
+        double pace = Normal.factors(jobSpread, MadeShop.uniform(stream))[0];
         boolean timed = stream.nextDouble() < timedShare;
         double minutes = 0;
         Map<String, Double> byStep = new LinkedHashMap<>();
         for (Map.Entry<LabourStep, Double> entry : weights.entrySet()) {
-            double own = timed ? Normal.factors(jobSpread, Shop.uniform(stream))[0] : 1;
+            double own = timed ? Normal.factors(jobSpread, MadeShop.uniform(stream))[0] : 1;
             double taken = pace
                     * own
                     * entry.getValue()

@@ -92,6 +92,6 @@ public record MoneyMaker(Assumptions assumptions, ShopMoney shop, JobStocks stoc
     }
 
     private static double factor(double spread, UniformRandomProvider stream) {
-        return Normal.factors(spread, Shop.uniform(stream))[0];
+        return Normal.factors(spread, MadeShop.uniform(stream))[0];
     }
 }

@@ -57,7 +57,7 @@ public record ShopMoney(
     }
 
     private static double factor(double spread, Streams streams, String name) {
-        return Normal.factors(spread, Shop.uniform(streams.world(name)))[0];
+        return Normal.factors(spread, MadeShop.uniform(streams.world(name)))[0];
     }
 
     /** {@code true-money.csv}: what, key, value. */

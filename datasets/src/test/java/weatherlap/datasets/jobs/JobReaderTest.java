@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.madeup.JobMaker;
-import weatherlap.datasets.madeup.Shop;
+import weatherlap.datasets.madeup.MadeShop;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
 import weatherlap.datasets.table.Source;
@@ -71,14 +71,14 @@ class JobReaderTest {
 
     @Test
     void whatIsWrittenReadsBackAsTheSame() {
-        Shop shop = Shop.drawn(TABLES, 0.1, 5);
+        MadeShop shop = MadeShop.drawn(TABLES, 0.1, 5);
         List<JobRecord> made = new JobMaker(TABLES, shop, 0.15, 0.3, 5).jobs(25);
         assertThat(read(JobText.of(made, TABLES)).orElseThrow()).isEqualTo(made);
     }
 
     @Test
     void moreJobsDoNotChangeTheEarlierOnes() {
-        JobMaker maker = new JobMaker(TABLES, Shop.drawn(TABLES, 0.1, 5), 0.15, 0.3, 5);
+        JobMaker maker = new JobMaker(TABLES, MadeShop.drawn(TABLES, 0.1, 5), 0.15, 0.3, 5);
         assertThat(maker.jobs(20).subList(0, 6)).isEqualTo(maker.jobs(6));
     }
 
@@ -87,7 +87,7 @@ class JobReaderTest {
     void madeJobsTakeTheirTrueMinutes() {
         java.util.Map<String, Double> minutes = new java.util.HashMap<>();
         TABLES.steps().forEach(step -> minutes.put(step.id(), step.minutes().mean()));
-        for (JobRecord job : new JobMaker(TABLES, new Shop(minutes), 0, 0, 3).jobs(20)) {
+        for (JobRecord job : new JobMaker(TABLES, new MadeShop(minutes), 0, 0, 3).jobs(20)) {
             double expected = JobWork.of(TABLES, job).expectedMinutes() / 60;
             assertThat(job.personHours().orElseThrow()).isCloseTo(expected, within(0.005001));
         }

@@ -10,7 +10,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.madeup.JobMaker;
-import weatherlap.datasets.madeup.Shop;
+import weatherlap.datasets.madeup.MadeShop;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.datasets.table.Source;
 import weatherlap.sim.assumptions.Assumptions;
@@ -26,7 +26,7 @@ class JobTakeoffTest {
     private static final Assumptions TABLES = AssumptionTables.bundled().assumptions();
 
     private static List<JobRecord> made(int count) {
-        return new JobMaker(TABLES, Shop.drawn(TABLES, 0, 1), 0.15, 0, 5).jobs(count);
+        return new JobMaker(TABLES, MadeShop.drawn(TABLES, 0, 1), 0.15, 0, 5).jobs(count);
     }
 
     /** Every fourth frame is not kept; 2 in 9 of the others are worn and 1 in 9 is rotten, 4 jobs' worth of made-up houses beside. */

@@ -14,7 +14,8 @@ import weatherlap.sim.assumptions.Fact;
 
 class JobHabitsTest {
     private static final Assumptions TABLES = AssumptionTables.bundled().assumptions();
-    private static final List<JobRecord> PLAIN = new JobMaker(TABLES, Shop.drawn(TABLES, 0, 1), 0.15, 0.2, 5).jobs(400);
+    private static final List<JobRecord> PLAIN =
+            new JobMaker(TABLES, MadeShop.drawn(TABLES, 0, 1), 0.15, 0.2, 5).jobs(400);
 
     private static double[] ratios(JobHabits habits) {
         List<JobRecord> kept = habits.applied(PLAIN);

@@ -8,10 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import weatherlap.analysis.backtest.Amount;
 import weatherlap.analysis.backtest.BacktestResult;
 import weatherlap.analysis.backtest.BacktestTables;
 import weatherlap.analysis.backtest.CalibrationCurve;
+import weatherlap.analysis.backtest.JobAmount;
 import weatherlap.analysis.backtest.Score;
 import weatherlap.charts.study.CalibrationCurves;
 import weatherlap.reports.format.Json;
@@ -59,7 +59,7 @@ public record BacktestReport(
         json.put("parts", result.parts());
         json.put("jobs_at_measured_houses", result.measured());
         Map<String, Object> amounts = new LinkedHashMap<>();
-        for (Amount amount : result.amounts()) {
+        for (JobAmount amount : result.amounts()) {
             Map<String, Object> seers = new LinkedHashMap<>();
             result.scores().stream()
                     .filter(score -> score.amount() == amount)

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
-import weatherlap.analysis.backtest.Amount;
 import weatherlap.analysis.backtest.BacktestResult;
+import weatherlap.analysis.backtest.JobAmount;
 import weatherlap.analysis.backtest.Score;
 import weatherlap.analysis.backtest.Seer;
 import weatherlap.analysis.backtest.SegmentBias;
@@ -75,7 +75,7 @@ final class BacktestText {
     private List<String> amounts(Seer seer, Score.Verdict verdict) {
         return result.amounts().stream()
                 .filter(amount -> result.score(amount, seer).verdict() == verdict)
-                .map(Amount::word)
+                .map(JobAmount::word)
                 .toList();
     }
 
@@ -94,7 +94,7 @@ final class BacktestText {
         TableView.Builder table = TableView.of("All jobs together, predicted beside what came")
                 .texts("amount")
                 .numbers("jobs", "came", "tables", "off", "calibrated", "off", "average a window", "off");
-        for (Amount amount : result.amounts()) {
+        for (JobAmount amount : result.amounts()) {
             List<String> cells = new ArrayList<>(List.of(
                     amount.label(),
                     Numbers.plain(result.score(amount, Seer.TABLES).jobs(), 0),
@@ -109,8 +109,10 @@ final class BacktestText {
         return table.build();
     }
 
-    private static String shown(Amount amount, double value) {
-        return amount.unit().equals("USD") ? Numbers.usd(value) : Numbers.plain(value, amount == Amount.CALLS ? 1 : 0);
+    private static String shown(JobAmount amount, double value) {
+        return amount.unit().equals("USD")
+                ? Numbers.usd(value)
+                : Numbers.plain(value, amount == JobAmount.CALLS ? 1 : 0);
     }
 
     /** The proper score and whether it beats the average. */
@@ -121,7 +123,8 @@ final class BacktestText {
                 .texts("verdict");
         for (Score score : result.scores()) {
             double base = result.score(score.amount(), Seer.AVERAGE).score();
-            int decimals = score.amount() == Amount.CALLS ? 3 : score.amount().decimals() + 1;
+            int decimals =
+                    score.amount() == JobAmount.CALLS ? 3 : score.amount().decimals() + 1;
             boolean average = score.seer() == Seer.AVERAGE;
             table.row(
                     score.amount().word() + " (" + score.amount().unit() + ")",
@@ -163,7 +166,7 @@ final class BacktestText {
     }
 
     /** Bias of the calibrated tables, and of the others beside it, in the kinds of jobs of one amount. */
-    TableView segments(Amount amount) {
+    TableView segments(JobAmount amount) {
         TableView.Builder table = TableView.of(amount.label() + ": what came over what was predicted, by kind of job")
                 .texts("by", "kind")
                 .numbers("jobs", "tables", "calibrated", "average a window");

@@ -48,7 +48,7 @@ public record CalibrationReport(
         lines.add("");
         lines.addAll(PlainTable.lines(text.mostMoved()));
         lines.add("");
-        lines.addAll(new ShopText(calibration).crewSentences());
+        lines.addAll(new BesideRatesText(calibration).crewSentences());
         lines.add(text.setAsideSentence());
         lines.addAll(text.typing());
         lines.addAll(new MoneyText(money).lines());
@@ -57,7 +57,7 @@ public record CalibrationReport(
 
     private ReportPage page() {
         CalibrationText text = new CalibrationText(calibration);
-        ShopText shop = new ShopText(calibration);
+        BesideRatesText shop = new BesideRatesText(calibration);
         List<Section> sections = new ArrayList<>();
         sections.add(new Section(
                 "answer",

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import weatherlap.analysis.callbacks.FittedTables;
+import weatherlap.analysis.callbacks.FittedFaultTables;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.prices.PriceList;
 import weatherlap.analysis.rule.RuleTable;
@@ -96,7 +96,7 @@ public record CompareReport(
 
     /** Of the shop, on which the level of the leaks rests, in words; empty: on judgement. */
     Optional<String> ownRecords() {
-        return FittedTables.records(assumptions);
+        return FittedFaultTables.records(assumptions);
     }
 
     /** The horizon. */

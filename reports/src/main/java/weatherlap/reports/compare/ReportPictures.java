@@ -15,8 +15,8 @@ import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.choice.DecisionMaps;
 import weatherlap.analysis.choice.PortfolioMap;
 import weatherlap.analysis.choice.PortfolioMap.Cell;
-import weatherlap.analysis.tables.Segmentation;
 import weatherlap.analysis.tables.Segments;
+import weatherlap.analysis.words.Compass;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.kit.Pair;
 import weatherlap.charts.kit.Picture;
@@ -197,7 +197,7 @@ final class ReportPictures {
         for (HouseResult house : results.houses()) {
             for (Map<Method, OpeningResult> methods : house.byOpening()) {
                 OpeningResult first = methods.get(house.contrast().first());
-                double[] sum = sums[Segmentation.octant(first.elevation().bearingDeg())];
+                double[] sum = sums[Compass.octant(first.elevation().bearingDeg())];
                 sum[0] += first.leakProbability();
                 sum[1] += methods.get(house.contrast().second()).leakProbability();
                 sum[2]++;

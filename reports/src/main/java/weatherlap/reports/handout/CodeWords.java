@@ -9,9 +9,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weatherlap.reports.handout.Handout.Named;
-import weatherlap.reports.offer.Choice;
 import weatherlap.reports.offer.ChoiceWords;
 import weatherlap.reports.offer.Choices;
+import weatherlap.reports.offer.OfferedPlan;
 import weatherlap.reports.words.FamilyWords;
 import weatherlap.sim.code.CodeChange;
 import weatherlap.sim.code.CodeCheck.Verdict;
@@ -93,8 +93,8 @@ record CodeWords(WindowKinds kinds, Choices choices, ChoiceWords names, Density 
     }
 
     private String either(List<CodeRule> rules, String key) {
-        Map<List<Integer>, List<Choice>> found = new LinkedHashMap<>();
-        for (Choice choice : choices.all()) {
+        Map<List<Integer>, List<OfferedPlan>> found = new LinkedHashMap<>();
+        for (OfferedPlan choice : choices.all()) {
             found.computeIfAbsent(open(rules, choice), o -> new ArrayList<>()).add(choice);
         }
         String sentence = found.entrySet().stream()
@@ -105,7 +105,7 @@ record CodeWords(WindowKinds kinds, Choices choices, ChoiceWords names, Density 
         return sentence.isEmpty() ? "" : FamilyWords.capital(sentence) + ".";
     }
 
-    private String phrase(List<Choice> some) {
+    private String phrase(List<OfferedPlan> some) {
         FamilyWords words = names.words();
         return some.size() == choices.all().size()
                 ? words.of("code.either")
@@ -120,7 +120,7 @@ record CodeWords(WindowKinds kinds, Choices choices, ChoiceWords names, Density 
         return marks;
     }
 
-    private static List<Integer> open(List<CodeRule> rules, Choice choice) {
+    private static List<Integer> open(List<CodeRule> rules, OfferedPlan choice) {
         List<Integer> found = new ArrayList<>();
         var openings = choice.takeoff().openings();
         for (int o = 0; o < openings.size(); o++) {

@@ -12,8 +12,8 @@ import weatherlap.charts.kit.Fonts;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.reports.handout.Handout.WindowSection;
 import weatherlap.reports.offer.Choices;
-import weatherlap.reports.offer.Inside;
 import weatherlap.reports.offer.Offer;
+import weatherlap.reports.offer.ShopSide;
 import weatherlap.reports.offer.TickTable;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.Paper;
@@ -144,12 +144,14 @@ public final class HandoutMaker {
     /**
      * The page for the salesperson alone.
      *
-     * @param direct the house as {@link Inside} wants it
+     * @param direct the house as {@link ShopSide} wants it
      * @param floor likewise
      */
     public InsideSheet inside(Paper paper, PlanParts direct, PlanParts floor, double serviceReserve) {
         return new InsideSheet(
-                Printable.of(house.label()), paper, new Inside(choices, offer, direct, floor, serviceReserve).sheets());
+                Printable.of(house.label()),
+                paper,
+                new ShopSide(choices, offer, direct, floor, serviceReserve).sheets());
     }
 
     private Ticks ticks() {

@@ -1,11 +1,11 @@
 package weatherlap.reports.handout;
 
 import java.util.List;
-import weatherlap.reports.offer.Inside;
+import weatherlap.reports.offer.ShopSide;
 import weatherlap.reports.page.Paper;
 
 /** The page for the salesperson alone. */
-public record InsideSheet(String label, Paper paper, List<Inside.Sheet> choices) {
+public record InsideSheet(String label, Paper paper, List<ShopSide.Sheet> choices) {
     public InsideSheet {
         choices = List.copyOf(choices);
     }

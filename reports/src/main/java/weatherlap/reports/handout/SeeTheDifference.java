@@ -12,9 +12,9 @@ import weatherlap.charts.drawing.RoomView.Side;
 import weatherlap.reports.handout.Handout.Difference;
 import weatherlap.reports.handout.Handout.Seen;
 import weatherlap.reports.handout.WindowKinds.Group;
-import weatherlap.reports.offer.Choice;
 import weatherlap.reports.offer.ChoiceWords;
 import weatherlap.reports.offer.Choices;
+import weatherlap.reports.offer.OfferedPlan;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.words.FamilyWords;
 import weatherlap.reports.words.Phrases;
@@ -43,7 +43,7 @@ record SeeTheDifference(
         for (Method method : methods) {
             views.add(view(group, geometry(method, opening), words().name(method), method.label(), true));
         }
-        Choice any = choices.all().get(0);
+        OfferedPlan any = choices.all().get(0);
         double square = GlassSquares.squareFt2(any.glassTodayFt2());
         return new Difference(
                 words().of(

@@ -9,10 +9,10 @@ import weatherlap.reports.format.Json;
 import weatherlap.reports.handout.Ticks.Option;
 import weatherlap.reports.handout.Ticks.Preset;
 import weatherlap.reports.handout.Ticks.Row;
-import weatherlap.reports.offer.Choice;
 import weatherlap.reports.offer.Choices;
 import weatherlap.reports.offer.LeakRank;
 import weatherlap.reports.offer.Offer;
+import weatherlap.reports.offer.OfferedPlan;
 import weatherlap.reports.offer.TickRow;
 import weatherlap.reports.offer.TickTable;
 import weatherlap.reports.words.FamilyWords;
@@ -57,8 +57,8 @@ record TickViews(TickTable table, Choices choices, Offer offer, WindowKinds kind
     /** What is ticked at first: the family's own choice, or the one advised, where the rows can hold it. */
     private List<Method> ticked() {
         return choices.all().stream()
-                .filter(choice -> choice.kind() == Choice.Kind.OWN || choice == choices.recommended())
-                .map(Choice::methods)
+                .filter(choice -> choice.kind() == OfferedPlan.Kind.OWN || choice == choices.recommended())
+                .map(OfferedPlan::methods)
                 .filter(table::holds)
                 .findFirst()
                 .orElse(List.of());
@@ -88,7 +88,7 @@ record TickViews(TickTable table, Choices choices, Offer offer, WindowKinds kind
                 options);
     }
 
-    private static String values(List<TickRow> rows, Choice choice) {
+    private static String values(List<TickRow> rows, OfferedPlan choice) {
         return rows.stream()
                 .map(row -> Integer.toString(
                         row.methods().indexOf(choice.methods().get(row.at().get(0)))))

@@ -13,7 +13,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import weatherlap.analysis.callbacks.CallbackFit;
 import weatherlap.analysis.callbacks.CallbackFitter;
-import weatherlap.analysis.callbacks.FittedTables;
+import weatherlap.analysis.callbacks.FittedFaultTables;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.jobs.CallReader;
 import weatherlap.datasets.jobs.CallSchema;
@@ -54,7 +54,7 @@ public record Callbacks(Path records, InputPaths paths, OptionalDouble lagYears,
         }
         List<String> warnings = new ArrayList<>(inputs.warnings());
         warnings.addAll(Warnings.grouped(read.warnings()));
-        if (FittedTables.isFitted(tables.assumptions())) {
+        if (FittedFaultTables.isFitted(tables.assumptions())) {
             warnings.add("lap-faults.csv: holds shares that were fitted to records before; leave out the jobs of those"
                     + " records, or they count twice");
         }
@@ -67,7 +67,7 @@ public record Callbacks(Path records, InputPaths paths, OptionalDouble lagYears,
         try (OutputFolder written = output.open(
                 Stream.concat(Stream.of(records), paths.named().stream()).toList())) {
             report.write(written);
-            WriteAssumptions.write(FittedTables.of(tables, fit), "assumptions/", written);
+            WriteAssumptions.write(FittedFaultTables.of(tables, fit), "assumptions/", written);
             written.commit(new RunRecord(Version.current(), "callbacks", settings(inputs), sums));
         }
         report.lines().forEach(messages::result);

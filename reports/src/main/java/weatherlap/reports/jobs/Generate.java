@@ -33,8 +33,8 @@ import weatherlap.datasets.jobs.JobStocks;
 import weatherlap.datasets.jobs.JobText;
 import weatherlap.datasets.madeup.CallMaker;
 import weatherlap.datasets.madeup.JobMaker;
+import weatherlap.datasets.madeup.MadeShop;
 import weatherlap.datasets.madeup.MoneyMaker;
-import weatherlap.datasets.madeup.Shop;
 import weatherlap.datasets.madeup.ShopMoney;
 import weatherlap.datasets.portfolio.PortfolioText;
 import weatherlap.datasets.site.SiteText;
@@ -139,7 +139,7 @@ public record Generate(long houses, long seed, Optional<Path> mix, boolean clima
 
     private void writeJobs(OutputFolder folder) throws IOException {
         Assumptions tables = AssumptionTables.bundled().assumptions();
-        Shop shop = Shop.drawn(tables, PACE_SPREAD, seed);
+        MadeShop shop = MadeShop.drawn(tables, PACE_SPREAD, seed);
         double jobSpread = tables.scenario().value(Scalar.CREW_SPREAD);
         List<JobRecord> made = new JobMaker(tables, shop, jobSpread, TIMED_SHARE, seed).jobs(jobs);
         ShopMoney money = ShopMoney.drawn(tables, seed);

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import weatherlap.analysis.backtest.Backtest;
 import weatherlap.analysis.backtest.BacktestResult;
 import weatherlap.analysis.calibration.Calibrator;
-import weatherlap.analysis.callbacks.FittedTables;
+import weatherlap.analysis.callbacks.FittedFaultTables;
 import weatherlap.analysis.money.FittedMoney;
 import weatherlap.datasets.jobs.CallReader;
 import weatherlap.datasets.jobs.FollowedJob;
@@ -64,7 +64,7 @@ public record RunBacktest(InputPaths paths, Path jobs, Optional<Path> calls, Out
                     .filter(warning -> !warnings.contains(warning))
                     .forEach(warnings::add);
         }
-        if (Calibrator.isFitted(tables) || FittedTables.isFitted(tables) || FittedMoney.isFitted(tables)) {
+        if (Calibrator.isFitted(tables) || FittedFaultTables.isFitted(tables) || FittedMoney.isFitted(tables)) {
             warnings.add(
                     "the assumptions were fitted to records before; where those hold these jobs, the tables have seen"
                             + " what they predict, and every score is too good");

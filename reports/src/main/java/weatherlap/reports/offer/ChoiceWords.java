@@ -8,12 +8,12 @@ import weatherlap.sim.method.Method;
 /** What a choice is called. */
 public record ChoiceWords(FamilyWords words, Contrast contrast) {
     /** As a heading. */
-    public String title(Choice choice) {
+    public String title(OfferedPlan choice) {
         return FamilyWords.capital(inSentence(choice));
     }
 
     /** Within a sentence. */
-    public String inSentence(Choice choice) {
+    public String inSentence(OfferedPlan choice) {
         return choice.plan().single().map(method -> of("choice.all.", method)).orElseGet(() -> switch (choice.kind()) {
             case FIRST -> of("choice.mostly.", contrast.first());
             case SECOND -> of("choice.mostly.", contrast.second());

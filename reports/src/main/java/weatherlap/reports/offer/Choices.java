@@ -10,7 +10,7 @@ import java.util.Set;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Plan;
 import weatherlap.analysis.plan.PlanSums;
-import weatherlap.reports.offer.Choice.Kind;
+import weatherlap.reports.offer.OfferedPlan.Kind;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.PlanParts;
@@ -24,7 +24,7 @@ import weatherlap.sim.run.SimulatedHouse;
  * @param all in the order of the sheet
  * @param leaks what the house can come to at the least and at the most
  */
-public record Choices(PlanParts parts, HouseChoice choice, List<Choice> all, LeakSpan leaks) {
+public record Choices(PlanParts parts, HouseChoice choice, List<OfferedPlan> all, LeakSpan leaks) {
     private static final int MOST = 3;
 
     public Choices {
@@ -40,7 +40,7 @@ public record Choices(PlanParts parts, HouseChoice choice, List<Choice> all, Lea
             SimulatedHouse house, double riskLimit, Map<Method, HouseTakeoff> each, Optional<String> line) {
         HouseChoice choice = HouseChoice.of(house, riskLimit);
         PlanParts parts = house.parts();
-        List<Choice> all = new ArrayList<>();
+        List<OfferedPlan> all = new ArrayList<>();
         var contrast = house.result().contrast();
         line.map(ticked -> ChoiceLine.parse(ticked, house.result().house(), choice.closed()))
                 .map(methods -> Plan.of(parts, methods))
@@ -57,9 +57,10 @@ public record Choices(PlanParts parts, HouseChoice choice, List<Choice> all, Lea
         return new Choices(parts, choice, all, LeakSpan.of(parts, choice));
     }
 
-    private static void add(List<Choice> all, PlanParts parts, Map<Method, HouseTakeoff> each, Kind kind, Plan plan) {
+    private static void add(
+            List<OfferedPlan> all, PlanParts parts, Map<Method, HouseTakeoff> each, Kind kind, Plan plan) {
         if (all.stream().noneMatch(one -> one.methods().equals(plan.byOpening()))) {
-            all.add(new Choice(
+            all.add(new OfferedPlan(
                     kind,
                     plan,
                     HouseTakeoff.mixed(each, plan.byOpening()),
@@ -69,7 +70,7 @@ public record Choices(PlanParts parts, HouseChoice choice, List<Choice> all, Lea
     }
 
     /** The one that is the family's plan. */
-    public Choice recommended() {
+    public OfferedPlan recommended() {
         return all.stream()
                 .filter(one -> one.methods().equals(choice.family().byOpening()))
                 .findFirst()
@@ -83,7 +84,7 @@ public record Choices(PlanParts parts, HouseChoice choice, List<Choice> all, Lea
         return used;
     }
 
-    public LeakRank rank(Choice one) {
+    public LeakRank rank(OfferedPlan one) {
         return leaks.rank(one.expectedLeaks());
     }
 }

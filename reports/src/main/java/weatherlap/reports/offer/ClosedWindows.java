@@ -25,8 +25,9 @@ record ClosedWindows(Choices choices, FamilyWords words) {
 
     /** What stands in at those windows, where the choice of that method alone is on the sheet. */
     private String by(Method method, List<Integer> at) {
-        Choice.Kind kind =
-                method == choices.choice().result().contrast().first() ? Choice.Kind.FIRST : Choice.Kind.SECOND;
+        OfferedPlan.Kind kind = method == choices.choice().result().contrast().first()
+                ? OfferedPlan.Kind.FIRST
+                : OfferedPlan.Kind.SECOND;
         return choices.all().stream()
                 .filter(choice -> choice.kind() == kind)
                 .findFirst()

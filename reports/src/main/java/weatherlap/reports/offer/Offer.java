@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import weatherlap.analysis.callbacks.FittedTables;
+import weatherlap.analysis.callbacks.FittedFaultTables;
 import weatherlap.analysis.plan.PlanReasons;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.shop.Terms;
@@ -45,8 +45,8 @@ public record Offer(
         return new OfferTable(choices.all().stream().map(this::head).toList(), lines(), notes());
     }
 
-    private Head head(Choice choice) {
-        String badge = choice.kind() == Choice.Kind.OWN
+    private Head head(OfferedPlan choice) {
+        String badge = choice.kind() == OfferedPlan.Kind.OWN
                 ? words.of("badge.own")
                 : choice == choices.recommended() && advice().decides() ? words.of("badge.advised") : "";
         return new Head(
@@ -104,22 +104,22 @@ public record Offer(
                 cells(choice -> amount.apply(prices.quote(choice))));
     }
 
-    private Line line(String label, String kind, Function<Choice, String> cell) {
+    private Line line(String label, String kind, Function<OfferedPlan, String> cell) {
         return new Line(words.of(label), kind, cells(cell));
     }
 
-    private List<String> cells(Function<Choice, String> cell) {
+    private List<String> cells(Function<OfferedPlan, String> cell) {
         return choices.all().stream().map(cell).toList();
     }
 
-    private String siding(Choice choice) {
+    private String siding(OfferedPlan choice) {
         return choice.panelsDown() == 0
                 ? words.of("none")
                 : words.count(choice.panelsDown(), words.name(house().cladding(), "piece"));
     }
 
     /** A figure where the shop's own records bear one, and where it stands among all choices. */
-    private String leaks(Choice choice) {
+    private String leaks(OfferedPlan choice) {
         String rank = words.name(choices.rank(choice));
         return ownRecords()
                 ? words.of(
@@ -130,7 +130,7 @@ public record Offer(
     }
 
     /** Rooms that lose their way out, beside the price of what takes it. */
-    private String escapes(Choice choice) {
+    private String escapes(OfferedPlan choice) {
         List<RoomChange> lost = choice.escapesLost();
         return lost.isEmpty()
                 ? words.of("none")
@@ -185,7 +185,7 @@ public record Offer(
     }
 
     boolean ownRecords() {
-        return FittedTables.isFitted(assumptions);
+        return FittedFaultTables.isFitted(assumptions);
     }
 
     private House house() {

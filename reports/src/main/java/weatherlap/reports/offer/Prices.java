@@ -13,7 +13,7 @@ import weatherlap.datasets.shop.Terms.Quote;
  * @param shown whether prices stand on the sheet at all
  */
 public record Prices(Terms terms, boolean shown) {
-    Quote quote(Choice choice) {
+    Quote quote(OfferedPlan choice) {
         return terms.quote(choice.plan().priceUsd());
     }
 

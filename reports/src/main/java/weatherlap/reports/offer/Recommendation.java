@@ -41,7 +41,7 @@ record Recommendation(Choices choices, ChoiceWords names, Prices prices, String 
     }
 
     /** The best of the others over the horizon. */
-    private Choice next() {
+    private OfferedPlan next() {
         return choices.all().stream()
                 .filter(one -> one != choices.recommended())
                 .min(Comparator.comparingDouble(one -> one.plan().horizonCostUsd()))
@@ -57,9 +57,9 @@ record Recommendation(Choices choices, ChoiceWords names, Prices prices, String 
         return PlanSums.cheaper(choices.parts(), choices.recommended().plan(), next().plan());
     }
 
-    private String either(Choice best, Choice next) {
-        Choice lighter = best.glassFt2() >= next.glassFt2() ? best : next;
-        Choice cheaper = best.plan().priceUsd() <= next.plan().priceUsd() ? best : next;
+    private String either(OfferedPlan best, OfferedPlan next) {
+        OfferedPlan lighter = best.glassFt2() >= next.glassFt2() ? best : next;
+        OfferedPlan cheaper = best.plan().priceUsd() <= next.plan().priceUsd() ? best : next;
         FamilyWords words = names.words();
         return lighter == cheaper
                 ? words.of("advice.either", names.inSentence(best), names.inSentence(next))
@@ -72,7 +72,7 @@ record Recommendation(Choices choices, ChoiceWords names, Prices prices, String 
     }
 
     /** The largest of what the best choice saves: price, leaks or light. */
-    private String reason(Choice best, Choice next) {
+    private String reason(OfferedPlan best, OfferedPlan next) {
         double price = next.plan().priceUsd() - best.plan().priceUsd();
         double damage = next.damageUsd() - best.damageUsd();
         double glass = next.plan().horizonCostUsd() - best.plan().horizonCostUsd() - price - damage;

@@ -36,11 +36,11 @@ record ScenarioReport(String name, String scope, SideBySide sets, Map<String, Ob
 
     /** The result in a few lines. */
     List<String> lines() {
-        return PlainTable.lines(new ScenarioText(sets).headlines());
+        return PlainTable.lines(new SideBySideText(sets).headlines());
     }
 
     private ReportPage page() {
-        ScenarioText text = new ScenarioText(sets);
+        SideBySideText text = new SideBySideText(sets);
         return new ReportPage(
                 "Sets of assumptions side by side, for " + name,
                 scope + ".",

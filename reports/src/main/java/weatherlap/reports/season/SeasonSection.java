@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import weatherlap.analysis.choice.Decision;
-import weatherlap.analysis.season.Outcome;
 import weatherlap.analysis.season.Season;
+import weatherlap.analysis.season.SeasonOutcome;
 import weatherlap.analysis.season.SeasonRow;
 import weatherlap.analysis.season.SeasonStudy;
 import weatherlap.analysis.season.Way;
@@ -99,7 +99,7 @@ public final class SeasonSection {
         };
     }
 
-    private static String houses(Outcome outcome) {
+    private static String houses(SeasonOutcome outcome) {
         return ReportWords.number(outcome.housesDone(), 0) + " houses";
     }
 

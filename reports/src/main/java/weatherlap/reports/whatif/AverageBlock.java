@@ -103,11 +103,11 @@ record AverageBlock(JobSheet jobs, Contrast contrast, EvenPrice even, CellSheet 
         int other = NOW + 1 - offset;
         return "MAX(0,(" + CellSheet.cell(perDay(), other) + "*" + CellSheet.cell(row(Measure.DAYS), own) + "-"
                 + CellSheet.cell(row(Measure.PROFIT), own) + ")/(1-" + OwnNumbers.now(OwnNumbers.SERVICE) + "))*"
-                + houses() + "/" + Math.max(1, Job.windows(jobs.jobs()));
+                + houses() + "/" + Math.max(1, SheetLine.windows(jobs.jobs()));
     }
 
     private int houses() {
-        return (int) jobs.jobs().stream().mapToInt(Job::house).distinct().count();
+        return (int) jobs.jobs().stream().mapToInt(SheetLine::house).distinct().count();
     }
 
     private double asRun(Method method, Measure measure) {

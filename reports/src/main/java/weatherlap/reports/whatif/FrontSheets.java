@@ -33,7 +33,8 @@ public final class FrontSheets {
                         .map(result -> result.house())
                         .toList());
         JobAlternatives alternatives = simulator.alternatives(own.crews(), own.years());
-        JobSheet jobs = new JobSheet(own, Job.of(comparison.shown(), alternatives), alternatives.worthOfADollarAYear());
+        JobSheet jobs =
+                new JobSheet(own, SheetLine.of(comparison.shown(), alternatives), alternatives.worthOfADollarAYear());
         return List.of(
                 new SummarySheet(heading, scope, figures, ownRecords, PriceList.windowsBySize(comparison.shown())),
                 new WhatIfSheet(

@@ -12,7 +12,7 @@ import weatherlap.sim.house.House;
  *
  * @param dollarAYearUsd present worth of a dollar a year over each number of years
  */
-record JobSheet(OwnNumbers own, List<Job> jobs, List<Double> dollarAYearUsd) implements CellSheet.Filler {
+record JobSheet(OwnNumbers own, List<SheetLine> jobs, List<Double> dollarAYearUsd) implements CellSheet.Filler {
     static final String SHEET = "Behind the what-if";
 
     static final int STANDS_FOR = 3;
@@ -50,7 +50,7 @@ record JobSheet(OwnNumbers own, List<Job> jobs, List<Double> dollarAYearUsd) imp
     }
 
     /** A cell of a job, as formulas of other sheets name it. */
-    static String cell(Job job, int column) {
+    static String cell(SheetLine job, int column) {
         return CellSheet.cell(SHEET, FIRST + job.line(), column);
     }
 
@@ -167,7 +167,7 @@ record JobSheet(OwnNumbers own, List<Job> jobs, List<Double> dollarAYearUsd) imp
         return crew(3) + quantity * own.years().size();
     }
 
-    private void line(CellSheet sheet, Job job) {
+    private void line(CellSheet sheet, SheetLine job) {
         int row = FIRST + job.line();
         House house = job.choice().result().house();
         String region = own.region(house);
@@ -205,7 +205,7 @@ record JobSheet(OwnNumbers own, List<Job> jobs, List<Double> dollarAYearUsd) imp
         }
     }
 
-    private void formulas(Line line, Job job, String region) {
+    private void formulas(Line line, SheetLine job, String region) {
         var work = job.work(own.whole(Scalar.CREW_SIZE));
         String crew = OwnNumbers.now(OwnNumbers.CREW);
         String service = OwnNumbers.now(OwnNumbers.SERVICE);

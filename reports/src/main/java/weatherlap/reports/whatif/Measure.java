@@ -11,7 +11,7 @@ import java.util.function.ToDoubleFunction;
  * @param change format of what it changes by
  * @param asRun of a job in the run
  */
-record Measure(String name, int column, String format, String change, ToDoubleFunction<Job> asRun) {
+record Measure(String name, int column, String format, String change, ToDoubleFunction<SheetLine> asRun) {
     /** Whole dollars. */
     static final String USD = "$#,##0";
 
@@ -36,7 +36,7 @@ record Measure(String name, int column, String format, String change, ToDoubleFu
             usd("Worth of the lost glass", JobSheet.GLASS, job -> job.result().glassValueUsd()),
             COST);
 
-    private static Measure usd(String name, int column, ToDoubleFunction<Job> asRun) {
+    private static Measure usd(String name, int column, ToDoubleFunction<SheetLine> asRun) {
         return new Measure(name, column, USD, SIGNED_USD, asRun);
     }
 }

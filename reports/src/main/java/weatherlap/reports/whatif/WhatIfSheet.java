@@ -62,7 +62,7 @@ record WhatIfSheet(OwnNumbers own, JobSheet jobs, ShownAnswer answer) implements
             sheet.text(header, c, heads.get(c), Look.HEADER);
         }
         sheet.lines(header, 3);
-        for (Job job : jobs.jobs()) {
+        for (SheetLine job : jobs.jobs()) {
             if (job.isOfPair()) {
                 int row = header + 1 + job.house();
                 int offset = contrast.both().indexOf(job.named());
@@ -87,7 +87,7 @@ record WhatIfSheet(OwnNumbers own, JobSheet jobs, ShownAnswer answer) implements
         return InWords.capital(there.label()) + " in place of " + named.label() + ".";
     }
 
-    private static void cell(CellSheet sheet, int row, int column, Job job, int from, double asRun) {
+    private static void cell(CellSheet sheet, int row, int column, SheetLine job, int from, double asRun) {
         sheet.formula(row, column, JobSheet.cell(job, from), asRun, Measure.USD, Look.NUMBER);
     }
 }

@@ -14,7 +14,7 @@ import weatherlap.sim.method.Method;
 import weatherlap.sim.run.OpeningResult;
 
 /** What each window is asked for by each method: its share of the price of its house, as the numbers of the what-if have it. */
-record WindowSheet(OwnNumbers own, List<Job> jobs) implements CellSheet.Filler {
+record WindowSheet(OwnNumbers own, List<SheetLine> jobs) implements CellSheet.Filler {
     static final String SHEET = "Price by window";
 
     private static final int HEADER = 2;
@@ -30,7 +30,7 @@ record WindowSheet(OwnNumbers own, List<Job> jobs) implements CellSheet.Filler {
     }
 
     /** Methods of the jobs, in their usual order. */
-    private static List<Method> methods(List<Job> jobs) {
+    private static List<Method> methods(List<SheetLine> jobs) {
         return Arrays.stream(Method.values())
                 .filter(method -> jobs.stream().anyMatch(job -> job.method() == method))
                 .toList();
@@ -44,7 +44,7 @@ record WindowSheet(OwnNumbers own, List<Job> jobs) implements CellSheet.Filler {
     }
 
     /** What labor and material at each window of a job alone cost, as formulas of other sheets name the cells. */
-    static String ownCost(OwnNumbers own, List<Job> jobs, Job job) {
+    static String ownCost(OwnNumbers own, List<SheetLine> jobs, SheetLine job) {
         int column = basis(own, methods(jobs), job.method());
         int first = FIRST + job.firstWindow();
         return CellSheet.range(SHEET, first, column, first + job.windows() - 1, column);
@@ -58,7 +58,7 @@ record WindowSheet(OwnNumbers own, List<Job> jobs) implements CellSheet.Filler {
                 "A window’s share of the price of its house with all windows done by that method: a window done alone costs more."
                         + " Prices follow the sheet " + OwnNumbers.SHEET + ".");
         headings(sheet, methods);
-        for (Job job : jobs) {
+        for (SheetLine job : jobs) {
             for (int o = 0; o < job.windows(); o++) {
                 int row = FIRST + job.firstWindow() + o;
                 if (job.line() == 0 || jobs.get(job.line() - 1).house() != job.house()) {
@@ -75,7 +75,7 @@ record WindowSheet(OwnNumbers own, List<Job> jobs) implements CellSheet.Filler {
                 + 1
                 + own.crews().size();
         sheet.freeze(FIRST, 4);
-        sheet.list(HEADER, HEADER + Job.windows(jobs), last);
+        sheet.list(HEADER, HEADER + SheetLine.windows(jobs), last);
         sheet.asPage();
         sheet.fold(PRICES + methods.size(), last);
         sheet.widths(10, 26, 10, 10, 16, 14, 9, 9, 7, 13, 13, 13);
@@ -115,7 +115,7 @@ record WindowSheet(OwnNumbers own, List<Job> jobs) implements CellSheet.Filler {
         sheet.number(row, 8, house.storeyOf(any.elevation(), any.opening()), "0", Look.NUMBER);
     }
 
-    private void price(CellSheet sheet, int row, Job job, int window, List<Method> methods) {
+    private void price(CellSheet sheet, int row, SheetLine job, int window, List<Method> methods) {
         int basis = basis(own, methods, job.method());
         String rate = own.rate(own.region(job.choice().result().house()));
         String minutes =

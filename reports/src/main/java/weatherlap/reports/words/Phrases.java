@@ -1,7 +1,7 @@
 package weatherlap.reports.words;
 
+import weatherlap.analysis.words.Compass;
 import weatherlap.analysis.words.Numbers;
-import weatherlap.charts.kit.Compass;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.run.Summary;
@@ -76,7 +76,7 @@ public record Phrases(FamilyWords words) {
         return letters(wall.bearingDeg()) + key(house, wall);
     }
 
-    /** A direction in words: north-east. */
+    /** A direction in words: northeast. */
     public String direction(double bearingDeg) {
         return words.of("compass.word." + Compass.letters(bearingDeg));
     }

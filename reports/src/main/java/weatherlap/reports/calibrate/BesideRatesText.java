@@ -14,12 +14,12 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.TableView;
 
 /** What a calibration tells of the shop beside its rates: crews, years, records, what to time. */
-final class ShopText {
+final class BesideRatesText {
     private static final int CHANGES = 15;
 
     private final Calibration calibration;
 
-    ShopText(Calibration calibration) {
+    BesideRatesText(Calibration calibration) {
         this.calibration = calibration;
     }
 
@@ -48,7 +48,7 @@ final class ShopText {
         }
         lines.add(calibration
                 .drift()
-                .map(ShopText::drift)
+                .map(BesideRatesText::drift)
                 .orElse("The records hold no two days, so that nothing is known of the years."));
         return lines;
     }
@@ -122,7 +122,7 @@ final class ShopText {
                                 + " leave out facts that steps hang on. Each counts as often as it holds in the shop's"
                                 + " other records (and, as much as four jobs would, in made-up houses), and such jobs weigh less: "
                                 + calibration.filledIn().blanks().entrySet().stream()
-                                        .map(ShopText::blank)
+                                        .map(BesideRatesText::blank)
                                         .collect(Collectors.joining(", "))
                                 + ".");
     }

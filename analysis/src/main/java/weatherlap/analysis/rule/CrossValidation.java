@@ -9,8 +9,8 @@ import org.apache.commons.rng.sampling.PermutationSampler;
 import weatherlap.sim.method.Contrast;
 
 /** Judges rules of each length on cases that they were not found on. */
-final class HeldOut {
-    private HeldOut() {}
+final class CrossValidation {
+    private CrossValidation() {}
 
     /**
      * Regret of each case under the rule found without its fold, USD.

@@ -1,7 +1,7 @@
 package weatherlap.analysis.backtest;
 
 /** What of a job is foreseen. */
-public enum Amount {
+public enum JobAmount {
     HOURS("hours", "person-hours on site", "person-h", 1),
     DAYS("days", "working days", "days", 1),
     MATERIAL("material", "units and items", "USD", 0),
@@ -13,7 +13,7 @@ public enum Amount {
     private final String unit;
     private final int decimals;
 
-    Amount(String word, String label, String unit, int decimals) {
+    JobAmount(String word, String label, String unit, int decimals) {
         this.word = word;
         this.label = label;
         this.unit = unit;

@@ -16,7 +16,7 @@ import weatherlap.sim.run.PlanParts;
  * @param floor likewise with prices at which the shop earns nothing: overhead and service paid, no profit
  * @param serviceReserve fraction of the price kept for service
  */
-public record Inside(Choices choices, Offer offer, PlanParts direct, PlanParts floor, double serviceReserve) {
+public record ShopSide(Choices choices, Offer offer, PlanParts direct, PlanParts floor, double serviceReserve) {
     private static final int ARGUMENTS = 3;
 
     /**
@@ -39,7 +39,7 @@ public record Inside(Choices choices, Offer offer, PlanParts direct, PlanParts f
         return choices.all().stream().map(this::sheet).toList();
     }
 
-    private Sheet sheet(Choice choice) {
+    private Sheet sheet(OfferedPlan choice) {
         var quote = offer.prices().quote(choice);
         double asked = quote.price() - quote.discount();
         double directUsd = Plan.of(direct, choice.methods()).priceUsd();
@@ -59,9 +59,9 @@ public record Inside(Choices choices, Offer offer, PlanParts direct, PlanParts f
     }
 
     /** Each against the other choice that it differs from most. */
-    private List<String> arguments(Choice choice) {
+    private List<String> arguments(OfferedPlan choice) {
         List<Argument> arguments = new ArrayList<>();
-        for (Choice other : choices.all()) {
+        for (OfferedPlan other : choices.all()) {
             if (other != choice) {
                 add(arguments, choice, other);
             }
@@ -73,7 +73,7 @@ public record Inside(Choices choices, Offer offer, PlanParts direct, PlanParts f
                 .toList();
     }
 
-    private void add(List<Argument> arguments, Choice choice, Choice other) {
+    private void add(List<Argument> arguments, OfferedPlan choice, OfferedPlan other) {
         String than = " than " + offer.names().inSentence(other);
         double price = other.plan().priceUsd() - choice.plan().priceUsd();
         double damage = other.damageUsd() - choice.damageUsd();

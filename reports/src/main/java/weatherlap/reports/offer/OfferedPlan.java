@@ -16,7 +16,7 @@ import weatherlap.sim.run.HouseTakeoff;
  * @param expectedLeaks windows at which leak damage is expected within the horizon
  * @param damageUsd mean of the leak damage that the family pays within it, USD
  */
-public record Choice(Kind kind, Plan plan, HouseTakeoff takeoff, double expectedLeaks, double damageUsd) {
+public record OfferedPlan(Kind kind, Plan plan, HouseTakeoff takeoff, double expectedLeaks, double damageUsd) {
     /** Where a choice comes from. */
     public enum Kind {
         /** By the first of the two methods that are set side by side, wherever it can be built. */

@@ -17,13 +17,13 @@ import weatherlap.sim.method.Method;
  * @param family the family's plan, as one of the options
  * @param options all that differ
  */
-record Job(HouseChoice choice, Map<Method, JobOption> wherever, JobOption family, List<JobOption> options) {
-    Job {
+record WaitingHouse(HouseChoice choice, Map<Method, JobOption> wherever, JobOption family, List<JobOption> options) {
+    WaitingHouse {
         wherever = Collections.unmodifiableMap(new EnumMap<>(wherever));
         options = List.copyOf(options);
     }
 
-    static Job of(HouseChoice choice, double meanRepairUsd) {
+    static WaitingHouse of(HouseChoice choice, double meanRepairUsd) {
         Map<List<Method>, JobOption> options = new LinkedHashMap<>();
         Map<Method, JobOption> wherever = new EnumMap<>(Method.class);
         PlanJob jobs = new PlanJob(choice.result(), meanRepairUsd);
@@ -32,7 +32,7 @@ record Job(HouseChoice choice, Map<Method, JobOption> wherever, JobOption family
                         wherever.put(method, options.computeIfAbsent(plan.byOpening(), key -> jobs.option(plan))));
         Plan family = choice.family();
         JobOption own = options.computeIfAbsent(family.byOpening(), key -> jobs.option(family));
-        return new Job(choice, wherever, own, List.copyOf(options.values()));
+        return new WaitingHouse(choice, wherever, own, List.copyOf(options.values()));
     }
 
     /** The house by a method, or by the first of its contrast where it is not open to it. */

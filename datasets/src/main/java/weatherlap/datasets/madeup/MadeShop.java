@@ -18,8 +18,8 @@ import weatherlap.sim.random.Streams;
  *
  * @param minutes true person-minutes of each step for one unit of its driver, by step id in table order
  */
-public record Shop(Map<String, Double> minutes) {
-    public Shop {
+public record MadeShop(Map<String, Double> minutes) {
+    public MadeShop {
         minutes = Collections.unmodifiableMap(new LinkedHashMap<>(minutes));
     }
 
@@ -28,7 +28,7 @@ public record Shop(Map<String, Double> minutes) {
      *
      * @param paceSpread coefficient of variation of the pace from shop to shop
      */
-    public static Shop drawn(Assumptions assumptions, double paceSpread, long seed) {
+    public static MadeShop drawn(Assumptions assumptions, double paceSpread, long seed) {
         Streams streams = new Streams(seed);
         double pace = Normal.factors(paceSpread, uniform(streams.world("shop pace")))[0];
         Map<String, Double> minutes = new LinkedHashMap<>();
@@ -36,7 +36,7 @@ public record Shop(Map<String, Double> minutes) {
             double[] drawn = PertQuantile.draws(step.minutes(), uniform(streams.world("shop step " + step.id())));
             minutes.put(step.id(), pace * drawn[0]);
         }
-        return new Shop(minutes);
+        return new MadeShop(minutes);
     }
 
     /** {@code true-rates.csv}: step_id, minutes. */

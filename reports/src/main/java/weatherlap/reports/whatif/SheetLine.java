@@ -18,7 +18,7 @@ import weatherlap.sim.run.OpeningResult;
  * @param firstWindow of the house among all windows shown, from 0
  * @param openings in table order
  */
-record Job(
+record SheetLine(
         int house,
         int line,
         int firstWindow,
@@ -27,8 +27,8 @@ record Job(
         List<OpeningResult> openings,
         JobParts parts) {
     /** Each house by each method that it is open to. */
-    static List<Job> of(List<HouseChoice> shown, JobAlternatives alternatives) {
-        List<Job> jobs = new ArrayList<>();
+    static List<SheetLine> of(List<HouseChoice> shown, JobAlternatives alternatives) {
+        List<SheetLine> jobs = new ArrayList<>();
         int windows = 0;
         for (int h = 0; h < shown.size(); h++) {
             HouseChoice choice = shown.get(h);
@@ -37,7 +37,7 @@ record Job(
                 List<OpeningResult> openings = choice.result().openings().stream()
                         .filter(opening -> opening.method() == result.method())
                         .toList();
-                jobs.add(new Job(h, jobs.size(), windows, choice, result, openings, parts.get(result.method())));
+                jobs.add(new SheetLine(h, jobs.size(), windows, choice, result, openings, parts.get(result.method())));
             }
             windows += choice.result().house().openingCount();
         }
@@ -45,7 +45,7 @@ record Job(
     }
 
     /** How many windows the houses of some jobs have. */
-    static int windows(List<Job> jobs) {
+    static int windows(List<SheetLine> jobs) {
         return jobs.stream()
                 .mapToInt(job -> job.firstWindow + job.windows())
                 .max()

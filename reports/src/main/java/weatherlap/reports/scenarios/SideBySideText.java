@@ -26,7 +26,7 @@ import weatherlap.sim.method.Method;
 import weatherlap.sim.run.MethodResult;
 
 /** What sets of assumptions make of the answer, in sentences, tables and a picture. */
-record ScenarioText(SideBySide sets) {
+record SideBySideText(SideBySide sets) {
     private static final int MOST_FLIPS = 60;
 
     private Contrast pair() {

@@ -17,7 +17,7 @@ import weatherlap.sim.run.Summary;
  * @param familyExtraUsd how much that is over the families' own plans for the same houses
  * @param crewDays taken on mean days
  */
-public record Outcome(
+public record SeasonOutcome(
         Summary housesDone,
         Map<String, Double> byMethod,
         Summary grossProfitUsd,
@@ -25,12 +25,12 @@ public record Outcome(
         double familyUsd,
         double familyExtraUsd,
         double crewDays) {
-    public Outcome {
+    public SeasonOutcome {
         byMethod = java.util.Collections.unmodifiableMap(new TreeMap<>(byMethod));
     }
 
     /** A job and how it is done. */
-    record Done(Job job, JobOption by) {}
+    record Done(WaitingHouse job, JobOption by) {}
 
     /**
      * Jobs done as they come until the days are over: whichever those are, each is done with the same chance. In a draw in which all jobs
@@ -38,7 +38,7 @@ public record Outcome(
      *
      * @param done one or more
      */
-    static Outcome of(List<Done> done, int crewDays) {
+    static SeasonOutcome of(List<Done> done, int crewDays) {
         int draws = done.get(0).by().paceDraws().length;
         double[] days = new double[draws];
         double[] gross = new double[draws];
@@ -63,7 +63,7 @@ public record Outcome(
         return days <= crewDays ? 1 : crewDays / days;
     }
 
-    private static Outcome of(List<Done> done, double share, double meanDays, Summary houses, Summary gross) {
+    private static SeasonOutcome of(List<Done> done, double share, double meanDays, Summary houses, Summary gross) {
         Map<String, Double> by = new TreeMap<>();
         double callbacks = 0;
         double family = 0;
@@ -74,17 +74,17 @@ public record Outcome(
             family += each.by().familyUsd() / done.size();
             extra += (each.by().familyUsd() - each.job().family().familyUsd()) / done.size();
         }
-        return new Outcome(houses, by, gross, callbacks, family, extra, share * meanDays);
+        return new SeasonOutcome(houses, by, gross, callbacks, family, extra, share * meanDays);
     }
 
     /** No job is done. */
-    static Outcome none() {
+    static SeasonOutcome none() {
         Summary zero = new Summary(0, 0, 0, 0);
-        return new Outcome(zero, Map.of(), zero, 0, 0, 0, 0);
+        return new SeasonOutcome(zero, Map.of(), zero, 0, 0, 0, 0);
     }
 
     /** The jobs that a mix does. */
-    static List<Done> done(List<Job> jobs, List<java.util.Optional<JobOption>> mix) {
+    static List<Done> done(List<WaitingHouse> jobs, List<java.util.Optional<JobOption>> mix) {
         List<Done> done = new ArrayList<>();
         for (int j = 0; j < mix.size(); j++) {
             if (mix.get(j).isPresent()) {

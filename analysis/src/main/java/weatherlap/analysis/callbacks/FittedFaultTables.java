@@ -12,8 +12,8 @@ import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
 
 /** The assumption tables with what the records moved: what the lap faults let past, what a repair costs and what other service takes. */
-public final class FittedTables {
-    private FittedTables() {}
+public final class FittedFaultTables {
+    private FittedFaultTables() {}
 
     /** Tables whose rows say what they now rest on. */
     public static AssumptionTables of(AssumptionTables tables, CallbackFit fit) {
