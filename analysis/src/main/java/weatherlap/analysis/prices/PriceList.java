@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.tables.ResultTable;
@@ -25,7 +26,8 @@ public final class PriceList {
                     PriceRow::what)
             .method(PriceRow::method)
             .whole("story", "story", "on which the windows are; of houses how many they have", PriceRow::story)
-            .text("size", "size", "united inches of a window's frame, or windows of a house", PriceRow::size)
+            .text("size", "size", "united inches of a window's frame, or windows of a house", row -> row.size()
+                    .label())
             .whole("count", "count", "windows or houses of this kind", PriceRow::count)
             .number("price_usd_mean", "price, mean", "USD", 2, "mean over them", row -> row.priceUsd()
                     .mean())
@@ -60,13 +62,21 @@ public final class PriceList {
 
     private record Asked(double priceUsd, double onceUsd) {}
 
-    /** A row a kind: windows before houses, then by method, story and size. */
-    public static List<PriceRow> rows(List<HouseChoice> choices) {
-        return rows(kinds(choices));
+    /**
+     * A row a kind: windows before houses, then by method, story and size.
+     *
+     * @param rounded prices as the shop names them, USD
+     */
+    public static List<PriceRow> rows(List<HouseChoice> choices, DoubleUnaryOperator rounded) {
+        return rows(kinds(choices), rounded);
     }
 
-    /** A row a size of windows and method, in this order, their stories taken together as story 0. */
-    public static List<PriceRow> windowsBySize(List<HouseChoice> choices) {
+    /**
+     * A row a size of windows and method, in this order, their stories taken together as story 0.
+     *
+     * @param rounded prices as the shop names them, USD
+     */
+    public static List<PriceRow> windowsBySize(List<HouseChoice> choices, DoubleUnaryOperator rounded) {
         Map<Kind, List<Asked>> sizes =
                 new TreeMap<>(Comparator.comparing(Kind::size).thenComparing(Kind::method));
         kinds(choices).forEach((kind, asked) -> {
@@ -75,7 +85,7 @@ public final class PriceList {
                         .addAll(asked);
             }
         });
-        return rows(sizes);
+        return rows(sizes, rounded);
     }
 
     private static Map<Kind, List<Asked>> kinds(List<HouseChoice> choices) {
@@ -87,21 +97,30 @@ public final class PriceList {
         return kinds;
     }
 
-    private static List<PriceRow> rows(Map<Kind, List<Asked>> kinds) {
+    private static List<PriceRow> rows(Map<Kind, List<Asked>> kinds, DoubleUnaryOperator rounded) {
         List<PriceRow> rows = new ArrayList<>();
         kinds.forEach((kind, asked) -> rows.add(new PriceRow(
                 kind.house ? PriceRow.HOUSE : PriceRow.WINDOW,
                 kind.method,
                 kind.story,
-                kind.size.label(),
+                kind.size,
                 asked.size(),
-                Summary.of(asked.stream().mapToDouble(Asked::priceUsd).toArray()),
+                rounded(Summary.of(asked.stream().mapToDouble(Asked::priceUsd).toArray()), rounded),
                 asked.stream().mapToDouble(Asked::onceUsd).average().orElseThrow())));
         return rows;
     }
 
-    public static ResultTable table(List<HouseChoice> choices) {
-        return ResultTable.of(LAYOUT, rows(choices));
+    private static Summary rounded(Summary usd, DoubleUnaryOperator to) {
+        return new Summary(
+                to.applyAsDouble(usd.mean()),
+                to.applyAsDouble(usd.p10()),
+                to.applyAsDouble(usd.p50()),
+                to.applyAsDouble(usd.p90()));
+    }
+
+    /** @param rounded prices as the shop names them, USD */
+    public static ResultTable table(List<HouseChoice> choices, DoubleUnaryOperator rounded) {
+        return ResultTable.of(LAYOUT, rows(choices, rounded));
     }
 
     private static void addWindows(HouseChoice choice, Map<Kind, List<Asked>> kinds) {

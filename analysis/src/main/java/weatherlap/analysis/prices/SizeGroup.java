@@ -6,7 +6,7 @@ package weatherlap.analysis.prices;
  *
  * @param order place among the others
  */
-record SizeGroup(int order, String label) implements Comparable<SizeGroup> {
+public record SizeGroup(int order, String label) implements Comparable<SizeGroup> {
     private static final int[] UNITED_INCHES = {60, 80, 100, 120};
     private static final int[] WINDOWS = {5, 10, 15, 20};
 

@@ -52,14 +52,22 @@ public record Terms(
      * @param priceUsd as the model has it
      */
     public Quote quote(double priceUsd) {
-        double step = roundToUsd.orElse(1);
-        double price = cents(Math.round(priceUsd / step) * step);
+        double price = nearest(priceUsd, roundToUsd.orElse(1));
         double off = cents(price * discount.map(Rate::share).orElse(0.0));
         double on = cents((price - off) * tax.map(Rate::share).orElse(0.0));
         double total = cents(price - off + on);
         OptionalDouble down =
                 deposit.isPresent() ? OptionalDouble.of(cents(total * deposit.getAsDouble())) : OptionalDouble.empty();
         return new Quote(price, off, on, total, down);
+    }
+
+    /** A price of a list, USD: rounded as the shop says; as it is where the shop says nothing. */
+    public double rounded(double priceUsd) {
+        return roundToUsd.isPresent() ? nearest(priceUsd, roundToUsd.getAsDouble()) : priceUsd;
+    }
+
+    private static double nearest(double priceUsd, double step) {
+        return cents(Math.round(priceUsd / step) * step);
     }
 
     private static double cents(double usd) {

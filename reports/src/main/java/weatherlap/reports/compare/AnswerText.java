@@ -60,7 +60,12 @@ final class AnswerText {
                         answer.contrast().second().label());
         String years = " within " + Numbers.count(horizonYears, "year", "years");
         row(table, answer, Measure.PRICE, "price", house -> ReportWords.usd(house.priceUsd()));
-        row(table, answer, Measure.PRICE, "cost to the shop", house -> ReportWords.usd(house.costUsd()));
+        row(
+                table,
+                answer,
+                Measure.PRICE,
+                "cost to the shop, overhead included",
+                house -> ReportWords.usd(house.costUsd()));
         row(
                 table,
                 answer,

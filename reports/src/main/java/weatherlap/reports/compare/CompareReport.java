@@ -16,6 +16,7 @@ import weatherlap.analysis.tables.Comparison;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.datasets.shop.Terms;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.owner.OwnerFigures;
@@ -39,6 +40,7 @@ import weatherlap.sim.run.Simulator;
  * @param simulator that made the results
  * @param decision the default rule and the choice for each house shown
  * @param climate the weather
+ * @param terms by which the shop rounds its price list
  * @param assumed which tables of assumptions are not as bundled, in words
  * @param warnings doubtful but usable input
  * @param run what is needed to repeat the run: name and value, to show
@@ -50,6 +52,7 @@ public record CompareReport(
         Decision decision,
         Assumptions assumptions,
         RainClimate climate,
+        Terms terms,
         String assumed,
         List<String> warnings,
         Map<String, String> run) {
@@ -64,13 +67,14 @@ public record CompareReport(
         ResultTable segments = comparison.segments().table();
         ResultTable rule = RuleTable.of(decision.study());
         ResultTable seasons = season.map(SeasonTable::of).orElseGet(() -> SeasonTable.of(List.of()));
-        ResultTable prices = PriceList.table(comparison.shown());
+        ResultTable prices = PriceList.table(comparison.shown(), terms::rounded);
         TableWriter.CSV.write(folder, List.of(rule, seasons, prices));
         folder.write("summary.json", SummaryJson.of(figures(season), segments, season));
         List<ResultTable> sheets = new ArrayList<>(List.of(rule, segments, seasons, prices));
         sheets.addAll(ResultFiles.tables(comparison.shown()));
         TableWriter.workbook(
-                        FrontSheets.of(title(), inShort(), figures(season), ownRecords(), comparison, simulator), about)
+                        FrontSheets.of(title(), inShort(), figures(season), ownRecords(), comparison, simulator, terms),
+                        about)
                 .write(folder, sheets);
     }
 

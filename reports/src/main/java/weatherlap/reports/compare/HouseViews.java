@@ -149,7 +149,10 @@ final class HouseViews {
                 .numbers(full.method().label(), insert.method().label())
                 .row("price", ReportWords.usd(full.priceUsd()), ReportWords.usd(insert.priceUsd()))
                 .leadsTo(Measure.PRICE.id())
-                .row("cost to the shop", ReportWords.usd(full.costUsd()), ReportWords.usd(insert.costUsd()))
+                .row(
+                        "cost to the shop, overhead included",
+                        ReportWords.usd(full.costUsd()),
+                        ReportWords.usd(insert.costUsd()))
                 .leadsTo(Measure.PRICE.id())
                 .row("kept of the price after all costs", kept(full), kept(insert))
                 .leadsTo(Measure.PRICE.id())

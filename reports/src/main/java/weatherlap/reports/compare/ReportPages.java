@@ -41,7 +41,7 @@ final class ReportPages {
                 AnswerSection.of(report),
                 EvidenceSection.of(report),
                 SeasonSection.of(season, report.assumptions().scenario()),
-                PriceSection.of(report.comparison().shown()),
+                PriceSection.of(report.comparison().shown(), report.terms()),
                 SegmentsSection.of(report),
                 HousesSection.of(report),
                 MethodSection.of(report),

@@ -86,6 +86,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
                             !inputs.climate().anyBearing()),
                     assumptions,
                     inputs.rain(),
+                    inputs.shop().terms(),
                     inputs.assumed(),
                     Stream.concat(inputs.warnings().stream(), simulated.warnings().stream())
                             .toList(),

@@ -72,8 +72,8 @@ public final class MondaySection {
         double saves = figures.mixingSavesUsd();
         return Math.round(saves) <= 0
                 ? ""
-                : " Picking window by window saves " + Numbers.usd(saves) + " on top of " + usual
-                        + " everywhere. The list of houses shows how.";
+                : " Picking window by window, with leak risk kept low, saves " + Numbers.usd(saves) + " on top of "
+                        + usual + " everywhere. The list of houses shows how.";
     }
 
     private List<String> monday() {
@@ -127,22 +127,32 @@ public final class MondaySection {
     private TableView departing(int named) {
         List<OwnHouse> all = figures.departing();
         int rest = Math.max(0, all.size() - named);
-        TableView.Builder table = TableView.of(
-                        "Use " + other + " here. The family saves what price, leaks and lost glass come to"
-                                + " together, over " + Numbers.count(figures.years(), "year", "years")
-                                + ". A minus is less to pay."
-                                + (rest == 0 ? "" : " The appendix has " + rest + " more."))
+        boolean risky = all.stream().limit(named).anyMatch(figures::isTooRisky);
+        TableView.Builder table = TableView.of("Use " + other
+                        + " here. The family saves what price, leaks and lost glass come to"
+                        + " together, over " + Numbers.count(figures.years(), "year", "years")
+                        + ". A minus is less to pay. Leak chance: first with " + usual + ", then with " + other
+                        + "."
+                        + (risky ? " *The list of houses has a pick with less leak risk, window by window." : "")
+                        + (rest == 0 ? "" : " The appendix has " + rest + " more."))
                 .texts("House", "What it is")
-                .numbers("Family saves", "Price", "Leaks and glass", "Shop, a crew day");
+                .numbers("Family saves", "Price", "Leaks and glass", "Leak chance", "Shop, a crew day");
         all.stream().limit(named).forEach(house -> table.row(
                         cut(house.choice().result().house().label()),
                         kind(house),
                         Numbers.usd(Math.abs(house.familySavesUsd())),
                         Numbers.signedUsd(-figures.priceDropsUsd(house)),
                         Numbers.signedUsd(figures.priceDropsUsd(house) - Math.abs(house.familySavesUsd())),
+                        leakChance(house),
                         Numbers.signedUsd(figures.shopGainsUsd(house)))
                 .leadsTo(house.anchor()));
         return table.build();
+    }
+
+    private String leakChance(OwnHouse house) {
+        return Numbers.percent(figures.leakProbability(house, figures.usual()), 0) + " to "
+                + Numbers.percent(figures.leakProbability(house, figures.other()), 0)
+                + (figures.isTooRisky(house) ? "*" : "");
     }
 
     private static String kind(OwnHouse own) {

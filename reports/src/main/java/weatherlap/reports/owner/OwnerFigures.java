@@ -174,6 +174,16 @@ public record OwnerFigures(
                 - house.choice().wherever().get(house.there(other())).priceUsd();
     }
 
+    /** The chance of leak damage at a house by the plan of a method, 0 to 1. */
+    double leakProbability(OwnHouse house, Method named) {
+        return house.choice().wherever().get(house.there(named)).leakProbability();
+    }
+
+    /** Whether the other method's plan leaves more leak risk at a house than a family should take, where another plan would not. */
+    boolean isTooRisky(OwnHouse house) {
+        return house.choice().overLimit().contains(house.there(other()));
+    }
+
     /** Houses shown at which something closes a method at a window or more. */
     long closed(Method method, Limit limit) {
         return houses.stream()

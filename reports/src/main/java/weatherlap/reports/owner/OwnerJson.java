@@ -128,6 +128,9 @@ public final class OwnerJson {
         json.put("family_saves_usd", usd(Math.abs(house.familySavesUsd())));
         json.put("price_drops_usd", usd(figures.priceDropsUsd(house)));
         json.put("leaks_and_glass_cost_more_usd", usd(figures.priceDropsUsd(house) - Math.abs(house.familySavesUsd())));
+        json.put("leak_probability_by_default", Decimals.rounded(figures.leakProbability(house, figures.usual()), 4));
+        json.put("leak_probability_by_other", Decimals.rounded(figures.leakProbability(house, figures.other()), 4));
+        json.put("keeps_risk_limit_by_other", !figures.isTooRisky(house));
         json.put("shop_gains_usd_per_crew_day", usd(figures.shopGainsUsd(house)));
         return json;
     }

@@ -3,6 +3,7 @@ package weatherlap.reports.owner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import weatherlap.analysis.plan.Limit;
 import weatherlap.analysis.tables.Answer.PerHouse;
 import weatherlap.analysis.words.InWords;
@@ -155,15 +156,17 @@ public final class OwnerWords {
                 .findFirst()
                 .map(here -> "At " + Numbers.count(figures.answer().standIns(), "house", "houses")
                         + " brick or stucco rules out " + apart(named, here) + ". There every number here is for "
-                        + apart(here, named) + " instead.");
+                        + apart(here, named) + " instead ("
+                        + InWords.list(notIn(named, here).map(OwnerTerms::of).toList()) + ").");
     }
 
     /** Those of the first pair that the second lacks. */
     private static String apart(Contrast some, Contrast others) {
-        return InWords.list(some.both().stream()
-                .filter(method -> !others.both().contains(method))
-                .map(Method::many)
-                .toList());
+        return InWords.list(notIn(others, some).map(Method::many).toList());
+    }
+
+    private static Stream<Method> notIn(Contrast others, Contrast some) {
+        return some.both().stream().filter(method -> !others.both().contains(method));
     }
 
     /** What cannot be built at a window or more, by number of the houses shown. */
@@ -207,14 +210,15 @@ public final class OwnerWords {
         if (isEven()) {
             return "Nothing. Both methods earn you the same for a crew day.";
         }
-        String raise = "harge at least " + usd(figures.even().perWindowUsd()) + " more a window for " + raised() + " ("
+        String raise = "f you are booked up, charge at least "
+                + usd(figures.even().perWindowUsd()) + " more a window for " + raised() + " ("
                 + usd(figures.even().perHouseUsd()) + " a house). Then a crew day earns you the same as with "
                 + figures.even().other().many() + ".";
         if (figures.even().raised() != figures.usual()) {
-            return "Nothing for " + usual + ". But c" + raise;
+            return "Nothing for " + usual + ". But i" + raise;
         }
         double kept = figures.keptAfterRaiseUsd();
-        return "C" + raise + " "
+        return "I" + raise + " "
                 + (kept > 0
                         ? "The average family still saves " + usd(kept) + " at that price. Both of you gain."
                         : "But the average family saves only "

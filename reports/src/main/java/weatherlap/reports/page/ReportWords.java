@@ -32,8 +32,12 @@ public final class ReportWords {
 
     /** Mean with the range of eight draws in ten. */
     public static String usd(Summary summary) {
-        return Numbers.usd(summary.mean()) + " (" + Numbers.usd(summary.p10()) + " to " + Numbers.usd(summary.p90())
-                + ")";
+        return within(Numbers.usd(summary.mean()), Numbers.usd(summary.p10()), Numbers.usd(summary.p90()));
+    }
+
+    /** A number with its range; alone where the range reads the same as the number. */
+    public static String within(String number, String low, String high) {
+        return low.equals(number) && high.equals(number) ? number : number + " (" + low + " to " + high + ")";
     }
 
     public static String number(double value, int decimals) {
@@ -41,8 +45,8 @@ public final class ReportWords {
     }
 
     public static String number(Summary summary, int decimals) {
-        return number(summary.mean(), decimals) + " (" + number(summary.p10(), decimals) + " to "
-                + number(summary.p90(), decimals) + ")";
+        return within(
+                number(summary.mean(), decimals), number(summary.p10(), decimals), number(summary.p90(), decimals));
     }
 
     public static String percent(double fraction, int decimals) {

@@ -1,6 +1,7 @@
 package weatherlap.reports.season;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.prices.PriceList;
 import weatherlap.analysis.prices.PriceRow;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.datasets.shop.Terms;
 import weatherlap.reports.page.Block;
 import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.Section;
@@ -19,8 +21,8 @@ import weatherlap.sim.method.Method;
 public final class PriceSection {
     private PriceSection() {}
 
-    public static Section of(List<HouseChoice> houses) {
-        List<PriceRow> rows = PriceList.rows(houses);
+    public static Section of(List<HouseChoice> houses, Terms terms) {
+        List<PriceRow> rows = PriceList.rows(houses, terms::rounded);
         List<Method> methods =
                 rows.stream().map(PriceRow::method).distinct().sorted().toList();
         return new Section(
@@ -32,7 +34,8 @@ public final class PriceSection {
                         new Block.Paragraphs(List.of(
                                 "The middle price, and in brackets where eight in ten lie. A window's price is its share of a house of"
                                         + " which all windows are done; a window done alone also bears what a house needs once"
-                                        + once(rows, methods) + ". A method is priced where it can be built.")),
+                                        + once(rows, methods) + ". A method is priced where it can be built."
+                                        + rounding(terms))),
                         table(
                                 "A window by its story and its size: width and height of the old frame together",
                                 "windows",
@@ -47,6 +50,13 @@ public final class PriceSection {
                                         .filter(row -> row.what().equals(PriceRow.HOUSE))
                                         .toList(),
                                 methods)));
+    }
+
+    private static String rounding(Terms terms) {
+        return terms.roundToUsd().isPresent()
+                ? " Prices are rounded to " + ReportWords.usd(terms.roundToUsd().getAsDouble())
+                        + ", as the shop file says."
+                : "";
     }
 
     private static String once(List<PriceRow> rows, List<Method> methods) {
@@ -67,9 +77,10 @@ public final class PriceSection {
             table.numbers(method.label(), counted);
         }
         Map<String, List<PriceRow>> kinds = new LinkedHashMap<>();
-        rows.stream().sorted((a, b) -> Integer.compare(a.story(), b.story())).forEach(row -> kinds.computeIfAbsent(
-                        kind(row), key -> new ArrayList<>())
-                .add(row));
+        rows.stream()
+                .sorted(Comparator.comparingInt(PriceRow::story).thenComparing(PriceRow::size))
+                .forEach(row -> kinds.computeIfAbsent(kind(row), key -> new ArrayList<>())
+                        .add(row));
         kinds.forEach((kind, alike) -> {
             List<String> cells = new ArrayList<>(List.of(kind));
             for (Method method : methods) {
@@ -87,12 +98,13 @@ public final class PriceSection {
         String stories = row.what().equals(PriceRow.HOUSE)
                 ? Numbers.count(row.story(), "story", "stories")
                 : "story " + row.story();
-        return stories + ", " + row.size();
+        return stories + ", " + row.size().label();
     }
 
     private static String price(PriceRow row) {
-        return ReportWords.usd(row.priceUsd().p50()) + " ("
-                + ReportWords.usd(row.priceUsd().p10()) + " to "
-                + ReportWords.usd(row.priceUsd().p90()) + ")";
+        return ReportWords.within(
+                ReportWords.usd(row.priceUsd().p50()),
+                ReportWords.usd(row.priceUsd().p10()),
+                ReportWords.usd(row.priceUsd().p90()));
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import weatherlap.analysis.prices.PriceList;
 import weatherlap.analysis.tables.Comparison;
+import weatherlap.datasets.shop.Terms;
 import weatherlap.reports.format.CellSheet;
 import weatherlap.reports.owner.OwnerFigures;
 import weatherlap.sim.run.JobAlternatives;
@@ -26,7 +27,8 @@ public final class FrontSheets {
             OwnerFigures figures,
             Optional<String> ownRecords,
             Comparison comparison,
-            Simulator simulator) {
+            Simulator simulator,
+            Terms terms) {
         OwnNumbers own = OwnNumbers.of(
                 simulator.assumptions(),
                 comparison.results().houses().stream()
@@ -36,7 +38,12 @@ public final class FrontSheets {
         JobSheet jobs =
                 new JobSheet(own, SheetLine.of(comparison.shown(), alternatives), alternatives.worthOfADollarAYear());
         return List.of(
-                new SummarySheet(heading, scope, figures, ownRecords, PriceList.windowsBySize(comparison.shown())),
+                new SummarySheet(
+                        heading,
+                        scope,
+                        figures,
+                        ownRecords,
+                        PriceList.windowsBySize(comparison.shown(), terms::rounded)),
                 new WhatIfSheet(
                         own, jobs, ShownAnswer.of(comparison, own.pricing().serviceReserve())),
                 new WindowSheet(own, jobs.jobs()),

@@ -86,12 +86,13 @@ record SummarySheet(
 
     /** The cells that the charts draw. */
     private void charts(CellSheet sheet, int top) {
-        List<String> sizes = prices.stream().map(PriceRow::size).distinct().toList();
+        List<String> sizes =
+                prices.stream().map(row -> row.size().label()).distinct().toList();
         List<Method> methods = Arrays.stream(Method.values())
                 .filter(method -> prices.stream().anyMatch(row -> row.method() == method))
                 .toList();
         table(sheet, top, "Price of a window, mean, USD", sizes, methods, (row, method) -> prices.stream()
-                .filter(price -> price.size().equals(sizes.get(row)) && price.method() == method)
+                .filter(price -> price.size().label().equals(sizes.get(row)) && price.method() == method)
                 .mapToDouble(price -> price.priceUsd().mean())
                 .findFirst());
         sheet.chart(

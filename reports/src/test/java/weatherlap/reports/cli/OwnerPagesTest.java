@@ -13,6 +13,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -34,10 +35,11 @@ class OwnerPagesTest {
     private static Path folder;
 
     @BeforeAll
-    static void compare() {
+    static void compare() throws IOException {
         run("generate", "--houses", 10, "--seed", 7, "--out", folder.resolve("ten"), "--quiet");
+        Path shop = Files.writeString(folder.resolve("shop.toml"), "round_price_to_usd = 25");
         report("demo");
-        report("ten", folder.resolve("ten"));
+        report("ten", folder.resolve("ten"), "--shop", shop);
         report(
                 "agree",
                 Stream.concat(
@@ -144,6 +146,44 @@ class OwnerPagesTest {
         double half = 0.5 * Math.pow(10, -decimals) + 0.006;
         return Math.abs(value - Double.parseDouble(shown)) <= half
                 || Math.abs(100 * value - Double.parseDouble(shown)) <= 0.51;
+    }
+
+    /** Its sizes from small to large within a story, each price as the shop rounds it, no range where one window is all there is. */
+    @Test
+    void thePriceListIsFitToHangUp() throws IOException {
+        List<String> rows = Files.readAllLines(folder.resolve("ten-report/price-list.csv"));
+        List<String> prices = rows.stream()
+                .skip(1)
+                .flatMap(row -> Stream.of(row.split(",")).skip(5).limit(4))
+                .toList();
+        assertThat(prices).isNotEmpty().allMatch(usd -> Double.parseDouble(usd) % 25 == 0);
+        String page = Files.readString(folder.resolve("ten-report/report.html"));
+        String list = page.substring(page.indexOf("A window by its story"), page.indexOf("A house by its stories"));
+        List<String> sizes = Pattern.compile("story (\\d), (up to|over) (\\d+)( to \\d+)?")
+                .matcher(list)
+                .results()
+                .map(found -> found.group(1)
+                        + (found.group(2).equals("over") ? "over" : " to")
+                        + String.format(Locale.ROOT, "%4s", found.group(3)))
+                .toList();
+        assertThat(sizes).hasSizeGreaterThan(3).isSorted();
+        assertThat(page).contains("Prices are rounded to $25, as the shop file says.");
+        Pattern.compile("(\\$?[\\d,]+) \\((\\$?[\\d,]+) to (\\$?[\\d,]+)\\)")
+                .matcher(page)
+                .results()
+                .forEach(range -> assertThat(range.group(1).equals(range.group(2))
+                                && range.group(2).equals(range.group(3)))
+                        .as(range.group())
+                        .isFalse());
+    }
+
+    /** At a house to treat differently the leak chance stands beside the money, marked where another plan would keep it lower. */
+    @Test
+    void whatALowerPriceRisksStandsBesideIt() throws IOException {
+        String page = text("ten", 2);
+        assertThat(page).contains("Leak chance").containsPattern("\\d+% to \\d+%");
+        assertThat(page.contains("*The list of houses has a pick with less leak risk"))
+                .isEqualTo(json("ten").replaceAll("\\s", "").contains("\"keeps_risk_limit_by_other\":false"));
     }
 
     /** Where both want the same nobody is told to raise what he sells. */
