@@ -1,6 +1,7 @@
 package weatherlap.bundle;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,7 +23,6 @@ final class ReadyClasses {
 
     private final List<String> program;
     private final Path work;
-    private final Set<String> seen = new LinkedHashSet<>();
 
     private ReadyClasses(List<String> program, Path work) {
         this.program = program;
@@ -33,44 +33,44 @@ final class ReadyClasses {
     static void of(List<String> program, Path work) throws IOException {
         ReadyClasses classes = new ReadyClasses(program, work);
         String book = work.resolve("book.xlsx").toString();
-        classes.watch("--help");
-        classes.watch(
-                "handout", "--house", "G0014", "--out", work.resolve("handout").toString());
-        classes.watch(
-                "crewsheet",
-                "--house",
-                "G0014",
-                "--method",
-                "insert",
-                "--out",
-                work.resolve("crew").toString());
-        classes.watch("generate", "--template", "--out", book);
-        classes.watch(
-                "compare",
-                book,
-                "--draws",
-                "64",
-                "--out",
-                work.resolve("report").toString());
+        classes.run(List.of("generate", "--template", "--out", book));
+        List<List<String>> everyDay = List.of(
+                List.of("--help"),
+                List.of("compare", book, "--draws", "64", "--out"),
+                List.of("handout", "--house", "G0014", "--out"),
+                List.of("crewsheet", "--house", "G0014", "--method", "insert", "--out"),
+                List.of("generate", "--template", "--out"));
+        Set<String> seen = new LinkedHashSet<>();
+        everyDay.parallelStream().map(classes::loaded).forEachOrdered(seen::addAll);
         Path list = work.resolve("classes.list");
-        Files.write(list, classes.seen);
-        classes.run("-Xshare:dump", "-XX:SharedClassListFile=" + list);
+        Files.write(list, seen);
+        classes.run(List.of(), "-Xshare:dump", "-XX:SharedClassListFile=" + list);
     }
 
-    private void watch(String... command) throws IOException {
-        Path loaded = work.resolve("loaded.list");
-        run("-XX:TieredStopAtLevel=1", "-XX:DumpLoadedClassList=" + loaded, command);
-        try (Stream<String> lines = Files.lines(loaded)) {
-            lines.filter(line -> !line.startsWith("@lambda-proxy")
-                            || KEPT_LAMBDA.matcher(line).matches())
-                    .forEach(seen::add);
+    /** The classes that a command loads, as Java lists them; an output to be named last gets a place. */
+    private List<String> loaded(List<String> command) {
+        try {
+            Path place = Files.createTempDirectory(work, "watched");
+            List<String> whole = new ArrayList<>(command);
+            if (command.get(command.size() - 1).equals("--out")) {
+                whole.add(place.resolve("output").toString());
+            }
+            Path list = place.resolve("loaded.list");
+            run(whole, "-XX:TieredStopAtLevel=1", "-XX:DumpLoadedClassList=" + list);
+            try (Stream<String> lines = Files.lines(list)) {
+                return lines.filter(line -> !line.startsWith("@lambda-proxy")
+                                || KEPT_LAMBDA.matcher(line).matches())
+                        .toList();
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
-    private void run(String flag, String other, String... command) {
+    private void run(List<String> command, String... flags) {
         List<String> whole = new ArrayList<>(program);
-        whole.addAll(1, List.of(flag, other));
-        whole.addAll(List.of(command));
+        whole.addAll(1, List.of(flags));
+        whole.addAll(command);
         Tools.run(whole);
     }
 }
