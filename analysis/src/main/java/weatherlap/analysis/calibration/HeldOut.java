@@ -31,15 +31,13 @@ record HeldOut(double[] actual, double[] byTables, double[] byFit, double[] nois
         List<Forecast> foresee(List<Integer> held);
     }
 
-    /** Every {@code folds}th job is in the same fold. */
+    /** Every {@code folds}th job is in the same fold; folds are foreseen at once. */
     static HeldOut of(List<Integer> jobs, int folds, double[] actual, double[] byTables, Fold fold) {
         double[] byFit = new double[jobs.size()];
         double[] noise = new double[jobs.size()];
         double[] spread = new double[jobs.size()];
-        for (int first = 0; first < folds; first++) {
-            int remainder = first;
-            List<Integer> places = IntStream.range(0, jobs.size())
-                    .filter(i -> i % folds == remainder)
+        IntStream.range(0, folds).parallel().forEach(first -> {
+            List<Integer> places = IntStream.iterate(first, i -> i < jobs.size(), i -> i + folds)
                     .boxed()
                     .toList();
             List<Forecast> foreseen =
@@ -49,7 +47,7 @@ record HeldOut(double[] actual, double[] byTables, double[] byFit, double[] nois
                 noise[places.get(i)] = foreseen.get(i).noise();
                 spread[places.get(i)] = foreseen.get(i).spread();
             }
-        }
+        });
         return new HeldOut(actual, byTables, byFit, noise, spread);
     }
 

@@ -70,8 +70,12 @@ record JobLine(
         return !Double.isNaN(timed[place]);
     }
 
-    long timings() {
-        return Arrays.stream(timed).filter(z -> !Double.isNaN(z)).count();
+    int timings() {
+        int timings = 0;
+        for (int i = 0; i < timed.length; i++) {
+            timings += wasTimed(i) ? 1 : 0;
+        }
+        return timings;
     }
 
     double expectedMinutes() {
@@ -79,10 +83,11 @@ record JobLine(
     }
 
     double untimedMinutes() {
-        return IntStream.range(0, steps.length)
-                .filter(i -> !wasTimed(i))
-                .mapToDouble(i -> minutes[i])
-                .sum();
+        double sum = 0;
+        for (int i = 0; i < steps.length; i++) {
+            sum += wasTimed(i) ? 0 : minutes[i];
+        }
+        return sum;
     }
 
     double takenMinutes() {
@@ -90,7 +95,11 @@ record JobLine(
     }
 
     double timedMinutes() {
-        return job.stepMinutes().values().stream().mapToDouble(m -> m).sum();
+        double sum = 0;
+        for (double minutes : job.stepMinutes().values()) {
+            sum += minutes;
+        }
+        return sum;
     }
 
     boolean hasHours() {

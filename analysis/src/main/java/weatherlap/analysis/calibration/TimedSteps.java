@@ -7,12 +7,9 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.MatrixUtils;
-import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.stat.StatUtils;
 import weatherlap.analysis.regression.RatePrior;
 import weatherlap.analysis.regression.RateRegression;
-import weatherlap.datasets.jobs.JobRecord;
 
 /**
  * Steps that the shop timed. Minutes of step s in job j, for one unit of its driver, are β_s g_j (1 + u_j + e_js) with g the pace of its
@@ -32,7 +29,7 @@ final class TimedSteps {
     private static final double LEAST_SPREAD = 0.02;
 
     private final Unknowns unknowns;
-    private final List<JobLine> lines;
+    private final List<Job> jobs;
     private final double[] least;
     private final double halfLife;
     private final double believedJob;
@@ -41,23 +38,36 @@ final class TimedSteps {
     private final long methods;
     private final Set<Integer> columns = new TreeSet<>();
 
+    /**
+     * A job some of whose steps were timed.
+     *
+     * @param steps their places in the table
+     * @param minutes they took for one unit of their drivers
+     */
+    private record Job(JobLine line, int[] steps, double[] minutes) {
+        static Job of(JobLine line) {
+            int[] timed = IntStream.range(0, line.steps().length)
+                    .filter(line::wasTimed)
+                    .toArray();
+            return new Job(
+                    line,
+                    Arrays.stream(timed).map(i -> line.steps()[i]).toArray(),
+                    Arrays.stream(timed).mapToDouble(i -> line.timed()[i]).toArray());
+        }
+    }
+
     /** @param job what is believed of the spread from job to job */
     TimedSteps(JobTable table, List<JobLine> lines, RateRegression.NoisePrior job, double stepSpread, double halfLife) {
         unknowns = Unknowns.of(table);
-        this.lines = lines.stream().filter(line -> line.timings() > 0).toList();
+        jobs = lines.stream().filter(line -> line.timings() > 0).map(Job::of).toList();
         least = table.means().mapMultiply(LEAST_SPREAD).toArray();
         this.halfLife = halfLife;
         believedJob = job.noise() * job.noise();
         believedStep = stepSpread * stepSpread;
         degrees = job.degrees();
-        methods = this.lines.stream()
-                .map(JobLine::job)
-                .map(JobRecord::method)
-                .distinct()
-                .count();
-        this.lines.forEach(line -> IntStream.range(0, line.steps().length)
-                .filter(line::wasTimed)
-                .forEach(i -> columns.add(line.steps()[i])));
+        methods =
+                jobs.stream().map(each -> each.line().job().method()).distinct().count();
+        jobs.forEach(each -> Arrays.stream(each.steps()).forEach(columns::add));
     }
 
     /** Steps that were timed at least once, as columns. */
@@ -67,50 +77,53 @@ final class TimedSteps {
 
     /** What is believed once the timed steps are seen, about a guess. */
     RatePrior informed(RatePrior prior, double[] guess) {
-        if (lines.isEmpty()) {
+        if (jobs.isEmpty()) {
             return prior;
         }
-        List<double[]> ratios = lines.stream().map(line -> ratios(line, guess)).toList();
-        double job = jobVariance(ratios);
-        double step = stepVariance(ratios);
-        RealMatrix products = MatrixUtils.createRealMatrix(unknowns.count(), unknowns.count());
-        RealVector right = new ArrayRealVector(unknowns.count());
-        for (int j = 0; j < lines.size(); j++) {
-            add(lines.get(j), ratios.get(j), guess, job, step, products, right);
+        List<double[]> ratios = jobs.stream().map(job -> ratios(job, guess)).toList();
+        double jobVariance = jobVariance(ratios);
+        double stepVariance = stepVariance(ratios);
+        double[][] products = new double[unknowns.count()][unknowns.count()];
+        double[] right = new double[unknowns.count()];
+        for (int j = 0; j < jobs.size(); j++) {
+            add(jobs.get(j), ratios.get(j), guess, jobVariance, stepVariance, products, right);
         }
-        return prior.with(products, right);
+        return prior.with(MatrixUtils.createRealMatrix(products), new ArrayRealVector(right, false));
     }
 
     private void add(
-            JobLine line,
+            Job job,
             double[] ratios,
             double[] guess,
-            double job,
-            double step,
-            RealMatrix products,
-            RealVector right) {
-        int[] timed = timed(line);
-        int k = timed.length;
-        double pull = Totals.recency(line, halfLife) / step;
-        double shared = job / (step + k * job);
+            double jobVariance,
+            double stepVariance,
+            double[][] products,
+            double[] right) {
+        JobLine line = job.line();
+        int k = job.steps().length;
+        double pull = Totals.recency(line, halfLife) / stepVariance;
+        double shared = jobVariance / (stepVariance + k * jobVariance);
         double pace = unknowns.pace(line, guess);
-        int[] places = Arrays.stream(timed).map(i -> line.steps()[i]).toArray();
-        int[] columns = unknowns.columns(line, places);
-        double[] sums = unknowns.weights(
-                line, Arrays.stream(places).mapToDouble(s -> 1 / rate(s, guess)).toArray());
-        double[] own = sums.clone();
+        int[] columns = unknowns.columns(line, job.steps(), k);
+        double[] perUnit = new double[k];
+        for (int i = 0; i < k; i++) {
+            perUnit[i] = 1 / rate(job.steps()[i], guess);
+        }
+        double[] own = unknowns.weights(line, perUnit, k);
+        double[] sums = own.clone();
         double observed = Arrays.stream(ratios).sum() + k * pace;
         for (int c = k; c < columns.length; c++) {
             sums[c] *= k;
         }
         for (int r = 0; r < columns.length; r++) {
             double both = r < k ? own[r] * (ratios[r] + pace) : own[r] * observed;
-            right.addToEntry(columns[r], pull * (both - shared * sums[r] * observed));
+            right[columns[r]] += pull * (both - shared * sums[r] * observed);
+            double[] row = products[columns[r]];
             for (int c = 0; c < columns.length; c++) {
                 // steps meet the pace once, themselves once, and other steps never
                 double met =
                         r < k && c < k ? (r == c ? own[r] * own[c] : 0) : own[r] * own[c] * (r < k || c < k ? 1 : k);
-                products.addToEntry(columns[r], columns[c], pull * (met - shared * sums[r] * sums[c]));
+                row[columns[c]] += pull * (met - shared * sums[r] * sums[c]);
             }
         }
     }
@@ -119,15 +132,13 @@ final class TimedSteps {
         return Math.max(guess[step], least[step]);
     }
 
-    private static int[] timed(JobLine line) {
-        return IntStream.range(0, line.steps().length).filter(line::wasTimed).toArray();
-    }
-
-    private double[] ratios(JobLine line, double[] guess) {
-        double pace = Math.exp(unknowns.pace(line, guess));
-        return Arrays.stream(timed(line))
-                .mapToDouble(i -> line.timed()[i] / (pace * rate(line.steps()[i], guess)))
-                .toArray();
+    private double[] ratios(Job job, double[] guess) {
+        double pace = Math.exp(unknowns.pace(job.line(), guess));
+        double[] ratios = new double[job.steps().length];
+        for (int i = 0; i < ratios.length; i++) {
+            ratios[i] = job.minutes()[i] / (pace * rate(job.steps()[i], guess));
+        }
+        return ratios;
     }
 
     private double jobVariance(List<double[]> ratios) {
@@ -140,7 +151,7 @@ final class TimedSteps {
 
     /** Of the spread from job to job. The jobs of each method have a mean of their own to vary about, as most of their steps are in no others. */
     double jobDegrees() {
-        long known = lines.stream().filter(line -> line.timings() > 1).count();
+        long known = jobs.stream().filter(job -> job.steps().length > 1).count();
         return Math.max(1, degrees + known - Math.min(known, methods));
     }
 

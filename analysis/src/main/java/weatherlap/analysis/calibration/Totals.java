@@ -1,8 +1,6 @@
 package weatherlap.analysis.calibration;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import weatherlap.analysis.regression.Equation;
 import weatherlap.analysis.regression.HuberFit;
 import weatherlap.analysis.regression.Triangle;
@@ -25,25 +23,27 @@ record Totals(JobTable table, Unknowns unknowns, List<Integer> jobs, double half
     }
 
     private Equation equation(JobLine line, double[] guess) {
-        int[] open = IntStream.range(0, line.steps().length)
-                .filter(i -> !line.wasTimed(i))
-                .toArray();
-        double foreseen = LEAST_FORESEEN * line.untimedMinutes();
+        int[] steps = new int[line.steps().length];
+        double[] weights = new double[steps.length];
         double sum = 0;
-        for (int i : open) {
-            sum += line.weights()[i] * guess[line.steps()[i]];
+        int open = 0;
+        for (int i = 0; i < steps.length; i++) {
+            if (!line.wasTimed(i)) {
+                steps[open] = line.steps()[i];
+                weights[open] = line.weights()[i];
+                sum += weights[open] * guess[steps[open]];
+                open++;
+            }
         }
-        foreseen = Math.max(foreseen, sum);
-        double[] weights = new double[open.length];
-        for (int i = 0; i < open.length; i++) {
-            weights[i] = line.weights()[open[i]] / foreseen;
+        double foreseen = Math.max(LEAST_FORESEEN * line.untimedMinutes(), sum);
+        for (int i = 0; i < open; i++) {
+            weights[i] /= foreseen;
         }
         double pace = unknowns.pace(line, guess);
         double rest = line.takenMinutes() - line.timedMinutes();
         return new Equation(
-                unknowns.columns(
-                        line, Arrays.stream(open).map(i -> line.steps()[i]).toArray()),
-                unknowns.weights(line, weights),
+                unknowns.columns(line, steps, open),
+                unknowns.weights(line, weights, open),
                 rest / (foreseen * Math.exp(pace)) + pace,
                 recency(line, halfLife));
     }
@@ -55,10 +55,10 @@ record Totals(JobTable table, Unknowns unknowns, List<Integer> jobs, double half
 
     /** The equations as a triangle; a job whose record leaves things out pulls less than one whose noise is known. */
     Triangle triangle(double[] guess, double noise) {
-        List<Equation> equations = about(guess);
-        return Triangle.of(unknowns.count(), IntStream.range(0, jobs.size()).mapToObj(i -> {
-            double own = table.lines().get(jobs.get(i)).spread() / noise;
-            return equations.get(i).pulling(1 / (1 + own * own));
-        }));
+        return Triangle.of(
+                unknowns.count(), jobs.stream().map(table.lines()::get).map(line -> {
+                    double own = line.spread() / noise;
+                    return equation(line, guess).pulling(1 / (1 + own * own));
+                }));
     }
 }

@@ -29,10 +29,10 @@ record Unknowns(int steps, int crews, boolean drifts) {
         return (line.crew() < 0 ? 0 : guess[crew(line.crew())]) + (drifts ? guess[drift()] * line.years() : 0);
     }
 
-    /** Places of the steps, then those of what makes the pace of a job. */
-    int[] columns(JobLine line, int[] placesOfSteps) {
-        int[] columns = Arrays.copyOf(placesOfSteps, placesOfSteps.length + paceCount(line));
-        int next = placesOfSteps.length;
+    /** The first so many places of steps, then those of what makes the pace of a job. */
+    int[] columns(JobLine line, int[] placesOfSteps, int count) {
+        int[] columns = Arrays.copyOf(placesOfSteps, count + paceCount(line));
+        int next = count;
         if (line.crew() >= 0) {
             columns[next++] = crew(line.crew());
         }
@@ -42,10 +42,10 @@ record Unknowns(int steps, int crews, boolean drifts) {
         return columns;
     }
 
-    /** Weights of the steps, then those of the pace. */
-    double[] weights(JobLine line, double[] weightsOfSteps) {
-        double[] weights = Arrays.copyOf(weightsOfSteps, weightsOfSteps.length + paceCount(line));
-        int next = weightsOfSteps.length;
+    /** The first so many weights of steps, then those of the pace. */
+    double[] weights(JobLine line, double[] weightsOfSteps, int count) {
+        double[] weights = Arrays.copyOf(weightsOfSteps, count + paceCount(line));
+        int next = count;
         if (line.crew() >= 0) {
             weights[next++] = 1;
         }

@@ -105,12 +105,8 @@ public record Triangle(RealMatrix root, RealVector right, double beyond, double 
             }
             row[k] -= head * scale * (head * row[k] + below);
             for (int i = 0; i < filled; i++) {
-                double[] other = block[i];
-                double factor = other[k];
-                for (int j = k + 1; factor != 0 && j <= columns; j++) {
-                    other[j] -= factor * dots[j];
-                }
-                other[k] = 0;
+                addTimes(-block[i][k], dots, block[i], k + 1);
+                block[i][k] = 0;
             }
         }
 
@@ -120,11 +116,17 @@ public record Triangle(RealMatrix root, RealVector right, double beyond, double 
                 dots[j] = head * top[k][j];
             }
             for (int i = 0; i < filled; i++) {
-                double[] other = block[i];
-                double factor = other[k];
-                for (int j = k + 1; factor != 0 && j <= columns; j++) {
-                    dots[j] += factor * other[j];
-                }
+                addTimes(block[i][k], block[i], dots, k + 1);
+            }
+        }
+
+        /** Adds a multiple of a row to another from a column on: bare, so that the compiler takes several columns at a time. */
+        private static void addTimes(double factor, double[] row, double[] to, int from) {
+            if (factor == 0) {
+                return;
+            }
+            for (int j = from; j < to.length; j++) {
+                to[j] += factor * row[j];
             }
         }
 
