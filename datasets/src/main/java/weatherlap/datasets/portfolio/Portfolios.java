@@ -21,12 +21,17 @@ public final class Portfolios {
 
     /** The portfolio of a folder in the order of {@code houses.csv}, or every problem in it. */
     public static Loaded<Portfolio> read(Path folder) {
-        return read(Folder.of(folder), SortedPortfolio.thisYear());
+        return read(Folder.of(folder));
     }
 
     /** The same, held against assumptions too: regions have wages, units fit into their openings and show glass. */
     public static Loaded<Portfolio> read(Path folder, Assumptions assumptions) {
         return read(Folder.of(folder), SortedPortfolio.thisYear(), Optional.of(assumptions));
+    }
+
+    /** The same of tables wherever they are. */
+    public static Loaded<Portfolio> read(Folder folder) {
+        return read(folder, SortedPortfolio.thisYear());
     }
 
     /** @param thisYear no house is built after it */

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import weatherlap.datasets.portfolio.PortfolioTables;
+import weatherlap.datasets.portfolio.Portfolios;
 import weatherlap.datasets.table.CsvRows;
 import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.KeyCheck;
@@ -18,6 +20,7 @@ import weatherlap.datasets.table.Row;
 import weatherlap.datasets.table.Schema;
 import weatherlap.datasets.table.Source;
 import weatherlap.datasets.workbook.SheetNames;
+import weatherlap.sim.house.House;
 
 /**
  * The houses of a short table.
@@ -57,6 +60,14 @@ public record ShortPortfolio(List<List<Row>> houses) {
             }
         });
         return all;
+    }
+
+    /** At most so many of the houses, evenly spread over the table. */
+    public ShortPortfolio some(int most) {
+        int count = Math.min(most, houses.size());
+        return new ShortPortfolio(IntStream.range(0, count)
+                .mapToObj(h -> houses.get((int) ((long) h * houses.size() / count)))
+                .toList());
     }
 
     /** The short table from which the tables of a folder were filled, if they were. */
@@ -104,6 +115,11 @@ public record ShortPortfolio(List<List<Row>> houses) {
      */
     public Map<String, String> texts(HouseDefaults defaults) {
         return filled(defaults).texts();
+    }
+
+    /** The houses of those tables, in the order of the short table; each that was read is sound. */
+    public List<House> houses(HouseDefaults defaults) {
+        return Portfolios.read(Folder.of(texts(defaults))).orElseThrow().houses();
     }
 
     /** What was taken because the short table leaves it out. */

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -20,6 +21,11 @@ public sealed interface Folder {
 
     static Folder of(Path path) {
         return new OnDisk(path);
+    }
+
+    /** Tables in memory, text by file name. */
+    static Folder of(Map<String, String> texts) {
+        return new InMemory(texts);
     }
 
     /** Resources in the package of a class. */
@@ -146,6 +152,22 @@ public sealed interface Folder {
                 return Optional.empty();
             }
             return Optional.of(new Source(file, () -> anchor.getResourceAsStream(path + file)));
+        }
+    }
+
+    /** Texts by file name. */
+    record InMemory(Map<String, String> texts) implements Folder {
+        public InMemory {
+            texts = Map.copyOf(texts);
+        }
+
+        @Override
+        public Optional<Source> find(String file, Problems problems) {
+            Optional<Source> found = Optional.ofNullable(texts.get(file)).map(text -> Source.of(file, text));
+            if (found.isEmpty()) {
+                problems.error(file, "is missing");
+            }
+            return found;
         }
     }
 }

@@ -14,6 +14,7 @@ import weatherlap.analysis.season.SeasonTable;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.Comparison;
 import weatherlap.analysis.tables.ResultTable;
+import weatherlap.analysis.unmeasured.SwingStudy;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.shop.Terms;
@@ -44,6 +45,7 @@ import weatherlap.sim.run.Simulator;
  * @param assumed which tables of assumptions are not as bundled, in words
  * @param warnings doubtful but usable input
  * @param run what is needed to repeat the run: name and value, to show
+ * @param unmeasured what was taken as usual, of houses that a short table gave
  */
 public record CompareReport(
         String name,
@@ -55,7 +57,8 @@ public record CompareReport(
         Terms terms,
         String assumed,
         List<String> warnings,
-        Map<String, String> run) {
+        Map<String, String> run,
+        Optional<SwingStudy> unmeasured) {
 
     /** Writes the tables, {@code summary.json} and the workbook on one thread, the page, the sheet and the pictures on another. */
     public void write(OutputFolder folder) throws IOException {

@@ -17,6 +17,7 @@ import weatherlap.reports.page.Section;
 import weatherlap.reports.page.Unprintable;
 import weatherlap.reports.season.PriceSection;
 import weatherlap.reports.season.SeasonSection;
+import weatherlap.reports.unmeasured.UnmeasuredSection;
 import weatherlap.sim.run.HouseResult;
 
 /** The owner's report as a page on screen, as two printed pages, and as a printed appendix that holds the rest. */
@@ -37,7 +38,7 @@ final class ReportPages {
                         SeasonSection.sentences(study, report.assumptions().scenario()))
                 .orElse(List.of());
         this.first = FirstSection.of(figures, report.ownRecords());
-        this.rest = List.of(
+        List<Section> sections = new ArrayList<>(List.of(
                 AnswerSection.of(report),
                 EvidenceSection.of(report),
                 SeasonSection.of(season, report.assumptions().scenario()),
@@ -45,7 +46,12 @@ final class ReportPages {
                 SegmentsSection.of(report),
                 HousesSection.of(report),
                 MethodSection.of(report),
-                AssumptionsSection.of(report));
+                AssumptionsSection.of(report)));
+        report.unmeasured()
+                .ifPresent(study -> sections.add(
+                        1,
+                        UnmeasuredSection.of(study, report.comparison().answer().contrast(), report.years())));
+        this.rest = List.copyOf(sections);
     }
 
     /** All of it. */

@@ -11,9 +11,11 @@ import java.util.stream.Stream;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.tables.Comparison;
+import weatherlap.analysis.unmeasured.SwingStudy;
 import weatherlap.datasets.assumptions.PriceDates;
 import weatherlap.datasets.portfolio.PortfolioScan;
 import weatherlap.datasets.portfolio.SortedPortfolio;
+import weatherlap.datasets.shortform.ShortPortfolio;
 import weatherlap.datasets.table.Problem;
 import weatherlap.reports.compare.CompareReport;
 import weatherlap.reports.compare.ResultFiles;
@@ -31,6 +33,7 @@ import weatherlap.reports.output.RunFile;
 import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 import weatherlap.reports.output.Warnings;
+import weatherlap.reports.unmeasured.UnmeasuredSection;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
@@ -76,6 +79,10 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
             messages.warn(simulated.warnings());
             Comparison comparison = simulated.sum().comparison();
             Assumptions assumptions = inputs.assumptions().assumptions();
+            Optional<SwingStudy> unmeasured = paths.portfolio()
+                    .flatMap(ShortPortfolio::in)
+                    .map(houses -> SwingStudy.of(houses, simulator))
+                    .filter(study -> !study.swings().isEmpty());
             CompareReport report = new CompareReport(
                     inputs.name(),
                     comparison,
@@ -90,12 +97,14 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
                     inputs.assumed(),
                     Stream.concat(inputs.warnings().stream(), simulated.warnings().stream())
                             .toList(),
-                    shown(inputs));
+                    shown(inputs),
+                    unmeasured);
             report.write(folder);
             WriteAssumptions.write(inputs.assumptions(), "assumptions/", folder);
             inputs.refuseEdited(paths);
             folder.commit(new RunRecord(Version.current(), "compare", settings(inputs), inputs.checksums()));
             report.lines().forEach(messages::result);
+            unmeasured.flatMap(UnmeasuredSection::inALine).ifPresent(messages::note);
         }
         messages.note("the report is in " + NextCommand.pages(output.folder(), "report"));
     }
