@@ -51,7 +51,7 @@ public record CallbackReport(
         new CallbackPictures(fit)
                 .all()
                 .forEach(picture ->
-                        evidence.add(new Block.Picture(Figure.of(picture, "seen-expected.csv and callbacks.csv"))));
+                        evidence.add(new Block.Picture(Figure.of(picture, "seen-expected.csv and the service calls"))));
         evidence.add(Block.Table.of(text.seen()));
         return new ReportPage(
                 "Leak level from the calls of " + name,

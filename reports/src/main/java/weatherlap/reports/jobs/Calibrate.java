@@ -32,6 +32,7 @@ import weatherlap.datasets.table.Loaded;
 import weatherlap.reports.calibrate.CalibrationReport;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.inputs.Inputs;
+import weatherlap.reports.inputs.TableNames;
 import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;
@@ -77,9 +78,10 @@ public record Calibrate(
         Loaded<List<JobRecord>> records = houses.map(h -> JobReader.read(jobs, tables.assumptions(), h))
                 .orElseGet(() -> JobReader.read(jobs, tables.assumptions()));
         List<JobRecord> read = BadInput.unlessSound(records);
-        List<String> warnings =
-                new ArrayList<>(Warnings.grouped(Stream.concat(loaded.warnings().stream(), records.warnings().stream())
-                        .toList()));
+        List<String> warnings = new ArrayList<>(TableNames.said(
+                Warnings.grouped(Stream.concat(loaded.warnings().stream(), records.warnings().stream())
+                        .toList()),
+                folder()));
         if (Calibrator.isFitted(tables.assumptions())) {
             warnings.add(
                     "labour-steps.csv: holds rates that were fitted to job records before; leave out the jobs of those"
@@ -116,6 +118,10 @@ public record Calibrate(
         return MoneyFitter.fit(tables, jobs, new JobStocks(tables, houses), repairs);
     }
 
+    private Path folder() {
+        return jobs.toAbsolutePath().normalize().getParent();
+    }
+
     private String name() {
         Path file = jobs.toAbsolutePath().normalize().getFileName();
         if (file == null) {
@@ -145,8 +151,13 @@ public record Calibrate(
                 inputs.put("portfolio/" + file, Checksum.of(portfolio.get().resolve(file)));
             }
         }
-        CalibrationReport report =
-                new CalibrationReport(name, calibration, money, warnings, RunSums.shown(Map.of(), changes, inputs));
+        CalibrationReport report = new CalibrationReport(
+                TableNames.of(jobs),
+                calibration,
+                money,
+                warnings,
+                RunSums.shown(
+                        Map.of(), changes, inputs, RunSums.folders(portfolio, assumptions, Optional.of(folder()))));
         try (OutputFolder folder =
                 output.open(Stream.of(Stream.of(jobs), assumptions.stream(), portfolio.stream(), since.stream())
                         .flatMap(paths -> paths)

@@ -20,10 +20,12 @@ import weatherlap.datasets.jobs.CallSchema;
 import weatherlap.datasets.jobs.FollowedJob;
 import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.table.Loaded;
+import weatherlap.datasets.workbook.Beside;
 import weatherlap.reports.callbacks.CallbackReport;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.inputs.Inputs;
+import weatherlap.reports.inputs.TableNames;
 import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;
@@ -53,7 +55,7 @@ public record Callbacks(Path records, InputPaths paths, OptionalDouble lagYears,
             throw new BadInput(List.of("jobs.csv: no job has the day it was finished, so there is nothing to fit"));
         }
         List<String> warnings = new ArrayList<>(inputs.warnings());
-        warnings.addAll(Warnings.grouped(read.warnings()));
+        warnings.addAll(TableNames.said(Warnings.grouped(read.warnings()), records));
         if (FittedFaultTables.isFitted(tables.assumptions())) {
             warnings.add("lap-faults.csv: holds shares that were fitted to records before; leave out the jobs of those"
                     + " records, or they count twice");
@@ -63,7 +65,7 @@ public record Callbacks(Path records, InputPaths paths, OptionalDouble lagYears,
         CallbackFit fit = CallbackFitter.fit(jobs, houses, tables.assumptions(), climate, lagYears);
         SortedMap<String, String> sums = sums(inputs);
         CallbackReport report =
-                new CallbackReport(name(), fit, inputs.climate().name(), inputs.assumed(), warnings, shown(sums));
+                new CallbackReport(shownName(), fit, inputs.climate().name(), inputs.assumed(), warnings, shown(sums));
         try (OutputFolder written = output.open(
                 Stream.concat(Stream.of(records), paths.named().stream()).toList())) {
             report.write(written);
@@ -85,6 +87,11 @@ public record Callbacks(Path records, InputPaths paths, OptionalDouble lagYears,
 
     private String name() {
         return Inputs.name(records);
+    }
+
+    /** Of a workbook the sheet of the calls. */
+    private String shownName() {
+        return Beside.from(records).isPresent() ? TableNames.of(records.resolve(CallSchema.FILE)) : name();
     }
 
     private Map<String, Object> settings(Inputs inputs) {
@@ -111,6 +118,10 @@ public record Callbacks(Path records, InputPaths paths, OptionalDouble lagYears,
     private Map<String, String> shown(SortedMap<String, String> sums) {
         Map<String, String> lag =
                 lagYears.isPresent() ? Map.of("mean lag given", lagYears.getAsDouble() + " years") : Map.of();
-        return RunSums.shown(lag, paths.changes(), sums);
+        return RunSums.shown(
+                lag,
+                paths.changes(),
+                sums,
+                RunSums.folders(paths.portfolio(), paths.assumptions(), Optional.of(records)));
     }
 }

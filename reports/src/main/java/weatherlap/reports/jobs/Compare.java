@@ -25,6 +25,7 @@ import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.inputs.Inputs;
 import weatherlap.reports.inputs.LargePortfolio;
+import weatherlap.reports.inputs.TableNames;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFolder;
@@ -169,11 +170,12 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
         return settings;
     }
 
-    private static Map<String, String> shown(Inputs inputs) {
+    private Map<String, String> shown(Inputs inputs) {
         Map<String, String> shown = new LinkedHashMap<>();
         shown.put("program", "weatherlap " + Version.current());
         settings(inputs).forEach((name, value) -> shown.put(name, value.toString()));
-        inputs.checksums().forEach((name, sum) -> shown.put(name, "SHA-256 " + sum));
+        Map<String, Path> folders = RunSums.folders(paths.portfolio(), paths.assumptions(), Optional.empty());
+        inputs.checksums().forEach((name, sum) -> shown.put(TableNames.ofSum(name, folders), "SHA-256 " + sum));
         return shown;
     }
 }

@@ -25,6 +25,7 @@ import weatherlap.reports.backtest.BacktestReport;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.inputs.Inputs;
+import weatherlap.reports.inputs.TableNames;
 import weatherlap.reports.output.Checksum;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;
@@ -55,12 +56,12 @@ public record RunBacktest(InputPaths paths, Path jobs, Optional<Path> calls, Out
                     + " or more are needed, to hold some out"));
         }
         List<String> warnings = new ArrayList<>(inputs.warnings());
-        warnings.addAll(Warnings.grouped(read.warnings()));
+        warnings.addAll(TableNames.said(Warnings.grouped(read.warnings()), folder()));
         List<FollowedJob> followed = List.of();
         if (calls.isPresent()) {
             Loaded<List<FollowedJob>> called = CallReader.read(read, calls.get());
             followed = BadInput.unlessSound(called);
-            Warnings.grouped(called.warnings()).stream()
+            TableNames.said(Warnings.grouped(called.warnings()), folder()).stream()
                     .filter(warning -> !warnings.contains(warning))
                     .forEach(warnings::add);
         }
@@ -80,8 +81,16 @@ public record RunBacktest(InputPaths paths, Path jobs, Optional<Path> calls, Out
         }
         SortedMap<String, String> sums = sums(inputs);
         String assumed = "Weather of " + inputs.climate().name() + "; " + inputs.assumed() + ".";
-        BacktestReport report =
-                new BacktestReport(name(), assumed, result, warnings, RunSums.shown(Map.of(), paths.changes(), sums));
+        BacktestReport report = new BacktestReport(
+                TableNames.of(jobs),
+                assumed,
+                result,
+                warnings,
+                RunSums.shown(
+                        Map.of(),
+                        paths.changes(),
+                        sums,
+                        RunSums.folders(paths.portfolio(), paths.assumptions(), Optional.of(folder()))));
         try (OutputFolder written = output.open(Stream.of(Stream.of(jobs), calls.stream(), paths.named().stream())
                 .flatMap(named -> named)
                 .toList())) {
@@ -90,6 +99,10 @@ public record RunBacktest(InputPaths paths, Path jobs, Optional<Path> calls, Out
         }
         report.lines().forEach(messages::result);
         messages.note("what was predicted and what happened is in " + NextCommand.pages(output.folder(), "backtest"));
+    }
+
+    private Path folder() {
+        return jobs.toAbsolutePath().normalize().getParent();
     }
 
     private String name() {

@@ -108,7 +108,7 @@ public final class InputWorkbooks implements AutoCloseable {
             Files.writeString(folder.resolve(SheetNames.FILE), names.text());
             Files.writeString(
                     folder.resolve(Beside.FILE),
-                    file.toAbsolutePath().normalize().getParent().toString());
+                    file.toAbsolutePath().normalize().toString());
             return folder;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -59,8 +59,19 @@ class WorkbookCommandsTest {
             assertThat(own).as(command.get(0)).isNotEmpty();
         }
         assertThat(folder.resolve("by workbook/compare/report.html")).content().contains("my houses");
+        saysWhereItCameFrom("compare/report.html", "my houses.xlsx, sheet Windows, as openings.csv");
+        saysWhereItCameFrom("calibrate/calibration.html", "Labor rates fitted to my houses.xlsx, sheet Jobs");
+        saysWhereItCameFrom("callbacks/callbacks.html", "Leak level from the calls of my houses.xlsx, sheet Callbacks");
         assertThat(explained(workbook)).contains("labor").isEqualTo(explained(tables));
         done("check", workbook);
+    }
+
+    private static void saysWhereItCameFrom(String page, String name) {
+        assertThat(folder.resolve("by workbook").resolve(page))
+                .content()
+                .contains(name)
+                .doesNotContain("portfolio/", "jobs/jobs.csv", "jobs/callbacks.csv");
+        assertThat(folder.resolve("by folder").resolve(page)).content().doesNotContain(".xlsx, sheet");
     }
 
     /** A run that ends well, and never names the folder that a workbook was unpacked to. */
