@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,7 +27,8 @@ import weatherlap.datasets.climate.BundledRecord;
  * The commands of the documents do what the documents say.
  *
  * <p>A chapter runs in a folder of its own, from top to bottom: a block {@code csv FILE} is written as that file, lines that begin with
- * {@code weatherlap} run, a block {@code text} is among what they print. Files that the chapter names in a folder are then there.
+ * {@code weatherlap} run, a block {@code text} is among what they print, the lines of a block {@code rows FILE} are rows of that file, as
+ * far as the columns of its first line go. Files that the chapter names in a folder are then there.
  * Other lines of a shell are left out: they build the program.
  */
 class TutorialsTest {
@@ -47,12 +49,16 @@ class TutorialsTest {
                     reports/README.md, A salesperson with one family,                 5
                     reports/README.md, An analyst with last year's job records,       6
                     README.md,         Your own houses,                               9
+                    analysis/README.md, Why one house flips,                          2
                     """, quoteCharacter = '"')
     void runsAsWritten(String document, String chapter, int commands) throws IOException {
         String text = chapter(document, chapter);
         for (MatchResult block : BLOCK.matcher(text).results().toList()) {
             if (block.group(4) != null) {
                 run(block.group(4));
+            } else if (block.group(1).equals("rows")) {
+                assertThat(rows(folder.resolve(block.group(2)), block.group(3)))
+                        .containsAll(block.group(3).lines().skip(1).toList());
             } else if (block.group(2) != null) {
                 write(block.group(2), block.group(3));
             } else if (block.group(1).equals("text")) {
@@ -66,6 +72,22 @@ class TutorialsTest {
                 .filteredOn(file -> Files.isDirectory(folder.resolve(file.substring(0, file.indexOf('/'))))
                         || document.startsWith("reports/"))
                 .allSatisfy(file -> assertThat(folder.resolve(file)).isNotEmptyFile());
+    }
+
+    /** Rows of a table that has no quoted cells, cut to the columns that a text begins with. */
+    private static List<String> rows(Path table, String text) throws IOException {
+        List<List<String>> all = Files.readAllLines(table).stream()
+                .map(line -> List.of(line.split(",", -1)))
+                .toList();
+        List<Integer> places = text.lines()
+                .findFirst()
+                .map(columns ->
+                        Stream.of(columns.split(",")).map(all.get(0)::indexOf).toList())
+                .orElseThrow();
+        return all.stream()
+                .filter(row -> row.size() == all.get(0).size())
+                .map(row -> places.stream().map(row::get).collect(Collectors.joining(",")))
+                .toList();
     }
 
     /** The README's first command of all leaves what it says, and its pictures say what those of the README do. */
