@@ -69,6 +69,17 @@ class ArchitectureTest {
             "java.time.Year",
             "java.time.YearMonth");
 
+    /** Its first table looks through all classes of the program for readers and writers: a tenth of a short run. */
+    @ArchTest
+    static final ArchRule NO_TABLESAW_TABLE_WHILE_READING_AND_WRITING = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("weatherlap.analysis.tables.ResultTable")
+            .and()
+            .resideOutsideOfPackage("weatherlap.reports.diff..")
+            .should()
+            .dependOnClassesThat()
+            .haveFullyQualifiedName("tech.tablesaw.api.Table");
+
     @ArchTest
     static void allModulesAreSeen(JavaClasses classes) {
         assertThat(classes.size()).isGreaterThanOrEqualTo(5);

@@ -1,17 +1,20 @@
 package weatherlap.analysis.tables;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import tech.tablesaw.api.NumericColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
+import tech.tablesaw.columns.Column;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.columns.ResultColumn;
 
 /** A table with the catalogue of its columns. */
-public record ResultTable(Layout<?> layout, Table table) {
+public record ResultTable(Layout<?> layout, List<Column<?>> columns) {
     public ResultTable {
-        List<String> names = table.columnNames();
+        columns = List.copyOf(columns);
+        List<String> names = columns.stream().map(Column::name).toList();
         if (!names.equals(layout.names())) {
             throw new IllegalArgumentException(
                     layout.file() + " must have the columns " + layout.names() + ", not " + names);
@@ -24,29 +27,34 @@ public record ResultTable(Layout<?> layout, Table table) {
      * @throws IllegalArgumentException for a cell that is empty, or no finite number, where its column wants one
      */
     public static <R> ResultTable of(Layout<R> layout, List<? extends R> rows) {
-        Table table = Table.create(layout.title());
+        List<Column<?>> columns = new ArrayList<>();
         for (ResultColumn<R> column : layout.columns()) {
             try {
-                table.addColumns(column.fill(rows));
+                columns.add(column.fill(rows));
             } catch (IllegalArgumentException e) {
                 throw new IllegalArgumentException(layout.file() + ": " + e.getMessage(), e);
             }
         }
-        return new ResultTable(layout, table);
+        return new ResultTable(layout, columns);
+    }
+
+    /** To sort, join and draw. Not kept from the start: Tablesaw's own first table takes it a tenth of a short run. */
+    public Table table() {
+        return Table.create(layout.title(), columns);
     }
 
     public int rows() {
-        return table.rowCount();
+        return columns.isEmpty() ? 0 : columns.get(0).size();
     }
 
     /** A text cell; empty where there is nothing. */
     public String text(int row, String column) {
-        return table.stringColumn(column).get(row);
+        return text(row, layout.names().indexOf(column));
     }
 
     /** The same by the place of the column. */
     public String text(int row, int column) {
-        return ((StringColumn) table.column(column)).get(row);
+        return ((StringColumn) columns.get(column)).get(row);
     }
 
     /** A number; empty where there is none. */
@@ -56,7 +64,7 @@ public record ResultTable(Layout<?> layout, Table table) {
 
     /** The same by the place of the column. */
     public OptionalDouble number(int row, int column) {
-        NumericColumn<?> numbers = (NumericColumn<?>) table.column(column);
+        NumericColumn<?> numbers = (NumericColumn<?>) columns.get(column);
         return numbers.isMissing(row) ? OptionalDouble.empty() : OptionalDouble.of(numbers.getDouble(row));
     }
 }

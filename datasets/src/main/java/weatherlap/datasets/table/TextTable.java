@@ -3,34 +3,39 @@ package weatherlap.datasets.table;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import tech.tablesaw.api.BooleanColumn;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
-import tech.tablesaw.api.Table;
 
 /**
- * A table read whole: a Tablesaw table of text, one column for each of the schema, with the physical line of each row and whether the
- * row is sound. Tablesaw keeps each distinct text of a column once.
+ * A table read whole: a Tablesaw column of text for each column of the schema, with the physical line of each row and whether the row is
+ * sound. Tablesaw keeps each distinct text of a column once. (Its own table of columns would look through all classes of the program for
+ * readers and writers first, which takes a tenth of a short run.)
  */
 public final class TextTable {
     private static final String LINE = "line of the file";
     private static final String SOUND = "is sound";
 
     private final Schema schema;
-    private final Table table;
+    private final List<StringColumn> texts;
+    private final IntColumn lines = IntColumn.create(LINE);
+    private final BooleanColumn sound = BooleanColumn.create(SOUND);
     private final Map<String, Integer> places;
-
     private final boolean asTyped;
 
-    private TextTable(Schema schema, Table table, boolean asTyped) {
+    private TextTable(CsvRows rows, Schema schema) {
         this.schema = schema;
-        this.table = table;
-        this.asTyped = asTyped;
         this.places = schema.places();
+        this.texts = schema.names().stream().map(StringColumn::create).toList();
+        rows.forEachRemaining(row -> {
+            texts.forEach(text -> text.append(row.text(text.name())));
+            lines.append(row.line());
+            sound.append(row.isSound());
+        });
+        this.asTyped = rows.isAsTyped();
     }
 
     /**
@@ -40,8 +45,7 @@ public final class TextTable {
     public static Optional<TextTable> read(Source source, Schema schema, Problems problems) {
         return CsvRows.open(source, schema, problems).flatMap(rows -> {
             try (rows) {
-                Table cells = collect(rows, schema);
-                TextTable table = new TextTable(schema, cells, rows.isAsTyped());
+                TextTable table = new TextTable(rows, schema);
                 if (!rows.checkWhole()) {
                     return Optional.empty();
                 }
@@ -49,21 +53,6 @@ public final class TextTable {
                 return Optional.of(table);
             }
         });
-    }
-
-    private static Table collect(CsvRows rows, Schema schema) {
-        List<StringColumn> texts =
-                schema.names().stream().map(StringColumn::create).toList();
-        IntColumn lines = IntColumn.create(LINE);
-        BooleanColumn sound = BooleanColumn.create(SOUND);
-        rows.forEachRemaining(row -> {
-            texts.forEach(text -> text.append(row.text(text.name())));
-            lines.append(row.line());
-            sound.append(row.isSound());
-        });
-        return Table.create(schema.file())
-                .addColumns(texts.toArray(StringColumn[]::new))
-                .addColumns(lines, sound);
     }
 
     public Schema schema() {
@@ -82,21 +71,17 @@ public final class TextTable {
     }
 
     public int size() {
-        return table.rowCount();
+        return lines.size();
     }
 
     /** Rows in the order of the file. */
     public Stream<Row> rows() {
-        return IntStream.range(0, size()).mapToObj(row());
+        return IntStream.range(0, size()).mapToObj(this::row);
     }
 
-    /** Makes a row anew each time: a table of millions is not held twice. */
-    private IntFunction<Row> row() {
-        List<StringColumn> texts =
-                schema.names().stream().map(table::stringColumn).toList();
-        IntColumn lines = table.intColumn(LINE);
-        BooleanColumn sound = table.booleanColumn(SOUND);
-        return i -> new Row(
+    /** Made anew each time: a table of millions is not held twice. */
+    private Row row(int i) {
+        return new Row(
                 schema.file(),
                 lines.getInt(i),
                 places,
