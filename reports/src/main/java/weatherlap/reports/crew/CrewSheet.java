@@ -9,6 +9,7 @@ import weatherlap.sim.method.Method;
 /**
  * The crew's sheet for one house, by one method or window by window.
  *
+ * @param shop who does the job: name, phone and license, as far as known
  * @param title which house
  * @param facts of the house, in a line
  * @param job what the crew is told of the house: what, and the words
@@ -28,6 +29,7 @@ import weatherlap.sim.method.Method;
  * @param notPrinted what the printing font lacks; empty: nothing
  */
 public record CrewSheet(
+        String shop,
         String title,
         String facts,
         List<JobFact> job,

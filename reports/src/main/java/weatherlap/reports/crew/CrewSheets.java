@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.datasets.shop.Letterhead;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Scalar;
@@ -27,12 +30,14 @@ public final class CrewSheets {
     private CrewSheets() {}
 
     /**
+     * @param shop who does the job
      * @param wind of the site; empty: not known, and nothing is said of it
      * @param rain days that it takes at the place of the house; empty: not known, and nothing is said of it
      * @param origin what was read, for the foot of the sheet
      * @param notPrinted what the printing font lacks; empty: nothing
      */
     public static CrewSheet of(
+            Letterhead shop,
             HouseTakeoff takeoff,
             Optional<DesignWind> wind,
             Optional<RainDays> rain,
@@ -44,6 +49,7 @@ public final class CrewSheets {
         Scenario scenario = work.assumptions().scenario();
         List<Window> windows = Window.of(takeoff);
         return new CrewSheet(
+                shop(shop),
                 house.label(),
                 facts(house),
                 JobFacts.of(house),
@@ -62,6 +68,12 @@ public final class CrewSheets {
                 WorkTables.labour(work),
                 footing(origin),
                 notPrinted);
+    }
+
+    private static String shop(Letterhead shop) {
+        return Stream.of(shop.name(), shop.phone(), shop.license().map(license -> "license " + license))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(" \u00b7 "));
     }
 
     private static String facts(House house) {

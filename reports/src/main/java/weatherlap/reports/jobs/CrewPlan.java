@@ -6,6 +6,7 @@ import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.PlanLine;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.inputs.Inputs;
+import weatherlap.reports.offer.ChoiceLine;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
@@ -17,7 +18,7 @@ import weatherlap.sim.run.SimulatedHouse;
 /**
  * What a crew does at each window of a house, as a user says it.
  *
- * @param line {@link #FAMILY} for the family's plan, or else a {@link PlanLine}
+ * @param line {@link #FAMILY} for the family's plan, a {@link ChoiceLine} that a family has kept, or else a {@link PlanLine}
  */
 public record CrewPlan(String line) {
     /** The plan that {@code compare} and {@code handout} give the family. */
@@ -38,14 +39,19 @@ public record CrewPlan(String line) {
 
     private List<Method> methods(Inputs inputs, House house) {
         if (line.equals(FAMILY)) {
-            SimulatedHouse simulated = inputs.simulator().simulateForPlans(house);
-            double riskLimit = inputs.scenario().value(Scalar.RISK_LIMIT);
-            return HouseChoice.of(simulated, riskLimit).family().byOpening();
+            return choice(inputs, house).family().byOpening();
         }
         try {
-            return PlanLine.parse(line, house);
+            return ChoiceLine.isOne(line)
+                    ? ChoiceLine.parse(line, house, choice(inputs, house).closed())
+                    : PlanLine.parse(line, house);
         } catch (IllegalArgumentException e) {
             throw new BadInput(List.of("--method: " + e.getMessage()));
         }
+    }
+
+    private static HouseChoice choice(Inputs inputs, House house) {
+        SimulatedHouse simulated = inputs.simulator().simulateForPlans(house);
+        return HouseChoice.of(simulated, inputs.scenario().value(Scalar.RISK_LIMIT));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import weatherlap.analysis.plan.PlanLine;
+import weatherlap.datasets.shop.Letterhead;
 import weatherlap.reports.crew.CrewSheet;
 import weatherlap.reports.crew.CrewSheets;
 import weatherlap.reports.format.Content;
@@ -77,14 +78,15 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
     }
 
     /**
-     * What is known of the place of the houses.
+     * What is known of the place of the houses, and who comes there.
      *
      * @param program what was read, for the foot of a sheet
      */
-    private record Site(Optional<DesignWind> wind, Optional<RainDays> rain, String program) {
+    private record Site(Letterhead shop, Optional<DesignWind> wind, Optional<RainDays> rain, String program) {
         static Site of(Inputs inputs) {
             RainClimate climate = inputs.rain();
             return new Site(
+                    inputs.shop().letterhead(),
                     inputs.weather().site().flatMap(weatherlap.datasets.site.Site::wind),
                     Optional.of(climate)
                             .filter(known -> !known.anyBearing())
@@ -96,10 +98,10 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
 
     private void write(Site site, HouseTakeoff takeoff, SheetFolder.Files files) throws IOException {
         String notPrinted = Unprintable.note(Stream.of(takeoff.house()), "crewsheet.html");
-        CrewSheet screen = CrewSheets.of(takeoff, site.wind(), site.rain(), paper, site.program(), "");
+        CrewSheet screen = CrewSheets.of(site.shop(), takeoff, site.wind(), site.rain(), paper, site.program(), "");
         CrewSheet print = notPrinted.isEmpty()
                 ? screen
-                : CrewSheets.of(takeoff, site.wind(), site.rain(), paper, site.program(), notPrinted);
+                : CrewSheets.of(site.shop(), takeoff, site.wind(), site.rain(), paper, site.program(), notPrinted);
         files.write("crewsheet.html", Content.of("<!DOCTYPE html>\n" + Html.render("crewsheet.jte", screen)));
         files.write("crewsheet.pdf", Pdf.of(CrewSheets.title(print), Html.render("crewsheet.jte", print)));
     }

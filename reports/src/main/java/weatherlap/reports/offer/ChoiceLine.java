@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import weatherlap.analysis.plan.Limit;
 import weatherlap.sim.house.House;
@@ -16,6 +17,8 @@ import weatherlap.sim.method.Method;
  * a window, in table order over the walls.
  */
 public final class ChoiceLine {
+    private static final Pattern FORM = Pattern.compile("[0-9A-Fa-f]{4}-[A-Za-z]*");
+
     private ChoiceLine() {}
 
     /** A line that is none of this house, and why. */
@@ -46,6 +49,11 @@ public final class ChoiceLine {
         CRC32 sum = new CRC32();
         sum.update(keys.toString().getBytes(StandardCharsets.UTF_8));
         return "%04X".formatted(sum.getValue() & 0xFFFF);
+    }
+
+    /** Whether a line looks like one, of whatever house. */
+    public static boolean isOne(String line) {
+        return FORM.matcher(line.strip()).matches();
     }
 
     /** @param methods in table order over the walls */

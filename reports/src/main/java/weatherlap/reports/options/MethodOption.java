@@ -11,8 +11,8 @@ import weatherlap.sim.method.Method;
 public final class MethodOption {
     static final String DESCRIPTION =
             "How the windows get replaced: full_flange, full_frame or insert. Without it, explain shows all three. A"
-                    + " crew sheet needs it, and also takes plan (each window as in the family's plan) or a list such as"
-                    + " insert,front/W1=full_flange.";
+                    + " crew sheet needs it, and also takes plan (each window as in the family's plan), the line that"
+                    + " a family kept from handout.html, or a list such as insert,front/W1=full_flange.";
 
     private static final String EXPECTED = "full_flange, full_frame or insert";
 

@@ -14,8 +14,8 @@ import weatherlap.sim.method.Method;
 /** How each window is replaced. */
 public final class PlanOption {
     private static final String EXPECTED =
-            "full_flange, full_frame or insert, plan (each window by the family's plan), or a list such as"
-                    + " insert,front/W1=full_flange";
+            "full_flange, full_frame or insert, plan (each window by the family's plan), the line that a family kept"
+                    + " from handout.html, or a list such as insert,front/W1=full_flange";
 
     @Spec(Target.MIXEE)
     private CommandSpec spec;

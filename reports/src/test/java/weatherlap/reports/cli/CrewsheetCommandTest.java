@@ -13,6 +13,10 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weatherlap.analysis.plan.PlanLine;
+import weatherlap.datasets.portfolio.DemoPortfolio;
+import weatherlap.reports.offer.ChoiceLine;
+import weatherlap.sim.house.House;
 
 class CrewsheetCommandTest {
     @TempDir
@@ -65,6 +69,22 @@ class CrewsheetCommandTest {
                         .status())
                 .isZero();
         assertThat(same.resolve("crewsheet.html")).hasSameBinaryContentAs(plan.resolve("crewsheet.html"));
+        House house = DemoPortfolio.load().houses().stream()
+                .filter(one -> one.id().equals("G0003"))
+                .findFirst()
+                .orElseThrow();
+        String kept = ChoiceLine.of(house, PlanLine.parse(line, house));
+        Path shop = Files.writeString(folder.resolve("shop.toml"), "name = \"Sample Shop\"\nlicense = \"HIC-0000\"");
+        Path signed = folder.resolve("signed");
+        assertThat(Cli.run("crewsheet", "--house", "G0003", "--method", kept, "--shop", shop, "--out", signed)
+                        .status())
+                .isZero();
+        assertThat(Files.readString(signed.resolve("crewsheet.html"))
+                        .replace("<p class=\"facts\">Sample Shop \u00b7 license HIC-0000</p>\n", ""))
+                .isEqualTo(Files.readString(plan.resolve("crewsheet.html")));
+        assertThat(Cli.run("crewsheet", "--house", "brick", "--method", kept, "--out", signed)
+                        .err())
+                .contains("this line was not made for the windows of house brick");
         assertThat(text(plan))
                 .containsSubsequence(
                         "Crew sheet, window by window: ",

@@ -13,6 +13,7 @@ import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.portfolio.DemoPortfolio;
+import weatherlap.datasets.shop.Shop;
 import weatherlap.reports.format.Html;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.Units;
@@ -50,7 +51,8 @@ class CrewSheetsTest {
     }
 
     private static CrewSheet sheet(HouseTakeoff takeoff) {
-        return CrewSheets.of(takeoff, Optional.empty(), Optional.empty(), Paper.LETTER, "", "");
+        return CrewSheets.of(
+                Shop.UNNAMED.letterhead(), takeoff, Optional.empty(), Optional.empty(), Paper.LETTER, "", "");
     }
 
     @Test
