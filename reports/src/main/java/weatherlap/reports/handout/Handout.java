@@ -81,7 +81,7 @@ public record Handout(
      * @param counts how many windows by which
      * @param windows those of a method and a reason, and the reason
      */
-    public record MixedWindows(String counts, List<Named> windows) {
+    public record MixedWindows(String heading, String counts, List<Named> windows) {
         public MixedWindows {
             windows = List.copyOf(windows);
         }

@@ -59,7 +59,13 @@ public final class HandoutMaker {
         this.reasons = PlanReasons.of(simulated.parts(), choices.choice(), riskLimit);
         this.rain = new RainOnHouse(takeoffs.get(contrast.first()), climate, words());
         this.kinds = WindowKinds.of(contrast, takeoffs);
-        this.offer = new Offer(choices, sheet.prices(), assumptions, words(), kinds::mark);
+        this.offer = new Offer(
+                choices,
+                sheet.prices(),
+                assumptions,
+                words(),
+                kinds::mark,
+                sheet.shop().terms().warranty().isPresent());
     }
 
     /**
@@ -121,7 +127,7 @@ public final class HandoutMaker {
                 facts(),
                 offer.recommendation(),
                 offer.table(),
-                new MixedPlan(choices, reasons, sheet.prices(), words(), density).windows(),
+                new MixedPlan(choices, offer.names(), reasons, sheet.prices(), words(), density).windows(),
                 new SeeTheDifference(kinds, choices, methods, takeoffs, offer.names(), density).difference(),
                 new MethodLines(house.cladding(), words()).columns(choices.methods()),
                 sections,

@@ -14,6 +14,7 @@ import weatherlap.analysis.plan.PlanReason.Swap;
 import weatherlap.analysis.plan.ReasonWords;
 import weatherlap.reports.handout.Handout.MixedWindows;
 import weatherlap.reports.handout.Handout.Named;
+import weatherlap.reports.offer.ChoiceWords;
 import weatherlap.reports.offer.Choices;
 import weatherlap.reports.offer.Prices;
 import weatherlap.reports.words.FamilyWords;
@@ -22,12 +23,23 @@ import weatherlap.sim.house.House;
 import weatherlap.sim.method.Method;
 
 /** The family's plan where it takes windows by different methods: which by which, and why. */
-record MixedPlan(Choices choices, List<PlanReason> reasons, Prices prices, FamilyWords words, Density density) {
+record MixedPlan(
+        Choices choices,
+        ChoiceWords names,
+        List<PlanReason> reasons,
+        Prices prices,
+        FamilyWords words,
+        Density density) {
     /** Empty where one method does all windows. */
     Optional<MixedWindows> windows() {
         return choices.choice().family().methods().size() > 1
-                ? Optional.of(new MixedWindows(counts(), lines()))
+                ? Optional.of(new MixedWindows(heading(), counts(), lines()))
                 : Optional.empty();
+    }
+
+    /** By the name that the plan has in the boxes. */
+    private String heading() {
+        return words.of("mixed.heading", names.title(choices.recommended()));
     }
 
     private String counts() {

@@ -25,9 +25,15 @@ import weatherlap.sim.method.Method;
  * What the choices of a house come to, in words.
  *
  * @param mark of a window by its position in the house
+ * @param ownWarranty whether the shop states its warranty in its own words, which then stand alone
  */
 public record Offer(
-        Choices choices, Prices prices, Assumptions assumptions, FamilyWords words, Function<Integer, String> mark) {
+        Choices choices,
+        Prices prices,
+        Assumptions assumptions,
+        FamilyWords words,
+        Function<Integer, String> mark,
+        boolean ownWarranty) {
     public ChoiceWords names() {
         return new ChoiceWords(words, choices.choice().result().contrast());
     }
@@ -172,7 +178,11 @@ public record Offer(
         return words.of(
                         "holds",
                         String.join(", ", holds),
-                        words.count(scenario().whole(Scalar.WARRANTY_YEARS), "years"))
+                        ownWarranty
+                                ? words.of("holds.own_warranty")
+                                : words.of(
+                                        "holds.warranty",
+                                        words.count(scenario().whole(Scalar.WARRANTY_YEARS), "years")))
                 + adds;
     }
 

@@ -61,7 +61,7 @@ class HandoutFilesTest {
                 .doesNotContain("%")
                 .containsPattern(
                         ">(lowest risk|low for this house|in between|high for this house|highest risk|about the same)<");
-        assertThat(page).contains("a judgement, to compare and not to forecast");
+        assertThat(page).contains("a judgment, to compare and not to forecast");
     }
 
     @ParameterizedTest

@@ -28,13 +28,16 @@ import weatherlap.sim.house.House;
 /** However many windows a house has, its sheet is two pages, its type can be read, and no window is left out. */
 class TwoPagesTest {
     private static final double SMALLEST_PT = 9;
+    /** 12 mm, less half a point for rounding. */
+    private static final double MARGIN_PT = 12 * 72 / 25.4 - 0.5;
+
     private static final Pattern ROTTEN = Pattern.compile("(frame is|frames are) rotten and cannot hold an insert");
     private static final Pattern MORE = Pattern.compile("And (\\d+) more kinds? \\((\\d+) windows?\\)");
 
     private static final FamilyWords WORDS = FamilyWords.in(Language.EN);
     private static final List<HandoutMaker> DEMO = handouts(Inputs.read(HandoutFiles.demo()));
 
-    private record Sheet(int pages, String text, double smallestPt) {}
+    private record Sheet(int pages, String text, double smallestPt, double rightmostPt) {}
 
     /** In turn on one paper and the other; the crowded house below is on both. */
     @Test
@@ -50,6 +53,7 @@ class TwoPagesTest {
             assertThat(house.openings()).allSatisfy(opening -> assertThat(sheet.text())
                     .contains(Phrases.size(
                             opening.frame().widthIn(), opening.frame().heightIn())));
+            assertThat(sheet.rightmostPt()).as(house.id()).isLessThanOrEqualTo(-MARGIN_PT);
             boolean rotten =
                     house.openings().anyMatch(opening -> opening.frame().rotten());
             assertThat(sheet.text().contains("each window its own way"))
@@ -114,12 +118,16 @@ class TwoPagesTest {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         TwoPages.of(handout, paper).writeTo(bytes);
         List<Float> sizes = new ArrayList<>();
+        List<Float> right = new ArrayList<>();
         StringWriter text = new StringWriter();
         try (PDDocument pdf = Loader.loadPDF(bytes.toByteArray())) {
             new PDFTextStripper() {
                 @Override
                 protected void processTextPosition(TextPosition position) {
                     sizes.add(position.getFontSizeInPt());
+                    if (!position.getUnicode().isBlank()) {
+                        right.add(position.getEndX() - position.getPageWidth());
+                    }
                     super.processTextPosition(position);
                 }
             }.writeText(pdf, text);
@@ -127,7 +135,8 @@ class TwoPagesTest {
             return new Sheet(
                     pdf.getNumberOfPages(),
                     line,
-                    sizes.stream().mapToDouble(size -> size).min().orElse(0));
+                    sizes.stream().mapToDouble(size -> size).min().orElse(0),
+                    right.stream().mapToDouble(x -> x).max().orElse(0));
         }
     }
 }
