@@ -1,10 +1,10 @@
 package weatherlap.datasets.assumptions;
 
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Nearest;
 import weatherlap.datasets.table.Problems;
@@ -12,6 +12,10 @@ import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Source;
 import weatherlap.datasets.table.TextTable;
 import weatherlap.sim.assumptions.LabourStep;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.assumptions.Setting;
+import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
 
@@ -21,6 +25,9 @@ public final class CrewTable {
     static final String CHANGE = "crew=";
 
     private static final int LONGEST_BEFORE = 850;
+
+    /** From one end of a 90 % interval to the other, standard deviations. */
+    private static final double NINETY_PERCENT = 2 * 1.645;
 
     private CrewTable() {}
 
@@ -53,16 +60,25 @@ public final class CrewTable {
         return CsvText.cell(Math.rint(factor * 1e4) / 1e4);
     }
 
-    /** Factors by the name of the crew; every problem of the table is reported. */
-    static Map<String, Double> factors(String text, Problems problems) {
-        Map<String, Double> factors = new LinkedHashMap<>();
+    /** Paces by the name of the crew; every problem of the table is reported. */
+    static Map<String, Pace> paces(String text, Problems problems) {
+        Map<String, Pace> paces = new LinkedHashMap<>();
         TextTable.read(Source.of(AssumptionSchemas.CREWS.file(), text), AssumptionSchemas.CREWS, problems)
-                .ifPresent(
-                        table -> table.soundRows().forEach(row -> factors.put(row.text("crew"), row.number("factor"))));
-        return factors;
+                .ifPresent(table -> table.soundRows()
+                        .map(row -> new Pace(
+                                row.text("crew"),
+                                row.number("factor"),
+                                row.number("low_90"),
+                                row.number("high_90"),
+                                row.whole("jobs")))
+                        .forEach(pace -> paces.put(pace.crew(), pace)));
+        return paces;
     }
 
-    /** The tables at the pace of a crew, which the labor rows then hold; a crew that is not known is reported. */
+    /**
+     * The tables at the pace of a crew, which the labor rows then hold; the spread of the pace from house to house is widened by what is not
+     * known of it. A crew that is not known is reported.
+     */
     static AssumptionTables at(AssumptionTables tables, String crew, Problems problems) {
         String file = AssumptionSchemas.CREWS.file();
         String text = tables.texts().get(file);
@@ -73,33 +89,58 @@ public final class CrewTable {
                             + ", which calibrate writes where records name two crews or more");
             return tables;
         }
-        Map<String, Double> factors = factors(text, new Problems());
-        Double factor = factors.get(crew);
-        if (factor == null) {
+        Map<String, Pace> paces = paces(text, new Problems());
+        Pace pace = paces.get(crew);
+        if (pace == null) {
             problems.error(
-                    "--crew",
-                    Quoted.of(crew) + " is not in " + file + Nearest.hint(crew, List.copyOf(factors.keySet())));
+                    "--crew", Quoted.of(crew) + " is not in " + file + Nearest.hint(crew, List.copyOf(paces.keySet())));
             return tables;
         }
-        List<LabourStep> steps = tables.assumptions().steps().stream()
-                .map(step -> at(step, crew, factor))
-                .toList();
-        Map<String, String> texts = new LinkedHashMap<>(tables.withSteps(steps).texts());
+        AssumptionTables paced = tables.withSteps(tables.assumptions().steps().stream()
+                        .map(step -> at(step, crew, pace.factor()))
+                        .toList())
+                .with(widened(tables.assumptions().scenario(), pace));
+        Map<String, String> texts = new LinkedHashMap<>(paced.texts());
         // the rows are that crew's now: they must not be slowed again
         texts.remove(file);
-        return new AssumptionTables(tables.assumptions().withSteps(steps), texts);
+        return new AssumptionTables(paced.assumptions(), texts);
+    }
+
+    private static Scenario widened(Scenario scenario, Pace pace) {
+        double unknown = Math.max(0, Math.log(pace.high() / pace.low())) / NINETY_PERCENT;
+        Setting before = scenario.settings().get(Scalar.CREW_SPREAD);
+        Origin origin = before.origin();
+        Map<Scalar, Setting> settings = new EnumMap<>(scenario.settings());
+        settings.put(
+                Scalar.CREW_SPREAD,
+                new Setting(
+                        Scalar.CREW_SPREAD,
+                        with(before.value(), unknown),
+                        before.range()
+                                .map(range -> new ThreePoint(
+                                        with(range.low(), unknown),
+                                        with(range.likely(), unknown),
+                                        with(range.high(), unknown))),
+                        new Origin(
+                                origin.table(),
+                                origin.row(),
+                                origin.basis(),
+                                noted(
+                                        "widened from " + rounded(before.value())
+                                                + " by what is not known of the pace of crew " + pace.crew() + " ("
+                                                + AssumptionSchemas.CREWS.file() + ")",
+                                        origin.source()))));
+        return new Scenario(settings, scenario.choices());
+    }
+
+    private static double with(double spread, double unknown) {
+        return Math.min(1, Math.rint(Math.hypot(spread, unknown) * 1e4) / 1e4);
     }
 
     private static LabourStep at(LabourStep step, String crew, double factor) {
         Origin before = step.origin();
-        String source = Stream.of(
-                        "\u00d7 " + rounded(factor) + ", the pace of crew " + crew + " (crews.csv)",
-                        before.source()
-                                .substring(
-                                        0,
-                                        Math.min(LONGEST_BEFORE, before.source().length())))
-                .filter(part -> !part.isEmpty())
-                .collect(Collectors.joining("; before: "));
+        String source =
+                noted("\u00d7 " + rounded(factor) + ", the pace of crew " + crew + " (crews.csv)", before.source());
         return new LabourStep(
                 step.id(),
                 step.method(),
@@ -111,5 +152,11 @@ public final class CrewTable {
                 step.heightSensitive(),
                 step.people(),
                 new Origin(before.table(), before.row(), before.basis(), source));
+    }
+
+    private static String noted(String note, String before) {
+        return before.isEmpty()
+                ? note
+                : note + "; before: " + before.substring(0, Math.min(LONGEST_BEFORE, before.length()));
     }
 }

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.xml.sax.InputSource;
+import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.sim.assumptions.Scalar;
 
 class CalibrateCommandTest {
     private static final String CREW = "<b>north</b>";
@@ -158,8 +160,20 @@ class CalibrateCommandTest {
         assertThat(low(out.resolve("assumptions")) / low(assumptions))
                 .isCloseTo(Double.parseDouble(south[1]), within(1e-6));
         assertThat(out.resolve("assumptions/labour-steps.csv")).content().contains("the pace of crew south");
+        double unknown = Math.log(Double.parseDouble(south[3]) / Double.parseDouble(south[2])) / (2 * 1.645);
+        assertThat(unknown).isGreaterThan(0.01);
+        assertThat(crewSpread(out.resolve("assumptions")))
+                .isCloseTo(Math.hypot(crewSpread(assumptions), unknown), within(1e-4));
         refused("did you mean \"south\"?", "compare", "--assumptions", assumptions, "--crew", "suoth", "--out", out);
         refused("hold no crews.csv", "compare", "--crew", "south", "--out", folder.resolve("none"));
+    }
+
+    private static double crewSpread(Path assumptions) {
+        return AssumptionTables.read(assumptions)
+                .orElseThrow()
+                .assumptions()
+                .scenario()
+                .value(Scalar.CREW_SPREAD);
     }
 
     private static double low(Path assumptions) throws IOException {
