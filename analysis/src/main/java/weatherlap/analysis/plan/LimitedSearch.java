@@ -17,16 +17,17 @@ import java.util.stream.IntStream;
  * </pre>
  *
  * so that the plans of the walls still to come that no other beats on cost and on g bound what any of them can reach at a cost. Nothing is
- * lost by it; where the search is cut off after {@link #MOST_LOOKS} looks, the cheapest branch not looked into bounds the loss.
+ * lost by it; where the search is cut off after so many looks, the cheapest branch not looked into bounds the loss.
  */
 final class LimitedSearch {
-    private static final int MOST_LOOKS = 100_000;
+    static final int MOST_LOOKS = 100_000;
     private static final double SLACK = 1e-12;
 
     private final List<List<WallOption>> walls;
     private final double[] setupUsd;
     private final double leastDry;
     private final List<double[]> reference;
+    private final int mostLooks;
     private List<WallOption> best = List.of();
     private double usd;
     private double cutOffUsd = Double.POSITIVE_INFINITY;
@@ -35,14 +36,21 @@ final class LimitedSearch {
      * @param walls options of each wall, the cheapest first
      * @param reference by wall and draw: chance of staying dry with a plan that keeps the limit
      * @param usd what that plan costs
+     * @param mostLooks for each set of methods, such as {@link #MOST_LOOKS}
      */
     LimitedSearch(
-            List<List<WallOption>> walls, double[] setupUsd, double leastDry, List<double[]> reference, double usd) {
+            List<List<WallOption>> walls,
+            double[] setupUsd,
+            double leastDry,
+            List<double[]> reference,
+            double usd,
+            int mostLooks) {
         this.walls = walls;
         this.setupUsd = setupUsd;
         this.leastDry = leastDry - SLACK;
         this.reference = reference;
         this.usd = usd;
+        this.mostLooks = mostLooks;
     }
 
     /** The cheapest found; empty where none is cheaper than the reference. */
@@ -207,7 +215,7 @@ final class LimitedSearch {
                 double rest = after.get(wall).leastUsd(needed - log - option.log);
                 double bound = spent + option.option.usd() + rest;
                 if (bound < usd) {
-                    if (++looks > MOST_LOOKS) {
+                    if (++looks > mostLooks) {
                         cutOffUsd = Math.min(cutOffUsd, bound);
                         continue;
                     }

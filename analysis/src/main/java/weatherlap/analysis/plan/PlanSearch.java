@@ -91,7 +91,8 @@ final class PlanSearch {
                 parts.setupUsd(),
                 1 - riskLimit,
                 dryByWall(safe),
-                safe.horizonCostUsd());
+                safe.horizonCostUsd(),
+                LimitedSearch.MOST_LOOKS);
         for (int set : sets()) {
             search.over(set);
         }
