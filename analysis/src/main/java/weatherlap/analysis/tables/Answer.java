@@ -1,5 +1,6 @@
 package weatherlap.analysis.tables;
 
+import java.io.Serializable;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
@@ -80,15 +81,25 @@ public record Answer(
      * @param single houses that limits leave one plan, whatever the default
      * @param atRisk houses that no plan brings under the family's limit of leak damage
      */
-    public record FamilyPlans(
-            double priceUsd, double anyLeak, double horizonCostUsd, int mixed, int single, int atRisk) {}
+    public record FamilyPlans(double priceUsd, double anyLeak, double horizonCostUsd, int mixed, int single, int atRisk)
+            implements Serializable {
+        private FamilyPlans plus(FamilyPlans other) {
+            return new FamilyPlans(
+                    priceUsd + other.priceUsd,
+                    anyLeak + other.anyLeak,
+                    horizonCostUsd + other.horizonCostUsd,
+                    mixed + other.mixed,
+                    single + other.single,
+                    atRisk + other.atRisk);
+        }
+    }
 
     public PerHouse of(Method method) {
         return methods.get(method);
     }
 
     /** Adds up while a portfolio is walked through. */
-    static final class Sum {
+    static final class Sum implements Serializable {
         private final double[] differenceUsd;
         private final MethodSum first = new MethodSum();
         private final MethodSum second = new MethodSum();
@@ -115,18 +126,38 @@ public record Answer(
             standIns += house.contrast().equals(contrast) ? 0 : 1;
             first.add(choice, house.contrast().first());
             second.add(choice, house.contrast().second());
-            plans = plus(plans, choice);
+            plans = plans.plus(of(choice));
         }
 
-        private static FamilyPlans plus(FamilyPlans plans, HouseChoice choice) {
+        /** Takes in other houses of as many draws, which come after these. */
+        void add(Sum other) {
+            if (other.differenceUsd.length != differenceUsd.length) {
+                throw new IllegalArgumentException("sums of " + other.differenceUsd.length + " draws and of "
+                        + differenceUsd.length + " do not go together");
+            }
+            for (int d = 0; d < differenceUsd.length; d++) {
+                differenceUsd[d] += other.differenceUsd[d];
+            }
+            if (other.houses > 0) {
+                contrast = other.contrast;
+            }
+            standIns += other.standIns;
+            houses += other.houses;
+            openings += other.openings;
+            first.add(other.first);
+            second.add(other.second);
+            plans = plans.plus(other.plans);
+        }
+
+        private static FamilyPlans of(HouseChoice choice) {
             Plan family = choice.family();
             return new FamilyPlans(
-                    plans.priceUsd + family.priceUsd(),
-                    plans.anyLeak + family.leakProbability(),
-                    plans.horizonCostUsd + family.horizonCostUsd(),
-                    plans.mixed + (family.methods().size() > 1 ? 1 : 0),
-                    plans.single + (choice.onePlan() ? 1 : 0),
-                    plans.atRisk + (choice.atRisk() ? 1 : 0));
+                    family.priceUsd(),
+                    family.leakProbability(),
+                    family.horizonCostUsd(),
+                    family.methods().size() > 1 ? 1 : 0,
+                    choice.onePlan() ? 1 : 0,
+                    choice.atRisk() ? 1 : 0);
         }
 
         /** @throws IllegalArgumentException if no house was taken in */
@@ -170,7 +201,7 @@ public record Answer(
     }
 
     /** Sums of one method over houses. */
-    private static final class MethodSum {
+    private static final class MethodSum implements Serializable {
         private final double[] sums = new double[9];
         private double glass;
         private double glassToday;
@@ -204,6 +235,18 @@ public record Answer(
             } else if (choice.result().preferred() == method) {
                 heldBack++;
             }
+        }
+
+        void add(MethodSum other) {
+            for (int i = 0; i < sums.length; i++) {
+                sums[i] += other.sums[i];
+            }
+            glass += other.glass;
+            glassToday += other.glassToday;
+            chosen += other.chosen;
+            savedWhereChosenUsd += other.savedWhereChosenUsd;
+            heldBack += other.heldBack;
+            overLimit += other.overLimit;
         }
 
         PerHouse perHouse(int n) {

@@ -24,6 +24,11 @@ public record Comparison(Answer answer, Segments segments, List<HouseChoice> sho
         return shown.size() < answer.houses();
     }
 
+    /** Of so many houses every how many'th is shown, the first among them. */
+    public static int step(long houses) {
+        return (int) Math.max(1, (houses + MOST_SHOWN - 1) / MOST_SHOWN);
+    }
+
     /** Of the houses shown. */
     public Results results() {
         return new Results(shown.stream().map(HouseChoice::result).toList(), draws);
@@ -31,10 +36,8 @@ public record Comparison(Answer answer, Segments segments, List<HouseChoice> sho
 
     /** Adds up while a portfolio is walked through, in constant memory. */
     public static final class Sum {
-        private final Answer.Sum answer;
-        private final Segments.Sum segments = new Segments.Sum();
+        private final PortfolioSum sum;
         private final List<HouseChoice> shown = new ArrayList<>();
-        private final int draws;
         private final int step;
         private int houses;
 
@@ -43,9 +46,8 @@ public record Comparison(Answer answer, Segments segments, List<HouseChoice> sho
          * @param houses about how many will come
          */
         public Sum(int draws, long houses) {
-            this.draws = draws;
-            answer = new Answer.Sum(draws);
-            step = (int) Math.max(1, (houses + MOST_SHOWN - 1) / MOST_SHOWN);
+            sum = new PortfolioSum(draws);
+            step = step(houses);
         }
 
         /** Takes a house in, in the order of the portfolio. */
@@ -53,13 +55,12 @@ public record Comparison(Answer answer, Segments segments, List<HouseChoice> sho
             if (houses++ % step == 0) {
                 shown.add(choice);
             }
-            answer.add(choice);
-            segments.add(choice.result());
+            sum.add(choice);
         }
 
         /** @throws IllegalArgumentException if no house was taken in */
         public Comparison comparison() {
-            return new Comparison(answer.answer(), segments.segments(), shown, draws);
+            return sum.comparison(shown);
         }
     }
 }

@@ -1,5 +1,6 @@
 package weatherlap.analysis.tables;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Locale;
 import weatherlap.analysis.words.Compass;
@@ -75,7 +76,7 @@ public enum Segmentation {
     }
 
     /** A segment: its place among the others, and its name. */
-    public record Segment(int order, String label) implements Comparable<Segment> {
+    public record Segment(int order, String label) implements Comparable<Segment>, Serializable {
         @Override
         public int compareTo(Segment other) {
             return Integer.compare(order, other.order);

@@ -1,10 +1,10 @@
 package weatherlap.analysis.tables;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
@@ -20,9 +20,9 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
     }
 
     /** Adds up while a portfolio is walked through. */
-    static final class Sum {
+    static final class Sum implements Serializable {
         private final Share.Sum whole = new Share.Sum();
-        private final Map<Segmentation, SortedMap<Segmentation.Segment, Share.Sum>> sums =
+        private final EnumMap<Segmentation, TreeMap<Segmentation.Segment, Share.Sum>> sums =
                 new EnumMap<>(Segmentation.class);
 
         Sum() {
@@ -39,6 +39,14 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
                                 segmentation.of(house.house(), wall.elevation()), key -> new Share.Sum())
                         .add(house, wall));
             }
+        }
+
+        /** Takes in other houses, which come after these. */
+        void add(Sum other) {
+            whole.add(other.whole);
+            other.sums.forEach((segmentation, byLabel) -> byLabel.forEach((segment, sum) -> sums.get(segmentation)
+                    .computeIfAbsent(segment, key -> new Share.Sum())
+                    .add(sum)));
         }
 
         Segments segments() {

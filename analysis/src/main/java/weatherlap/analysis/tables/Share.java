@@ -1,5 +1,6 @@
 package weatherlap.analysis.tables;
 
+import java.io.Serializable;
 import java.util.EnumMap;
 import java.util.Map;
 import weatherlap.sim.method.Contrast;
@@ -40,12 +41,23 @@ public record Share(
             double labourMinutes,
             double leakScores,
             double drivingRain,
-            double horizonCostUsd) {
+            double horizonCostUsd)
+            implements Serializable {
         static final Totals NONE = new Totals(0, 0, 0, 0, 0, 0);
 
         /** Glass lost as a share of today's, percent. */
         public double glassLostPct() {
             return glassExistingFt2 == 0 ? 0 : 100 * (glassExistingFt2 - glassFt2) / glassExistingFt2;
+        }
+
+        private Totals plus(Totals other) {
+            return new Totals(
+                    glassExistingFt2 + other.glassExistingFt2,
+                    glassFt2 + other.glassFt2,
+                    labourMinutes + other.labourMinutes,
+                    leakScores + other.leakScores,
+                    drivingRain + other.drivingRain,
+                    horizonCostUsd + other.horizonCostUsd);
         }
 
         private Totals plus(OpeningResult opening) {
@@ -79,7 +91,7 @@ public record Share(
     }
 
     /** Adds up while a portfolio is walked through. */
-    static final class Sum {
+    static final class Sum implements Serializable {
         private final Map<Method, Totals> methods = new EnumMap<>(Method.class);
         private int houses;
         private Contrast contrast = Contrast.USUAL;
@@ -110,6 +122,18 @@ public record Share(
                     methods.merge(named, Totals.NONE, (sum, none) -> sum.plus(opening));
                 }
             }
+        }
+
+        /** Takes in other houses, which come after these. */
+        void add(Sum other) {
+            if (other.houses > 0) {
+                contrast = other.contrast;
+                lastHouse = other.lastHouse;
+            }
+            houses += other.houses;
+            openings += other.openings;
+            forFirst += other.forFirst;
+            other.methods.forEach((method, totals) -> methods.merge(method, totals, Totals::plus));
         }
 
         Share share(String label) {

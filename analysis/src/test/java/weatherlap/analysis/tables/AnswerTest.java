@@ -5,7 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static weatherlap.analysis.tables.HandmadeResults.house;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.MadeHouses;
@@ -72,5 +77,39 @@ class AnswerTest {
     @Test
     void aPortfolioWithoutHousesHasNoAnswer() {
         assertThatThrownBy(() -> new Comparison.Sum(4, 0).comparison()).hasMessageContaining("must hold a house");
+    }
+
+    /** As machines that share a portfolio do it: each sums its houses, and sends the sum. */
+    @Test
+    void sumsOfPartsAddUpToThatOfTheWhole() throws Exception {
+        Terms terms = new Terms(10, 300);
+        Wall rotten = new Wall(0, 1300, 900, FrameCondition.ROTTEN, List.of());
+        List<HouseChoice> houses = Stream.of(
+                        MadeHouses.house("default", terms, terms, Wall.sound(0, 1000, 5000)),
+                        MadeHouses.house("held back", terms, terms, rotten),
+                        MadeHouses.house("departs", terms, terms, rotten, Wall.sound(24, 1300, 900)))
+                .map(house -> HouseChoice.of(house, 1))
+                .toList();
+        PortfolioSum whole = new PortfolioSum(2);
+        houses.forEach(whole::add);
+        PortfolioSum parts = sent(new PortfolioSum(2));
+        for (HouseChoice house : houses) {
+            PortfolioSum part = new PortfolioSum(2);
+            part.add(house);
+            parts.add(sent(part));
+        }
+        parts.add(new PortfolioSum(2));
+        assertThat(parts.comparison(houses)).usingRecursiveComparison().isEqualTo(whole.comparison(houses));
+        assertThatThrownBy(() -> parts.add(new PortfolioSum(3))).hasMessageContaining("sums of 3 draws and of 2");
+    }
+
+    private static PortfolioSum sent(PortfolioSum sum) throws Exception {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+            out.writeObject(sum);
+        }
+        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+            return (PortfolioSum) in.readObject();
+        }
     }
 }

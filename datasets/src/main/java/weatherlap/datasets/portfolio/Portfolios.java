@@ -34,6 +34,11 @@ public final class Portfolios {
         return read(folder, SortedPortfolio.thisYear());
     }
 
+    /** The same from wherever the three tables lie. */
+    public static Loaded<Portfolio> read(Folder folder, Assumptions assumptions) {
+        return read(folder, SortedPortfolio.thisYear(), Optional.of(assumptions));
+    }
+
     /** @param thisYear no house is built after it */
     public static Loaded<Portfolio> read(Folder folder, int thisYear) {
         return read(folder, thisYear, Optional.empty());

@@ -17,7 +17,8 @@ import weatherlap.reports.output.OutputFolder;
 
 /** The tables that hold every house, written while houses come. */
 public final class ResultFiles implements AutoCloseable {
-    private static final List<Layout<?>> LAYOUTS =
+    /** One for each file, in their order. */
+    public static final List<Layout<?>> LAYOUTS =
             List.of(HouseTable.LAYOUT, ElevationTable.LAYOUT, OpeningTable.LAYOUT, HouseLeakTable.LAYOUT);
 
     private final List<OutputStream> files = new ArrayList<>();

@@ -79,35 +79,61 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
             Simulated simulated = simulated(inputs, simulator, folder, messages);
             messages.warn(simulated.warnings());
             Comparison comparison = simulated.sum().comparison();
-            Assumptions assumptions = inputs.assumptions().assumptions();
             Optional<SwingStudy> unmeasured = paths.portfolio()
                     .flatMap(ShortPortfolio::in)
                     .map(houses -> SwingStudy.of(houses, simulator))
                     .filter(study -> !study.swings().isEmpty());
-            CompareReport report = new CompareReport(
-                    inputs.name(),
-                    comparison,
-                    simulator,
-                    Decision.of(
-                            comparison.shown(),
-                            assumptions.scenario(),
-                            !inputs.climate().anyBearing()),
-                    assumptions,
-                    inputs.rain(),
-                    inputs.shop().terms(),
-                    inputs.assumed(),
-                    Stream.concat(inputs.warnings().stream(), simulated.warnings().stream())
-                            .toList(),
-                    shown(inputs),
-                    unmeasured);
-            report.write(folder);
-            WriteAssumptions.write(inputs.assumptions(), "assumptions/", folder);
+            CompareReport report =
+                    write(paths, inputs, simulator, comparison, simulated.warnings(), unmeasured, folder);
             inputs.refuseEdited(paths);
-            folder.commit(new RunRecord(Version.current(), "compare", settings(inputs), inputs.checksums()));
+            folder.commit(record("compare", inputs));
             report.lines().forEach(messages::result);
             unmeasured.flatMap(UnmeasuredSection::inALine).ifPresent(messages::note);
         }
         messages.note("the report is in " + NextCommand.pages(output.folder(), "report"));
+    }
+
+    /**
+     * Writes the report of houses that were compared, and the assumptions.
+     *
+     * @param paths that the inputs were read from
+     * @param simulator that made the results
+     * @param warnings what is doubtful in the tables of the houses
+     * @param unmeasured what a short table left out
+     */
+    public static CompareReport write(
+            InputPaths paths,
+            Inputs inputs,
+            Simulator simulator,
+            Comparison comparison,
+            List<String> warnings,
+            Optional<SwingStudy> unmeasured,
+            OutputFolder folder)
+            throws IOException {
+        Assumptions assumptions = inputs.assumptions().assumptions();
+        CompareReport report = new CompareReport(
+                inputs.name(),
+                comparison,
+                simulator,
+                Decision.of(
+                        comparison.shown(),
+                        assumptions.scenario(),
+                        !inputs.climate().anyBearing()),
+                assumptions,
+                inputs.rain(),
+                inputs.shop().terms(),
+                inputs.assumed(),
+                Stream.concat(inputs.warnings().stream(), warnings.stream()).toList(),
+                shown(paths, inputs),
+                unmeasured);
+        report.write(folder);
+        WriteAssumptions.write(inputs.assumptions(), "assumptions/", folder);
+        return report;
+    }
+
+    /** What a run of a command depends on. */
+    public static RunRecord record(String command, Inputs inputs) {
+        return new RunRecord(Version.current(), command, settings(inputs), inputs.checksums());
     }
 
     private Simulated simulated(Inputs inputs, Simulator simulator, OutputFolder folder, Messages messages)
@@ -170,7 +196,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
         return settings;
     }
 
-    private Map<String, String> shown(Inputs inputs) {
+    private static Map<String, String> shown(InputPaths paths, Inputs inputs) {
         Map<String, String> shown = new LinkedHashMap<>();
         shown.put("program", "weatherlap " + Version.current());
         settings(inputs).forEach((name, value) -> shown.put(name, value.toString()));

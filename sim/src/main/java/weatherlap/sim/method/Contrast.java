@@ -1,5 +1,6 @@
 package weatherlap.sim.method;
 
+import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +12,7 @@ import weatherlap.sim.house.Cladding;
  * The two methods that a run sets side by side, chosen once; whoever compares asks for the first and the second. Differences are the
  * first less the second.
  */
-public record Contrast(Method first, Method second) {
+public record Contrast(Method first, Method second) implements Serializable {
     public static final Contrast USUAL = new Contrast(Method.FULL_FLANGE, Method.INSERT);
 
     public Contrast {
