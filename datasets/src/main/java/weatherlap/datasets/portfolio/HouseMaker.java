@@ -101,6 +101,7 @@ final class HouseMaker {
                 WallCheck.check(row, own, problems);
                 if (rows.house().isSound()) {
                     own.forEach(opening -> warnOfBarrier(rows.house(), opening));
+                    UsualValues.checkWall(row, rows.house().whole("storeys"), problems);
                 }
                 elevations.add(elevation(row, own, open));
             }
@@ -167,6 +168,7 @@ final class HouseMaker {
 
     private Opening opening(Row row, List<Method> open) {
         Opening opening = OpeningMaker.make(row, problems);
+        UsualValues.checkOpening(row, problems);
         fit.ifPresent(check -> check.checkUnits(row, opening, open, problems));
         return opening;
     }
