@@ -39,8 +39,11 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
             AssumptionSchemas.LAP_FAULTS,
             AssumptionSchemas.WAGES);
 
+    /** The file of single numbers beside the tables. */
+    public static final String NUMBERS = ScenarioText.FILE;
+
     /** Tables that a folder may do without. */
-    private static final List<Schema> MAY_LACK = List.of(AssumptionSchemas.PRICE_INDEX, AssumptionSchemas.CREWS);
+    public static final List<Schema> MAY_LACK = List.of(AssumptionSchemas.PRICE_INDEX, AssumptionSchemas.CREWS);
 
     private static final int LONGEST_TABLE = 50_000_000;
 

@@ -24,7 +24,9 @@ public record SheetTable(String sheet, String file) {
             new SheetTable("Units", "units.csv"),
             new SheetTable("Sightlines", "sightlines.csv"),
             new SheetTable("Lap faults", "lap-faults.csv"),
-            new SheetTable("Wages", "wages.csv"));
+            new SheetTable("Wages", "wages.csv"),
+            new SheetTable("Price index", "price-index.csv"),
+            new SheetTable("Crews", "crews.csv"));
 
     /** The table of a sheet, called as here or as its file; capitals and blanks around do not count. */
     static Optional<SheetTable> of(String sheet) {

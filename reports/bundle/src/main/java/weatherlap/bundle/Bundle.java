@@ -124,7 +124,9 @@ public final class Bundle {
         return image;
     }
 
-    private void install(Path image) {
+    /** The package takes of an image only what the JDK itself puts there; so the texts of licenses go beside the program's own files. */
+    private void install(Path image) throws IOException {
+        Files.move(image.resolve("licenses"), image.resolve("lib/app/licenses"));
         String said = Tools.jdk(
                 "jpackage",
                 List.of(
@@ -136,6 +138,8 @@ public final class Bundle {
                         version,
                         "--app-image",
                         image.toString(),
+                        "--license-file",
+                        root.resolve("LICENSE").toString(),
                         "--description",
                         "Compares ways to replace the windows of standing houses",
                         "--vendor",

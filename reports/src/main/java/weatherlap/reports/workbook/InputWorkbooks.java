@@ -66,7 +66,7 @@ public final class InputWorkbooks implements AutoCloseable {
         String text = tables.texts().get(ShortTable.FILE);
         SheetNames.Sheet sheet = tables.names().sheets().get(ShortTable.FILE);
         return text == null
-                ? unpack(workbook, workbook, tables.texts(), tables.names())
+                ? unpack(workbook, workbook, AssumptionsWorkbook.withNumbers(tables.texts()), tables.names())
                 : filled(workbook, workbook, Source.of(ShortTable.FILE, text), tables.texts(), ShortTable.names(sheet));
     }
 

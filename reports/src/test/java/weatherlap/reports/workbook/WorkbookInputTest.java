@@ -163,7 +163,7 @@ class WorkbookInputTest {
         Path broken = with("broken.xlsx", "xl/worksheets/sheet3.xml", "</row>", "<row>");
         assertThat(errors(broken)).isNotEmpty().allMatch(error -> error.startsWith("broken.xlsx: cannot be read"));
         Path rows = with("rows.xlsx", "xl/worksheets/sheet3.xml", "<row r=\"2\">", "<row r=\"1\">");
-        assertThat(errors(rows)).singleElement().asString().contains("Windows!1: is not in its place");
+        assertThat(errors(rows)).singleElement().asString().contains("Windows!1: is out of place in the file");
         Path entities = with(
                 "entities.xlsx",
                 "xl/worksheets/sheet3.xml",
