@@ -1,11 +1,15 @@
 package weatherlap.charts;
 
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import weatherlap.charts.drawing.GlassSquares;
+import weatherlap.charts.drawing.RoomView;
 import weatherlap.charts.drawing.WallDrawing;
 import weatherlap.charts.drawing.WallPiece;
 import weatherlap.charts.drawing.WindowSketch;
+import weatherlap.charts.kit.Captioned;
 import weatherlap.charts.kit.Picture;
 
 /** Invented windows and a wall for each drawing to scale. */
@@ -13,7 +17,12 @@ public final class DrawingSamples {
     private DrawingSamples() {}
 
     public static List<Picture> all() {
-        return List.of(sketch(), wall());
+        return List.of(
+                sketch(),
+                wall(),
+                room(),
+                squares(),
+                new Captioned(sketch(), "Ventana A, inserto", "Se pierde un poco de vidrio en cada orilla."));
     }
 
     /** A double hung unit in from the edges: frame, sash and two lites. */
@@ -38,6 +47,34 @@ public final class DrawingSamples {
         WindowSketch.View insert = new WindowSketch.View(
                 Stream.concat(Stream.of(oldFrame), unit.pieces().stream()).toList(), unit.glassFt2());
         return new WindowSketch("Window A, insert", insert, 2);
+    }
+
+    /** The insert of the sketch from the room: glass of 27 by 49 in. stood there before. */
+    private static RoomView room() {
+        return new RoomView(
+                "Insert",
+                "The insert loses glass at every edge.",
+                sketch().view(),
+                32,
+                54,
+                new Rectangle2D.Double(2.5, 2.5, 27, 49),
+                List.of(
+                        new RoomView.Edge(RoomView.Side.LEFT, "1\u00be\u2033"),
+                        new RoomView.Edge(RoomView.Side.RIGHT, "1\u00be\u2033"),
+                        new RoomView.Edge(RoomView.Side.TOP, "1\u215c\u2033"),
+                        new RoomView.Edge(RoomView.Side.BOTTOM, "+\u00bd\u2033")),
+                RoomView.scale(32, 54, 160, 230));
+    }
+
+    private static GlassSquares squares() {
+        return new GlassSquares(
+                "Daylight",
+                "All inserts keep 84 of 101 square feet.",
+                List.of(
+                        new GlassSquares.Row("today", 101.3),
+                        new GlassSquares.Row("Full-flange where it fits", 98.7),
+                        new GlassSquares.Row("All inserts", 83.9)),
+                GlassSquares.squareFt2(101.3));
     }
 
     public static WallDrawing wall() {

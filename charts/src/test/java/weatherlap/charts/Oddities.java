@@ -1,10 +1,13 @@
 package weatherlap.charts;
 
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.charts.drawing.GlassSquares;
+import weatherlap.charts.drawing.RoomView;
 import weatherlap.charts.drawing.WallDrawing;
 import weatherlap.charts.drawing.WallPiece;
 import weatherlap.charts.drawing.WallRose;
@@ -291,6 +294,36 @@ public final class Oddities {
                 new WindowSketch(ENDLESS, window(144, 8), 1),
                 new WindowSketch(HOSTILE, window(0, 0), 1),
                 new WindowSketch(UNBROKEN, window(7.5, 143.9375), 1),
+                new RoomView(
+                        HOSTILE,
+                        "It cannot be built.",
+                        new WindowSketch.View(List.of(), 0),
+                        144,
+                        8,
+                        new Rectangle2D.Double(),
+                        List.of(),
+                        RoomView.scale(144, 8, 200, 100)),
+                new RoomView(
+                        ENDLESS,
+                        "It keeps nothing.",
+                        window(144, 8),
+                        144,
+                        8,
+                        new Rectangle2D.Double(0, 0, 144, 8),
+                        List.of(
+                                new RoomView.Edge(RoomView.Side.TOP, "+12\u215d\u2033"),
+                                new RoomView.Edge(RoomView.Side.LEFT, "12\u215d\u2033")),
+                        RoomView.scale(144, 8, 200, 100)),
+                new GlassSquares(
+                        HOSTILE,
+                        "There is no glass.",
+                        List.of(new GlassSquares.Row(HOSTILE, 0), new GlassSquares.Row(ENDLESS, 0)),
+                        1),
+                new GlassSquares(
+                        UNBROKEN,
+                        "It gains glass.",
+                        List.of(new GlassSquares.Row("today", 0.2), new GlassSquares.Row(UNBROKEN, 41.9)),
+                        GlassSquares.squareFt2(41.9)),
                 new WallDrawing("bare", 120, 100, List.of(), List.of()),
                 new WallDrawing(
                         ENDLESS,
