@@ -12,6 +12,7 @@ import picocli.CommandLine.Spec;
 import weatherlap.reports.jobs.Generate;
 import weatherlap.reports.options.Bounds;
 import weatherlap.reports.options.OutputOptions;
+import weatherlap.reports.workbook.WriteShortTemplate;
 import weatherlap.reports.workbook.WriteTemplate;
 
 @Command(
@@ -22,6 +23,7 @@ import weatherlap.reports.workbook.WriteTemplate;
             "Examples:",
             "  weatherlap generate --template --out my-houses",
             "  weatherlap generate --template --out my-houses.xlsx",
+            "  weatherlap generate --template --short --out my-windows.xlsx",
             "  weatherlap generate --houses 500 --seed 7 --climate --out made-up"
         })
 final class GenerateCommand implements Callable<Integer> {
@@ -47,6 +49,13 @@ final class GenerateCommand implements Callable<Integer> {
             description = "With --template: also write tables for finished jobs and service calls, for calibrate and"
                     + " callbacks.")
     private boolean records;
+
+    @Option(
+            names = "--short",
+            description =
+                    "With --template: one table of eight columns, a row for each window. The program takes what is"
+                            + " usual for the rest.")
+    private boolean shortTable;
 
     @Option(
             names = "--seed",
@@ -93,6 +102,13 @@ final class GenerateCommand implements Callable<Integer> {
         if (records && !template) {
             throw new ParameterException(
                     spec.commandLine(), "--records goes with --template; for records of a made-up shop use --jobs");
+        }
+        if (shortTable && (!template || records)) {
+            throw new ParameterException(spec.commandLine(), "--short goes with --template, without --records");
+        }
+        if (shortTable) {
+            new WriteShortTemplate(output.request()).run(common.messages());
+            return 0;
         }
         if (template) {
             new WriteTemplate(records, output.request()).run(common.messages());

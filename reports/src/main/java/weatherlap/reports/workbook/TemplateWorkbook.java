@@ -36,7 +36,7 @@ public final class TemplateWorkbook {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             try (Workbook workbook = new Workbook(bytes, "Weatherlap", "1.0")) {
                 WordLists lists = new WordLists();
-                notes(workbook.newWorksheet("Read me"));
+                notes(workbook.newWorksheet("Read me"), NOTES);
                 for (Schema schema : PortfolioTables.ALL) {
                     table(workbook, schema, schema.columns(), TemplatePortfolio.bytes(schema.file()), lists);
                 }
@@ -76,9 +76,9 @@ public final class TemplateWorkbook {
         new TableSheet(schema, columns).write(workbook, name, rows, lists);
     }
 
-    private static void notes(Worksheet sheet) throws IOException {
+    static void notes(Worksheet sheet, String file) throws IOException {
         int row = 0;
-        for (String line : text().split("\n", -1)) {
+        for (String line : text(file).split("\n", -1)) {
             sheet.value(row++, 0, line);
         }
         sheet.style(0, 0).bold().fontSize(14).fontColor(Tone.INK.rgb()).set();
@@ -86,8 +86,8 @@ public final class TemplateWorkbook {
         sheet.finish();
     }
 
-    private static String text() throws IOException {
-        try (var in = TemplateWorkbook.class.getResourceAsStream(NOTES)) {
+    static String text(String file) throws IOException {
+        try (var in = TemplateWorkbook.class.getResourceAsStream(file)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8).strip();
         }
     }

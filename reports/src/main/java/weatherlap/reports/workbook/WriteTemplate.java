@@ -1,6 +1,7 @@
 package weatherlap.reports.workbook;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -59,14 +60,17 @@ public record WriteTemplate(boolean records, OutputRequest output) {
     }
 
     private void writeWorkbook(Messages messages) {
-        String name = output.folder().getFileName().toString();
-        if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
-            throw new OutputRefused(output.folder() + ": the name of a workbook must end in .xlsx");
-        }
+        refuseOtherEnding(output.folder());
         OutputFile.write(output.folder(), TemplateWorkbook.of(records));
         messages.note(
                 "an example house is in " + output.folder() + "; its first sheet says how to put yours in its place");
         messages.note("next: " + NextCommand.command("check", output.folder()));
+    }
+
+    static void refuseOtherEnding(Path workbook) {
+        if (!workbook.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+            throw new OutputRefused(workbook + ": the name of a workbook must end in .xlsx");
+        }
     }
 
     private Map<String, Object> settings() {
@@ -77,8 +81,13 @@ public record WriteTemplate(boolean records, OutputRequest output) {
         Stream<Schema> own = records
                 ? Stream.of(JobSchema.of("jobs.csv", AssumptionTables.bundled().assumptions()), CallSchema.CALLBACKS)
                 : Stream.empty();
+        return columns(Stream.concat(PortfolioTables.ALL.stream(), own).toList());
+    }
+
+    /** What each column of some tables holds, as a table. */
+    static String columns(List<Schema> tables) {
         return CsvText.line("table", "column", "must_be_filled", "holds", "meaning")
-                + Stream.concat(PortfolioTables.ALL.stream(), own)
+                + tables.stream()
                         .flatMap(table -> table.columns().stream()
                                 .map(column -> CsvText.line(
                                         table.file(),

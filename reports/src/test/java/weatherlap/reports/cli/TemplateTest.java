@@ -73,6 +73,28 @@ class TemplateTest {
         assertThat(Cli.run("check", edited).out()).startsWith("1 house, 1 opening");
     }
 
+    /** The short start by workbook and by CSV: the same houses, and the example is warned of among others. */
+    @Test
+    void theShortStartIsSoundByWorkbookAndByCsv() throws IOException {
+        for (Path asked : List.of(folder.resolve("short.xlsx"), folder.resolve("short"))) {
+            assertThat(Cli.run("generate", "--template", "--short", "--out", asked)
+                            .status())
+                    .isZero();
+            Cli checked = Cli.run("check", asked);
+            assertThat(checked.out()).isEqualTo("1 house, 3 openings: nothing wrong, 1 warning\n");
+            assertThat(checked.err()).contains("what the short table leaves out is taken as usual");
+        }
+        Path mine = folder.resolve("mine.csv");
+        Files.writeString(
+                mine,
+                Files.readString(folder.resolve("short/windows.csv"))
+                        + "H1,S,1,35.5,59.5,double_hung,aluminum,vinyl_siding\n");
+        assertThat(Cli.run("check", mine).err()).contains("mine.csv:2:house: this is the example house");
+        assertThat(Cli.run("generate", "--houses", 1, "--short", "--out", folder.resolve("no"))
+                        .status())
+                .isEqualTo(2);
+    }
+
     @Test
     void theExampleAmongHousesOfOnesOwnIsWarnedOf() throws IOException {
         Path mine = folder.resolve("with-example");
