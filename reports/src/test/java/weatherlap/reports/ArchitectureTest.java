@@ -3,6 +3,7 @@ package weatherlap.reports;
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -18,6 +19,7 @@ import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.Serializable;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -123,17 +125,19 @@ class ArchitectureTest {
             .that()
             .resideInAPackage("weatherlap.sim..")
             .should()
-            .dependOnClassesThat()
-            .resideOutsideOfPackages(
-                    "weatherlap.sim..",
-                    "java.lang..",
-                    "java.math..",
-                    "java.text..",
-                    "java.time..",
-                    "java.util..",
-                    "org.apache.commons.math3..",
-                    "org.apache.commons.rng..",
-                    "org.apache.commons.statistics..");
+            .dependOnClassesThat(resideOutsideOfPackages(
+                            "weatherlap.sim..",
+                            "java.lang..",
+                            "java.math..",
+                            "java.text..",
+                            "java.time..",
+                            "java.util..",
+                            "org.apache.commons.math3..",
+                            "org.apache.commons.rng..",
+                            "org.apache.commons.statistics..")
+                    .and(describe(
+                            "are not the mark of what may be sent",
+                            (JavaClass c) -> !c.isEquivalentTo(Serializable.class))));
 
     @ArchTest
     static final ArchRule only_reports_writes_files = noClasses()

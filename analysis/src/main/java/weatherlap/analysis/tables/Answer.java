@@ -132,7 +132,7 @@ public record Answer(
         /** Takes in other houses of as many draws, which come after these. */
         void add(Sum other) {
             if (other.differenceUsd.length != differenceUsd.length) {
-                throw new IllegalArgumentException("sums of " + other.differenceUsd.length + " draws and of "
+                throw new IllegalArgumentException("sums of " + other.differenceUsd.length + " runs and of "
                         + differenceUsd.length + " do not go together");
             }
             for (int d = 0; d < differenceUsd.length; d++) {
