@@ -120,7 +120,7 @@ class DecisionCommandsTest {
         Cli cli =
                 Cli.run("breakeven", portfolio, "--vary", "repair_cost_usd", "--vary", "repair_cost_usd", "--out", out);
         assertThat(cli.status()).isEqualTo(2);
-        assertThat(cli.err()).contains("--vary: \"repair_cost_usd\" stands twice");
+        assertThat(cli.err()).contains("--vary: \"repair_cost_usd\" is there twice");
         assertThat(out).doesNotExist();
     }
 

@@ -124,9 +124,9 @@ class LargePortfolioTest {
     void aHouseThatIsNotThereIsSaidAsOfAFewHouses() throws IOException {
         String first = Files.readAllLines(shuffled.resolve("houses.csv")).get(1).replaceFirst(",.*", "");
         assertThat(refused("handout", "--house", "G1234x"))
-                .endsWith("has no house \"G1234x\"; did you mean \"G1234\"?\n");
+                .endsWith("there is no house \"G1234x\"; did you mean \"G1234\"?\n");
         assertThat(refused("handout", "--house", "zzzzzzzzzz"))
-                .endsWith("has no house \"zzzzzzzzzz\"; the first of " + HOUSES + " is " + first + "\n");
+                .endsWith("there is no house \"zzzzzzzzzz\"; the first of " + HOUSES + " is " + first + "\n");
         assertThat(refused("handout"))
                 .isEqualTo(
                         "--house ID is missing; there are " + HOUSES + " houses, the first of them is " + first + "\n");

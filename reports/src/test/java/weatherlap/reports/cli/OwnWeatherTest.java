@@ -86,18 +86,18 @@ class OwnWeatherTest {
         Path silent = folder.resolve("silent");
         run("handout", houses, "--house", "G0001", "--out", silent);
         assertThat(Files.readString(silent.resolve("handout.html")))
-                .contains("Weather not yours", "spread evenly over all walls")
+                .contains("No weather record of this place was given", "the same on all walls")
                 .doesNotContain("class=\"rose\"", "Rain on each wall", "drives most");
         Files.writeString(houses.resolve("site.toml"), SITE);
         Path own = folder.resolve("own");
         run("handout", houses, "--house", "G0001", "--out", own);
         assertThat(Files.readString(own.resolve("handout.html")))
                 .contains("class=\"rose\"", "Rain on each wall", "Weather: Newark &lt;b&gt;NJ&lt;/b&gt;, 2013.")
-                .doesNotContain("not yours");
+                .doesNotContain("No weather record");
         Path tried = folder.resolve("tried");
         run("handout", houses, "--house", "G0001", "--climate", "seattle", "--out", tried);
         assertThat(Files.readString(tried.resolve("handout.html")))
-                .contains("Weather not yours", "Seattle-Tacoma airport, Washington, 2014");
+                .contains("No weather record of this place was given", "Seattle-Tacoma airport, Washington, 2014");
     }
 
     @Test
@@ -140,7 +140,7 @@ class OwnWeatherTest {
         assertThat(Files.readString(out.resolve("site.toml"))).contains("latitude = 40.7", "# design_wind_mph");
         Cli missing = Cli.run("compare", houses, "--site", out, "--out", folder.resolve("out"));
         assertThat(missing.status()).isEqualTo(2);
-        assertThat(missing.err()).contains("it is kept at https://");
+        assertThat(missing.err()).contains("download it from https://");
         assertThat(Cli.run("site", "--near", "Newark").err()).contains("Newark-Heath Airport, OH");
         assertThat(Cli.run("site", "--near", "Newark,NJ", "--years", "2020").status())
                 .isEqualTo(2);

@@ -133,7 +133,7 @@ class ScenarioOptionTest {
         assertThat(Cli.run("compare", town, "--scenario", "base").err()).contains("name at least two sets");
         assertThat(Cli.run("compare", town, "--scenario", "a", "--scenario", "a")
                         .err())
-                .contains("two are named");
+                .contains("two sets are named");
         Cli unknown = Cli.run("compare", town, "--scenario", "a", "--scenario", "b=crew_sizes=3");
         assertThat(unknown.status()).isEqualTo(2);
         assertThat(unknown.err()).contains("crew_size");

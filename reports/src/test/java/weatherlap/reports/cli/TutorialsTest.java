@@ -48,7 +48,7 @@ class TutorialsTest {
                     reports/README.md, A shop owner with a spreadsheet of ten houses, 8
                     reports/README.md, A salesperson with one family,                 5
                     reports/README.md, An analyst with last year's job records,       6
-                    README.md,         Your own houses,                               9
+                    README.md,         Your own houses,                              11
                     analysis/README.md, Why one house flips,                          2
                     """, quoteCharacter = '"')
     void runsAsWritten(String document, String chapter, int commands) throws IOException {
