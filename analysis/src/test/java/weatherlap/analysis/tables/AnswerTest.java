@@ -100,7 +100,7 @@ class AnswerTest {
         }
         parts.add(new PortfolioSum(2));
         assertThat(parts.comparison(houses)).usingRecursiveComparison().isEqualTo(whole.comparison(houses));
-        assertThatThrownBy(() -> parts.add(new PortfolioSum(3))).hasMessageContaining("sums of 3 draws and of 2");
+        assertThatThrownBy(() -> parts.add(new PortfolioSum(3))).hasMessageContaining("sums of 3 runs and of 2");
     }
 
     private static PortfolioSum sent(PortfolioSum sum) throws Exception {
