@@ -13,6 +13,7 @@ import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.price.Pricing;
+import weatherlap.sim.random.Normal;
 
 /**
  * What a run with some assumptions foresees of a job. Means are those of {@code compare}; hours and material are lognormal about them, with
@@ -34,7 +35,6 @@ import weatherlap.sim.price.Pricing;
  */
 record Foresight(
         Assumptions assumptions, Map<String, Double> crews, Optional<LevelFit> levels, Map<JobAmount, Double> spreads) {
-    private static final double NINETY_PERCENT = 2 * 1.645;
 
     Foresight {
         crews = Map.copyOf(crews);
@@ -118,6 +118,7 @@ record Foresight(
         LevelFit.Level level = level(basis).orElseThrow();
         double lag = levels.orElseThrow().lagYears().mean();
         double expected = basis.damage().all().reported(followed.years(), lag);
-        return Forecast.count(expected * level.mean(), (level.high() - level.low()) / NINETY_PERCENT / level.mean());
+        return Forecast.count(
+                expected * level.mean(), (level.high() - level.low()) / (2 * Normal.NINETY_PERCENT) / level.mean());
     }
 }

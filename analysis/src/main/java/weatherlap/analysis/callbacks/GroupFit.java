@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.AhrensDieterMarsagliaTsangGammaSampler;
+import weatherlap.sim.random.Normal;
 
 /**
  * Levels of the fault groups. Nobody notes which lap a call came from; method, house and year of a call tell by how much more likely it
@@ -185,6 +186,6 @@ public final class GroupFit {
     /** Whether the records tell of a group: its interval is less than half as wide, as a ratio, as before them (judgement). */
     public boolean tells(FaultGroup group) {
         LevelFit.Level level = level(group);
-        return Math.log(level.high() / level.low()) < 0.5 * 2 * 1.645 * priorDeviation;
+        return Math.log(level.high() / level.low()) < 0.5 * 2 * Normal.NINETY_PERCENT * priorDeviation;
     }
 }

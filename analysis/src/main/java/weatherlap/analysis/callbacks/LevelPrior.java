@@ -12,6 +12,7 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Setting;
 import weatherlap.sim.assumptions.Workmanship;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.random.Normal;
 
 /**
  * How far the level of the leaks may be off by the tables themselves. Each range that the level hangs on is taken at its low and its high end,
@@ -23,7 +24,6 @@ import weatherlap.sim.method.Method;
  * tables; how careful the crew works stands for them.
  */
 final class LevelPrior {
-    private static final double FIVE_PERCENT = 1.645;
     private static final double LEAST = 0.2;
     private static final double MOST = 1.2;
     private static final List<Scalar> RANGED = List.of(
@@ -66,7 +66,8 @@ final class LevelPrior {
             Map<Method, Double> below = mix.damage(low);
             Map<Method, Double> above = mix.damage(high);
             return below.keySet().stream()
-                    .flatMapToDouble(m -> DoubleStream.of(Math.log(above.get(m) / below.get(m)) / (2 * FIVE_PERCENT)))
+                    .flatMapToDouble(
+                            m -> DoubleStream.of(Math.log(above.get(m) / below.get(m)) / (2 * Normal.NINETY_PERCENT)))
                     .filter(Double::isFinite)
                     .map(s -> s * s)
                     .average()

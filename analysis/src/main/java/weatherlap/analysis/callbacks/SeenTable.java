@@ -2,10 +2,10 @@ package weatherlap.analysis.callbacks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import weatherlap.analysis.words.InWords;
 import weatherlap.datasets.jobs.FollowedJob;
 import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.sim.method.Method;
@@ -25,14 +25,10 @@ record SeenTable(
         for (int a = 0; a + 1 < AGES.size(); a++) {
             rows.add(age(AGES.get(a), AGES.get(a + 1)));
         }
-        by(rows, "barrier", job -> word(houses.of(job.job()).barrier()));
-        by(rows, "cladding", job -> word(houses.of(job.job()).cladding()));
+        by(rows, "barrier", job -> InWords.of(houses.of(job.job()).barrier()));
+        by(rows, "cladding", job -> InWords.of(houses.of(job.job()).cladding()));
         by(rows, "stories", job -> Integer.toString(houses.of(job.job()).storeys()));
         return rows.stream().filter(row -> row.jobs() > 0).toList();
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private void by(List<SeenExpected> rows, String factor, Function<FollowedJob, String> level) {

@@ -6,6 +6,7 @@ import weatherlap.datasets.jobs.FollowedJob;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Setting;
+import weatherlap.sim.random.Normal;
 
 /**
  * The share of the price that service other than leak damage takes, from what the shop paid. Calls come in proportion to the price of a job
@@ -25,7 +26,6 @@ import weatherlap.sim.assumptions.Setting;
  * @param after the fitted share
  */
 public record ServiceReserve(int jobs, int calls, double meanUsd, double expected, double before, double after) {
-    private static final double FIVE_PERCENT = 1.645;
 
     /** What a shop without a range is taken to know of it (judgement). */
     private static final double DEVIATION = 0.35;
@@ -63,7 +63,7 @@ public record ServiceReserve(int jobs, int calls, double meanUsd, double expecte
     private static double deviation(Setting setting) {
         return setting.range()
                 .filter(range -> range.low() > 0 && range.high() > range.low())
-                .map(range -> Math.log(range.high() / range.low()) / (2 * FIVE_PERCENT))
+                .map(range -> Math.log(range.high() / range.low()) / (2 * Normal.NINETY_PERCENT))
                 .orElse(DEVIATION);
     }
 

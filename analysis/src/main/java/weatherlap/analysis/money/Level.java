@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.StatUtils;
 import weatherlap.sim.Check;
+import weatherlap.sim.random.Normal;
 
 /**
  * How much more than foreseen, from pairs of actual and foreseen amounts:
@@ -30,7 +31,6 @@ import weatherlap.sim.Check;
  * @see "Iglewicz, Hoaglin 1993, How to Detect and Handle Outliers (the limit of 3.5 on the median absolute deviation)"
  */
 public record Level(int rows, double factor, double low, double high, double bias, double spread, List<Integer> aside) {
-    private static final double NINETY_PERCENT = 1.645;
     private static final double DEGREES = 4;
     private static final double SPREAD = 0.1;
     private static final int ENOUGH = 8;
@@ -74,7 +74,7 @@ public record Level(int rows, double factor, double low, double high, double bia
         double precision = 1 / (prior * prior) + seen;
         double raw = n == 0 ? 0 : mean + variance / 2;
         double log = seen / precision * raw;
-        double half = NINETY_PERCENT / Math.sqrt(precision);
+        double half = Normal.NINETY_PERCENT / Math.sqrt(precision);
         return new Level(
                 n,
                 Math.exp(log),
@@ -107,6 +107,6 @@ public record Level(int rows, double factor, double low, double high, double bia
 
     /** Standard deviation of ln F. */
     public double error() {
-        return Math.log(high / low) / (2 * NINETY_PERCENT);
+        return Math.log(high / low) / (2 * Normal.NINETY_PERCENT);
     }
 }

@@ -19,6 +19,7 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.price.Pricing;
+import weatherlap.sim.random.Normal;
 
 /** Fits waste, prices and margin to the money that job records keep; the model stands in {@link Level} and the package's page. */
 public final class MoneyFitter {
@@ -27,7 +28,6 @@ public final class MoneyFitter {
     /** How far an estimate may be off in the mean (judgement). */
     private static final double ESTIMATE_PRIOR = 0.2;
 
-    private static final double FIVE_PERCENT = 1.645;
     private static final double LEAST_PRIOR = 0.01;
     /** Fewer rows may be whole packages by chance. */
     private static final int ENOUGH_WHOLE = 5;
@@ -145,7 +145,7 @@ public final class MoneyFitter {
 
     private static double prior(ThreePoint points) {
         return points.low() > 0
-                ? Math.max(LEAST_PRIOR, Math.log(points.high() / points.low()) / (2 * FIVE_PERCENT))
+                ? Math.max(LEAST_PRIOR, Math.log(points.high() / points.low()) / (2 * Normal.NINETY_PERCENT))
                 : 1;
     }
 
@@ -263,7 +263,7 @@ public final class MoneyFitter {
                 .range()
                 .map(range -> Math.log((1 - range.low() - pricing.serviceReserve())
                                 / (1 - range.high() - pricing.serviceReserve()))
-                        / (2 * FIVE_PERCENT))
+                        / (2 * Normal.NINETY_PERCENT))
                 .filter(prior -> prior > LEAST_PRIOR)
                 .orElse(WASTE_PRIOR);
     }

@@ -14,6 +14,7 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.explain.Basis;
+import weatherlap.sim.explain.EarlierSource;
 import weatherlap.sim.explain.Origin;
 import weatherlap.sim.house.House;
 import weatherlap.sim.labour.LabourLine;
@@ -32,8 +33,6 @@ import weatherlap.sim.work.WorkTakeoff;
  */
 public final class OwnFigures {
     private static final String OWN = "own figure: ";
-    private static final String BEFORE = "; before: ";
-    private static final int LONGEST_BEFORE = 850;
 
     private final Assumptions assumptions;
     private final House house;
@@ -119,20 +118,11 @@ public final class OwnFigures {
                             step.origin().table(),
                             step.origin().row(),
                             Basis.OWN_FIGURE,
-                            OWN + words + before(step.origin().source())));
+                            OWN + words + EarlierSource.ofFirst(step.origin().source(), OWN)));
             steps.add(now);
             moved.put(now, change);
         }
         return new Tuned(steps, moved);
-    }
-
-    /** What a row rested on before it was ever tuned. */
-    private static String before(String source) {
-        if (source.startsWith(OWN)) {
-            int at = source.indexOf(BEFORE);
-            return at < 0 ? "" : source.substring(at);
-        }
-        return source.isEmpty() ? "" : BEFORE + source.substring(0, Math.min(source.length(), LONGEST_BEFORE));
     }
 
     /** For each minute of a step, what the left side of the line grows by. */

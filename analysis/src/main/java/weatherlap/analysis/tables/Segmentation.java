@@ -2,8 +2,8 @@ package weatherlap.analysis.tables;
 
 import java.io.Serializable;
 import java.util.List;
-import java.util.Locale;
 import weatherlap.analysis.words.Compass;
+import weatherlap.analysis.words.InWords;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 
@@ -44,10 +44,7 @@ public enum Segmentation {
     /** The segment that the openings of a wall belong to, with what its label sorts by. */
     Segment of(House house, Elevation wall) {
         return switch (this) {
-            case CLADDING ->
-                new Segment(
-                        house.cladding().ordinal(),
-                        house.cladding().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+            case CLADDING -> new Segment(house.cladding().ordinal(), InWords.of(house.cladding()));
             case STOREYS ->
                 new Segment(house.storeys(), house.storeys() + (house.storeys() == 1 ? " story" : " stories"));
             case DECADE -> decade(house.yearBuilt() / 10 * 10);

@@ -18,7 +18,7 @@ import weatherlap.sim.run.Simulator;
  * @param swings largest first, those of the same swing in the order in which they were taken
  * @param houses that they were measured on
  */
-public record SwingStudy(List<Swing> swings, int houses) {
+public record SwingStudy(List<DefaultSwing> swings, int houses) {
     /** Houses that are swept, evenly spread over the table; a house takes some milliseconds for each end of each default. */
     public static final int MOST_HOUSES = 8;
 
@@ -33,13 +33,13 @@ public record SwingStudy(List<Swing> swings, int houses) {
         List<House> houses = some.houses(usual);
         double[] taken =
                 houses.stream().mapToDouble(house -> savedUsd(house, simulator)).toArray();
-        List<Swing> swings = some.taken(usual).stream()
+        List<DefaultSwing> swings = some.taken(usual).stream()
                 .map(one -> {
                     double[] least = at(End.LEAST, one, usual, some, houses, taken, simulator);
                     double[] most = at(End.MOST, one, usual, some, houses, taken, simulator);
-                    return new Swing(one, mean(least), mean(taken), mean(most), changing(least, taken, most));
+                    return new DefaultSwing(one, mean(least), mean(taken), mean(most), changing(least, taken, most));
                 })
-                .sorted(Comparator.comparingDouble(Swing::usd).reversed())
+                .sorted(Comparator.comparingDouble(DefaultSwing::usd).reversed())
                 .toList();
         return new SwingStudy(swings, houses.size());
     }

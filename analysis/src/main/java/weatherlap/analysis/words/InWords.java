@@ -17,6 +17,11 @@ public final class InWords {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
+    /** With its first letter small, to stand within a sentence. */
+    public static String small(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+    }
+
     /** One, two and three. */
     public static String list(List<String> words) {
         int last = words.size() - 1;

@@ -48,13 +48,12 @@ public final class LeakWords {
                     "Opening up one window before deciding costs about $%.0f and would hardly change the choice (our judgment).",
                     look.value().priceUsd());
         }
-        String fault = look.fault().tradeName();
         return text(
                 "Opening up one window before deciding costs about $%.0f and is expected to save about $%.0f, most by showing"
                         + " this: %s. It %s (our judgment).",
                 look.value().priceUsd(),
                 look.value().gainUsd(),
-                fault.substring(0, 1).toLowerCase(Locale.ROOT) + fault.substring(1),
+                InWords.small(look.fault().tradeName()),
                 look.value().netUsd() > 0 ? "pays" : "does not pay");
     }
 

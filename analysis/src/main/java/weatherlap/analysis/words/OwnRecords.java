@@ -1,13 +1,12 @@
 package weatherlap.analysis.words;
 
 import weatherlap.sim.explain.Basis;
+import weatherlap.sim.explain.EarlierSource;
 import weatherlap.sim.explain.Origin;
 
 /** What a row says it rests on once the shop's own records have moved it. */
 public final class OwnRecords {
     private static final String FITTED = "the shop's own records of ";
-    private static final String BEFORE = "; before: ";
-    private static final int LONGEST_BEFORE = 850;
 
     private OwnRecords() {}
 
@@ -18,17 +17,8 @@ public final class OwnRecords {
      */
     public static Origin origin(int jobs, Origin before) {
         String source = FITTED + (jobs == 1 ? "1 job" : jobs + " jobs") + ", shrunk towards the table"
-                + before(before.source());
+                + EarlierSource.ofFirst(before.source(), FITTED);
         return new Origin(before.table(), before.row(), Basis.OWN_RECORDS, source);
-    }
-
-    /** In so many characters that a table takes the cell. */
-    private static String before(String source) {
-        if (isFitted(source)) {
-            int at = source.indexOf(BEFORE);
-            return at < 0 ? "" : source.substring(at);
-        }
-        return source.isEmpty() ? "" : BEFORE + source.substring(0, Math.min(source.length(), LONGEST_BEFORE));
     }
 
     /** Whether a row rests on records of jobs already. */

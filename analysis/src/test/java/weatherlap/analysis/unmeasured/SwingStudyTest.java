@@ -49,8 +49,9 @@ class SwingStudyTest {
                 .contains("barrier", "year_built", "storeys", "gap_in")
                 .doesNotHaveDuplicates();
         assertThat(study.swings())
-                .isSortedAccordingTo(Comparator.comparingDouble(Swing::usd).reversed());
-        Swing age = study.swings().stream()
+                .isSortedAccordingTo(
+                        Comparator.comparingDouble(DefaultSwing::usd).reversed());
+        DefaultSwing age = study.swings().stream()
                 .filter(swing -> swing.taken().column().equals("year_built"))
                 .findFirst()
                 .orElseThrow();

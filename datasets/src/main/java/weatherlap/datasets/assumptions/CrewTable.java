@@ -17,17 +17,14 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Setting;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.explain.Basis;
+import weatherlap.sim.explain.EarlierSource;
 import weatherlap.sim.explain.Origin;
+import weatherlap.sim.random.Normal;
 
 /** {@code crews.csv}, which an assumption folder may hold: how fast the shop's crews are. */
 public final class CrewTable {
     /** The change that names a crew: {@code crew=NAME}. */
     static final String CHANGE = "crew=";
-
-    private static final int LONGEST_BEFORE = 850;
-
-    /** From one end of a 90 % interval to the other, standard deviations. */
-    private static final double NINETY_PERCENT = 2 * 1.645;
 
     private CrewTable() {}
 
@@ -107,7 +104,7 @@ public final class CrewTable {
     }
 
     private static Scenario widened(Scenario scenario, Pace pace) {
-        double unknown = Math.max(0, Math.log(pace.high() / pace.low())) / NINETY_PERCENT;
+        double unknown = Math.max(0, Math.log(pace.high() / pace.low())) / (2 * Normal.NINETY_PERCENT);
         Setting before = scenario.settings().get(Scalar.CREW_SPREAD);
         Origin origin = before.origin();
         Map<Scalar, Setting> settings = new EnumMap<>(scenario.settings());
@@ -125,11 +122,9 @@ public final class CrewTable {
                                 origin.table(),
                                 origin.row(),
                                 origin.basis(),
-                                noted(
-                                        "widened from " + rounded(before.value())
-                                                + " by what is not known of the pace of crew " + pace.crew() + " ("
-                                                + AssumptionSchemas.CREWS.file() + ")",
-                                        origin.source()))));
+                                "widened from " + rounded(before.value()) + " by what is not known of the pace of crew "
+                                        + pace.crew() + " (" + AssumptionSchemas.CREWS.file() + ")"
+                                        + EarlierSource.of(origin.source()))));
         return new Scenario(settings, scenario.choices());
     }
 
@@ -139,8 +134,8 @@ public final class CrewTable {
 
     private static LabourStep at(LabourStep step, String crew, double factor) {
         Origin before = step.origin();
-        String source =
-                noted("\u00d7 " + rounded(factor) + ", the pace of crew " + crew + " (crews.csv)", before.source());
+        String source = "\u00d7 " + rounded(factor) + ", the pace of crew " + crew + " (crews.csv)"
+                + EarlierSource.of(before.source());
         return new LabourStep(
                 step.id(),
                 step.method(),
@@ -152,11 +147,5 @@ public final class CrewTable {
                 step.heightSensitive(),
                 step.people(),
                 new Origin(before.table(), before.row(), before.basis(), source));
-    }
-
-    private static String noted(String note, String before) {
-        return before.isEmpty()
-                ? note
-                : note + "; before: " + before.substring(0, Math.min(LONGEST_BEFORE, before.length()));
     }
 }

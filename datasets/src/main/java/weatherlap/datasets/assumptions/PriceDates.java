@@ -16,6 +16,7 @@ import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
 import weatherlap.datasets.table.Source;
 import weatherlap.datasets.table.TextTable;
+import weatherlap.sim.explain.EarlierSource;
 
 /**
  * Of which years the prices and wages of the tables are, and what they are in another: a row's price times the index of that year over the
@@ -30,7 +31,6 @@ public final class PriceDates {
     private static final String OPTION = "--as-of";
     private static final int EARLIEST = 1900;
     private static final int LATEST = 2200;
-    private static final int LONGEST_BEFORE = 850;
 
     /** Prices that lie further back than others by more years are called old: judgement, it only warns. */
     private static final int OLD_YEARS = 3;
@@ -157,13 +157,10 @@ public final class PriceDates {
         Map<String, String> cells = new HashMap<>();
         group.columns().forEach(column -> cells.put(column, rounded(row.number(column) * factor)));
         cells.put(YEAR, Integer.toString(year));
-        String before = row.text("source");
         cells.put(
                 "source",
                 "× " + rounded(factor) + " from " + row.text(YEAR) + " by " + PriceIndex.FILE
-                        + (before.isEmpty()
-                                ? ""
-                                : "; before: " + before.substring(0, Math.min(LONGEST_BEFORE, before.length()))));
+                        + EarlierSource.of(row.text("source")));
         return cells;
     }
 

@@ -94,12 +94,7 @@ public record BacktestReport(
     private ReportPage page() {
         BacktestText text = new BacktestText(result);
         List<Section> sections = new ArrayList<>();
-        sections.add(new Section(
-                "answer",
-                "The answer",
-                "Answer",
-                Section.Sheet.FIRST,
-                List.of(new Block.Paragraphs(text.sentences()), Block.Table.of(text.totals()))));
+        sections.add(Section.answer(List.of(new Block.Paragraphs(text.sentences()), Block.Table.of(text.totals()))));
         sections.add(
                 Section.plain("scores", "Against a plain average", "Scores", List.of(Block.Table.of(text.scores()))));
         sections.add(Section.plain(

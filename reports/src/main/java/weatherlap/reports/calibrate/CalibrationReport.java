@@ -59,12 +59,8 @@ public record CalibrationReport(
         CalibrationText text = new CalibrationText(calibration);
         BesideRatesText shop = new BesideRatesText(calibration);
         List<Section> sections = new ArrayList<>();
-        sections.add(new Section(
-                "answer",
-                "The answer",
-                "Answer",
-                Section.Sheet.FIRST,
-                List.of(new Block.Paragraphs(text.sentences()), Block.Table.of(text.keyFigures()))));
+        sections.add(
+                Section.answer(List.of(new Block.Paragraphs(text.sentences()), Block.Table.of(text.keyFigures()))));
         sections.add(Section.plain("evidence", "The evidence", "Evidence", pictures()));
         sections.add(Section.plain("crews", "Crews and years", "Crews", said(shop.crewSentences(), shop.crews())));
         sections.add(Section.plain("money", "Material and prices", "Material", materialAndPrices()));

@@ -10,6 +10,7 @@ import weatherlap.analysis.calibration.FittedJob;
 import weatherlap.analysis.calibration.GrossTiming;
 import weatherlap.analysis.calibration.HeldOutError;
 import weatherlap.analysis.calibration.StepFit;
+import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.reports.page.TableView;
@@ -232,7 +233,7 @@ final class CalibrationText {
         fits.forEach(fit -> table.row(
                 fit.step().id(),
                 fit.step().tradeName(),
-                fit.step().driver().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
+                InWords.of(fit.step().driver()),
                 minutes(fit.priorMinutes()),
                 minutes(fit.fittedMinutes()),
                 minutes(fit.lowMinutes()),

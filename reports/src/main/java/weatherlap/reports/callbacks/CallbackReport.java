@@ -58,15 +58,10 @@ public record CallbackReport(
                 text.scope() + " Weather of " + climate + "; " + assumed + ".",
                 "",
                 List.of(
-                        new Section(
-                                "answer",
-                                "The answer",
-                                "Answer",
-                                Section.Sheet.FIRST,
-                                List.of(
-                                        new Block.Paragraphs(text.sentences()),
-                                        Block.Table.of(text.levels()),
-                                        Block.Table.of(text.groupLevels()))),
+                        Section.answer(List.of(
+                                new Block.Paragraphs(text.sentences()),
+                                Block.Table.of(text.levels()),
+                                Block.Table.of(text.groupLevels()))),
                         new Section("evidence", "The evidence", "Evidence", Section.Sheet.PLAIN, evidence),
                         new Section("method", "How it was worked out", "Method", Section.Sheet.PLAIN, method(text))));
     }

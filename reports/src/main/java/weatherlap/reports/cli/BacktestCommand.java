@@ -1,6 +1,5 @@
 package weatherlap.reports.cli;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -62,15 +61,10 @@ final class BacktestCommand implements Callable<Integer> {
                 Optional.of(portfolio), assumptions.folder(), weather.climate(), weather.site(), assumptions.changes());
         new RunBacktest(
                         paths,
-                        in(jobs, "jobs.csv"),
-                        Optional.ofNullable(calls).map(file -> in(file, "callbacks.csv")),
+                        InputPaths.table(jobs, "jobs.csv"),
+                        Optional.ofNullable(calls).map(file -> InputPaths.table(file, "callbacks.csv")),
                         output.request())
                 .run(common.messages());
         return 0;
-    }
-
-    /** A folder or a workbook stands for the table in it. */
-    private static Path in(Path named, String table) {
-        return Files.exists(named.resolve(table)) ? named.resolve(table) : named;
     }
 }

@@ -1,6 +1,5 @@
 package weatherlap.reports.cli;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
@@ -15,6 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.jobs.Calibrate;
 import weatherlap.reports.jobs.CalibrateADay;
 import weatherlap.reports.options.AssumptionOptions;
@@ -100,7 +100,7 @@ final class CalibrateCommand implements Callable<Integer> {
                                 + " --a-day insert=9");
             }
             new Calibrate(
-                            Files.exists(jobs.resolve("jobs.csv")) ? jobs.resolve("jobs.csv") : jobs,
+                            InputPaths.table(jobs, "jobs.csv"),
                             Optional.ofNullable(portfolio),
                             Optional.ofNullable(since),
                             assumptions.folder(),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import weatherlap.analysis.words.InWords;
 import weatherlap.reports.words.FamilyWords;
 import weatherlap.reports.words.Phrases;
 import weatherlap.sim.assumptions.FaultKind;
@@ -96,7 +97,8 @@ record BehindSiding(FamilyWords words, Density density) {
                 .map(chance -> words.of(
                         "behind.likely",
                         new Phrases(words).tenths(chance.getValue()),
-                        lower(told(chance.getKey(), "name", chance.getKey().tradeName())),
+                        InWords.small(
+                                told(chance.getKey(), "name", chance.getKey().tradeName())),
                         told(chance.getKey(), "happens", chance.getKey().whatHappens())))
                 .toList();
     }
@@ -105,9 +107,5 @@ record BehindSiding(FamilyWords words, Density density) {
     private String told(LapFault fault, String what, String asTableHasIt) {
         String key = "fault." + fault.id() + '.' + what;
         return words.knows(key) ? words.of(key) : asTableHasIt;
-    }
-
-    private static String lower(String name) {
-        return name.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + name.substring(1);
     }
 }

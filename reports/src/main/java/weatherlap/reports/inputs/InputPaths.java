@@ -1,5 +1,6 @@
 package weatherlap.reports.inputs;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +29,11 @@ public record InputPaths(
     public InputPaths {
         climate = List.copyOf(climate);
         changes = List.copyOf(changes);
+    }
+
+    /** A folder or a workbook stands for the table in it. */
+    public static Path table(Path named, String file) {
+        return Files.exists(named.resolve(file)) ? named.resolve(file) : named;
     }
 
     /** With the portfolio called after its folder. */

@@ -29,7 +29,7 @@ public final class FirstSection {
         blocks.add(new Block.Numbers(words.numbers()));
         blocks.add(picture(figures));
         blocks.add(new Block.Questions(words.questions(ownRecords)));
-        return new Section("answer", "The answer", "Answer", Section.Sheet.FIRST, blocks);
+        return Section.answer(blocks);
     }
 
     private static Block.Dots picture(OwnerFigures figures) {

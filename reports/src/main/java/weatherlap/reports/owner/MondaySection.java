@@ -90,7 +90,7 @@ public final class MondaySection {
         figures.leak()
                 .cause()
                 .ifPresent(cause -> lines.add("On those five, open up one window and look for this: "
-                        + cause.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + cause.substring(1)
+                        + InWords.small(cause)
                         + ". It is the likeliest leak at "
                         + Numbers.plain(figures.leak().openings(), 0) + " of "
                         + Numbers.count(figures.leak().of(), "window", "windows") + "."));

@@ -210,15 +210,15 @@ public final class OwnerWords {
         if (isEven()) {
             return "Nothing. Both methods earn you the same for a crew day.";
         }
-        String raise = "f you are booked up, charge at least "
+        String raise = "If you are booked up, charge at least "
                 + usd(figures.even().perWindowUsd()) + " more a window for " + raised() + " ("
                 + usd(figures.even().perHouseUsd()) + " a house). Then a crew day earns you the same as with "
                 + figures.even().other().many() + ".";
         if (figures.even().raised() != figures.usual()) {
-            return "Nothing for " + usual + ". But i" + raise;
+            return "Nothing for " + usual + ". But " + InWords.small(raise);
         }
         double kept = figures.keptAfterRaiseUsd();
-        return "I" + raise + " "
+        return raise + " "
                 + (kept > 0
                         ? "The average family still saves " + usd(kept) + " at that price. Both of you gain."
                         : "But the average family saves only "

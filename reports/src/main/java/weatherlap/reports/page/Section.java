@@ -52,6 +52,11 @@ public record Section(String id, String title, String shortTitle, Sheet sheet, L
         blocks = List.copyOf(blocks);
     }
 
+    /** That a page opens with. */
+    public static Section answer(List<Block> blocks) {
+        return new Section("answer", "The answer", "Answer", Sheet.FIRST, blocks);
+    }
+
     /** That follows what stands before it. */
     public static Section plain(String id, String title, String shortTitle, List<Block> blocks) {
         return new Section(id, title, shortTitle, Sheet.PLAIN, blocks);

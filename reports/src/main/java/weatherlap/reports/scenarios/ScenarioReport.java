@@ -46,17 +46,12 @@ record ScenarioReport(String name, String scope, SideBySide sets, Map<String, Ob
                 scope + ".",
                 "",
                 List.of(
-                        new Section(
-                                "answer",
-                                "The answer",
-                                "Answer",
-                                Section.Sheet.FIRST,
-                                List.of(
-                                        new Block.Headline(text.sentences().get(0)),
-                                        new Block.Points(text.sentences()
-                                                .subList(1, text.sentences().size())),
-                                        new Block.Picture(Figure.of(text.slopes(scope), "scenario-methods.csv")),
-                                        Block.Table.of(text.headlines()))),
+                        Section.answer(List.of(
+                                new Block.Headline(text.sentences().get(0)),
+                                new Block.Points(text.sentences()
+                                        .subList(1, text.sentences().size())),
+                                new Block.Picture(Figure.of(text.slopes(scope), "scenario-methods.csv")),
+                                Block.Table.of(text.headlines()))),
                         new Section(
                                 "plans",
                                 "Houses whose plan changes",

@@ -1,9 +1,8 @@
 package weatherlap.reports.unmeasured;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import weatherlap.analysis.unmeasured.Swing;
+import weatherlap.analysis.unmeasured.DefaultSwing;
 import weatherlap.analysis.unmeasured.SwingStudy;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.shortform.HouseDefaults.Default;
@@ -45,7 +44,7 @@ public final class UnmeasuredSection {
         return table.build();
     }
 
-    private static String[] row(Swing swing) {
+    private static String[] row(DefaultSwing swing) {
         Default first = swing.taken().first();
         return new String[] {
             swing.taken().column(),
@@ -56,8 +55,7 @@ public final class UnmeasuredSection {
             ReportWords.usd(swing.mostUsd()),
             ReportWords.usd(swing.usd()),
             Integer.toString(swing.changing()),
-            first.basis().name().toLowerCase(Locale.ROOT).replace('_', ' ')
-                    + (first.source().isEmpty() ? "" : ": " + first.source())
+            first.basis().word() + (first.source().isEmpty() ? "" : ": " + first.source())
         };
     }
 

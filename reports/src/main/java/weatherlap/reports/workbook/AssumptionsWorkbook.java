@@ -1,17 +1,14 @@
 package weatherlap.reports.workbook;
 
-import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.dhatim.fastexcel.Workbook;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.table.Schema;
 import weatherlap.datasets.workbook.WorkbookTables;
 import weatherlap.reports.format.Content;
-import weatherlap.reports.format.FixedZip;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputFile;
 import weatherlap.reports.output.OutputRefused;
@@ -53,21 +50,14 @@ public record AssumptionsWorkbook(AssumptionTables tables) {
 
     /** The workbook itself. */
     Content content() {
-        return out -> {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            try (Workbook workbook = new Workbook(bytes, "Weatherlap", "1.0")) {
-                WordLists lists = new WordLists();
-                List<Schema> schemas = Stream.concat(
-                                AssumptionTables.SCHEMAS.stream(), AssumptionTables.MAY_LACK.stream())
-                        .filter(schema -> tables.texts().containsKey(schema.file()))
-                        .toList();
-                for (Schema schema : schemas) {
-                    byte[] csv = tables.texts().get(schema.file()).getBytes(StandardCharsets.UTF_8);
-                    TemplateWorkbook.table(workbook, schema, schema.columns(), csv, lists);
-                }
-                lists.write(workbook);
+        return FillInWorkbook.of((workbook, lists) -> {
+            List<Schema> schemas = Stream.concat(AssumptionTables.SCHEMAS.stream(), AssumptionTables.MAY_LACK.stream())
+                    .filter(schema -> tables.texts().containsKey(schema.file()))
+                    .toList();
+            for (Schema schema : schemas) {
+                byte[] csv = tables.texts().get(schema.file()).getBytes(StandardCharsets.UTF_8);
+                TemplateWorkbook.table(workbook, schema, schema.columns(), csv, lists);
             }
-            FixedZip.copy(bytes.toByteArray(), out);
-        };
+        });
     }
 }

@@ -1,6 +1,5 @@
 package weatherlap.reports.workbook;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -21,7 +20,6 @@ import weatherlap.datasets.table.Source;
 import weatherlap.datasets.table.TextTable;
 import weatherlap.datasets.workbook.SheetTable;
 import weatherlap.reports.format.Content;
-import weatherlap.reports.format.FixedZip;
 
 /** The workbook to fill in: houses, walls and windows, on request jobs and service calls, with one made-up house, and notes. */
 public final class TemplateWorkbook {
@@ -32,33 +30,27 @@ public final class TemplateWorkbook {
 
     /** @param records whether jobs and service calls have sheets too */
     public static Content of(boolean records) {
-        return out -> {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            try (Workbook workbook = new Workbook(bytes, "Weatherlap", "1.0")) {
-                WordLists lists = new WordLists();
-                notes(workbook.newWorksheet("Read me"), NOTES);
-                for (Schema schema : PortfolioTables.ALL) {
-                    table(workbook, schema, schema.columns(), TemplatePortfolio.bytes(schema.file()), lists);
-                }
-                if (records) {
-                    Schema jobs = JobSchema.of(JOBS, AssumptionTables.bundled().assumptions());
-                    byte[] example = TemplateJobs.bytes(JOBS);
-                    List<String> kept = List.of(new String(example, StandardCharsets.UTF_8)
-                            .lines()
-                            .findFirst()
-                            .orElseThrow()
-                            .split(","));
-                    List<Column> columns = jobs.columns().stream()
-                            .filter(column -> kept.contains(column.name()))
-                            .toList();
-                    table(workbook, jobs, columns, example, lists);
-                    Schema calls = CallSchema.CALLBACKS;
-                    table(workbook, calls, calls.columns(), TemplateJobs.bytes(CallSchema.FILE), lists);
-                }
-                lists.write(workbook);
+        return FillInWorkbook.of((workbook, lists) -> {
+            notes(workbook.newWorksheet("Read me"), NOTES);
+            for (Schema schema : PortfolioTables.ALL) {
+                table(workbook, schema, schema.columns(), TemplatePortfolio.bytes(schema.file()), lists);
             }
-            FixedZip.copy(bytes.toByteArray(), out);
-        };
+            if (records) {
+                Schema jobs = JobSchema.of(JOBS, AssumptionTables.bundled().assumptions());
+                byte[] example = TemplateJobs.bytes(JOBS);
+                List<String> kept = List.of(new String(example, StandardCharsets.UTF_8)
+                        .lines()
+                        .findFirst()
+                        .orElseThrow()
+                        .split(","));
+                List<Column> columns = jobs.columns().stream()
+                        .filter(column -> kept.contains(column.name()))
+                        .toList();
+                table(workbook, jobs, columns, example, lists);
+                Schema calls = CallSchema.CALLBACKS;
+                table(workbook, calls, calls.columns(), TemplateJobs.bytes(CallSchema.FILE), lists);
+            }
+        });
     }
 
     /** A sheet of a table as it stands in CSV. */

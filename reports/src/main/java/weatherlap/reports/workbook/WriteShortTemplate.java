@@ -1,8 +1,6 @@
 package weatherlap.reports.workbook;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,7 +14,6 @@ import weatherlap.datasets.table.Source;
 import weatherlap.datasets.table.TextTable;
 import weatherlap.datasets.workbook.WorkbookTables;
 import weatherlap.reports.format.Content;
-import weatherlap.reports.format.FixedZip;
 import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.NextCommand;
 import weatherlap.reports.output.OutputFile;
@@ -36,7 +33,7 @@ public record WriteShortTemplate(OutputRequest output) {
     public void run(Messages messages) throws IOException {
         if (WorkbookTables.isNamedSo(output.folder())) {
             WriteTemplate.refuseOtherEnding(output.folder());
-            OutputFile.write(output.folder(), WriteShortTemplate::workbook);
+            OutputFile.write(output.folder(), FillInWorkbook.of(WriteShortTemplate::sheets));
         } else {
             try (OutputFolder folder = output.open(List.of())) {
                 folder.write(ShortTable.FILE, Content.of(csv()));
@@ -58,18 +55,12 @@ public record WriteShortTemplate(OutputRequest output) {
         return csv.toString();
     }
 
-    private static void workbook(OutputStream out) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (Workbook workbook = new Workbook(bytes, "Weatherlap", "1.0")) {
-            WordLists lists = new WordLists();
-            List<Row> rows = TextTable.read(Source.of(ShortTable.FILE, csv()), ShortTable.SCHEMA, new Problems())
-                    .orElseThrow()
-                    .rows()
-                    .toList();
-            new TableSheet(ShortTable.SCHEMA, ShortTable.SCHEMA.columns()).write(workbook, "Windows", rows, lists);
-            TemplateWorkbook.notes(workbook.newWorksheet("Read me"), NOTES);
-            lists.write(workbook);
-        }
-        FixedZip.copy(bytes.toByteArray(), out);
+    private static void sheets(Workbook workbook, WordLists lists) throws IOException {
+        List<Row> rows = TextTable.read(Source.of(ShortTable.FILE, csv()), ShortTable.SCHEMA, new Problems())
+                .orElseThrow()
+                .rows()
+                .toList();
+        new TableSheet(ShortTable.SCHEMA, ShortTable.SCHEMA.columns()).write(workbook, "Windows", rows, lists);
+        TemplateWorkbook.notes(workbook.newWorksheet("Read me"), NOTES);
     }
 }

@@ -10,6 +10,9 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * two tails, each 1/64 of the draws, where lines would be too coarse, they are those of the library.
  */
 public final class Normal {
+    /** From the middle of an interval that holds 90 % to either end, standard deviations, to three decimals as tables have it. */
+    public static final double NINETY_PERCENT = 1.645;
+
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
     private static final int STEPS = 4096;
     private static final double TAIL = 1.0 / 64;

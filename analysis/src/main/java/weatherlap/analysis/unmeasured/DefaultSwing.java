@@ -13,7 +13,7 @@ import weatherlap.datasets.shortform.ShortPortfolio.Taken;
  * @param mostUsd at the other end, likewise
  * @param changing houses of which the cheaper method is not the same at both ends and as taken
  */
-public record Swing(Taken taken, double leastUsd, double takenUsd, double mostUsd, int changing) {
+public record DefaultSwing(Taken taken, double leastUsd, double takenUsd, double mostUsd, int changing) {
     /** How far apart the three lie, USD a house. */
     public double usd() {
         return DoubleStream.of(leastUsd, takenUsd, mostUsd).max().orElseThrow()
