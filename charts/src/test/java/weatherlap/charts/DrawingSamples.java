@@ -72,7 +72,7 @@ public final class DrawingSamples {
                 "All inserts keep 84 of 101 square feet.",
                 List.of(
                         new GlassSquares.Row("today", 101.3),
-                        new GlassSquares.Row("Full-flange where it fits", 98.7),
+                        new GlassSquares.Row("Marco completo donde se puede", 98.7),
                         new GlassSquares.Row("All inserts", 83.9)),
                 GlassSquares.squareFt2(101.3));
     }

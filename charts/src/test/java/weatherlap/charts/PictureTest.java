@@ -78,6 +78,14 @@ class PictureTest {
                         assertThat(page.contains(label.box())).as("%s", label).isTrue());
     }
 
+    /** A name cut short on a sheet that a family signs is a name left out. */
+    @ParameterizedTest
+    @MethodSource("usual")
+    void cutsNoUsualName(Picture picture) {
+        assertThat(Svg.parse(picture.svg()).labels())
+                .noneMatch(label -> label.text().endsWith(Lettering.CUT));
+    }
+
     @ParameterizedTest
     @MethodSource("every")
     void writesNoTextOverAnother(Picture picture) {

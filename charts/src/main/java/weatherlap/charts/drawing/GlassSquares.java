@@ -34,9 +34,11 @@ public record GlassSquares(String title, String message, List<Row> rows, double 
 
     private static final int[] STEPS = {1, 2, 5};
     private static final int MOST_SQUARES = 42;
-    private static final double LABEL_PX = 168;
+    private static final double LEAST_LABEL_PX = 168;
+    private static final double MOST_LABEL_PX = 260;
     private static final double SIDE_PX = 10;
-    private static final double PITCH_PX = 12.5;
+    private static final double SIDE_OF_PITCH = 0.8;
+    private static final double GAP_PX = 8;
     private static final int ROW_PX = 19;
     private static final int WIDTH_PX = 700;
     private static final Font TYPE = Theme.TEXT.deriveFont(13.5f);
@@ -77,25 +79,38 @@ public record GlassSquares(String title, String message, List<Row> rows, double 
     @Override
     public void draw(Graphics2D graphics) {
         double today = rows.isEmpty() ? 0 : rows.get(0).glassFt2();
+        double labelPx = labelPx();
+        double sidePx = Math.min(SIDE_PX, SIDE_OF_PITCH * (WIDTH_PX - labelPx) / MOST_SQUARES);
         for (int r = 0; r < rows.size(); r++) {
             Row row = rows.get(r);
-            double top = r * ROW_PX + 4.0;
-            Lettering.draw(
-                    graphics, Lettering.fit(row.label(), TYPE, LABEL_PX - 8), TYPE, Tone.INK, 0, top + SIDE_PX, 0);
-            squares(graphics, row.glassFt2() / squareFt2, Math.max(today, row.glassFt2()) / squareFt2, top);
+            double base = r * ROW_PX + 4.0 + SIDE_PX;
+            Lettering.draw(graphics, Lettering.fit(row.label(), TYPE, labelPx - GAP_PX), TYPE, Tone.INK, 0, base, 0);
+            Graphics2D beside = (Graphics2D) graphics.create();
+            beside.translate(labelPx, base - sidePx);
+            squares(beside, row.glassFt2() / squareFt2, Math.max(today, row.glassFt2()) / squareFt2, sidePx);
+            beside.dispose();
         }
     }
 
-    private static void squares(Graphics2D graphics, double kept, double all, double top) {
+    /** As wide as the longest label, within bounds that leave the squares their room. */
+    private double labelPx() {
+        double longest = rows.stream()
+                .mapToDouble(row -> Lettering.width(row.label(), TYPE))
+                .max()
+                .orElse(0);
+        return Math.max(LEAST_LABEL_PX, Math.min(longest + GAP_PX, MOST_LABEL_PX));
+    }
+
+    private static void squares(Graphics2D graphics, double kept, double all, double sidePx) {
         Pen pen = new Pen(graphics);
         for (int i = 0; i < Math.ceil(all - 1e-9); i++) {
-            double x = LABEL_PX + i * PITCH_PX;
-            double whole = Math.min(1, all - i) * SIDE_PX;
-            double full = Math.max(0, Math.min(1, kept - i)) * SIDE_PX;
+            double x = i * sidePx / SIDE_OF_PITCH;
+            double whole = Math.min(1, all - i) * sidePx;
+            double full = Math.max(0, Math.min(1, kept - i)) * sidePx;
             graphics.setPaint(Tone.FULL_FLANGE.color());
-            graphics.fill(new Rectangle2D.Double(x, top, full, SIDE_PX));
+            graphics.fill(new Rectangle2D.Double(x, 0, full, sidePx));
             pen.line(Tone.MUTED, 0.75f);
-            graphics.draw(new Rectangle2D.Double(x, top, whole, SIDE_PX));
+            graphics.draw(new Rectangle2D.Double(x, 0, whole, sidePx));
         }
     }
 }

@@ -1,7 +1,12 @@
 package weatherlap.datasets.shop;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * The terms on which a shop names a price.
@@ -27,6 +32,14 @@ public record Terms(
             Optional.empty(),
             Optional.empty(),
             OptionalDouble.empty());
+
+    /** From one to twelve, twice. */
+    private static final List<String> COUNTED = List.of(
+            "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "un",
+            "dos", "tres", "cuatro", "cinco", "seis", "siete", "ocho", "nueve", "diez", "once", "doce");
+
+    private static final Pattern NAMED_YEARS = Pattern.compile(
+            "(?iu)\\b(\\d{1,2}|" + String.join("|", COUNTED) + ")[ \u00a0-]+(?:full +)?(?:years?|yrs?|a\u00f1os?)\\b");
 
     /**
      * A line of a price.
@@ -64,6 +77,21 @@ public record Terms(
     /** A price of a list, USD: rounded as the shop says; as it is where the shop says nothing. */
     public double rounded(double priceUsd) {
         return roundToUsd.isPresent() ? nearest(priceUsd, roundToUsd.getAsDouble()) : priceUsd;
+    }
+
+    /** The years that its warranty names, as "10 years", "two-year" or "dos años"; empty where it names none. */
+    public Set<Integer> warrantyYears() {
+        Set<Integer> years = new TreeSet<>();
+        warranty.map(NAMED_YEARS::matcher).ifPresent(found -> {
+            while (found.find()) {
+                String number = found.group(1).toLowerCase(Locale.ROOT);
+                years.add(
+                        Character.isDigit(number.charAt(0))
+                                ? Integer.parseInt(number)
+                                : 1 + COUNTED.indexOf(number) % 12);
+            }
+        });
+        return years;
     }
 
     private static double nearest(double priceUsd, double step) {

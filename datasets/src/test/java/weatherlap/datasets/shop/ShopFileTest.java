@@ -13,11 +13,14 @@ import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import weatherlap.datasets.Corpus;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
@@ -49,6 +52,22 @@ class ShopFileTest {
     void whatIsLeftOutIsAbsent() throws IOException {
         Files.writeString(folder.resolve("shop.toml"), "");
         assertThat(shop()).isEqualTo(Shop.UNNAMED);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Work: two years. Units: as their maker says. | 2",
+                "A full ten-year warranty; glass 20 years | 10 20",
+                "Garant\u00eda de dos a\u00f1os, 12 a\u00f1o | 2 12",
+                "We mend what leaks, for life. Built since 1962 |",
+                "Twenty years of work, Year One |"
+            })
+    void theYearsThatAWarrantyNames(String words, String years) throws IOException {
+        Files.writeString(folder.resolve("shop.toml"), "warranty = \"" + words + "\"\n");
+        assertThat(shop().terms().warrantyYears().stream().map(Object::toString).collect(Collectors.joining(" ")))
+                .isEqualTo(years == null ? "" : years);
     }
 
     /** The template says nothing until a line is filled in, and every line of it may be. */

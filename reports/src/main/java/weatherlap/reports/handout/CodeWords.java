@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.reports.offer.ChoiceWords;
@@ -54,7 +55,7 @@ record CodeWords(WindowKinds kinds, Choices choices, ChoiceWords names, Density 
                 .flatMap(choice -> choice.escapesLost().stream())
                 .flatMap(room -> room.bearers().stream())
                 .forEach(o -> lost.add(kinds.mark(o)));
-        return words.count(rooms.size(), "code.escape", shortfalls(CodeRule.ESCAPE))
+        return words.of("code.escape.rooms", shortfalls(CodeRule.ESCAPE))
                 + (lost.isEmpty() ? "" : words.of("code.escape.new", some(lost)))
                 + (rooms.stream().allMatch(room -> room.id().isPresent()) ? "" : words.of("code.escape.alone"))
                 + words.of("code.escape.ask");
@@ -65,26 +66,28 @@ record CodeWords(WindowKinds kinds, Choices choices, ChoiceWords names, Density 
         boolean said = Stream.of(CodeRule.LIGHT, CodeRule.VENTILATION)
                 .flatMap(rule -> choices.all().stream().flatMap(choice -> choice.rooms(rule).stream()))
                 .anyMatch(room -> room.change().flag().isPresent());
-        return said
-                ? words.count(
-                        rooms(CodeRule.LIGHT).size(),
-                        "code.light",
-                        shortfalls(CodeRule.LIGHT),
-                        shortfalls(CodeRule.VENTILATION))
-                : "";
+        return said ? words.of("code.light.rooms", shortfalls(CodeRule.LIGHT), shortfalls(CodeRule.VENTILATION)) : "";
     }
 
-    /** 1 today, 1 with all full-flange, 2 with all inserts. */
+    /** 1 of 3 today, 1 with all full-flange, 2 with all inserts; or 1 with every choice. */
     private String shortfalls(CodeRule rule) {
         FamilyWords words = names.words();
-        String today = Integer.toString(RoomChange.shortBefore(rooms(rule)));
-        List<String> after = choices.all().stream()
-                .map(choice -> words.of(
-                        "code.after",
-                        Integer.toString(RoomChange.shortAfter(choice.rooms(rule))),
-                        names.inSentence(choice)))
+        List<String> counts = choices.all().stream()
+                .map(choice -> Integer.toString(RoomChange.shortAfter(choice.rooms(rule))))
                 .toList();
-        return words.of("code.today", today, String.join(", ", after));
+        String after = counts.size() > 1 && counts.stream().distinct().count() == 1
+                ? words.of("code.after.every", counts.get(0))
+                : IntStream.range(0, counts.size())
+                        .mapToObj(c -> words.of(
+                                "code.after",
+                                counts.get(c),
+                                names.inSentence(choices.all().get(c))))
+                        .collect(Collectors.joining(", "));
+        return words.of(
+                "code.today",
+                Integer.toString(RoomChange.shortBefore(rooms(rule))),
+                Integer.toString(rooms(rule).size()),
+                after);
     }
 
     /** What is said of today holds for every choice alike. */

@@ -55,11 +55,12 @@ public record Density(
             ladder.add(new Density("close", 9, 48, 26, 160, kinds, 0, true, true));
         }
         ladder.add(list("close list", 150, kinds));
-        ladder.add(list("close list", 110, kinds));
+        ladder.add(list("close list bare", 150, kinds));
         ladder.add(list("close list bare", 100, kinds));
+        ladder.add(list("close list bare split", 100, kinds));
         for (int listed : FEWER_LISTED) {
             if (listed < kinds) {
-                ladder.add(list("close list bare", 100, listed));
+                ladder.add(list("close list bare split", 100, listed));
             }
         }
         return ladder;

@@ -2,9 +2,11 @@ package weatherlap.reports.handout;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import weatherlap.analysis.plan.PlanReason;
 import weatherlap.analysis.plan.PlanReasons;
@@ -32,7 +34,6 @@ import weatherlap.sim.run.Simulator;
 /** Puts a handout together from the results of one house. */
 public final class HandoutMaker {
     private static final int LONGEST_LABEL = 240;
-    private static final int LONGEST_WEATHER = 160;
 
     private final House house;
     private final SheetWords sheet;
@@ -121,7 +122,7 @@ public final class HandoutMaker {
         Optional<Figure> rose = rain.climate().anyBearing() ? Optional.empty() : Optional.of(rain.rose());
         return new Handout(
                 words(),
-                ShopHead.of(sheet.shop(), words(), density),
+                ShopHead.of(sheet.shop(), choices.all().size(), words(), density),
                 sheet.pricesShown(),
                 density.cut(house.label(), LONGEST_LABEL),
                 facts(),
@@ -129,12 +130,12 @@ public final class HandoutMaker {
                 offer.table(),
                 new MixedPlan(choices, offer.names(), reasons, sheet.prices(), words(), density).windows(),
                 new SeeTheDifference(kinds, choices, methods, takeoffs, offer.names(), density).difference(),
-                new MethodLines(house.cladding(), words()).columns(choices.methods()),
+                new MethodLines(house.cladding(), words()).columns(named(density)),
                 sections,
                 windows.rest(),
                 windows.footPx(),
                 WindowViews.widestPx(sections),
-                density.cut(RainOnHouse.weather(rain.climate(), words()), LONGEST_WEATHER),
+                RainOnHouse.weather(rain.climate(), density, words()),
                 rose,
                 rose.map(known -> rain.walls(density)),
                 new BehindSiding(words(), density).lines(takeoffs.get(lasting())),
@@ -161,8 +162,20 @@ public final class HandoutMaker {
     }
 
     private Ticks ticks() {
-        return TickViews.of(
-                TickTable.of(choices, takeoffs, sheet.prices()), choices, offer, kinds, sheet.pricesShown());
+        return TickViews.of(tickTable(), choices, offer, kinds, sheet.pricesShown());
+    }
+
+    private TickTable tickTable() {
+        return TickTable.of(choices, takeoffs, sheet.prices());
+    }
+
+    /** The methods that it names: those of its choices, and on a page those to tick. */
+    private Set<Method> named(Density density) {
+        Set<Method> named = EnumSet.copyOf(choices.methods());
+        if (!density.bounded()) {
+            tickTable().walls().forEach(rows -> rows.forEach(row -> named.addAll(row.methods())));
+        }
+        return named;
     }
 
     /** The method under which most of what is in the wall stays. */

@@ -82,7 +82,17 @@ record MixedPlan(
                 .collect(Collectors.joining("; "));
     }
 
+    /** Where the swap is with a method that the sheet does not offer, what closes the others is the reason that a family can read. */
     private String reason(List<PlanReason> alike) {
+        String closed = closed(alike.get(0));
+        boolean offered = alike.get(0)
+                .swap()
+                .filter(swap -> choices.methods().contains(swap.method()))
+                .isPresent();
+        return closed.isEmpty() || offered || alike.get(0).why() == PlanReason.Why.ONLY_ONE ? open(alike) : closed;
+    }
+
+    private String open(List<PlanReason> alike) {
         return switch (alike.get(0).why()) {
             case ONLY_ONE -> only(alike.get(0));
             case LEAST_RISK -> held(alike, "reason.least_risk");
@@ -94,7 +104,13 @@ record MixedPlan(
     }
 
     private String only(PlanReason reason) {
-        String closed = reason.closed().entrySet().stream()
+        String closed = closed(reason);
+        return words.of("reason.only", words.name(reason.method(), "sentence"))
+                + (closed.isEmpty() ? "" : ": " + closed);
+    }
+
+    private String closed(PlanReason reason) {
+        return reason.closed().entrySet().stream()
                 .filter(entry -> !entry.getValue().contains(Limit.BEHIND_MASONRY))
                 .map(entry -> words.of(
                         "reason.closed",
@@ -103,27 +119,23 @@ record MixedPlan(
                                 .map(limit -> words.of("limit." + limit.word()))
                                 .toList())))
                 .collect(Collectors.joining("; "));
-        return words.of("reason.only", words.name(reason.method(), "sentence"))
-                + (closed.isEmpty() ? "" : ": " + closed);
     }
 
     /** What the other method would do to the leaks, and what it would save. */
     private String held(List<PlanReason> alike, String key) {
         Optional<String> saved = range(alike, swap -> Math.max(0, -swap.moreUsd()));
+        String other = other(alike, "reason.other");
         return saved.isEmpty()
-                ? words.of(key, other(alike))
-                : prices.shown()
-                        ? words.of(key + ".saves", other(alike), saved.get())
-                        : words.of(key + ".untold", other(alike));
+                ? words.of(key, other)
+                : prices.shown() ? words.of(key + ".saves", other, saved.get()) : words.of(key + ".untold", other);
     }
 
     private String saving(List<PlanReason> alike) {
         Optional<String> usd = range(alike, Swap::moreUsd);
+        String other = other(alike, "reason.any_other");
         return usd.isEmpty()
-                ? words.of("saving.none", other(alike))
-                : prices.shown()
-                        ? words.of("saving", other(alike), usd.get())
-                        : words.of("saving.untold", other(alike));
+                ? words.of("saving.none", other)
+                : prices.shown() ? words.of("saving", other, usd.get()) : words.of("saving.untold", other);
     }
 
     /** From the least to the most; empty where it is nothing. */
@@ -137,8 +149,10 @@ record MixedPlan(
                 : Optional.of(least.equals(most) ? least : words.of("between", least, most));
     }
 
-    private String other(List<PlanReason> alike) {
-        return words.name(swap(alike.get(0)).method(), "sentence");
+    /** The method it is held against; not by its name where the sheet offers none by it, and so says nowhere what it is. */
+    private String other(List<PlanReason> alike, String unnamed) {
+        Method other = swap(alike.get(0)).method();
+        return choices.methods().contains(other) ? words.name(other, "sentence") : words.of(unnamed);
     }
 
     private static Swap swap(PlanReason reason) {

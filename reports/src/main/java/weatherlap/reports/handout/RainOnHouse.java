@@ -25,9 +25,11 @@ import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
  * inches. How hard the design spell is, is said by the classes of BS 8104:1992: below 33, 56.5 and 100 L/m², and above.
  */
 record RainOnHouse(HouseTakeoff takeoff, RainClimate climate, FamilyWords words) {
+    private static final String INVENTED = " (invented)";
     private static final int STEP_DEG = 10;
     private static final double MM_PER_INCH = 25.4;
     private static final int MOST_WALLS = 6;
+    private static final int LONGEST_PLACE = 140;
     private static final int LONGEST_WALL = 32;
 
     Figure rose() {
@@ -59,8 +61,12 @@ record RainOnHouse(HouseTakeoff takeoff, RainClimate climate, FamilyWords words)
     }
 
     /** Whose weather it is. */
-    static String weather(RainClimate climate, FamilyWords words) {
-        return words.of(climate.anyBearing() ? "rain.weather.elsewhere" : "rain.weather", climate.name());
+    static String weather(RainClimate climate, Density density, FamilyWords words) {
+        String name = climate.name();
+        String shown = name.endsWith(INVENTED)
+                ? words.of("rain.weather.invented", name.substring(0, name.length() - INVENTED.length()))
+                : density.cut(name, LONGEST_PLACE);
+        return words.of(climate.anyBearing() ? "rain.weather.elsewhere" : "rain.weather", shown);
     }
 
     /** The walls in table order; on paper the wettest of them, where there are many. */

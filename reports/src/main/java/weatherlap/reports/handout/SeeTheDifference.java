@@ -4,7 +4,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.drawing.GlassSquares;
 import weatherlap.charts.drawing.RoomView;
 import weatherlap.charts.drawing.RoomView.Edge;
@@ -58,7 +57,7 @@ record SeeTheDifference(
                                 group.size()),
                 views,
                 Figure.of(squares(square, any.glassTodayFt2())),
-                words().of("difference.squares", Numbers.trimmed(square, 0)));
+                words().count(Math.round(square), "difference.squares"));
     }
 
     private GlassSquares squares(double square, double today) {
@@ -67,11 +66,11 @@ record SeeTheDifference(
         choices.all().forEach(choice -> rows.add(new GlassSquares.Row(names.title(choice), choice.glassFt2())));
         String told = choices.all().stream()
                 .map(choice -> words().of(
-                                "difference.squares.one",
+                                "difference.rows.choice",
                                 names.title(choice),
                                 phrases().ft2(choice.glassFt2())))
-                .reduce(words().of("difference.squares.today", phrases().ft2(today)), (a, b) -> a + " " + b);
-        return new GlassSquares(words().of("difference.squares.title"), told, rows, square);
+                .reduce(words().of("difference.rows.today", phrases().ft2(today)), (a, b) -> a + " " + b);
+        return new GlassSquares(words().of("difference.rows.title"), told, rows, square);
     }
 
     private Seen view(Group group, OpeningGeometry geometry, String name, String style, boolean after) {

@@ -13,7 +13,7 @@ import weatherlap.reports.words.FamilyWords;
  * @param logo markup that is safe to stand in a page; empty: none
  * @param name untrusted text, as all that follows
  * @param address in lines
- * @param holds how long the prices hold
+ * @param holds how long its prices hold
  * @param warranty in the shop's words; empty: it has none to print
  */
 public record ShopHead(
@@ -33,7 +33,8 @@ public record ShopHead(
         warranty = List.copyOf(warranty);
     }
 
-    static ShopHead of(Shop shop, FamilyWords words, Density density) {
+    /** @param prices how many stand on the sheet */
+    static ShopHead of(Shop shop, int prices, FamilyWords words, Density density) {
         Letterhead head = shop.letterhead();
         String name = density.printed(head.name().orElse(""));
         return new ShopHead(
@@ -46,8 +47,8 @@ public record ShopHead(
                 lines(head.address().map(density::printed)),
                 shop.terms()
                         .priceHoldsDays()
-                        .map(days -> words.count(days, "sign.holds"))
-                        .orElseGet(() -> words.of("sign.holds.blank")),
+                        .map(days -> words.count(prices, "sign.holds", words.count(days, "days")))
+                        .orElseGet(() -> words.count(prices, "sign.blank")),
                 lines(shop.terms().warranty().map(text -> density.cut(text, LONGEST_WARRANTY))));
     }
 

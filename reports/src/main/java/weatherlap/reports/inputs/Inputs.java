@@ -107,6 +107,10 @@ public record Inputs(
         reader.warnings().addAll(PriceDates.old(assumptions.orElseThrow()));
         reader.warnings()
                 .addAll(SightlineWords.exceptions(assumptions.orElseThrow().assumptions()));
+        ShopReading.otherWarranty(
+                        shop.orElseThrow().shop(),
+                        assumptions.orElseThrow().assumptions().scenario())
+                .ifPresent(reader.warnings()::add);
         paths.portfolio().flatMap(ShortPortfolio::saidOf).ifPresent(reader.warnings()::add);
         paths.portfolio().map(SheetNames::in).ifPresent(names -> reader.warnings()
                 .replaceAll(names::said));

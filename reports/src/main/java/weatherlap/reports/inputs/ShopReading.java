@@ -5,12 +5,18 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import weatherlap.analysis.words.Numbers;
+import weatherlap.datasets.shop.Shop;
 import weatherlap.datasets.shop.ShopFile;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.workbook.Beside;
 import weatherlap.reports.output.Checksum;
+import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.assumptions.Scenario;
 
 /** What a run reads of the shop. */
 public final class ShopReading {
@@ -25,6 +31,20 @@ public final class ShopReading {
 
     public static Loaded<ShopFile> read(InputPaths paths) {
         return file(paths).map(ShopFile::read).orElseGet(() -> Loaded.of(ShopFile.NONE));
+    }
+
+    /** The years that the shop's warranty names, where those that its prices are made with are not among them. */
+    static Optional<String> otherWarranty(Shop shop, Scenario scenario) {
+        int priced = scenario.whole(Scalar.WARRANTY_YEARS);
+        Set<Integer> named = shop.terms().warrantyYears();
+        return named.isEmpty() || named.contains(priced)
+                ? Optional.empty()
+                : Optional.of(ShopFile.FILE + ":warranty: it names "
+                        + named.stream().map(Object::toString).collect(Collectors.joining(" and "))
+                        + (named.equals(Set.of(1)) ? " year" : " years") + ", but prices hold leak repairs for "
+                        + Numbers.count(priced, "year", "years")
+                        + " (warranty_years); if they should go by your words, add --set warranty_years="
+                        + named.iterator().next());
     }
 
     /** SHA-256 of what was read, by kind and name. */

@@ -140,9 +140,9 @@ public record Offer(
         List<RoomChange> lost = choice.escapesLost();
         return lost.isEmpty()
                 ? words.of("none")
-                : words.of(
+                : words.count(
+                        lost.size(),
                         "escapes.lost",
-                        Integer.toString(lost.size()),
                         lost.stream()
                                 .flatMap(room -> room.bearers().stream())
                                 .map(mark)
@@ -175,7 +175,8 @@ public record Offer(
         String adds = choices.methods().stream()
                 .map(method -> ' ' + FamilyWords.capital(words.name(method, "adds")))
                 .collect(Collectors.joining());
-        return words.of(
+        return words.count(
+                        choices.all().size(),
                         "holds",
                         String.join(", ", holds),
                         ownWarranty

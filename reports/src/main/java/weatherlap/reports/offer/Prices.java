@@ -36,9 +36,4 @@ public record Prices(Terms terms, boolean shown) {
                         .toPlainString()
                 + "%";
     }
-
-    /** A difference of prices, to the nearest ten dollars. */
-    String difference(double usd) {
-        return Numbers.usd(Math.round(usd / 10) * 10.0);
-    }
 }

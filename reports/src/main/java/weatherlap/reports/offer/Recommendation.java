@@ -17,7 +17,12 @@ record Recommendation(Choices choices, ChoiceWords names, Prices prices, String 
 
     /** Whether it names one choice: more than one is there, and it is not a matter of taste. */
     boolean decides() {
-        return choices.all().size() > 1 && (choices.choice().atRisk() || saves() < 0 || share() >= LIKELY);
+        return choices.all().size() > 1 && !alike() && (choices.choice().atRisk() || saves() < 0 || share() >= LIKELY);
+    }
+
+    /** No choice keeps the family's limit, and they differ in leaks by less than judgement can tell: the risk is no reason for one of them. */
+    private boolean alike() {
+        return choices.choice().atRisk() && !choices.leaks().tells();
     }
 
     String sentence() {
@@ -28,7 +33,7 @@ record Recommendation(Choices choices, ChoiceWords names, Prices prices, String 
         }
         String next = names.inSentence(next());
         if (!decides()) {
-            return either(choices.recommended(), next());
+            return either(alike() ? "advice.alike" : "advice.either", choices.recommended(), next());
         }
         if (choices.choice().atRisk()) {
             return words.of("advice.least_risk", best);
@@ -57,14 +62,14 @@ record Recommendation(Choices choices, ChoiceWords names, Prices prices, String 
         return PlanSums.cheaper(choices.parts(), choices.recommended().plan(), next().plan());
     }
 
-    private String either(OfferedPlan best, OfferedPlan next) {
+    private String either(String key, OfferedPlan best, OfferedPlan next) {
         OfferedPlan lighter = best.glassFt2() >= next.glassFt2() ? best : next;
         OfferedPlan cheaper = best.plan().priceUsd() <= next.plan().priceUsd() ? best : next;
         FamilyWords words = names.words();
         return lighter == cheaper
-                ? words.of("advice.either", names.inSentence(best), names.inSentence(next))
+                ? words.of(key, names.inSentence(best), names.inSentence(next))
                 : words.of(
-                        "advice.either.light",
+                        key + ".light",
                         names.inSentence(best),
                         names.inSentence(next),
                         names.inSentence(lighter),
@@ -79,8 +84,9 @@ record Recommendation(Choices choices, ChoiceWords names, Prices prices, String 
         FamilyWords words = names.words();
         String other = names.inSentence(next);
         if (price >= damage && price >= glass) {
-            return prices.shown()
-                    ? words.of("advice.price", prices.difference(price), other, years)
+            double lower = prices.quote(next).price() - prices.quote(best).price();
+            return prices.shown() && lower > 0
+                    ? words.of("advice.price", Prices.usd(lower), other, years)
                     : words.of("advice.price.untold", other, years);
         }
         return words.of(damage >= glass ? "advice.leaks" : "advice.glass", other, years);

@@ -50,6 +50,7 @@ public record ShopSide(Choices choices, Offer offer, PlanParts direct, PlanParts
                 List.of(
                         List.of("Price asked, before tax", Prices.usd(asked)),
                         List.of("Direct cost: labor, material, repairs under the warranty", usd(directUsd)),
+                        List.of("Set aside for service calls", usd(asked * serviceReserve)),
                         List.of("Gross profit", usd(gross)),
                         List.of("Gross margin", Numbers.percent(gross / asked, 1)),
                         List.of("Gross profit a crew day", usd(gross / Math.max(1, choice.days()))),

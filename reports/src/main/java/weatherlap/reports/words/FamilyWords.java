@@ -83,7 +83,13 @@ public final class FamilyWords {
         int last = words.size() - 1;
         return last < 1
                 ? String.join("", words)
-                : of("list.and", String.join(", ", words.subList(0, last)), words.get(last));
+                : of(and(words.get(last)), String.join(", ", words.subList(0, last)), words.get(last));
+    }
+
+    /** Spanish says its "and" otherwise before the sound of an i. */
+    private static String and(String next) {
+        String start = next.toLowerCase(Locale.ROOT);
+        return start.startsWith("i") || start.startsWith("hi") ? "list.and.before_i" : "list.and";
     }
 
     /** With its first letter as a capital. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.plan.Plan;
@@ -20,10 +22,12 @@ import weatherlap.reports.words.Language;
 import weatherlap.reports.words.Phrases;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.Simulator;
 
 /** The plan window by window stands on the sheet as the search gives it: a price, a reason for each window, no figure of leaks. */
 class MixedPlanTest {
+    private static final Pattern LOWER = Pattern.compile("the price is \\$([\\d,.]+\\d) lower");
     private static final FamilyWords WORDS = FamilyWords.in(Language.EN);
 
     @Test
@@ -39,18 +43,49 @@ class MixedPlanTest {
             assertThat(windows.isPresent())
                     .as(house.id())
                     .isEqualTo(choice.family().single().isEmpty());
+            theAdviceAndTheBoxesAgree(page);
             if (windows.isPresent()) {
                 mixed++;
                 Plan plan = choice.family();
                 assertThat(line(page, "Price").cells()).contains(Numbers.usd(Math.rint(plan.priceUsd())));
                 assertThat(line(page, "Leak damage in 20 years*").cells()).allMatch(cell -> !cell.contains("%"));
                 assertThat(windows.get().windows()).allSatisfy(line -> assertThat(line.words())
-                        .matches("(Only|Keeps|Comes|Shares|Part) .*\\.")
+                        .matches("(Only|Keeps|Comes|Shares|Part|An insert is out,) .*\\.")
                         .doesNotContain("\u2013", "NaN", "%"));
+                for (Method method : Method.values()) {
+                    boolean explained = page.methods().stream()
+                            .anyMatch(column -> column.style().equals(method.label()));
+                    assertThat(explained
+                                    || windows.get().windows().stream()
+                                            .noneMatch(line -> (line.name() + line.words()).contains(method.label())))
+                            .as("%s says what %s is where it names it", house.id(), method)
+                            .isTrue();
+                }
                 assertThat(windows(windows.get())).containsExactlyInAnyOrderElementsOf(windows(house, plan));
             }
         }
         assertThat(mixed).isGreaterThan(5);
+    }
+
+    /** The price that an advice tells is the difference of two prices in the boxes; a risk that is alike in them is no reason for one. */
+    private static void theAdviceAndTheBoxesAgree(Handout page) {
+        List<Double> prices = line(page, "Price").cells().stream()
+                .map(cell -> Double.parseDouble(cell.replaceAll("[$,]", "")))
+                .toList();
+        Matcher lower = LOWER.matcher(page.advice());
+        if (lower.find()) {
+            double told = Double.parseDouble(lower.group(1).replace(",", ""));
+            assertThat(prices.stream().flatMap(one -> prices.stream().map(other -> one - other)))
+                    .as(page.advice())
+                    .contains(told);
+        }
+        if (line(page, "Leak damage in 20 years*").cells().stream().allMatch("about the same"::equals)) {
+            assertThat(page.advice()).doesNotContain("lowest leak risk");
+        }
+        long badges = page.offer().heads().stream()
+                .filter(head -> !head.badge().isEmpty())
+                .count();
+        assertThat(badges).as(page.advice()).isEqualTo(page.advice().startsWith("We advise") ? 1 : 0);
     }
 
     private static Line line(Handout page, String label) {

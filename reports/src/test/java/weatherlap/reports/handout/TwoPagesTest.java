@@ -49,7 +49,11 @@ class TwoPagesTest {
             Sheet sheet = sheet(handout, Paper.values()[h % Paper.values().length]);
             assertThat(sheet.pages()).as(house.id()).isEqualTo(2);
             assertThat(sheet.smallestPt()).as(house.id()).isGreaterThanOrEqualTo(SMALLEST_PT - 0.01);
-            assertThat(sheet.text()).as(house.id()).doesNotContainPattern(MORE);
+            assertThat(sheet.text()).as(house.id()).doesNotContainPattern(MORE).doesNotContain("\u2026");
+            assertThat(sheet.text())
+                    .as("%s: what the methods are stands on one page", house.id())
+                    .containsPattern("can and cannot do(?:(?!page 1 of 2).)*New laps done badly can leak too|"
+                            + "can and cannot do(?:(?!page 1 of 2).)*so look at it now and then");
             assertThat(house.openings()).allSatisfy(opening -> assertThat(sheet.text())
                     .contains(Phrases.size(
                             opening.frame().widthIn(), opening.frame().heightIn())));

@@ -112,6 +112,14 @@ class FamilyWordsTest {
         assertThat(SPANISH.of("title")).isNotEqualTo(ENGLISH.of("title"));
     }
 
+    @Test
+    void spanishSaysItsAndOtherwiseBeforeAnI() {
+        assertThat(SPANISH.list(List.of("con aleta", "inserto"))).isEqualTo("con aleta e inserto");
+        assertThat(SPANISH.list(List.of("inserto", "con aleta", "hilo"))).isEqualTo("inserto, con aleta e hilo");
+        assertThat(SPANISH.list(List.of("inserto", "con aleta"))).isEqualTo("inserto y con aleta");
+        assertThat(ENGLISH.list(List.of("full-flange", "insert"))).isEqualTo("full-flange and insert");
+    }
+
     private static Set<String> places(String message) {
         return Pattern.compile("\\{\\d}")
                 .matcher(message)
