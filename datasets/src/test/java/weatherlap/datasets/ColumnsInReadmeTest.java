@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import weatherlap.datasets.assumptions.AssumptionSchemas;
 import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.assumptions.SettingRows;
 import weatherlap.datasets.climate.ClimateCsv;
 import weatherlap.datasets.climate.GeneratorParameters;
 import weatherlap.datasets.generator.Mix;
@@ -47,10 +48,10 @@ class ColumnsInReadmeTest {
     }
 
     private static String scenario() {
-        StringBuilder expected = new StringBuilder("| choice | one of |\n| --- | --- |\n");
+        StringBuilder expected = new StringBuilder("| choice | one of | meaning |\n| --- | --- | --- |\n");
         for (Choice choice : Choice.values()) {
             String words = choice.allowed().isEmpty() ? "any text" : String.join(", ", choice.allowed());
-            expected.append("| `%s` | %s |\n".formatted(choice.key(), words));
+            expected.append("| `%s` | %s | %s |\n".formatted(choice.key(), words, choice.meaning()));
         }
         expected.append("\n| scalar | holds | meaning |\n| --- | --- | --- |\n");
         for (Scalar scalar : Scalar.values()) {
@@ -79,7 +80,13 @@ class ColumnsInReadmeTest {
                 .filter(field -> field.getType() == Schema.class)
                 .map(ColumnsInReadmeTest::value);
         return Stream.concat(
-                constants, Stream.of(ClimateCsv.schema("climate.csv"), jobs(), ItemTable.ITEMS, CallSchema.CALLBACKS));
+                constants,
+                Stream.of(
+                        ClimateCsv.schema("climate.csv"),
+                        jobs(),
+                        ItemTable.ITEMS,
+                        CallSchema.CALLBACKS,
+                        SettingRows.SCHEMA));
     }
 
     /** Without the columns that are named after rows of labour-steps.csv. */

@@ -28,7 +28,7 @@ record RowParts(Problems problems) {
     }
 
     /** A basis in words of one's own is what a figure of the shop rests on. */
-    private static String own(String basis, String source) {
+    static String own(String basis, String source) {
         return source.isEmpty() ? basis : basis + "; " + source;
     }
 

@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Nearest;
 import weatherlap.datasets.table.Problems;
-import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Toml;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
@@ -27,7 +26,7 @@ final class ScenarioText {
     /** No scenario is longer; what is longer is not read. */
     static final int LONGEST = 1_000_000;
 
-    private static final String CHOICES = "choices";
+    static final String CHOICES = "choices";
 
     /** Scalars of earlier versions, and what took their place. */
     private static final Map<String, String> RETIRED =
@@ -36,19 +35,28 @@ final class ScenarioText {
     /** So many names that are not known are named; the rest are counted. */
     private static final int MOST_NAMED = 20;
 
-    private final Toml toml;
+    private final SettingPlaces places;
     private final Problems problems;
 
-    private ScenarioText(String text, Problems problems) {
-        this.toml = new Toml(FILE, text);
+    private ScenarioText(SettingPlaces places, Problems problems) {
+        this.places = places;
         this.problems = problems;
     }
 
     /** The scenario, or every problem in it. */
     static Optional<Scenario> read(String text, Problems problems) {
+        Toml toml = new Toml(FILE, text);
+        return toml.tree(problems).flatMap(tree -> read(tree, SettingPlaces.in(toml), problems));
+    }
+
+    /**
+     * The same of a tree that was read already.
+     *
+     * @param tree a node for each scalar by its name, and one for the choices
+     */
+    static Optional<Scenario> read(JsonNode tree, SettingPlaces places, Problems problems) {
         int before = problems.errorCount();
-        ScenarioText scenario = new ScenarioText(text, problems);
-        Optional<Scenario> read = scenario.toml.tree(problems).flatMap(scenario::scenario);
+        Optional<Scenario> read = new ScenarioText(places, problems).scenario(tree);
         return problems.errorCount() > before ? Optional.empty() : read;
     }
 
@@ -58,9 +66,9 @@ final class ScenarioText {
         for (Scalar scalar : Scalar.values()) {
             JsonNode node = tree.get(scalar.key());
             if (node == null) {
-                problems.error(FILE, 0, scalar.key(), "is missing (" + SettingNode.expected(scalar) + ")");
+                error(scalar.key(), "is missing (" + SettingNode.expected(scalar) + ")");
             } else {
-                new SettingNode(scalar, node, toml.line(scalar.key()), problems)
+                new SettingNode(scalar, node, places, problems)
                         .read()
                         .ifPresent(setting -> settings.put(scalar, setting));
             }
@@ -77,17 +85,22 @@ final class ScenarioText {
         List<String> unknown = new ArrayList<>();
         tree.fieldNames().forEachRemaining(name -> {
             if (RETIRED.containsKey(name)) {
-                problems.warning(FILE, toml.line(name), name, "is no longer used: " + RETIRED.get(name));
+                problems.warning(places.at(name, "", "is no longer used: " + RETIRED.get(name)));
             } else if (!known.contains(name)) {
                 unknown.add(name);
             }
         });
+        Arrays.stream(Choice.values()).map(Choice::key).forEach(known::add);
         for (String name : unknown.subList(0, Math.min(unknown.size(), MOST_NAMED))) {
-            problems.error(FILE, toml.line(name), Quoted.bare(name), "is not known" + Nearest.hint(name, known));
+            error(name, "is not known" + Nearest.hint(name, known));
         }
         if (unknown.size() > MOST_NAMED) {
             problems.error(FILE, "holds " + (unknown.size() - MOST_NAMED) + " more unknown names");
         }
+    }
+
+    private void error(String name, String message) {
+        problems.error(places.at(name, "", message));
     }
 
     private Map<Choice, String> choices(JsonNode table) {
@@ -97,7 +110,7 @@ final class ScenarioText {
             if (Choice.of(name).isEmpty()) {
                 List<String> known =
                         Arrays.stream(Choice.values()).map(Choice::key).toList();
-                problems.error(FILE, toml.line(name), Quoted.bare(name), "is not a choice" + Nearest.hint(name, known));
+                error(name, "is not a choice" + Nearest.hint(name, known));
             }
         }
         for (Choice choice : Choice.values()) {
@@ -114,7 +127,7 @@ final class ScenarioText {
             if (fault.isEmpty()) {
                 choices.put(choice, word.textValue());
             } else {
-                problems.error(FILE, toml.line(choice.key()), choice.key(), fault);
+                problems.error(places.at(choice.key(), "value", fault));
             }
         }
         return choices;

@@ -18,15 +18,15 @@ import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.explain.Basis;
 import weatherlap.sim.explain.Origin;
 
-/** The table of one scalar in {@code scenario.toml}. */
-record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
-    private static final List<String> KEYS = List.of("value", "low", "high", "unit", "basis", "source");
+/** What is said of one scalar: its table in {@code scenario.toml}, or its row in a sheet. */
+record SettingNode(Scalar scalar, JsonNode node, SettingPlaces places, Problems problems) {
+    static final List<String> KEYS = List.of("value", "low", "high", "unit", "basis", "source");
 
     /** The setting; empty where anything in it is wrong, which is reported. */
     Optional<Setting> read() {
         int before = problems.errorCount();
         if (!node.isObject()) {
-            error("is not a table; expected: [" + scalar.key() + "] with " + String.join(", ", KEYS));
+            error("", "is not a table; expected: [" + scalar.key() + "] with " + String.join(", ", KEYS));
             return Optional.empty();
         }
         checkNames();
@@ -46,6 +46,11 @@ record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
         return type(scalar).expected();
     }
 
+    /** What people typed for a scalar, as {@code scenario.toml} has it. */
+    static String plain(Scalar scalar, String typed) {
+        return type(scalar).plain(typed);
+    }
+
     /** What is wrong with a number for a scalar; empty: nothing. */
     static String fault(Scalar scalar, String number) {
         String fault = type(scalar).fault(number);
@@ -58,20 +63,21 @@ record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
         for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
             String name = names.next();
             if (!KEYS.contains(name)) {
-                error(Quoted.of(name) + " is not one of " + String.join(", ", KEYS) + Nearest.hint(name, KEYS));
+                error("", Quoted.of(name) + " is not one of " + String.join(", ", KEYS) + Nearest.hint(name, KEYS));
             }
         }
     }
 
     private OptionalDouble number(String key) {
         JsonNode number = node.path(key);
-        if (!number.isNumber()) {
-            error(key + (number.isMissingNode() ? " is missing (" : " is not a number (") + expected(scalar) + ")");
-            return OptionalDouble.empty();
+        if (number.isNull()) {
+            return OptionalDouble.empty(); // what is wrong was said where it was typed
         }
-        String fault = fault(scalar, number.asText());
+        String fault = number.isNumber()
+                ? fault(scalar, number.asText())
+                : (number.isMissingNode() ? "is missing (" : "is not a number (") + expected(scalar) + ")";
         if (!fault.isEmpty()) {
-            error(key + " " + fault);
+            error(key, fault);
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(number.doubleValue());
@@ -86,9 +92,16 @@ record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
         if (low.isEmpty() || high.isEmpty()) {
             return Optional.empty();
         }
+        if (low.getAsDouble() > high.getAsDouble()) {
+            error("low", CsvText.cell(low) + " is above high " + CsvText.cell(high));
+            return Optional.empty();
+        }
         if (low.getAsDouble() > value || value > high.getAsDouble()) {
-            error("low " + CsvText.cell(low) + ", value " + CsvText.cell(value) + ", high " + CsvText.cell(high)
-                    + " must not fall");
+            problems.warning(places.at(
+                    scalar.key(),
+                    "value",
+                    CsvText.cell(value) + " is outside low " + CsvText.cell(low) + " and high " + CsvText.cell(high)
+                            + ", which count for nothing now; write your own, or leave both out"));
             return Optional.empty();
         }
         return Optional.of(new ThreePoint(low.getAsDouble(), value, high.getAsDouble()));
@@ -97,7 +110,7 @@ record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
     private void checkUnit() {
         String unit = node.path("unit").asText(scalar.unit());
         if (!unit.equals(scalar.unit())) {
-            error("unit " + Quoted.of(unit) + " must be " + Quoted.of(scalar.unit()));
+            error("unit", Quoted.of(unit) + " must be " + Quoted.of(scalar.unit()));
         }
     }
 
@@ -105,23 +118,25 @@ record SettingNode(Scalar scalar, JsonNode node, int line, Problems problems) {
         String word = node.path("basis").asText("");
         String source = node.path("source").asText("");
         if (!Characters.shown(source).equals(source)) {
-            error("source holds a character that no page can show");
+            error("source", "holds a character that no page can show");
             return Optional.empty();
         }
         if (!Basis.words().contains(word)) {
-            error("basis " + Quoted.of(word) + " is not one of " + String.join(", ", Basis.words())
-                    + Nearest.hint(word, Basis.words()));
+            error(
+                    "basis",
+                    Quoted.of(word) + " is not one of " + String.join(", ", Basis.words())
+                            + Nearest.hint(word, Basis.words()));
             return Optional.empty();
         }
         Basis basis = Basis.valueOf(word.toUpperCase(Locale.ROOT).replace(' ', '_'));
         if (basis.needsSource() && source.isBlank()) {
-            error("source is empty; the basis " + word + " names its source");
+            error("source", "is empty; the basis " + word + " names its source");
             return Optional.empty();
         }
         return Optional.of(new Origin(ScenarioText.FILE, scalar.key(), basis, source));
     }
 
-    private void error(String message) {
-        problems.error(ScenarioText.FILE, line, scalar.key(), message);
+    private void error(String part, String message) {
+        problems.error(places.at(scalar.key(), part, message));
     }
 }

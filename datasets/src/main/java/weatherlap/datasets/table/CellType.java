@@ -109,9 +109,9 @@ public sealed interface CellType {
             Optional<String> amount = isBearing() && Bearings.degrees(cell).isPresent()
                     ? number(Bearings.degrees(cell))
                     : switch (unit) {
-                        case "inches" -> number(Lengths.inches(cell));
-                        case "feet" -> number(Lengths.feet(cell));
-                        case "fraction" -> Amounts.share(cell);
+                        case "inches", "in." -> number(Lengths.inches(cell));
+                        case "feet", "ft" -> number(Lengths.feet(cell));
+                        case "fraction", "fraction/year" -> Amounts.share(cell);
                         case "percent" -> Amounts.percent(cell);
                         default -> unit.startsWith("USD") ? Amounts.dollars(cell) : Amounts.of(unit, cell);
                     };
@@ -163,7 +163,7 @@ public sealed interface CellType {
 
         /** The bound that was passed, where it may be reached. */
         private String nearest(double value) {
-            if (unit.equals("fraction") && value >= 2 && value > high && value <= 100) {
+            if (unit.startsWith("fraction") && value >= 2 && value > high && value <= 100) {
                 return "; write " + Amounts.shown(value) + "% where percent is meant";
             }
             boolean tooLow = value <= low;

@@ -32,7 +32,8 @@ final class Header {
         this.width = names.size();
         this.complete = complete;
         asTyped = separator != Separator.COMMA
-                || names.stream().anyMatch(name -> !schema.names().contains(name));
+                || names.stream().anyMatch(name -> !schema.names().contains(name))
+                || !schema.names().stream().filter(names::contains).toList().equals(names);
     }
 
     /** Reads a header row and reports what is wrong with it; empty where no column is known at all. */

@@ -14,8 +14,12 @@ public final class Problems {
     private int warningCount;
 
     public void error(String file, int row, String column, String message) {
+        error(new Problem(file, row, column, message));
+    }
+
+    public void error(Problem problem) {
         if (errorCount++ < KEPT) {
-            errors.add(new Problem(file, row, column, message));
+            errors.add(problem);
         }
     }
 
@@ -25,8 +29,12 @@ public final class Problems {
     }
 
     public void warning(String file, int row, String column, String message) {
+        warning(new Problem(file, row, column, message));
+    }
+
+    public void warning(Problem problem) {
         if (warningCount++ < KEPT) {
-            warnings.add(new Problem(file, row, column, message));
+            warnings.add(problem);
         }
     }
 

@@ -1,5 +1,7 @@
 package weatherlap.datasets.typed;
 
+import static java.util.Map.entry;
+
 import java.math.BigDecimal;
 import java.text.NumberFormat;
 import java.util.Locale;
@@ -15,15 +17,20 @@ public final class Amounts {
             Pattern.compile("([+-]?)(\\d{1,3}(?:([,' ])\\d{3})(?:\\3\\d{3})*)(\\.\\d*)?");
     private static final Pattern DECIMAL = Pattern.compile("[+-]?(?:\\d{1,15}(?:\\.\\d{0,15})?|\\.\\d{1,15})");
     private static final Pattern WITH_WORD = Pattern.compile("([^a-z°%]*?\\d[\\d.,' ]*?) ?([a-z°%][a-z0-9²°%. /-]*)");
-    private static final Map<String, Set<String>> WORDS = Map.of(
-            "minutes", Set.of("min", "mins", "minute"),
-            "person-minutes", Set.of("min", "mins", "minute", "minutes"),
-            "hours", Set.of("h", "hr", "hrs", "hour"),
-            "square feet", Set.of("ft2", "ft²", "sf", "sq ft", "sq. ft."),
-            "ft²", Set.of("ft2", "sf", "sq ft", "sq. ft."),
-            "degrees", Set.of("°", "deg", "degree"),
-            "meters", Set.of("m", "meter"),
-            "°f", Set.of("f", "deg f", "°"));
+    private static final Map<String, Set<String>> WORDS = Map.ofEntries(
+            entry("minutes", Set.of("min", "mins", "minute")),
+            entry("min", Set.of("mins", "minute", "minutes")),
+            entry("person-minutes", Set.of("min", "mins", "minute", "minutes")),
+            entry("hours", Set.of("h", "hr", "hrs", "hour")),
+            entry("h", Set.of("hr", "hrs", "hour", "hours")),
+            entry("years", Set.of("yr", "yrs", "year")),
+            entry("people", Set.of("person", "men")),
+            entry("lb", Set.of("lbs", "pound", "pounds")),
+            entry("square feet", Set.of("ft2", "ft²", "sf", "sq ft", "sq. ft.")),
+            entry("ft²", Set.of("ft2", "sf", "sq ft", "sq. ft.")),
+            entry("degrees", Set.of("°", "deg", "degree")),
+            entry("meters", Set.of("m", "meter")),
+            entry("°f", Set.of("f", "deg f", "°")));
 
     private Amounts() {}
 

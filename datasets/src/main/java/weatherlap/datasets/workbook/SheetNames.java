@@ -19,8 +19,8 @@ public record SheetNames(Map<String, Sheet> sheets) {
     /** Name of the file beside the tables. */
     public static final String FILE = ".weatherlap-sheets";
 
-    private static final Pattern PLACE =
-            Pattern.compile("(?<![\\w/\\\\.-])([a-z][a-z-]*\\.csv)(?::(\\d{1,7}))?(?::([a-z][a-z0-9_]*))?(?=[:; ,]|$)");
+    private static final Pattern PLACE = Pattern.compile(
+            "(?<![\\w/\\\\.-])([a-z][a-z-]*\\.(?:csv|toml))(?::(\\d{1,7}))?(?::([a-z][a-z0-9_]*))?(?=[:; ,]|$)");
 
     private static final Pattern MISSING =
             Pattern.compile("([a-z-]+\\.(?:csv|toml)): is missing from the folder \".*?\"");
@@ -35,11 +35,18 @@ public record SheetNames(Map<String, Sheet> sheets) {
      * @param name as the workbook has it
      * @param letters of the columns, by their names; none: it is a table of its own, whose places are line and column
      * @param called what columns are called in it, where that is not their name
+     * @param cells in which single names stand, where the sheet has a row for each; none: it is a table like others
      */
-    public record Sheet(String name, Map<String, String> letters, Map<String, String> called) {
+    public record Sheet(
+            String name, Map<String, String> letters, Map<String, String> called, Map<String, String> cells) {
         public Sheet {
             letters = new LinkedHashMap<>(letters);
             called = new LinkedHashMap<>(called);
+            cells = new LinkedHashMap<>(cells);
+        }
+
+        public Sheet(String name, Map<String, String> letters, Map<String, String> called) {
+            this(name, letters, called, Map.of());
         }
 
         public Sheet(String name, Map<String, String> letters) {
@@ -47,6 +54,12 @@ public record SheetNames(Map<String, Sheet> sheets) {
         }
 
         private String place(String row, String column) {
+            if (!cells.isEmpty()) {
+                return name
+                        + (column == null
+                                ? ""
+                                : (cells.containsKey(column) ? "!" + cells.get(column) : "") + ":" + column);
+            }
             String own = column == null ? "" : ":" + called.getOrDefault(column, column);
             if (row == null) {
                 return name + own;
@@ -72,6 +85,11 @@ public record SheetNames(Map<String, Sheet> sheets) {
                     .append('\t')
                     .append(own)
                     .append('\n'));
+            sheet.cells().forEach((row, cell) -> lines.append("\t\t\t")
+                    .append(row)
+                    .append('\t')
+                    .append(cell)
+                    .append('\n'));
         });
         return lines.toString();
     }
@@ -84,7 +102,9 @@ public record SheetNames(Map<String, Sheet> sheets) {
                 String file = "";
                 for (String line : Files.readAllLines(folder.resolve(FILE))) {
                     String[] parts = line.split("\t", -1);
-                    if (parts.length == 4) {
+                    if (parts.length == 5) {
+                        sheets.get(file).cells.put(parts[3], parts[4]);
+                    } else if (parts.length == 4) {
                         sheets.get(file).called.put(parts[2], parts[3]);
                     } else if (parts.length == 3) {
                         sheets.get(file).letters.put(parts[1], parts[2]);

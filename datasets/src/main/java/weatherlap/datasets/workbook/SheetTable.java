@@ -11,6 +11,11 @@ import java.util.Optional;
  * @param file how the table is called in a folder
  */
 public record SheetTable(String sheet, String file) {
+    /** By which a workbook of assumptions is told. */
+    static final SheetTable STEPS = new SheetTable("Labor steps", "labour-steps.csv");
+
+    private static final SheetTable SETTINGS = new SheetTable("Settings", "settings.csv");
+
     /** All, in the order in which a workbook has them. */
     public static final List<SheetTable> ALL = List.of(
             new SheetTable("Houses", "houses.csv"),
@@ -19,14 +24,20 @@ public record SheetTable(String sheet, String file) {
             new SheetTable("Jobs", "jobs.csv"),
             new SheetTable("Items", "job-items.csv"),
             new SheetTable("Callbacks", "callbacks.csv"),
-            new SheetTable("Labor steps", "labour-steps.csv"),
+            STEPS,
             new SheetTable("Materials", "materials.csv"),
             new SheetTable("Units", "units.csv"),
             new SheetTable("Sightlines", "sightlines.csv"),
             new SheetTable("Lap faults", "lap-faults.csv"),
             new SheetTable("Wages", "wages.csv"),
             new SheetTable("Price index", "price-index.csv"),
-            new SheetTable("Crews", "crews.csv"));
+            new SheetTable("Crews", "crews.csv"),
+            SETTINGS);
+
+    /** Whether its name is so common that it is read beside other assumptions alone. */
+    boolean goesWithOthers() {
+        return equals(SETTINGS);
+    }
 
     /** The table of a sheet, called as here or as its file; capitals and blanks around do not count. */
     static Optional<SheetTable> of(String sheet) {

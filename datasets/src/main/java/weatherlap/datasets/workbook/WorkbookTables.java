@@ -36,6 +36,20 @@ public record WorkbookTables(Map<String, String> texts, SheetNames names) {
         texts = Map.copyOf(texts);
     }
 
+    /** The same with the text of one more table. */
+    public WorkbookTables with(String file, String text) {
+        Map<String, String> more = new LinkedHashMap<>(texts);
+        more.put(file, text);
+        return new WorkbookTables(more, names);
+    }
+
+    /** The same with a name for one of the tables. */
+    public WorkbookTables named(String file, SheetNames.Sheet sheet) {
+        Map<String, SheetNames.Sheet> more = new LinkedHashMap<>(names.sheets());
+        more.put(file, sheet);
+        return new WorkbookTables(texts, new SheetNames(more));
+    }
+
     /** Whether a file is called as workbooks are. */
     public static boolean isNamedSo(Path file) {
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
@@ -95,7 +109,8 @@ public record WorkbookTables(Map<String, String> texts, SheetNames names) {
                 .noneMatch(sheet -> SheetTable.of(sheet.getName()).equals(Optional.of(SheetTable.ALL.get(0)))));
         for (Sheet sheet : sheets) {
             Optional<SheetTable> table = SheetTable.of(sheet.getName());
-            if (table.isEmpty() && (told.isEmpty() || sheet.getVisibility() != SheetVisibility.VISIBLE)) {
+            if (table.isEmpty() && (told.isEmpty() || sheet.getVisibility() != SheetVisibility.VISIBLE)
+                    || table.filter(SheetTable::goesWithOthers).isPresent() && !holdsAssumptions(sheets)) {
                 continue;
             }
             SheetText text = new SheetText(sheet.getName(), cells);
@@ -129,6 +144,12 @@ public record WorkbookTables(Map<String, String> texts, SheetNames names) {
                 errors.isEmpty() ? Optional.of(new WorkbookTables(texts, new SheetNames(names))) : Optional.empty(),
                 errors,
                 warnings);
+    }
+
+    private static boolean holdsAssumptions(List<Sheet> sheets) {
+        return sheets.stream()
+                .flatMap(sheet -> SheetTable.of(sheet.getName()).stream())
+                .anyMatch(SheetTable.STEPS::equals);
     }
 
     private static String known() {

@@ -109,8 +109,19 @@ class ScenarioTextTest {
                 .contains("basis \"habit\" is not one of standard");
         assertThat(error("crew_size", "basis = \"common practice\"", "basis = \"standard\""))
                 .contains("source is empty");
-        assertThat(error("discount_rate", "low = 0.02", "low = 0.06"))
-                .endsWith("low 0.06, value 0.05, high 0.08 must not fall");
+        assertThat(error("discount_rate", "low = 0.02", "low = 0.09")).endsWith("low 0.09 is above high 0.08");
+    }
+
+    /** As where --set moves it there. */
+    @Test
+    void aRangeThatTheValueLeavesCountsForNothing() {
+        Scenario read = ScenarioText.read(bundled.replace("low = 0.33", "low = 0.45"), problems)
+                .orElseThrow();
+        assertThat(read.settings().get(Scalar.GROSS_MARGIN).range()).isEmpty();
+        assertThat(problems.warnings())
+                .singleElement()
+                .asString()
+                .matches("scenario.toml:\\d+:gross_margin: value 0.4 is outside low 0.45 and high 0.5, which .*");
     }
 
     @Test

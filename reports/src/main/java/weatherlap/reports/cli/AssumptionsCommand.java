@@ -1,15 +1,11 @@
 package weatherlap.reports.cli;
 
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import weatherlap.datasets.assumptions.AssumptionTables;
-import weatherlap.reports.inputs.BadInput;
-import weatherlap.reports.inputs.Inputs;
 import weatherlap.reports.jobs.WriteAssumptions;
+import weatherlap.reports.options.AssumptionOptions;
 import weatherlap.reports.options.OutputOptions;
-import weatherlap.reports.options.SetOptions;
 import weatherlap.reports.workbook.AssumptionsWorkbook;
 
 @Command(
@@ -21,6 +17,7 @@ import weatherlap.reports.workbook.AssumptionsWorkbook;
             "Examples:",
             "  weatherlap assumptions --out my-assumptions",
             "  weatherlap assumptions --out my-assumptions.xlsx",
+            "  weatherlap assumptions --assumptions my-assumptions --out the-same.xlsx",
             "  weatherlap compare my-houses --assumptions my-assumptions --out report"
         })
 final class AssumptionsCommand implements Callable<Integer> {
@@ -28,18 +25,18 @@ final class AssumptionsCommand implements Callable<Integer> {
     private CommonOptions common;
 
     @Mixin
-    private SetOptions set;
+    private AssumptionOptions assumptions;
 
     @Mixin
     private OutputOptions output;
 
     @Override
     public Integer call() throws Exception {
-        if (AssumptionsWorkbook.isAskedBy(output.request())) {
-            AssumptionTables tables = BadInput.unlessSound(Inputs.assumptions(Optional.empty(), set.changes()));
-            new AssumptionsWorkbook(tables).write(output.request(), common.messages());
+        WriteAssumptions write = new WriteAssumptions(output.request(), assumptions.folder(), assumptions.changes());
+        if (AssumptionsWorkbook.isAskedBy(write.output())) {
+            new AssumptionsWorkbook(write.tables(common.messages())).write(write.output(), common.messages());
         } else {
-            new WriteAssumptions(output.request(), set.changes()).run(common.messages());
+            write.run(common.messages());
         }
         return 0;
     }

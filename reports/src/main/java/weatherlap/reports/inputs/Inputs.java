@@ -263,7 +263,8 @@ public record Inputs(
         return sums;
     }
 
-    private static SortedMap<String, String> sums(AssumptionTables assumptions) {
+    /** SHA-256 of each table, by its kind and name. */
+    public static SortedMap<String, String> sums(AssumptionTables assumptions) {
         SortedMap<String, String> sums = new TreeMap<>();
         assumptions.texts().forEach((file, text) -> sums.put(ASSUMPTIONS + file, Checksum.ofText(text)));
         return sums;

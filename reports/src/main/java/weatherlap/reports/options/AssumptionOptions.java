@@ -13,8 +13,8 @@ public final class AssumptionOptions {
             names = "--assumptions",
             paramLabel = "DIR",
             description =
-                    "Folder of assumption tables, as `weatherlap assumptions` writes them (default: those that come"
-                            + " with the program).")
+                    "Folder of assumption tables, or one workbook of them, as `weatherlap assumptions` writes both (default:"
+                            + " those that come with the program).")
     private Path folder;
 
     @Option(

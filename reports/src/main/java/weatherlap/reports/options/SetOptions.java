@@ -10,7 +10,7 @@ public final class SetOptions {
             names = "--set",
             paramLabel = "NAME=VALUE",
             description =
-                    "Change a setting of scenario.toml, such as crew_size=3, or a wage, such as"
+                    "Change a setting of scenario.toml (in a workbook, of the sheet Settings), such as crew_size=3, or a wage, such as"
                             + " wage.national.carpenter=30 or burden.national.helper=0.5. Give it as often as you like. The last one counts.")
     private final List<String> changes = new ArrayList<>();
 

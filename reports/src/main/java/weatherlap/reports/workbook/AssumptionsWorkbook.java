@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import weatherlap.datasets.assumptions.AssumptionTables;
+import weatherlap.datasets.assumptions.SettingRows;
+import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Schema;
+import weatherlap.datasets.workbook.SheetNames;
 import weatherlap.datasets.workbook.WorkbookTables;
 import weatherlap.reports.format.Content;
 import weatherlap.reports.output.Messages;
@@ -21,31 +24,39 @@ public record AssumptionsWorkbook(AssumptionTables tables) {
         return WorkbookTables.isNamedSo(output.folder());
     }
 
-    /** @throws OutputRefused for another ending than .xlsx, and for single numbers that were changed: no sheet holds those */
+    /** @throws OutputRefused for another ending than .xlsx */
     public void write(OutputRequest output, Messages messages) {
-        if (!output.folder().toString().endsWith(".xlsx")) {
-            throw new OutputRefused(output.folder() + ": the name of a workbook must end in .xlsx");
-        }
-        String numbers = AssumptionTables.NUMBERS;
-        if (!tables.texts()
-                .get(numbers)
-                .equals(AssumptionTables.bundled().texts().get(numbers))) {
-            throw new OutputRefused(output.folder() + ": a workbook holds the tables and not the single numbers of "
-                    + numbers + "; write a folder, or change them where you use it: --set NAME=VALUE");
-        }
+        WriteTemplate.refuseOtherEnding(output.folder());
         OutputFile.write(output.folder(), content());
-        messages.note("the assumption tables are in " + output.folder()
-                + "; edit them, then name it with --assumptions; change single numbers with --set");
+        messages.note("the assumption tables are in " + output.folder() + ", single numbers on the sheet "
+                + SettingsSheet.NAME + "; edit them, then name the workbook with --assumptions");
     }
 
-    /** The tables of a workbook; where they are assumptions, with the single numbers that come with the program, since no sheet holds any. */
-    static Map<String, String> withNumbers(Map<String, String> texts) {
-        if (AssumptionTables.SCHEMAS.stream().noneMatch(schema -> texts.containsKey(schema.file()))) {
-            return texts;
+    /**
+     * The tables of a workbook; where they are assumptions, with the scenario that its settings are, or else that which comes with the
+     * program. What is wrong with a setting is reported by its row.
+     */
+    static WorkbookTables withNumbers(WorkbookTables tables, Problems problems) {
+        if (AssumptionTables.SCHEMAS.stream().noneMatch(schema -> tables.texts().containsKey(schema.file()))) {
+            return tables;
         }
-        Map<String, String> all = new LinkedHashMap<>(texts);
-        all.put(AssumptionTables.NUMBERS, AssumptionTables.bundled().texts().get(AssumptionTables.NUMBERS));
-        return all;
+        String settings = tables.texts().get(SettingRows.SCHEMA.file());
+        if (settings == null) {
+            return tables.with(
+                    AssumptionTables.NUMBERS, AssumptionTables.bundled().texts().get(AssumptionTables.NUMBERS));
+        }
+        return SettingRows.read(settings, problems)
+                .map(rows -> tables.with(AssumptionTables.NUMBERS, rows.toml())
+                        .named(AssumptionTables.NUMBERS, cells(tables, rows)))
+                .orElse(tables);
+    }
+
+    /** The cells in which the values of the settings stand. */
+    private static SheetNames.Sheet cells(WorkbookTables tables, SettingRows rows) {
+        SheetNames.Sheet sheet = tables.names().sheets().get(SettingRows.SCHEMA.file());
+        Map<String, String> cells = new LinkedHashMap<>();
+        rows.lines().forEach((name, line) -> cells.put(name, sheet.letters().get("value") + line));
+        return new SheetNames.Sheet(sheet.name(), sheet.letters(), sheet.called(), cells);
     }
 
     /** The workbook itself. */
@@ -58,6 +69,7 @@ public record AssumptionsWorkbook(AssumptionTables tables) {
                 byte[] csv = tables.texts().get(schema.file()).getBytes(StandardCharsets.UTF_8);
                 TemplateWorkbook.table(workbook, schema, schema.columns(), csv, lists);
             }
+            new SettingsSheet(tables.assumptions().scenario()).write(workbook, lists);
         });
     }
 }

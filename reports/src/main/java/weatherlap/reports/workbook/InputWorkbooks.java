@@ -62,11 +62,17 @@ public final class InputWorkbooks implements AutoCloseable {
         if (read.value().isEmpty()) {
             return workbook;
         }
-        WorkbookTables tables = read.value().get();
+        Problems found = new Problems();
+        WorkbookTables tables = AssumptionsWorkbook.withNumbers(read.value().get(), found);
+        found.warnings().forEach(problem -> warnings.add(tables.names().said(problem.toString())));
+        if (found.hasErrors()) {
+            found.errors().forEach(problem -> problems.add(tables.names().said(problem.toString())));
+            return workbook;
+        }
         String text = tables.texts().get(ShortTable.FILE);
         SheetNames.Sheet sheet = tables.names().sheets().get(ShortTable.FILE);
         return text == null
-                ? unpack(workbook, workbook, AssumptionsWorkbook.withNumbers(tables.texts()), tables.names())
+                ? unpack(workbook, workbook, tables.texts(), tables.names())
                 : filled(workbook, workbook, Source.of(ShortTable.FILE, text), tables.texts(), ShortTable.names(sheet));
     }
 

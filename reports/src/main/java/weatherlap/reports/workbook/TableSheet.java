@@ -23,6 +23,7 @@ final class TableSheet {
     private static final int LAST_ROW = 2000;
 
     private static final Set<String> DAYS = Set.of("date", "finished", "followed_until", "called");
+    private static final int DIGITS = 15;
     private static final double NARROWEST = 11;
     private static final double LABEL = 30;
 
@@ -119,14 +120,22 @@ final class TableSheet {
         if (text.isEmpty()) {
             return;
         }
-        boolean number = column.type() instanceof CellType.Number || column.type() instanceof CellType.Whole;
-        BigDecimal value = number ? parsed(text) : null;
-        if (value == null) {
+        if (column.type() instanceof CellType.Number || column.type() instanceof CellType.Whole) {
+            number(sheet, r, c, text);
+        } else {
+            sheet.value(r, c, text);
+        }
+        sheet.style(r, c).format(format(column)).set();
+    }
+
+    /** A number as such; as its text where it has more digits than spreadsheets keep, or where it is none. */
+    static void number(Worksheet sheet, int r, int c, String text) {
+        BigDecimal value = parsed(text);
+        if (value == null || value.stripTrailingZeros().precision() > DIGITS) {
             sheet.value(r, c, text);
         } else {
             sheet.value(r, c, value.doubleValue());
         }
-        sheet.style(r, c).format(format(column)).set();
     }
 
     private static BigDecimal parsed(String text) {

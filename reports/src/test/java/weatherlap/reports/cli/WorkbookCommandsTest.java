@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -64,6 +65,33 @@ class WorkbookCommandsTest {
         saysWhereItCameFrom("callbacks/callbacks.html", "Leak level from the calls of my houses.xlsx, sheet Callbacks");
         assertThat(explained(workbook)).contains("labor").isEqualTo(explained(tables));
         done("check", workbook);
+    }
+
+    /** A setting typed into the workbook of assumptions does what it does by --set, and the folder that is made of it holds it. */
+    @Test
+    void aSettingOfAWorkbookIsThatOfTheCommandLine() throws IOException {
+        Path shop = folder.resolve("shop.XLSX");
+        Path again = folder.resolve("of the workbook");
+        List<Object> changes = List.of("--set", "draws=16", "--set", "gross_margin=0.3");
+        done(Stream.concat(Stream.of("assumptions", "--out", shop), changes.stream())
+                .toArray());
+        done("assumptions", "--assumptions", shop, "--out", again);
+        assertThat(again.resolve("scenario.toml"))
+                .content()
+                .contains("[gross_margin]\n# gross profit as a share of the price\nvalue = 0.3\n");
+        SortedMap<String, String> own =
+                written(List.of("compare", "--set", "draws=16", "--set", "gross_margin=0.3"), workbook, "set");
+        SortedMap<String, String> other =
+                written(List.of("compare", "--assumptions", shop.toString()), workbook, "sheet");
+        assertThat(results(other)).hasSizeGreaterThan(5).isEqualTo(results(own));
+        assertThat(folder.resolve("by sheet/compare/assumptions/scenario.toml"))
+                .hasSameTextualContentAs(again.resolve("scenario.toml"));
+    }
+
+    private static Map<String, String> results(Map<String, String> tables) {
+        return tables.entrySet().stream()
+                .filter(table -> !table.getKey().startsWith("assumptions/"))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 
     private static void saysWhereItCameFrom(String page, String name) {

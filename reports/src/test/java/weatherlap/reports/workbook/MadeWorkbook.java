@@ -10,10 +10,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.dhatim.fastexcel.reader.CellType;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.Row;
+import org.dhatim.fastexcel.reader.Sheet;
 import weatherlap.datasets.jobs.TemplateJobs;
 import weatherlap.datasets.portfolio.TemplatePortfolio;
 import weatherlap.datasets.workbook.SheetNames;
@@ -37,6 +42,24 @@ final class MadeWorkbook {
         made.table("Houses", TemplatePortfolio.bytes("houses.csv"));
         made.table("Walls", TemplatePortfolio.bytes("elevations.csv"));
         made.table("Windows", TemplatePortfolio.bytes("openings.csv"));
+        return made;
+    }
+
+    /** The cells of a workbook that is there. */
+    static MadeWorkbook of(Path workbook) throws IOException {
+        MadeWorkbook made = new MadeWorkbook();
+        try (ReadableWorkbook read = new ReadableWorkbook(workbook.toFile())) {
+            for (Sheet sheet : read.getSheets().toList()) {
+                for (Row row : sheet.read()) {
+                    row.stream().filter(Objects::nonNull).forEach(cell -> {
+                        boolean number = cell.getType() == CellType.NUMBER;
+                        String text = cell.getRawValue().split("\n")[0];
+                        made.put(
+                                sheet.getName(), row.getRowNum(), cell.getColumnIndex(), (number ? "n:" : "t:") + text);
+                    });
+                }
+            }
+        }
         return made;
     }
 
@@ -77,10 +100,19 @@ final class MadeWorkbook {
         }
     }
 
+    /** The row of a sheet whose first cell is a text. */
+    int row(String sheet, String first) {
+        return sheets.get(sheet).entrySet().stream()
+                .filter(row -> row.getValue().getOrDefault(0, "").equals("t:" + first))
+                .mapToInt(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(sheet + " has no row " + first));
+    }
+
     /** The position of a column by its heading. */
     int column(String sheet, String heading) {
         return sheets.get(sheet).firstEntry().getValue().entrySet().stream()
-                .filter(e -> e.getValue().equals(heading))
+                .filter(e -> e.getValue().replace("t:", "").equals(heading))
                 .mapToInt(Map.Entry::getKey)
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(sheet + " has no " + heading));
