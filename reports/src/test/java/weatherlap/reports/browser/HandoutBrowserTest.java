@@ -46,6 +46,16 @@ class HandoutBrowserTest {
         }
     }
 
+    /** A word beside a line to fill in is no column of letters: it is wider than high, however narrow the phone. */
+    @Test
+    void whatIsToFillInIsReadableOnAPhone() {
+        typical.at(Looks.WIDTHS[0]);
+        assertThat(browser.value("[...document.querySelectorAll('.sign .what, .shop .what')].filter(cell => {"
+                        + " const words = document.createRange(); words.selectNodeContents(cell);"
+                        + " const box = words.getBoundingClientRect(); return box.height > box.width; }).length"))
+                .isEqualTo(0.0);
+    }
+
     @Test
     void isAccessibleOnAPhone() throws Exception {
         typical.at(390);
