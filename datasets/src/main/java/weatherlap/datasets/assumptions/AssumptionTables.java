@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import weatherlap.datasets.table.Folder;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problem;
@@ -104,7 +105,7 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
         if (file.equals(ScenarioText.FILE)) {
             return ScenarioText.rows(assumptions.scenario());
         }
-        Schema schema = SCHEMAS.stream()
+        Schema schema = Stream.concat(SCHEMAS.stream(), MAY_LACK.stream())
                 .filter(each -> each.file().equals(file))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(file + " is not a table of assumptions"));
@@ -112,6 +113,12 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
         TextTable.read(Source.of(file, texts.get(file)), schema, new Problems())
                 .ifPresent(table -> table.rows().forEach(row -> rows.put(row.key(schema), row.filled(schema))));
         return rows;
+    }
+
+    /** Whether a table of these holds what that of others does, however it is written. */
+    public boolean sameRows(AssumptionTables others, String file) {
+        return texts.get(file).equals(others.texts.get(file))
+                || others.texts.containsKey(file) && rows(file).equals(others.rows(file));
     }
 
     /**

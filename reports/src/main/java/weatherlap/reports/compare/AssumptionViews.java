@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.reports.format.SourceNames;
 import weatherlap.reports.page.Anchor;
 import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.TableView;
@@ -19,9 +20,11 @@ import weatherlap.sim.explain.Origin;
 /** The assumptions of a run, row by row with basis and source, as tables of a page. */
 final class AssumptionViews {
     private final Assumptions assumptions;
+    private final SourceNames sources;
 
-    AssumptionViews(Assumptions assumptions) {
+    AssumptionViews(Assumptions assumptions, SourceNames sources) {
         this.assumptions = assumptions;
+        this.sources = sources;
     }
 
     List<TableView> all() {
@@ -29,7 +32,7 @@ final class AssumptionViews {
     }
 
     private TableView scenario() {
-        TableView.Builder table = TableView.of("scenario.toml: single numbers")
+        TableView.Builder table = TableView.of(sources.table("scenario.toml") + ": single numbers")
                 .texts("name")
                 .numbers("value", "low", "high")
                 .texts("unit", "basis", "source");
@@ -48,7 +51,8 @@ final class AssumptionViews {
     }
 
     private TableView choices() {
-        TableView.Builder table = TableView.of("scenario.toml: choices").texts("name", "chosen", "could be");
+        TableView.Builder table =
+                TableView.of(sources.table("scenario.toml") + ": choices").texts("name", "chosen", "could be");
         for (Choice choice : Choice.values()) {
             table.row(choice.key(), assumptions.scenario().choice(choice), String.join(", ", choice.allowed()));
         }
@@ -56,7 +60,8 @@ final class AssumptionViews {
     }
 
     private TableView steps() {
-        TableView.Builder table = TableView.of("labour-steps.csv: person-minutes for one unit of the driver")
+        TableView.Builder table = TableView.of(
+                        sources.table("labour-steps.csv") + ": person-minutes for one unit of the driver")
                 .texts("step", "trade name", "method", "driver")
                 .numbers("low", "likely", "high")
                 .texts("applies when", "basis", "source");
@@ -76,7 +81,7 @@ final class AssumptionViews {
     }
 
     private TableView materials() {
-        TableView.Builder table = TableView.of("materials.csv: what is bought by the package")
+        TableView.Builder table = TableView.of(sources.table("materials.csv") + ": what is bought by the package")
                 .texts("item", "trade name", "method", "driver")
                 .numbers("for one driver", "waste", "package", "USD a package")
                 .texts("applies when", "basis", "source");
@@ -97,7 +102,7 @@ final class AssumptionViews {
     }
 
     private TableView units() {
-        TableView.Builder table = TableView.of("units.csv: what a new unit costs the shop")
+        TableView.Builder table = TableView.of(sources.table("units.csv") + ": what a new unit costs the shop")
                 .texts("method", "operation")
                 .numbers("base USD", "USD per united inch")
                 .texts("basis", "source");
@@ -113,7 +118,8 @@ final class AssumptionViews {
     }
 
     private TableView faults() {
-        TableView.Builder table = TableView.of("lap-faults.csv: what can be wrong where a window meets the wall")
+        TableView.Builder table = TableView.of(
+                        sources.table("lap-faults.csv") + ": what can be wrong where a window meets the wall")
                 .texts("fault", "joint", "what happens", "stands under", "where", "chance that it stands")
                 .numbers("share of water let past")
                 .texts("basis", "source");
@@ -132,7 +138,7 @@ final class AssumptionViews {
     }
 
     private TableView sightlines() {
-        TableView.Builder table = TableView.of("sightlines.csv: widths that hide glass, in.")
+        TableView.Builder table = TableView.of(sources.table("sightlines.csv") + ": widths that hide glass, in.")
                 .texts("unit")
                 .numbers("head", "jamb", "sill", "meeting rail", "top rail", "bottom rail", "stile", "order less")
                 .texts("basis", "source");
@@ -156,7 +162,7 @@ final class AssumptionViews {
     }
 
     private TableView wages() {
-        TableView.Builder table = TableView.of("wages.csv")
+        TableView.Builder table = TableView.of(sources.table("wages.csv"))
                 .texts("region", "role")
                 .numbers("USD an hour", "burden")
                 .texts("basis", "source");

@@ -15,7 +15,7 @@ final class AssumptionsSection {
         blocks.add(new Block.Paragraphs(List.of(
                 "Every row behind the results, as used, and what it rests on. Where that is a judgment, memory or made up, it says"
                         + " so.")));
-        new AssumptionViews(report.assumptions())
+        new AssumptionViews(report.assumptions(), report.sources())
                 .all()
                 .forEach(table -> blocks.add(new Block.Table(table, "long", "")));
         blocks.add(RunBlocks.repeat(report.run()));

@@ -18,6 +18,7 @@ import weatherlap.analysis.unmeasured.SwingStudy;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.shop.Terms;
+import weatherlap.reports.format.SourceNames;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.owner.OwnerFigures;
@@ -43,6 +44,7 @@ import weatherlap.sim.run.Simulator;
  * @param climate the weather
  * @param terms by which the shop rounds its price list
  * @param assumed which tables of assumptions are not as bundled, in words
+ * @param sources what the tables that were read are called
  * @param warnings doubtful but usable input
  * @param run what is needed to repeat the run: name and value, to show
  * @param unmeasured what was taken as usual, of houses that a short table gave
@@ -56,6 +58,7 @@ public record CompareReport(
         RainClimate climate,
         Terms terms,
         String assumed,
+        SourceNames sources,
         List<String> warnings,
         Map<String, String> run,
         Optional<SwingStudy> unmeasured) {

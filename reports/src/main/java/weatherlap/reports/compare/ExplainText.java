@@ -3,25 +3,28 @@ package weatherlap.reports.compare;
 import java.util.List;
 import java.util.function.Consumer;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.reports.format.SourceNames;
 import weatherlap.reports.page.ReportWords;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.explain.Origin;
 
-/** A tree of amounts as lines of text: each amount with its unit, how its parts make it, and for a leaf the row it comes from. */
-public final class ExplainText {
-    private ExplainText() {}
-
+/**
+ * Trees of amounts as lines of text: each amount with its unit, how its parts make it, and for a leaf the row it comes from.
+ *
+ * @param sources what the tables that were read are called
+ */
+public record ExplainText(SourceNames sources) {
     /**
      * The lines, the root first.
      *
      * @param depth levels to show, 1 or more: the root alone, its parts, ...; an ellipsis stands where there are more
      */
-    public static void print(Amount root, int depth, Consumer<String> line) {
+    public void print(Amount root, int depth, Consumer<String> line) {
         line.accept(text(root, depth));
         printParts(root, "", depth - 1, line);
     }
 
-    private static void printParts(Amount amount, String indent, int depth, Consumer<String> line) {
+    private void printParts(Amount amount, String indent, int depth, Consumer<String> line) {
         if (depth == 0) {
             return;
         }
@@ -33,11 +36,11 @@ public final class ExplainText {
         }
     }
 
-    private static String text(Amount amount, int depth) {
+    private String text(Amount amount, int depth) {
         boolean cut = depth == 1 && !amount.parts().isEmpty();
         return amount.name() + ": " + number(amount.value()) + (amount.unit().isEmpty() ? "" : " " + amount.unit())
                 + (cut ? " \u2026" : rule(amount))
-                + amount.origin().map(ExplainText::text).orElse("");
+                + amount.origin().map(this::text).orElse("");
     }
 
     private static String rule(Amount amount) {
@@ -50,8 +53,8 @@ public final class ExplainText {
         };
     }
 
-    private static String text(Origin origin) {
-        return "  [" + origin.table() + ":" + origin.row() + "; " + ReportWords.of(origin.basis())
+    private String text(Origin origin) {
+        return "  [" + sources.rowOfTable(origin.table(), origin.row()) + "; " + ReportWords.of(origin.basis())
                 + (origin.source().isEmpty() ? "" : ": " + origin.source()) + "]";
     }
 

@@ -15,7 +15,8 @@ final class MethodSection {
         List<Trace> traces = new Traces(
                         report.simulator(),
                         ReportPictures.middleByPrice(report.comparison().results())
-                                .house())
+                                .house(),
+                        report.sources())
                 .all();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraphs(List.of(report.scope())));

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import weatherlap.reports.format.SourceNames;
 import weatherlap.reports.page.Anchor;
 import weatherlap.reports.page.Trace;
 import weatherlap.sim.assumptions.Scalar;
@@ -60,11 +61,16 @@ final class Traces {
     }
 
     private final Simulator simulator;
+    private final SourceNames sources;
     private final List<OpeningExplanation> explained;
 
-    /** @param house whose openings serve as the example */
-    Traces(Simulator simulator, House house) {
+    /**
+     * @param house whose openings serve as the example
+     * @param sources what the tables that were read are called
+     */
+    Traces(Simulator simulator, House house, SourceNames sources) {
         this.simulator = simulator;
+        this.sources = sources;
         List<Opening> openings = house.openings().toList();
         Set<Operation> seen = new HashSet<>();
         explained = IntStream.range(0, openings.size())
@@ -115,18 +121,18 @@ final class Traces {
                         origins));
     }
 
-    private static Trace trace(
+    private Trace trace(
             Measure measure, String name, String results, String measured, Map<Measure, Set<Origin>> origins) {
         Map<String, Set<String>> tables = new TreeMap<>();
         origins.get(measure).forEach(origin -> tables.computeIfAbsent(origin.table(), table -> new TreeSet<>())
                 .add(origin.row()));
         List<Trace.Rows> assumed = new ArrayList<>();
         tables.forEach((table, rows) -> assumed.add(new Trace.Rows(
-                table,
+                sources.table(table),
                 rows.stream()
-                        .map(row -> new Trace.Row(row, Anchor.of(table, row)))
+                        .map(row -> new Trace.Row(sources.row(table, row), Anchor.of(table, row)))
                         .toList())));
-        return new Trace(measure.id(), name, results, measured, assumed);
+        return new Trace(measure.id(), name, results, sources.columns(measured), assumed);
     }
 
     private Set<Origin> settings() {

@@ -190,17 +190,6 @@ public record Inputs(
         return Characters.shown((last == null ? whole : last).toString());
     }
 
-    /** Which tables are not as bundled and of which years their prices are, in words. */
-    public String assumed() {
-        Map<String, String> bundled = AssumptionTables.bundled().texts();
-        List<String> own = assumptions.texts().entrySet().stream()
-                .filter(table -> !table.getValue().equals(bundled.get(table.getKey())))
-                .map(Map.Entry::getKey)
-                .toList();
-        return "assumptions as bundled" + (own.isEmpty() ? "" : " but for " + String.join(", ", own)) + "; "
-                + PriceWords.of(assumptions);
-    }
-
     /** The hours of the weather. */
     public HourlyWeather climate() {
         return weather.hours();

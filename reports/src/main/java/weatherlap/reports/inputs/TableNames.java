@@ -1,12 +1,21 @@
 package weatherlap.reports.inputs;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.table.Characters;
+import weatherlap.datasets.table.Folder;
+import weatherlap.datasets.table.Problems;
+import weatherlap.datasets.table.Schema;
+import weatherlap.datasets.table.TextTable;
 import weatherlap.datasets.workbook.Beside;
 import weatherlap.datasets.workbook.SheetNames;
+import weatherlap.reports.format.SourceNames;
 
 /** What pages call a table that was read: its file, or the workbook that it came from and the sheet. */
 public final class TableNames {
@@ -29,6 +38,46 @@ public final class TableNames {
     /** Lines about tables, with the sheets of those that came from one. */
     public static List<String> said(List<String> lines, Path folder) {
         return lines.stream().map(SheetNames.in(folder)::said).toList();
+    }
+
+    /** What pages call the tables of houses and of assumptions that a run read. */
+    public static SourceNames sources(Optional<Path> portfolio, Optional<Path> assumptions) {
+        Map<String, String> tables = new LinkedHashMap<>();
+        Map<String, Map<String, String>> headings = new LinkedHashMap<>();
+        Map<String, Map<String, String>> cells = new LinkedHashMap<>();
+        Stream.of(portfolio, assumptions)
+                .flatMap(Optional::stream)
+                .filter(folder -> Beside.from(folder).isPresent())
+                .forEach(folder -> SheetNames.in(folder).sheets().forEach((file, sheet) -> {
+                    tables.put(file, from(folder, file));
+                    if (!sheet.called().isEmpty()) {
+                        Map<String, String> own = new LinkedHashMap<>();
+                        sheet.letters().keySet().forEach(heading -> own.put(heading, heading));
+                        own.putAll(sheet.called());
+                        headings.put(file, own);
+                    }
+                }));
+        assumptions.filter(folder -> Beside.from(folder).isPresent()).ifPresent(folder -> {
+            SheetNames.in(folder).sheets().forEach((file, sheet) -> cells.put(file, sheet.cells()));
+            AssumptionTables.SCHEMAS.forEach(schema -> cells.put(schema.file(), cells(folder, schema)));
+        });
+        return new SourceNames(tables, headings, cells);
+    }
+
+    /** The first cell of each row of a table, whose lines are the rows of its sheet. */
+    private static Map<String, String> cells(Path folder, Schema schema) {
+        SheetNames.Sheet sheet = SheetNames.in(folder).sheets().get(schema.file());
+        String letter = sheet == null ? null : sheet.letters().get(schema.key().get(0));
+        Problems none = new Problems();
+        return letter == null
+                ? Map.of()
+                : Folder.of(folder)
+                        .find(schema.file(), none)
+                        .flatMap(source -> TextTable.read(source, schema, none))
+                        .map(table -> table.rows()
+                                .collect(Collectors.toMap(
+                                        row -> row.key(schema), row -> letter + row.line(), (first, second) -> first)))
+                        .orElse(Map.of());
     }
 
     private static String from(Path folder, String file) {

@@ -22,6 +22,7 @@ import weatherlap.datasets.jobs.JobHouses;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.workbook.Beside;
 import weatherlap.reports.callbacks.CallbackReport;
+import weatherlap.reports.inputs.AssumedWords;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.inputs.Inputs;
@@ -64,8 +65,13 @@ public record Callbacks(Path records, InputPaths paths, OptionalDouble lagYears,
         RainClimate climate = inputs.rain();
         CallbackFit fit = CallbackFitter.fit(jobs, houses, tables.assumptions(), climate, lagYears);
         SortedMap<String, String> sums = sums(inputs);
-        CallbackReport report =
-                new CallbackReport(shownName(), fit, inputs.climate().name(), inputs.assumed(), warnings, shown(sums));
+        CallbackReport report = new CallbackReport(
+                shownName(),
+                fit,
+                inputs.climate().name(),
+                AssumedWords.of(inputs.assumptions(), paths.assumptions()),
+                warnings,
+                shown(sums));
         try (OutputFolder written = output.open(
                 Stream.concat(Stream.of(records), paths.named().stream()).toList())) {
             report.write(written);

@@ -21,6 +21,7 @@ import weatherlap.reports.compare.CompareReport;
 import weatherlap.reports.compare.ResultFiles;
 import weatherlap.reports.compare.ResultFiles.Rows;
 import weatherlap.reports.format.Pdf;
+import weatherlap.reports.inputs.AssumedWords;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.inputs.Inputs;
@@ -122,7 +123,8 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
                 assumptions,
                 inputs.rain(),
                 inputs.shop().terms(),
-                inputs.assumed(),
+                AssumedWords.of(inputs.assumptions(), paths.assumptions()),
+                TableNames.sources(paths.portfolio(), paths.assumptions()),
                 Stream.concat(inputs.warnings().stream(), warnings.stream()).toList(),
                 shown(paths, inputs),
                 unmeasured);

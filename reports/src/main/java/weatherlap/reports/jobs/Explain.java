@@ -11,6 +11,7 @@ import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.inputs.Inputs;
 import weatherlap.reports.inputs.LargePortfolio;
 import weatherlap.reports.inputs.OneHouse;
+import weatherlap.reports.inputs.TableNames;
 import weatherlap.reports.output.Messages;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
@@ -37,13 +38,14 @@ public record Explain(InputPaths paths, String opening, List<Method> methods, in
                 : OneHouse.readAlone(paths, opening.replaceFirst("/.*", ""), messages);
         messages.warn(inputs.warnings());
         Simulator simulator = inputs.simulator();
+        ExplainText text = new ExplainText(TableNames.sources(paths.portfolio(), paths.assumptions()));
         for (House house : inputs.portfolio().houses()) {
             int index = keys(house).indexOf(opening);
             if (index >= 0) {
                 for (Method method : ClosedMethod.open(methods, house)) {
                     messages.result(opening + ", " + method.word());
                     for (Amount amount : simulator.explain(house, index, method).all()) {
-                        ExplainText.print(amount, depth, messages::result);
+                        text.print(amount, depth, messages::result);
                     }
                 }
                 return;

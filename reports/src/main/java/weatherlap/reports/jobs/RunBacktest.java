@@ -22,6 +22,7 @@ import weatherlap.datasets.jobs.JobReader;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.table.Loaded;
 import weatherlap.reports.backtest.BacktestReport;
+import weatherlap.reports.inputs.AssumedWords;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.inputs.InputPaths;
 import weatherlap.reports.inputs.Inputs;
@@ -80,7 +81,8 @@ public record RunBacktest(InputPaths paths, Path jobs, Optional<Path> calls, Out
                     name() + ": keeps no hours, days, material, price or calls; nothing can be set beside a run"));
         }
         SortedMap<String, String> sums = sums(inputs);
-        String assumed = "Weather of " + inputs.climate().name() + "; " + inputs.assumed() + ".";
+        String assumed = "Weather of " + inputs.climate().name() + "; "
+                + AssumedWords.of(inputs.assumptions(), paths.assumptions()) + ".";
         BacktestReport report = new BacktestReport(
                 TableNames.of(jobs),
                 assumed,

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -84,8 +86,45 @@ class WorkbookCommandsTest {
         SortedMap<String, String> other =
                 written(List.of("compare", "--assumptions", shop.toString()), workbook, "sheet");
         assertThat(results(other)).hasSizeGreaterThan(5).isEqualTo(results(own));
+        saysWhereNumbersCameFrom(folder.resolve("by sheet/compare/report.html"));
+        assertThat(done("explain", workbook, "--assumptions", shop, "--opening", "EXAMPLE/front/W1")
+                        .out())
+                .contains(
+                        "[shop.XLSX, sheet Labor steps, in_set (A66); judgement: ",
+                        "[shop.XLSX, sheet Settings, travel_loss_in (B74); ")
+                .doesNotContain(".csv", "[scenario.toml");
         assertThat(folder.resolve("by sheet/compare/assumptions/scenario.toml"))
                 .hasSameTextualContentAs(again.resolve("scenario.toml"));
+    }
+
+    private static void saysWhereNumbersCameFrom(Path page) throws IOException {
+        String text = Files.readString(page);
+        assertThat(text)
+                .contains(
+                        "<strong>Measured</strong> my houses.xlsx, sheet Windows: frame_width_in, ",
+                        "my houses.xlsx, sheet Walls: width_ft, ",
+                        "<strong>shop.XLSX, sheet Labor steps</strong>",
+                        ">horizon_years (B15)</a>",
+                        "shop.XLSX, sheet Settings: single numbers",
+                        "but for shop.XLSX, sheet Settings; ");
+        assertThat(text)
+                .containsPattern("#row-labour-[^>]*>[a-z_]+ \\(A\\d+\\)</a>")
+                .doesNotContain("<strong>labour-steps.csv</strong>", "labour-steps.csv: person-minutes");
+        Matcher measured = Pattern.compile("<strong>Measured</strong>(.*?)</p>").matcher(text);
+        assertThat(measured.results().map(found -> found.group(1))).hasSize(5).allMatch(line -> !line.contains(".csv"));
+    }
+
+    /** Of the short table only what it has is named, by its own headings. */
+    @Test
+    void whatAShortTableHoldsIsNamedByItsHeadings() throws IOException {
+        Path begun = folder.resolve("begun.xlsx");
+        done("generate", "--template", "--short", "--out", begun);
+        SortedMap<String, String> tables = written(List.of("compare", "--set", "draws=16"), begun, "short");
+        assertThat(tables).isNotEmpty();
+        assertThat(folder.resolve("by short/compare/report.html"))
+                .content()
+                .contains("<strong>Measured</strong> begun.xlsx, sheet Windows: width, height, opens, ")
+                .contains("; what it leaves out is as usual.");
     }
 
     private static Map<String, String> results(Map<String, String> tables) {
