@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import weatherlap.sim.Check;
@@ -23,6 +24,7 @@ public final class LevelFit {
     private final GammaPoisson posterior;
     private final List<double[]> state;
     private final List<Group> groups;
+    private final Map<Integer, Level> known = new ConcurrentHashMap<>();
 
     private LevelFit(GammaPoisson posterior, List<double[]> state, List<Group> groups) {
         this.posterior = posterior;
@@ -113,8 +115,12 @@ public final class LevelFit {
         return new LevelFit(GammaPoisson.of(points, counts), state, List.copyOf(groups));
     }
 
-    /** κ_m of a group: mean and the quantiles 0.05 and 0.95. */
+    /** κ_m of a group: mean and the quantiles 0.05 and 0.95, worked out once. */
     public Level level(int group) {
+        return known.computeIfAbsent(group, this::worked);
+    }
+
+    private Level worked(int group) {
         return new Level(posterior.mean(group), posterior.quantile(group, 0.05), posterior.quantile(group, 0.95));
     }
 
