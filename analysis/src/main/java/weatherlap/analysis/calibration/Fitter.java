@@ -33,7 +33,6 @@ final class Fitter {
     private final CalibrationOptions options;
     private final JobTable table;
     private final Unknowns unknowns;
-    private final RatePrior steps;
     private final RateRegression.NoisePrior noisePrior;
     private final double stepSpread;
     private final double halfLife;
@@ -41,28 +40,31 @@ final class Fitter {
     Fitter(Scenario scenario, CalibrationOptions options, JobTable table) {
         this.options = options;
         this.table = table;
-        unknowns = Unknowns.of(table);
-        steps = RatePrior.ofSteps(table.means(), table.variances(), options.paceSpread());
         double spread = Math.max(LEAST_SPREAD, scenario.value(Scalar.CREW_SPREAD));
         noisePrior = new RateRegression.NoisePrior(spread, options.noiseDegrees());
         stepSpread = scenario.value(Scalar.OPENING_SPREAD);
         halfLife = scenario.value(Scalar.RECORDS_HALF_LIFE_YEARS);
+        unknowns = Unknowns.of(table, halfLife);
     }
 
     /** A fit and the timed steps that it saw. */
     record Fitted(PaceFit fit, TimedSteps timed, double crewSpread) {}
 
+    /** Paces are about the mean of the crews, which the rates are those of: how far it is from other shops' widens the shop's pace. */
     private RatePrior believed(double crewSpread) {
-        double[] deviations = new double[unknowns.count() - unknowns.steps()];
-        Arrays.fill(deviations, crewSpread);
-        if (unknowns.drifts()) {
-            deviations[deviations.length - 1] = options.driftSpread();
-        }
-        return steps.beside(deviations);
+        int crews = unknowns.crews();
+        double spread =
+                crews == 0 ? options.paceSpread() : Math.hypot(options.paceSpread(), crewSpread / Math.sqrt(crews));
+        RatePrior steps = RatePrior.ofSteps(table.means(), table.variances(), spread);
+        return unknowns.drifts()
+                ? steps.beside(crews, crewSpread, options.driftSpread())
+                        .reckoned(table.means().mapMultiply(-unknowns.day()))
+                : steps.beside(crews, crewSpread);
     }
 
     private TimedSteps timed(List<Integer> jobs) {
-        return new TimedSteps(table, jobs.stream().map(table.lines()::get).toList(), noisePrior, stepSpread, halfLife);
+        return new TimedSteps(
+                table, unknowns, jobs.stream().map(table.lines()::get).toList(), noisePrior, stepSpread, halfLife);
     }
 
     /**
@@ -90,7 +92,21 @@ final class Fitter {
                 break;
             }
         }
-        return new Fitted(PaceFit.of(fit, unknowns, jobs(totals, timed)), seen, crewSpread);
+        double[] means = means(fit, equations, seen);
+        return new Fitted(PaceFit.of(fit, means, unknowns, jobs(totals, timed)), seen, crewSpread);
+    }
+
+    /** Means of the unknowns about the root that the rounds have settled on. No rate falls below zero by it. */
+    private double[] means(RateRegression fit, Totals totals, TimedSteps timed) {
+        double[] means = fit.coefficients().toArray();
+        Bend bend = new Bend(fit.covariance());
+        totals.addTo(bend, means, fit.noise());
+        timed.addTo(bend, means);
+        double[] shift = bend.shift();
+        for (int i = 0; i < means.length; i++) {
+            means[i] = i < unknowns.steps() ? Math.max(0, means[i] + shift[i]) : means[i] + shift[i];
+        }
+        return means;
     }
 
     /** Largest change of a rate as a share of what the tables expect of it, of a pace or the drift as it is. */
@@ -109,7 +125,7 @@ final class Fitter {
             squares += Math.pow(fit.coefficients().getEntry(unknowns.crew(k)), 2)
                     + Math.pow(fit.standardError(unknowns.crew(k)), 2);
         }
-        return Math.sqrt(squares / (options.crewDegrees() + unknowns.crews()));
+        return Math.sqrt(squares / (options.crewDegrees() + Math.max(0, unknowns.crews() - 1)));
     }
 
     /** Jobs of each crew that tell of its pace. */

@@ -1,7 +1,6 @@
 package weatherlap.analysis.calibration;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -21,34 +20,44 @@ import weatherlap.analysis.regression.RateRegression;
 record PaceFit(
         Unknowns unknowns, double[] values, RealMatrix covariance, double otherCrews, double noise, double degrees) {
 
-    /** Takes paces against the ordinary crew, which the rates become those of. */
-    static PaceFit of(RateRegression fit, Unknowns unknowns, double[] jobsOfCrews) {
-        double[] values = fit.coefficients().toArray();
-        if (unknowns.crews() == 0) {
-            return new PaceFit(unknowns, values, fit.covariance(), 0, fit.noise(), fit.degrees());
+    /**
+     * Takes paces against the ordinary crew, and rates from the middle of the jobs to those of that crew on the last day: e^c times as
+     * much, c a sum of paces and drift. Of such a product the mean is β e^c (1 + Var(c)/2 + Cov(β, c)/β) to second order.
+     *
+     * @param values means of the unknowns
+     */
+    static PaceFit of(RateRegression fit, double[] values, Unknowns unknowns, double[] jobsOfCrews) {
+        double[] shares = unknowns.crews() == 0
+                ? new double[0]
+                : OrdinaryCrew.shares(
+                        Arrays.copyOfRange(values, unknowns.crew(0), unknowns.crew(unknowns.crews())), jobsOfCrews);
+        RealVector part = new ArrayRealVector(values.length);
+        double ordinary = 0;
+        for (int k = 0; k < shares.length; k++) {
+            part.setEntry(unknowns.crew(k), shares[k]);
+            ordinary += shares[k] * values[unknowns.crew(k)];
         }
-        double[] paces = Arrays.copyOfRange(values, unknowns.crew(0), unknowns.crew(unknowns.crews()));
-        double[] shares = OrdinaryCrew.shares(paces, jobsOfCrews);
-        double ordinary = IntStream.range(0, paces.length)
-                .mapToDouble(k -> shares[k] * paces[k])
-                .sum();
+        if (unknowns.drifts()) {
+            part.setEntry(unknowns.drift(), -unknowns.day());
+        }
+        double factor = Math.exp(part.dotProduct(new ArrayRealVector(values, false)));
+        RealVector covariances = fit.covariance().operate(part);
+        double half = part.dotProduct(covariances) / 2;
         RealMatrix change = MatrixUtils.createRealIdentityMatrix(values.length);
-        double factor = Math.exp(ordinary);
+        double[] moved = values.clone();
         for (int s = 0; s < unknowns.steps(); s++) {
+            change.setRowVector(s, part.mapMultiply(factor * values[s]));
             change.setEntry(s, s, factor);
-            for (int k = 0; k < shares.length; k++) {
-                change.setEntry(s, unknowns.crew(k), factor * values[s] * shares[k]);
-            }
-            values[s] *= factor;
+            moved[s] = Math.max(0, factor * (values[s] * (1 + half) + covariances.getEntry(s)));
         }
         for (int k = 0; k < shares.length; k++) {
-            values[unknowns.crew(k)] -= ordinary;
+            moved[unknowns.crew(k)] -= ordinary;
             for (int other = 0; other < shares.length; other++) {
                 change.addToEntry(unknowns.crew(k), unknowns.crew(other), -shares[other]);
             }
         }
         RealMatrix covariance = change.multiply(fit.covariance()).multiply(change.transpose());
-        return new PaceFit(unknowns, values, covariance, -ordinary, fit.noise(), fit.degrees());
+        return new PaceFit(unknowns.onTheLastDay(), moved, covariance, -ordinary, fit.noise(), fit.degrees());
     }
 
     RealVector rates() {

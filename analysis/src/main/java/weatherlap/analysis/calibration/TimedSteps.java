@@ -57,8 +57,14 @@ final class TimedSteps {
     }
 
     /** @param job what is believed of the spread from job to job */
-    TimedSteps(JobTable table, List<JobLine> lines, RateRegression.NoisePrior job, double stepSpread, double halfLife) {
-        unknowns = Unknowns.of(table);
+    TimedSteps(
+            JobTable table,
+            Unknowns unknowns,
+            List<JobLine> lines,
+            RateRegression.NoisePrior job,
+            double stepSpread,
+            double halfLife) {
+        this.unknowns = unknowns;
         jobs = lines.stream().filter(line -> line.timings() > 0).map(Job::of).toList();
         least = table.means().mapMultiply(LEAST_SPREAD).toArray();
         this.halfLife = halfLife;
@@ -89,6 +95,27 @@ final class TimedSteps {
             add(jobs.get(j), ratios.get(j), guess, jobVariance, stepVariance, products, right);
         }
         return prior.with(MatrixUtils.createRealMatrix(products), new ArrayRealVector(right, false));
+    }
+
+    /** What each job bends, at a guess that the equations have settled on. */
+    void addTo(Bend bend, double[] guess) {
+        List<double[]> ratios = jobs.stream().map(job -> ratios(job, guess)).toList();
+        double jobVariance = jobVariance(ratios);
+        double stepVariance = stepVariance(ratios);
+        for (Job job : jobs) {
+            JobLine line = job.line();
+            int k = job.steps().length;
+            double[] perUnit = new double[k];
+            for (int i = 0; i < k; i++) {
+                perUnit[i] = 1 / rate(job.steps()[i], guess);
+            }
+            bend.addTimed(
+                    unknowns.columns(line, job.steps(), k),
+                    unknowns.weights(line, perUnit, k),
+                    k,
+                    Totals.recency(line, halfLife) / stepVariance,
+                    jobVariance / (stepVariance + k * jobVariance));
+        }
     }
 
     private void add(

@@ -53,6 +53,17 @@ record Totals(JobTable table, Unknowns unknowns, List<Integer> jobs, double half
         return Math.pow(2, line.years() / halfLife);
     }
 
+    /** What each job bends, at a guess that the equations have settled on. */
+    void addTo(Bend bend, double[] guess, double noise) {
+        for (int job : jobs) {
+            JobLine line = table.lines().get(job);
+            Equation equation = equation(line, guess);
+            int rates = line.steps().length - line.timings();
+            double variance = noise * noise + line.spread() * line.spread();
+            bend.add(equation.columns(), equation.weights(), rates, equation.count() / variance);
+        }
+    }
+
     /** The equations as a triangle; a job whose record leaves things out pulls less than one whose noise is known. */
     Triangle triangle(double[] guess, double noise) {
         return Triangle.of(

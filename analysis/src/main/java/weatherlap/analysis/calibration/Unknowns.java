@@ -3,13 +3,27 @@ package weatherlap.analysis.calibration;
 import java.util.Arrays;
 
 /**
- * What a fit looks for: the minutes of each step, the log of each crew's pace, the drift of the log a year.
+ * What a fit looks for: the minutes of each step on a day, the log of each crew's pace, the drift of the log a year.
  *
  * @param drifts whether a drift is looked for
+ * @param day that the minutes are those of, years after the last job, 0 or less
  */
-record Unknowns(int steps, int crews, boolean drifts) {
-    static Unknowns of(JobTable table) {
-        return new Unknowns(table.steps().size(), table.crews().size(), table.span() > 0);
+record Unknowns(int steps, int crews, boolean drifts, double day) {
+    /** Minutes of the middle of the jobs, which are known apart from the drift as those of the last day are not. */
+    static Unknowns of(JobTable table, double halfLife) {
+        double weights = 0;
+        double years = 0;
+        for (JobLine line : table.lines()) {
+            double weight = Totals.recency(line, halfLife);
+            weights += weight;
+            years += weight * line.years();
+        }
+        return new Unknowns(
+                table.steps().size(), table.crews().size(), table.span() > 0, years / Math.max(1e-9, weights));
+    }
+
+    Unknowns onTheLastDay() {
+        return new Unknowns(steps, crews, drifts, 0);
     }
 
     int count() {
@@ -26,7 +40,7 @@ record Unknowns(int steps, int crews, boolean drifts) {
 
     /** Log of the pace at which a job is done. */
     double pace(JobLine line, double[] guess) {
-        return (line.crew() < 0 ? 0 : guess[crew(line.crew())]) + (drifts ? guess[drift()] * line.years() : 0);
+        return (line.crew() < 0 ? 0 : guess[crew(line.crew())]) + (drifts ? guess[drift()] * (line.years() - day) : 0);
     }
 
     /** The first so many places of steps, then those of what makes the pace of a job. */
@@ -50,7 +64,7 @@ record Unknowns(int steps, int crews, boolean drifts) {
             weights[next++] = 1;
         }
         if (drifts) {
-            weights[next] = line.years();
+            weights[next] = line.years() - day;
         }
         return weights;
     }

@@ -14,6 +14,8 @@ import org.apache.commons.math3.linear.RealVector;
  * @param root R, upper triangular, RᵀR the precision, so that R (β − μ) has independent errors of variance 1
  */
 public record RatePrior(RealVector mean, RealMatrix root) {
+    /** Share of a spread that a mean of 0 is off by. */
+    private static final double NOTHING = 1e-3;
 
     /** Independent beliefs with a common pace: variances on the diagonal plus (spread · mean)(spread · mean)ᵀ. */
     public static RatePrior ofSteps(RealVector mean, RealVector variance, double paceSpread) {
@@ -24,15 +26,50 @@ public record RatePrior(RealVector mean, RealMatrix root) {
         return new RatePrior(mean, new QRDecomposition(whitener).getR());
     }
 
-    /** The same with more coefficients after these, independent of them and of one another, each with mean 0. */
-    public RatePrior beside(double[] deviations) {
+    /**
+     * The same with more coefficients after these, independent of them, each with mean 0: some of one kind whose mean is 0 too, and
+     * others on their own.
+     *
+     * @param alike how many of one kind; 0: none
+     * @param spread standard deviation about their mean
+     * @param deviations of the others
+     */
+    public RatePrior beside(int alike, double spread, double... deviations) {
         int before = mean.getDimension();
-        RealMatrix all = MatrixUtils.createRealMatrix(before + deviations.length, before + deviations.length);
+        int more = alike + deviations.length;
+        RealMatrix all = MatrixUtils.createRealMatrix(before + more, before + more);
         all.setSubMatrix(root.getData(), 0, 0);
-        for (int i = 0; i < deviations.length; i++) {
-            all.setEntry(before + i, before + i, 1 / deviations[i]);
+        if (alike > 0) {
+            all.setSubMatrix(aboutTheirMean(alike, spread).getData(), before, before);
         }
-        return new RatePrior(mean.append(new ArrayRealVector(deviations.length)), all);
+        for (int i = 0; i < deviations.length; i++) {
+            all.setEntry(before + alike + i, before + alike + i, 1 / deviations[i]);
+        }
+        return new RatePrior(mean.append(new ArrayRealVector(more)), all);
+    }
+
+    /** Root of (I + 11ᵀ/(count · NOTHING²)) / spread²: their sum is known to be next to nothing. */
+    private static RealMatrix aboutTheirMean(int count, double spread) {
+        RealMatrix equations = MatrixUtils.createRealMatrix(count + 1, count);
+        for (int i = 0; i < count; i++) {
+            equations.setEntry(i, i, 1 / spread);
+            equations.setEntry(count, i, 1 / (Math.sqrt(count) * NOTHING * spread));
+        }
+        return new QRDecomposition(equations).getR().getSubMatrix(0, count - 1, 0, count - 1);
+    }
+
+    /**
+     * The same belief about coefficients that are reckoned otherwise: each is lower by so much for every unit of the last one.
+     *
+     * @param lower of the first coefficients
+     */
+    public RatePrior reckoned(RealVector lower) {
+        int last = mean.getDimension() - 1;
+        RealMatrix change = MatrixUtils.createRealIdentityMatrix(last + 1);
+        for (int i = 0; i < lower.getDimension(); i++) {
+            change.setEntry(i, last, lower.getEntry(i));
+        }
+        return new RatePrior(mean, root.multiply(change));
     }
 
     /**
@@ -42,9 +79,10 @@ public record RatePrior(RealVector mean, RealMatrix root) {
     public RatePrior with(RealMatrix products, RealVector right) {
         RealMatrix inverse = inverseRoot();
         RealMatrix own = inverse.transpose().multiply(products).multiply(inverse);
-        RealMatrix sum =
-                MatrixUtils.createRealIdentityMatrix(own.getRowDimension()).add(own);
-        CholeskyDecomposition cholesky = new CholeskyDecomposition(sum, 1e-6, 0);
+        // rounding leaves it a little lopsided
+        RealMatrix sum = MatrixUtils.createRealIdentityMatrix(own.getRowDimension())
+                .add(own.add(own.transpose()).scalarMultiply(0.5));
+        CholeskyDecomposition cholesky = new CholeskyDecomposition(sum, 1e-15, 0);
         RealVector gap = inverse.preMultiply(right.subtract(products.operate(mean)));
         return new RatePrior(
                 mean.add(inverse.operate(cholesky.getSolver().solve(gap))),

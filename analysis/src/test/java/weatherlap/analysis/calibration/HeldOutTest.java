@@ -95,14 +95,14 @@ class HeldOutTest {
 
     /**
      * Pace 0.92 and 1 / 0.92, the second with the noise of the first mirrored on the log scale, and the tables' own; 60 jobs each, seeds 1
-     * to 20: 8 % is about two standard errors, found half of the time.
+     * to 20: 8 % is about two standard errors, found half of the time, give or take 2 of 20 on each side.
      */
     @Test
     void tooFastAndTooSlowAreJudgedAlike() {
         Map<Verdict, Integer> fast = verdicts(job -> CalibrationFixtures.slower(job, 0.92));
         Map<Verdict, Integer> slow = verdicts(job -> CalibrationFixtures.slower(job, mirrored(job) / 0.92));
         Map<Verdict, Integer> right = verdicts(job -> job);
-        assertThat(fast.get(Verdict.FITTED)).isCloseTo(slow.get(Verdict.FITTED), within(2));
+        assertThat(fast.get(Verdict.FITTED)).isCloseTo(slow.get(Verdict.FITTED), within(3));
         assertThat(Math.min(fast.get(Verdict.FITTED), slow.get(Verdict.FITTED))).isGreaterThan(6);
         assertThat(fast.get(Verdict.TABLES) + slow.get(Verdict.TABLES)).isZero();
         assertThat(right.get(Verdict.FITTED)).isLessThan(4);

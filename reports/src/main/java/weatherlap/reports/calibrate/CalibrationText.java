@@ -26,7 +26,9 @@ final class CalibrationText {
             "The estimator is a linear regression with the tables for a prior: each rate starts at the mean of its"
                     + " range, with the range for its uncertainty, and all of them share a pace that differs by a tenth from shop to"
                     + " shop (our judgment). Few jobs move the rates a little, many jobs a lot. No rate falls below zero. With no prior"
-                    + " it would be ordinary least squares.",
+                    + " it would be ordinary least squares. A rate shown is the mean of what is believed of it, not its likeliest"
+                    + " value, which lies about a percent lower: labor is a sum of rates, and only means keep it from coming out low"
+                    + " over many jobs.",
             "Beside the rates each crew has a pace, drawn towards the others as far as its jobs leave it open, and the years a drift. The"
                     + " rates are those of an ordinary crew on the day of the last job: the mean of the crews, in which one far from the"
                     + " others counts little or nothing. An old job counts less, by half every records_half_life_years.",
