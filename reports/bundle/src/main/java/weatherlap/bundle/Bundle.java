@@ -120,6 +120,9 @@ public final class Bundle {
         }
         Tools.jdk("jpackage", arguments);
         Path image = target.resolve(isMac() ? NAME + ".app" : NAME);
+        if (!isWindows() && !isMac()) {
+            ShellLauncher.replace(image.resolve("bin").resolve(NAME), FLAGS, MAIN);
+        }
         Files.move(licenses, (isMac() ? image.resolve("Contents") : image).resolve("licenses"));
         return image;
     }
