@@ -87,6 +87,7 @@ final class HouseMaker {
         List<Method> open = rows.house().isSound()
                 ? Method.openTo(rows.house().word("cladding", Cladding.class))
                 : List.of(Method.values());
+        SwappedSizes.checkTwins(rows.openings().stream().filter(Row::isSound).toList(), problems);
         List<Elevation> elevations = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (Row row : rows.elevations()) {
@@ -99,6 +100,7 @@ final class HouseMaker {
                     warnOfCourses(row, rows.house().word("cladding", Cladding.class));
                 }
                 WallCheck.check(row, own, problems);
+                SwappedSizes.checkHeads(own, problems);
                 if (rows.house().isSound()) {
                     own.forEach(opening -> warnOfBarrier(rows.house(), opening));
                     UsualValues.checkWall(row, rows.house().whole("storeys"), problems);

@@ -48,6 +48,15 @@ final class UsualValues {
         warn(wall, "eave_ft_a_story", wall.number("eave_height_ft") / storeys, problems);
     }
 
+    /** Whether the shape alone is warned of. */
+    static boolean isOddlyShaped(Row opening) {
+        return odd(opening, "height_over_width", heightOverWidth(opening)).isPresent();
+    }
+
+    private static double heightOverWidth(Row opening) {
+        return opening.number("frame_height_in") * opening.whole("units", 1) / opening.number("frame_width_in");
+    }
+
     static void checkOpening(Row opening, Problems problems) {
         warn(opening, "sill_height_in", opening.number("sill_height_in"), problems);
         opening.optionalNumber("interior_sill_in").ifPresent(sill -> warn(opening, "interior_sill_in", sill, problems));
@@ -56,22 +65,27 @@ final class UsualValues {
         boolean oddWidth = warn(opening, "unit_width_in", width, problems);
         boolean oddHeight = warn(opening, "frame_height_in", height, problems);
         if (!oddWidth && !oddHeight) {
-            warn(opening, "height_over_width", height / width, problems);
+            warn(opening, "height_over_width", heightOverWidth(opening), problems);
         }
     }
 
     /** Whether there was anything to warn of. */
     private static boolean warn(Row row, String of, double value, Problems problems) {
-        Optional<Row> odd = ROWS.stream()
-                .filter(usual -> usual.text("of").equals(of) && holds(usual.text("given"), row))
-                .findFirst()
-                .filter(usual -> value < usual.number("least") || value > usual.number("most"));
+        Optional<Row> odd = odd(row, of, value);
         odd.ifPresent(usual -> row.warning(
                 problems,
                 usual.text("column"),
                 CsvText.cell(Math.round(value * SHOWN_TO) / SHOWN_TO) + " " + usual.text("says") + " is unusual ("
                         + usual.text("least") + " to " + usual.text("most") + "); " + usual.text("check")));
         return odd.isPresent();
+    }
+
+    /** The range that a value is out of, if it is. */
+    private static Optional<Row> odd(Row row, String of, double value) {
+        return ROWS.stream()
+                .filter(usual -> usual.text("of").equals(of) && holds(usual.text("given"), row))
+                .findFirst()
+                .filter(usual -> value < usual.number("least") || value > usual.number("most"));
     }
 
     private static boolean holds(String given, Row row) {

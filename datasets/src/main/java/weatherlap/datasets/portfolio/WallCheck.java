@@ -41,6 +41,9 @@ final class WallCheck {
     private static void checkEdges(Row wall, Frame frame, Problems problems) {
         double width = Units.feetToInches(wall.number("width_ft"));
         double eave = Units.feetToInches(wall.number("eave_height_ft"));
+        boolean fitsTurned = frame.left() + frame.top() - frame.bottom() <= width
+                && frame.bottom() + frame.right() - frame.left() <= eave;
+        String hint = fitsTurned ? "; the other way round it fits: check that width and height are not swapped" : "";
         if (frame.right() > width + SLACK_IN) {
             frame.row()
                     .error(
@@ -48,7 +51,7 @@ final class WallCheck {
                             "left_in",
                             "the right edge (left_in + frame_width_in = " + CsvText.cell(frame.right())
                                     + ") is past the end of the wall (" + CsvText.cell(width) + " inches, "
-                                    + wall.file() + " row " + wall.line() + ")");
+                                    + wall.file() + " row " + wall.line() + ")" + hint);
         }
         if (frame.top() > eave + SLACK_IN) {
             frame.row()
@@ -57,7 +60,7 @@ final class WallCheck {
                             "sill_height_in",
                             "the head (sill_height_in + frame_height_in = " + CsvText.cell(frame.top())
                                     + ") is above the eave (" + CsvText.cell(eave) + " inches, " + wall.file()
-                                    + " row " + wall.line() + ")");
+                                    + " row " + wall.line() + ")" + hint);
         }
     }
 
