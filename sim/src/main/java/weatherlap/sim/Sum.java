@@ -1,6 +1,7 @@
 package weatherlap.sim;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Sums that lose no digits to rounding as they grow, and keep what each addition lost beside them: the numbers that
@@ -26,6 +27,15 @@ public final class Sum {
         Sum sum = new Sum();
         for (int i = 0; i < values.size(); i++) {
             sum.add(values.get(i));
+        }
+        return sum.total();
+    }
+
+    /** Of what each element has. */
+    public static <T> double of(List<T> all, ToDoubleFunction<? super T> value) {
+        Sum sum = new Sum();
+        for (int i = 0; i < all.size(); i++) {
+            sum.add(value.applyAsDouble(all.get(i)));
         }
         return sum.total();
     }

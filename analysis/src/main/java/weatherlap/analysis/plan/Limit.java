@@ -17,6 +17,7 @@ public enum Limit {
     /** Of the whole plan, never of an opening. */
     RISK_LIMIT("the chance of leak damage is over the limit");
 
+    private final String word = name().toLowerCase(Locale.ROOT);
     private final String words;
 
     Limit(String words) {
@@ -43,7 +44,7 @@ public enum Limit {
 
     /** As tables have it. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 
     public String words() {

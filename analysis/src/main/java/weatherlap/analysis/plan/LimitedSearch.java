@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * The cheapest choice of one option a wall that leaves the house dry with a chance of at least q, by branch and bound over the walls.
@@ -23,10 +22,10 @@ final class LimitedSearch {
     static final int MOST_LOOKS = 100_000;
     private static final double SLACK = 1e-12;
 
-    private final List<List<WallOption>> walls;
+    private final List<List<Bounded>> walls = new ArrayList<>();
     private final double[] setupUsd;
     private final double leastDry;
-    private final List<double[]> reference;
+    private final double logOfReference;
     private final int mostLooks;
     private List<WallOption> best = List.of();
     private double usd;
@@ -45,12 +44,25 @@ final class LimitedSearch {
             List<double[]> reference,
             double usd,
             int mostLooks) {
-        this.walls = walls;
         this.setupUsd = setupUsd;
         this.leastDry = leastDry - SLACK;
-        this.reference = reference;
         this.usd = usd;
         this.mostLooks = mostLooks;
+        double[] weights = ones(reference.get(0).length);
+        List<double[]> above = new ArrayList<>();
+        for (double[] wall : reference) {
+            double[] chances = notZero(wall);
+            above.add(chances);
+            PlanCost.times(weights, chances);
+        }
+        logOfReference = Math.log(PlanSearch.mean(weights));
+        for (int w = 0; w < walls.size(); w++) {
+            List<Bounded> options = new ArrayList<>(walls.get(w).size());
+            for (WallOption option : walls.get(w)) {
+                options.add(new Bounded(option, above.get(w), weights, walls.size()));
+            }
+            this.walls.add(options);
+        }
     }
 
     /** The cheapest found; empty where none is cheaper than the reference. */
@@ -71,22 +83,18 @@ final class LimitedSearch {
      * what is found already, or that alone is too wet, is in no better plan.
      */
     void over(int set) {
-        List<List<WallOption>> open = walls.stream()
-                .map(wall -> wall.stream().filter(option -> option.within(set)).toList())
-                .toList();
-        if (open.stream().anyMatch(List::isEmpty)) {
+        double least = setupUsd[set];
+        double[] cheapest = new double[walls.size()];
+        for (int w = 0; w < cheapest.length; w++) {
+            cheapest[w] = leastUsd(walls.get(w), set);
+            least += cheapest[w];
+        }
+        if (least == Double.POSITIVE_INFINITY) {
             return;
         }
-        double least = setupUsd[set]
-                + open.stream().mapToDouble(wall -> wall.get(0).usd()).sum();
-        List<List<Bounded>> options = new ArrayList<>();
-        for (List<WallOption> wall : open) {
-            double spare = usd - least + wall.get(0).usd();
-            List<Bounded> own = undominated(wall.stream()
-                    .filter(option -> option.usd() < spare)
-                    .map(option -> new Bounded(option, option.dry(), 0))
-                    .filter(option -> PlanSearch.mean(option.dry) >= leastDry)
-                    .toList());
+        List<List<Bounded>> options = new ArrayList<>(cheapest.length);
+        for (int w = 0; w < cheapest.length; w++) {
+            List<Bounded> own = undominated(within(walls.get(w), set, usd - least + cheapest[w]));
             if (own.isEmpty()) {
                 return;
             }
@@ -95,19 +103,99 @@ final class LimitedSearch {
         new Branches(options, setupUsd[set]).look();
     }
 
-    private double[] ones() {
-        double[] ones = new double[reference.get(0).length];
+    /** What the cheapest option within a set costs, the cheapest being first; infinite: there is none. */
+    private static double leastUsd(List<Bounded> wall, int set) {
+        for (Bounded option : wall) {
+            if (option.option.within(set)) {
+                return option.usd();
+            }
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+
+    private List<Bounded> within(List<Bounded> wall, int set, double belowUsd) {
+        List<Bounded> within = new ArrayList<>();
+        for (Bounded option : wall) {
+            if (!(option.usd() < belowUsd)) {
+                break;
+            }
+            if (option.option.within(set) && option.mean() >= leastDry) {
+                within.add(option);
+            }
+        }
+        return within;
+    }
+
+    private static double[] ones(int draws) {
+        double[] ones = new double[draws];
         Arrays.fill(ones, 1);
         return ones;
     }
 
     /** Any N⁰ above 0 makes a bound. */
     private static double[] notZero(double[] chances) {
-        return Arrays.stream(chances).map(chance -> Math.max(chance, 1e-9)).toArray();
+        double[] above = chances.clone();
+        for (int d = 0; d < above.length; d++) {
+            above[d] = Math.max(above[d], 1e-9);
+        }
+        return above;
     }
 
-    /** An option, with its chance by draw and its part of the bound. */
-    private record Bounded(WallOption option, double[] dry, double log) {}
+    /** An option; what it takes to hold it against others is worked out once, where it is asked for. */
+    private static final class Bounded {
+        private final WallOption option;
+        private final double[] reference;
+        private final double[] weights;
+        private final int walls;
+        private double[] dry;
+        private double mean;
+        private double log = Double.NaN;
+
+        /**
+         * @param reference N⁰ of its wall, by draw
+         * @param weights T, by draw
+         * @param walls W
+         */
+        Bounded(WallOption option, double[] reference, double[] weights, int walls) {
+            this.option = option;
+            this.reference = reference;
+            this.weights = weights;
+            this.walls = walls;
+        }
+
+        double usd() {
+            return option.usd();
+        }
+
+        /** By draw: chance that all openings of the wall stay dry. */
+        double[] dry() {
+            if (dry == null) {
+                dry = option.dry();
+                mean = PlanSearch.mean(dry);
+            }
+            return dry;
+        }
+
+        double mean() {
+            dry();
+            return mean;
+        }
+
+        /** Its part of the bound, g. */
+        double log() {
+            if (Double.isNaN(log)) {
+                double[] own = dry();
+                double sum = 0;
+                double all = 0;
+                for (int d = 0; d < own.length; d++) {
+                    sum += weights[d] * Math.pow(own[d] / reference[d], walls);
+                    all += weights[d];
+                }
+                log = Math.log(sum / all) / walls;
+            }
+            return log;
+        }
+    }
 
     /**
      * Without those that another is neither dearer than nor wetter than in any draw. What is nowhere wetter has no smaller sum over the
@@ -120,18 +208,19 @@ final class LimitedSearch {
         double[][] driestFirst = new double[options.size()][];
         double[] sums = new double[options.size()];
         for (Bounded option : options) {
-            double sum = sum(option.dry);
+            double[] own = option.dry();
+            double sum = sum(own);
             int place = 0;
             int wetter = 0; // where the last rival was, which is where the next one often is
             while (place < kept.size() && sums[place] >= sum && wetter >= 0) {
                 double[] rival = driestFirst[place++];
-                wetter = rival[wetter] < option.dry[wetter] ? wetter : firstWetter(rival, option.dry);
+                wetter = rival[wetter] < own[wetter] ? wetter : firstWetter(rival, own);
             }
             if (wetter >= 0) {
                 System.arraycopy(sums, place, sums, place + 1, kept.size() - place);
                 System.arraycopy(driestFirst, place, driestFirst, place + 1, kept.size() - place);
                 sums[place] = sum;
-                driestFirst[place] = option.dry;
+                driestFirst[place] = own;
                 kept.add(option);
             }
         }
@@ -160,46 +249,25 @@ final class LimitedSearch {
     private final class Branches {
         private final List<List<Bounded>> options;
         private final double baseUsd;
-        private final double logOfReference;
+        private final double needed = Math.log(leastDry) - logOfReference - 1e-9;
         private final List<Frontier> after = new ArrayList<>();
         private final WallOption[] chosen;
         private int looks;
 
         Branches(List<List<Bounded>> options, double baseUsd) {
             this.baseUsd = baseUsd;
-            double[] weights = ones();
-            reference.forEach(wall -> PlanCost.times(weights, notZero(wall)));
-            this.options = IntStream.range(0, options.size())
-                    .mapToObj(w -> bounded(options.get(w), notZero(reference.get(w)), weights))
-                    .toList();
-            logOfReference = Math.log(PlanSearch.mean(weights));
+            this.options = options;
             Frontier frontier = Frontier.NOTHING;
             after.add(frontier);
             for (int w = options.size() - 1; w > 0; w--) {
-                frontier = frontier.with(this.options.get(w));
+                frontier = frontier.with(options.get(w));
                 after.add(0, frontier);
             }
             chosen = new WallOption[options.size()];
         }
 
-        private List<Bounded> bounded(List<Bounded> own, double[] wall, double[] weights) {
-            return own.stream()
-                    .map(option -> new Bounded(option.option, option.dry, log(option.dry, wall, weights)))
-                    .toList();
-        }
-
-        private double log(double[] dry, double[] wall, double[] weights) {
-            double sum = 0;
-            double all = 0;
-            for (int d = 0; d < dry.length; d++) {
-                sum += weights[d] * Math.pow(dry[d] / wall[d], reference.size());
-                all += weights[d];
-            }
-            return Math.log(sum / all) / reference.size();
-        }
-
         void look() {
-            look(0, baseUsd, 0, ones());
+            look(0, baseUsd, 0, ones(options.get(0).get(0).dry().length));
         }
 
         private void look(int wall, double spent, double log, double[] dry) {
@@ -210,20 +278,19 @@ final class LimitedSearch {
                 }
                 return;
             }
-            double needed = Math.log(leastDry) - logOfReference - 1e-9;
             for (Bounded option : options.get(wall)) {
-                double rest = after.get(wall).leastUsd(needed - log - option.log);
-                double bound = spent + option.option.usd() + rest;
+                double rest = after.get(wall).leastUsd(needed - log - option.log());
+                double bound = spent + option.usd() + rest;
                 if (bound < usd) {
                     if (++looks > mostLooks) {
                         cutOffUsd = Math.min(cutOffUsd, bound);
                         continue;
                     }
                     double[] next = dry.clone();
-                    PlanCost.times(next, option.dry);
+                    PlanCost.times(next, option.dry());
                     if (PlanSearch.mean(next) >= leastDry) {
                         chosen[wall] = option.option;
-                        look(wall + 1, spent + option.option.usd(), log + option.log, next);
+                        look(wall + 1, spent + option.usd(), log + option.log(), next);
                     }
                 }
             }
@@ -240,7 +307,7 @@ final class LimitedSearch {
             List<Sum> sums = new ArrayList<>(options.size() * usd.length);
             for (Bounded option : options) {
                 for (int i = 0; i < usd.length; i++) {
-                    sums.add(new Sum(usd[i] + option.option.usd(), log[i] + option.log));
+                    sums.add(new Sum(usd[i] + option.usd(), log[i] + option.log()));
                 }
             }
             sums.sort(Comparator.comparingDouble(Sum::usd));

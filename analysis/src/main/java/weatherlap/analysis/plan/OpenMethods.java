@@ -1,5 +1,6 @@
 package weatherlap.analysis.plan;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -23,12 +24,7 @@ record OpenMethods(Set<Method> open, Map<Method, Set<Limit>> closed) {
         for (Way way : part.ways()) {
             broken.put(way.method(), Limit.brokenBy(part.opening(), way));
         }
-        EnumSet<Method> open = EnumSet.copyOf(broken.keySet());
-        for (Limit limit : Limit.values()) {
-            if (!open.stream().allMatch(method -> broken.get(method).contains(limit))) {
-                open.removeIf(method -> broken.get(method).contains(limit));
-            }
-        }
+        Set<Method> open = open(broken);
         Map<Method, Set<Limit>> closed = new EnumMap<>(Method.class);
         broken.forEach((method, limits) -> {
             if (!open.contains(method)) {
@@ -39,8 +35,28 @@ record OpenMethods(Set<Method> open, Map<Method, Set<Limit>> closed) {
         return new OpenMethods(Collections.unmodifiableSet(open), Collections.unmodifiableMap(closed));
     }
 
+    private static Set<Method> open(Map<Method, Set<Limit>> broken) {
+        Set<Method> open = EnumSet.copyOf(broken.keySet());
+        for (Limit limit : Limit.values()) {
+            Set<Method> keep = EnumSet.noneOf(Method.class);
+            for (Method method : open) {
+                if (!broken.get(method).contains(limit)) {
+                    keep.add(method);
+                }
+            }
+            open = keep.isEmpty() ? open : keep;
+        }
+        return open;
+    }
+
     /** The ways of doing the opening that are open. */
     List<Way> ways(Part part) {
-        return part.ways().stream().filter(way -> open.contains(way.method())).toList();
+        List<Way> ways = new ArrayList<>(open.size());
+        for (Way way : part.ways()) {
+            if (open.contains(way.method())) {
+                ways.add(way);
+            }
+        }
+        return ways;
     }
 }

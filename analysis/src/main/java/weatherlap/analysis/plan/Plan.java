@@ -1,5 +1,6 @@
 package weatherlap.analysis.plan;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
@@ -81,7 +82,11 @@ public record Plan(
 
     /** In table order over the walls. */
     public List<Method> byOpening() {
-        return walls.stream().flatMap(wall -> wall.methods().stream()).toList();
+        List<Method> methods = new ArrayList<>();
+        for (WallPlan wall : walls) {
+            methods.addAll(wall.methods());
+        }
+        return Collections.unmodifiableList(methods);
     }
 
     /** The methods that it uses; none for a house without openings. */

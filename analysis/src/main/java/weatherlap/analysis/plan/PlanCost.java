@@ -1,11 +1,12 @@
 package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Set;
 import weatherlap.analysis.plan.Plan.WallPlan;
+import weatherlap.sim.Sum;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.PlanParts;
 import weatherlap.sim.run.PlanParts.Part;
@@ -31,9 +32,7 @@ final class PlanCost {
         }
         price += methods.isEmpty() ? 0 : parts.setupUsd()[used];
         List<Way> ways = ways(parts.openings(), methods);
-        double rest = ways.stream()
-                .mapToDouble(way -> way.damageUsd() + way.glassUsd())
-                .sum();
+        double rest = Sum.of(ways, way -> way.damageUsd() + way.glassUsd());
         return new Plan(walls, price, price + rest, chance(ways), lossBoundUsd);
     }
 
@@ -74,7 +73,7 @@ final class PlanCost {
     static double[] horizonUsd(PlanParts parts, Plan plan) {
         double[] usd = new double[parts.repair().length];
         for (Way way : ways(parts.openings(), plan.byOpening())) {
-            double wet = usd.length - Arrays.stream(way.dry()).sum();
+            double wet = usd.length - Sum.of(way.dry());
             double perChance = wet == 0 ? 0 : way.damageUsd() * usd.length / wet;
             for (int d = 0; d < usd.length; d++) {
                 usd[d] += way.glassUsd() + (1 - way.dry()[d]) * perChance * parts.repair()[d];
@@ -95,9 +94,11 @@ final class PlanCost {
     }
 
     private static Way way(Part part, Method method) {
-        return part.ways().stream()
-                .filter(way -> way.method() == method)
-                .findFirst()
-                .orElseThrow();
+        for (Way way : part.ways()) {
+            if (way.method() == method) {
+                return way;
+            }
+        }
+        throw new NoSuchElementException(part.opening().id() + " is not open to " + method.label());
     }
 }

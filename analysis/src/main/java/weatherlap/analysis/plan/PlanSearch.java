@@ -1,9 +1,9 @@
 package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.IntStream;
+import weatherlap.sim.Sum;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.PlanParts;
 import weatherlap.sim.run.PlanParts.Part;
@@ -43,10 +43,11 @@ final class PlanSearch {
 
     private Plan leastRisky() {
         List<Part> openings = parts.openings();
-        List<Way> ways = LeastRisk.of(IntStream.range(0, openings.size())
-                .mapToObj(o -> open.get(o).ways(openings.get(o)))
-                .toList());
-        return PlanCost.plan(parts, methods(ways), 0);
+        List<List<Way>> ways = new ArrayList<>(openings.size());
+        for (int o = 0; o < openings.size(); o++) {
+            ways.add(open.get(o).ways(openings.get(o)));
+        }
+        return PlanCost.plan(parts, methods(LeastRisk.of(ways)), 0);
     }
 
     /** Whatever its risk. */
@@ -57,22 +58,26 @@ final class PlanSearch {
         List<WallOption> best = List.of();
         double usd = Double.POSITIVE_INFINITY;
         double bound = Double.POSITIVE_INFINITY;
+        double least = Sum.of(walls, WallOptions::leastUsd);
         for (int set : sets()) {
-            List<WallOption> options = walls.stream()
-                    .map(wall -> wall.cheapest(set))
-                    .flatMap(Optional::stream)
-                    .toList();
-            double least = parts.setupUsd()[set]
-                    + walls.stream().mapToDouble(WallOptions::leastUsd).sum();
-            bound = Math.min(bound, least);
-            double own = parts.setupUsd()[set]
-                    + options.stream().mapToDouble(WallOption::usd).sum();
+            bound = Math.min(bound, parts.setupUsd()[set] + least);
+            List<WallOption> options = cheapest(set);
+            double own = parts.setupUsd()[set] + Sum.of(options, WallOption::usd);
             if (options.size() == walls.size() && own < usd) {
                 best = options;
                 usd = own;
             }
         }
         return plan(best, isExact() ? 0 : usd - bound);
+    }
+
+    /** Of each wall that can be done with no other methods than these. */
+    private List<WallOption> cheapest(int set) {
+        List<WallOption> options = new ArrayList<>(walls.size());
+        for (WallOptions wall : walls) {
+            wall.cheapest(set).ifPresent(options::add);
+        }
+        return options;
     }
 
     private boolean isExact() {
@@ -87,7 +92,7 @@ final class PlanSearch {
      */
     private Plan cheapestWithin(double riskLimit, Plan safe, Plan cheapest) {
         LimitedSearch search = new LimitedSearch(
-                walls.stream().map(WallOptions::cheapestFirst).toList(),
+                belowUsd(safe.horizonCostUsd()),
                 parts.setupUsd(),
                 1 - riskLimit,
                 dryByWall(safe),
@@ -101,22 +106,43 @@ final class PlanSearch {
         return search.best().isEmpty() ? PlanCost.plan(parts, safe.byOpening(), bound) : plan(search.best(), bound);
     }
 
+    /** Options of each wall that, with the cheapest of every other, may make a plan of less than so many USD; the cheapest first. */
+    private List<List<WallOption>> belowUsd(double usd) {
+        double rounding = 1e-9 * usd;
+        double spare = usd
+                + rounding
+                - Sum.of(walls, wall -> wall.cheapest(~0).orElseThrow().usd());
+        List<List<WallOption>> options = new ArrayList<>(walls.size());
+        for (WallOptions wall : walls) {
+            options.add(
+                    wall.cheapestFirst(spare + wall.cheapest(~0).orElseThrow().usd()));
+        }
+        return options;
+    }
+
     private List<double[]> dryByWall(Plan plan) {
-        return IntStream.range(0, parts.walls().size())
-                .mapToObj(w -> LeastRisk.product(PlanCost.ways(
-                        parts.walls().get(w).openings(), plan.walls().get(w).methods())))
-                .toList();
+        List<double[]> dry = new ArrayList<>(walls.size());
+        for (int w = 0; w < walls.size(); w++) {
+            dry.add(LeastRisk.product(PlanCost.ways(
+                    parts.walls().get(w).openings(), plan.walls().get(w).methods())));
+        }
+        return dry;
     }
 
     /** Sets of methods that openings are open to, the larger last. */
-    private int[] sets() {
-        int all = open.stream().mapToInt(o -> PlanParts.mask(o.open())).reduce(0, (a, b) -> a | b);
-        return IntStream.rangeClosed(1, all)
-                .filter(set -> (set & ~all) == 0)
-                .boxed()
-                .sorted((a, b) -> Integer.compare(Integer.bitCount(a), Integer.bitCount(b)))
-                .mapToInt(set -> set)
-                .toArray();
+    private List<Integer> sets() {
+        int all = 0;
+        for (OpenMethods opening : open) {
+            all |= PlanParts.mask(opening.open());
+        }
+        List<Integer> sets = new ArrayList<>();
+        for (int set = 1; set <= all; set++) {
+            if ((set & ~all) == 0) {
+                sets.add(set);
+            }
+        }
+        sets.sort(Comparator.comparingInt(Integer::bitCount));
+        return sets;
     }
 
     private Plan plan(List<WallOption> options, double lossBoundUsd) {

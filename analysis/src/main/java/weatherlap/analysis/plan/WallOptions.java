@@ -1,13 +1,11 @@
 package weatherlap.analysis.plan;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.run.PlanParts.Part;
 import weatherlap.sim.run.PlanParts.Wall;
 import weatherlap.sim.run.PlanParts.Way;
@@ -25,32 +23,53 @@ final class WallOptions {
     private static final int MOST_KEPT_IN_ALL = MOST_KEPT * MOST_KEPT;
 
     private final List<WallOption> options;
+    /** [set of methods]: the cheapest that uses exactly these; null where there is none. */
+    private final WallOption[] cheapest = new WallOption[1 << Method.values().length];
+
     private final double leastUsd;
 
     private WallOptions(List<WallOption> options, double leastUsd) {
         this.options = options;
+        for (WallOption option : options) {
+            WallOption best = cheapest[option.methods()];
+            if (best == null || option.usd() < best.usd()) {
+                cheapest[option.methods()] = option;
+            }
+        }
         this.leastUsd = leastUsd;
     }
 
     /** @param open in the order of the wall's openings */
     static WallOptions of(Wall wall, List<OpenMethods> open) {
-        List<Partial> partials = List.of(new Partial(null, null, 0, new BitSet(), 0, 0));
+        List<FirstOpenings> firsts = List.of(FirstOpenings.NONE);
         boolean exact = wall.openings().size() <= MOST_EXACT;
         double least = 0;
         for (int o = 0; o < wall.openings().size(); o++) {
             Part part = wall.openings().get(o);
             List<Way> ways = open.get(o).ways(part);
-            List<Partial> longer = new ArrayList<>(partials.size() * ways.size());
-            partials.forEach(partial -> ways.forEach(way -> longer.add(partial.with(way, part))));
-            partials = exact ? longer : kept(wall, longer);
-            least += ways.stream().mapToDouble(Way::horizonUsd).min().orElseThrow();
+            List<FirstOpenings> longer = new ArrayList<>(firsts.size() * ways.size());
+            for (FirstOpenings first : firsts) {
+                for (Way way : ways) {
+                    longer.add(first.with(way, part.panels()));
+                }
+            }
+            firsts = exact ? longer : kept(wall, longer);
+            least += leastUsd(ways);
         }
-        List<WallOption> options = new ArrayList<>(partials.size());
-        for (Partial partial : partials) {
-            options.add(new WallOption(partial.ways(), partial.methods, partial.usd(wall)));
+        List<WallOption> options = new ArrayList<>(firsts.size());
+        for (FirstOpenings all : firsts) {
+            options.add(new WallOption(all, all.usd(wall)));
         }
-        return new WallOptions(
-                options, exact ? cheapest(options, ~0).orElseThrow().usd() : least);
+        WallOptions found = new WallOptions(options, least);
+        return exact ? new WallOptions(options, found.cheapest(~0).orElseThrow().usd()) : found;
+    }
+
+    private static double leastUsd(List<Way> ways) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Way way : ways) {
+            least = Math.min(least, way.horizonUsd());
+        }
+        return least;
     }
 
     /** No way of doing the wall costs less, USD; less than the cheapest where not all were tried. */
@@ -60,71 +79,41 @@ final class WallOptions {
 
     /** Whether no way was left out that could be cheaper. */
     boolean isExact() {
-        return leastUsd == cheapest(options, ~0).orElseThrow().usd();
+        return leastUsd == cheapest(~0).orElseThrow().usd();
     }
 
     /** The cheapest that uses no other methods than these; empty where there is none. */
     Optional<WallOption> cheapest(int set) {
-        return cheapest(options, set);
-    }
-
-    private static Optional<WallOption> cheapest(List<WallOption> options, int set) {
         WallOption best = null;
-        for (WallOption option : options) {
-            if (option.within(set) && (best == null || option.usd() < best.usd())) {
+        for (WallOption option : cheapest) {
+            if (option != null && option.within(set) && (best == null || option.usd() < best.usd())) {
                 best = option;
             }
         }
         return Optional.ofNullable(best);
     }
 
-    /** The cheapest first. */
-    List<WallOption> cheapestFirst() {
-        return options.stream()
-                .sorted(Comparator.comparingDouble(WallOption::usd))
-                .toList();
+    /** Those of less than so many USD, the cheapest first. */
+    List<WallOption> cheapestFirst(double belowUsd) {
+        List<WallOption> cheap = new ArrayList<>();
+        for (WallOption option : options) {
+            if (option.usd() < belowUsd) {
+                cheap.add(option);
+            }
+        }
+        cheap.sort(Comparator.comparingDouble(WallOption::usd));
+        return cheap;
     }
 
-    private static List<Partial> kept(Wall wall, List<Partial> partials) {
-        record Priced(Partial partial, double usd) {}
-        Stream<Partial> sorted = partials.stream()
-                .map(partial -> new Priced(partial, partial.usd(wall)))
+    private static List<FirstOpenings> kept(Wall wall, List<FirstOpenings> firsts) {
+        record Priced(FirstOpenings openings, double usd) {}
+        Stream<FirstOpenings> sorted = firsts.stream()
+                .map(first -> new Priced(first, first.usd(wall)))
                 .sorted(Comparator.comparingDouble(Priced::usd))
-                .map(Priced::partial);
+                .map(Priced::openings);
         int counts = wall.openings().size() + 1;
         int most = Math.max(1, Math.min(MOST_KEPT, MOST_KEPT_IN_ALL / counts));
         int[] seen = new int[counts];
-        return sorted.filter(p -> seen[p.sidings]++ < most).toList();
-    }
-
-    /** The first openings of a wall: those before the last, which many share, and the last. */
-    private record Partial(Partial before, Way last, int methods, BitSet panels, double ownUsd, int sidings) {
-        Partial with(Way way, Part part) {
-            boolean siding = way.method().takesSidingDown();
-            BitSet down = panels;
-            if (siding && !part.panels().isEmpty()) {
-                down = (BitSet) panels.clone();
-                down.or(part.panels());
-            }
-            return new Partial(
-                    this,
-                    way,
-                    methods | 1 << way.method().ordinal(),
-                    down,
-                    ownUsd + way.horizonUsd(),
-                    sidings + (siding ? 1 : 0));
-        }
-
-        List<Way> ways() {
-            Deque<Way> ways = new ArrayDeque<>();
-            for (Partial partial = this; partial.last != null; partial = partial.before) {
-                ways.addFirst(partial.last);
-            }
-            return List.copyOf(ways);
-        }
-
-        double usd(Wall wall) {
-            return ownUsd + PlanCost.sharedUsd(wall, methods, panels);
-        }
+        return sorted.filter(first -> seen[first.sidings()]++ < most).toList();
     }
 }

@@ -1,11 +1,11 @@
 package weatherlap.analysis.plan;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.PlanParts;
@@ -52,15 +52,19 @@ public record Wherever(Contrast contrast, Map<Method, Plan> plans, double[] hori
 
     private static Plan plan(PlanParts parts, List<OpenMethods> open, Method method) {
         List<Part> openings = parts.openings();
-        List<Method> methods = IntStream.range(0, openings.size())
-                .mapToObj(o -> open.get(o).open().contains(method)
-                        ? method
-                        : open.get(o).ways(openings.get(o)).stream()
-                                .min(Comparator.comparingDouble(Way::horizonUsd))
-                                .orElseThrow()
-                                .method())
-                .toList();
+        List<Method> methods = new ArrayList<>(openings.size());
+        for (int o = 0; o < openings.size(); o++) {
+            methods.add(
+                    open.get(o).open().contains(method)
+                            ? method
+                            : cheapest(open.get(o).ways(openings.get(o))));
+        }
         return PlanCost.plan(parts, methods, 0);
+    }
+
+    private static Method cheapest(List<Way> ways) {
+        return Collections.min(ways, Comparator.comparingDouble(Way::horizonUsd))
+                .method();
     }
 
     private static double[] difference(PlanParts parts, Plan a, Plan b) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
@@ -144,6 +145,6 @@ class LimitedSearchTest {
     }
 
     private static WallOption option(Method method, double usd, double... dry) {
-        return new WallOption(List.of(new Way(method, usd, 0, 0, dry, List.of())), 1 << method.ordinal(), usd);
+        return new WallOption(FirstOpenings.NONE.with(new Way(method, usd, 0, 0, dry, List.of()), new BitSet()), usd);
     }
 }

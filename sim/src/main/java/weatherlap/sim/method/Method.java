@@ -19,6 +19,7 @@ public enum Method {
     /** A smaller unit set into the frame that stays. */
     INSERT("insert", "the insert", "inserts");
 
+    private final String word = name().toLowerCase(Locale.ROOT);
     private final String label;
     private final String inSentence;
     private final String many;
@@ -120,6 +121,6 @@ public enum Method {
 
     /** As tables write it, such as {@code full_flange}. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 }

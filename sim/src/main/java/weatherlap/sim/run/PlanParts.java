@@ -1,5 +1,6 @@
 package weatherlap.sim.run;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
@@ -81,11 +82,19 @@ public record PlanParts(House house, List<Wall> walls, double[] setupUsd, double
 
     /** All openings, in table order over the walls. */
     public List<Part> openings() {
-        return walls.stream().flatMap(wall -> wall.openings().stream()).toList();
+        List<Part> openings = new ArrayList<>();
+        for (Wall wall : walls) {
+            openings.addAll(wall.openings());
+        }
+        return openings;
     }
 
     /** How a set of methods is counted. */
     public static int mask(Set<Method> methods) {
-        return methods.stream().mapToInt(method -> 1 << method.ordinal()).sum();
+        int mask = 0;
+        for (Method method : methods) {
+            mask |= 1 << method.ordinal();
+        }
+        return mask;
     }
 }
