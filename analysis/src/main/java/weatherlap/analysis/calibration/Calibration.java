@@ -2,7 +2,6 @@ package weatherlap.analysis.calibration;
 
 import java.util.List;
 import java.util.Optional;
-import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.sim.assumptions.Assumptions;
 
 /**
@@ -21,7 +20,6 @@ import weatherlap.sim.assumptions.Assumptions;
  * @param heldOut empty where there are too few jobs to hold any out
  * @param skipped ids of jobs that could not be used: neither hours nor a timed step
  * @param grossTimings timings that were set aside; their steps count as not timed in those jobs
- * @param contradictions jobs whose total was set aside as their timed minutes do not fit their person-hours
  */
 public record Calibration(
         Assumptions calibrated,
@@ -36,8 +34,7 @@ public record Calibration(
         List<RateChange> changes,
         Optional<HeldOutError> heldOut,
         List<String> skipped,
-        List<GrossTiming> grossTimings,
-        List<JobRecord> contradictions) {
+        List<GrossTiming> grossTimings) {
     /** Fewer jobs at the same fraction are no cluster. */
     private static final int CLUSTER = 2;
 
@@ -50,7 +47,6 @@ public record Calibration(
         changes = List.copyOf(changes);
         skipped = List.copyOf(skipped);
         grossTimings = List.copyOf(grossTimings);
-        contradictions = List.copyOf(contradictions);
     }
 
     public List<FittedJob> outliers() {

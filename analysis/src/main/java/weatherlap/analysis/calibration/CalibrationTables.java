@@ -1,5 +1,6 @@
 package weatherlap.analysis.calibration;
 
+import java.util.Locale;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.tables.ResultTable;
 
@@ -51,11 +52,12 @@ public final class CalibrationTables {
                     2,
                     "log of what a robust fit leaves over, in its robust standard deviations",
                     FittedJob::robustDeviations)
-            .yesNo(
-                    "set_aside",
-                    "set aside",
-                    "yes where the job is too far from the others to be fitted",
-                    FittedJob::outlier)
+            .yesNo("set_aside", "set aside", "yes where the hours of the job are not fitted", FittedJob::outlier)
+            .optionalText(
+                    "aside_for",
+                    "for",
+                    "timings where they contradict the hours; rest, whole where that took too much or little; empty where not set aside",
+                    fit -> fit.outlier() ? fit.aside().name().toLowerCase(Locale.ROOT) : "")
             .build();
 
     private CalibrationTables() {}

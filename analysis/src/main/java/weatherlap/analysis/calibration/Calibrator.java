@@ -1,6 +1,5 @@
 package weatherlap.analysis.calibration;
 
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -80,16 +79,16 @@ public final class Calibrator {
 
     private Calibration calibration(List<GrossTiming> gross, FilledIn filledIn, Map<String, EarlierRate> earlier) {
         List<Integer> totals = table.withTotals();
-        Map<Integer, Double> deviations = robustDeviations(totals);
-        List<Integer> kept = totals.stream()
-                .filter(job -> Math.abs(deviations.get(job)) <= options.outlierLimit())
-                .toList();
+        Fitter.Robust robust = totals.size() < ENOUGH_JOBS
+                ? Fitter.Robust.nothing(table.lines().size())
+                : fitter.robust(totals, everyJob);
+        List<Integer> kept = totals.stream().filter(job -> !robust.far()[job]).toList();
         Fitter.Fitted fitted = fitter.fit(kept, everyJob, Fitter.SETTLED);
         List<StepFit> steps = steps(fitted, kept);
         List<Double> usdPerMinute = TimeNext.usdPerMinute(assumptions, table);
         RealVector means = table.means();
         List<FittedJob> jobs = table.withHours().stream()
-                .map(job -> fittedJob(table.lines().get(job), means, fitted.fit(), deviations.getOrDefault(job, 0.0)))
+                .map(job -> fittedJob(job, means, fitted.fit(), robust))
                 .toList();
         return new Calibration(
                 FittedTables.of(assumptions, steps, CrewSpread.of(assumptions.scenario(), jobs, fitted.fit())),
@@ -102,37 +101,30 @@ public final class Calibrator {
                 usdPerMinute,
                 TimeNext.of(assumptions, options, table, fitted.fit(), steps, usdPerMinute),
                 RateChange.of(steps, earlier),
-                heldOut(kept, deviations),
+                heldOut(kept, robust),
                 skipped(),
-                gross,
-                contradictions());
+                gross);
     }
 
-    private List<JobRecord> contradictions() {
-        return table.lines().stream()
-                .filter(JobLine::isContradictory)
-                .map(JobLine::job)
-                .toList();
-    }
-
-    private FittedJob fittedJob(JobLine line, RealVector means, PaceFit fit, double deviations) {
+    private FittedJob fittedJob(int job, RealVector means, PaceFit fit, Fitter.Robust robust) {
+        JobLine line = table.lines().get(job);
         return new FittedJob(
                 line.job(),
                 line.hours(means),
                 fit.hours(line),
-                deviations,
-                Math.abs(deviations) > options.outlierLimit() || line.isContradictory());
+                fit.restHours(line),
+                robust.deviations()[job],
+                aside(line, robust.far()[job]));
     }
 
-    /** Zeros where there are too few jobs. */
-    private Map<Integer, Double> robustDeviations(List<Integer> totals) {
-        double[] deviations =
-                totals.size() < ENOUGH_JOBS ? new double[totals.size()] : fitter.robustDeviations(totals, everyJob);
-        Map<Integer, Double> byJob = new HashMap<>();
-        for (int i = 0; i < deviations.length; i++) {
-            byJob.put(totals.get(i), deviations[i]);
+    private static FittedJob.Aside aside(JobLine line, boolean far) {
+        if (line.isContradictory()) {
+            return FittedJob.Aside.TIMINGS;
         }
-        return byJob;
+        if (!far) {
+            return FittedJob.Aside.NOT;
+        }
+        return line.timings() > 0 ? FittedJob.Aside.REST : FittedJob.Aside.WHOLE;
     }
 
     private List<StepFit> steps(Fitter.Fitted fitted, List<Integer> kept) {
@@ -188,9 +180,9 @@ public final class Calibrator {
                 new Drift(table.span(), Math.expm1(drift), Math.expm1(drift - half), Math.expm1(drift + half)));
     }
 
-    private Optional<HeldOutError> heldOut(List<Integer> kept, Map<Integer, Double> deviations) {
+    private Optional<HeldOutError> heldOut(List<Integer> kept, Fitter.Robust robust) {
         List<Integer> jobs = table.withHours().stream()
-                .filter(j -> Math.abs(deviations.getOrDefault(j, 0.0)) <= options.outlierLimit())
+                .filter(j -> !robust.far()[j])
                 .filter(j -> !table.lines().get(j).isContradictory())
                 .toList();
         if (options.folds() == 0 || jobs.size() < ENOUGH_JOBS) {

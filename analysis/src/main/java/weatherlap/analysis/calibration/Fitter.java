@@ -143,8 +143,20 @@ final class Fitter {
         return Arrays.stream(jobs).map(n -> Math.max(n, 1e-6)).toArray();
     }
 
-    /** Log residuals of a Huber fit to totals over their median absolute deviation. */
-    double[] robustDeviations(List<Integer> totals, List<Integer> timed) {
+    /**
+     * What a robust fit says of the jobs of a table, in its order.
+     *
+     * @param deviations log residuals of totals over their median absolute deviation; 0 of jobs whose totals were not fitted
+     * @param far whether a job is beyond the limit of the options, and its hours do not agree in all
+     */
+    record Robust(double[] deviations, boolean[] far) {
+        static Robust nothing(int jobs) {
+            return new Robust(new double[jobs], new boolean[jobs]);
+        }
+    }
+
+    /** A Huber fit to totals. */
+    Robust robust(List<Integer> totals, List<Integer> timed) {
         TimedSteps seen = timed(timed);
         RatePrior believed = believed(options.crewSpread());
         RatePrior prior = believed;
@@ -158,11 +170,15 @@ final class Fitter {
                 noisePrior,
                 unknowns.steps(),
                 HuberFit.Residual.LOG);
-        return IntStream.range(0, totals.size())
-                .mapToDouble(i -> {
-                    double own = table.lines().get(totals.get(i)).spread() / fit.spread();
-                    return fit.deviations()[i] / Math.sqrt(1 + own * own);
-                })
-                .toArray();
+        Robust robust = Robust.nothing(table.lines().size());
+        for (int i = 0; i < totals.size(); i++) {
+            int job = totals.get(i);
+            JobLine line = table.lines().get(job);
+            double own = line.spread() / fit.spread();
+            robust.deviations[job] = fit.deviations()[i] / Math.sqrt(1 + own * own);
+            robust.far[job] = Math.abs(robust.deviations[job]) > options.outlierLimit()
+                    && !line.agreesInAll(fit.deviations()[i] * fit.spread());
+        }
+        return robust;
     }
 }

@@ -33,7 +33,7 @@ record JobLine(
         double years) {
     /** A job with less of it untimed has no total of its own to tell of. */
     private static final double TIMED_WHOLE = 0.05;
-    /** Timed minutes and hours of a job timed whole agree within this, as a log: a tenth, for rounding (judgement). */
+    /** Timed minutes and hours of a job agree within this, as a log: a tenth, for rounding (judgement). */
     private static final double AGREES = Math.log(1.1);
 
     /** @param places of the steps in the table, by id */
@@ -116,7 +116,21 @@ record JobLine(
     }
 
     private boolean agrees() {
-        return Math.abs(Math.log(timedMinutes() / takenMinutes())) <= AGREES;
+        return agreesWith(timedMinutes());
+    }
+
+    private boolean agreesWith(double minutes) {
+        return Math.abs(Math.log(minutes / takenMinutes())) <= AGREES;
+    }
+
+    /**
+     * Whether the hours agree with the timed minutes and what is foreseen of the rest: the rest of a job that was timed but for a little
+     * is a small difference of two numbers, far off where the job is not.
+     *
+     * @param residual log of the rest over what is foreseen of it
+     */
+    boolean agreesInAll(double residual) {
+        return agreesWith(timedMinutes() + (takenMinutes() - timedMinutes()) * Math.exp(-residual));
     }
 
     /** Timed minutes that leave none for the rest of the job, or are not the hours of a job that was timed whole. */
@@ -134,6 +148,15 @@ record JobLine(
         double sum = 0;
         for (int i = 0; i < steps.length; i++) {
             sum += weights[i] * rates.getEntry(steps[i]);
+        }
+        return Units.minutesToHours(sum);
+    }
+
+    /** Of these, the hours of steps that were not timed. */
+    double restHours(RealVector rates) {
+        double sum = 0;
+        for (int i = 0; i < steps.length; i++) {
+            sum += wasTimed(i) ? 0 : weights[i] * rates.getEntry(steps[i]);
         }
         return Units.minutesToHours(sum);
     }

@@ -78,6 +78,11 @@ record PaceFit(
         return line.hours(rates()) * Math.exp(pace(line));
     }
 
+    /** Of these, the hours of steps that were not timed. */
+    double restHours(JobLine line) {
+        return line.restHours(rates()) * Math.exp(pace(line));
+    }
+
     /** What is not known of the fitted hours of a job, as a share of them. */
     double uncertainty(JobLine line) {
         double[] share = new double[values.length];

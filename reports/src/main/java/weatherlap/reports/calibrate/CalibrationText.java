@@ -12,9 +12,7 @@ import weatherlap.analysis.calibration.HeldOutError;
 import weatherlap.analysis.calibration.StepFit;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
-import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.reports.page.TableView;
-import weatherlap.sim.Units;
 
 /** A calibration in sentences and tables. */
 final class CalibrationText {
@@ -33,7 +31,8 @@ final class CalibrationText {
                     + " rates are those of an ordinary crew on the day of the last job: the mean of the crews, in which one far from the"
                     + " others counts little or nothing. An old job counts less, by half every records_half_life_years.",
             "A job is set aside when the log of what a robust fit leaves over is more than 3.5 robust standard deviations, up or down."
-                    + " In that fit no job pulls harder than 1.345 deviations. Nothing is set aside where fewer than 8 jobs have hours."
+                    + " In that fit no job pulls harder than 1.345 deviations; chance alone takes about one job in 2,000 so far. A job"
+                    + " whose hours agree to a tenth with its timings and what the rest takes elsewhere is kept. Nothing is set aside where fewer than 8 jobs have hours."
                     + " A timing is set aside by the same limit, judged by the other timings of its step and its range; where timed"
                     + " minutes leave none for the rest of a job, or differ by more than a tenth from the hours of a job that was timed"
                     + " whole, the hours are set aside and the timings stay.",
@@ -107,25 +106,12 @@ final class CalibrationText {
                             .collect(Collectors.joining("; "))
                     + ".");
         }
-        if (!calibration.contradictions().isEmpty()) {
-            lines.add("Timed minutes contradict person_hours, so that only the timings were fitted: "
-                    + calibration.contradictions().stream()
-                            .map(CalibrationText::contradiction)
-                            .collect(Collectors.joining("; "))
-                    + ".");
-        }
         return lines;
     }
 
     private static String timing(GrossTiming timing) {
         return timing.job().id() + " " + timing.step().id() + " " + Numbers.plain(timing.minutes(), 1) + " min (about "
                 + Numbers.plain(timing.expectedMinutes(), 1) + " expected)";
-    }
-
-    private static String contradiction(JobRecord job) {
-        double minutes = job.stepMinutes().values().stream().mapToDouble(m -> m).sum();
-        return job.id() + " (timed " + Numbers.plain(Units.minutesToHours(minutes), 1) + " person-hours, person_hours "
-                + Numbers.plain(job.personHours().orElseThrow(), 1) + ")";
     }
 
     private String verdict() {
@@ -178,9 +164,7 @@ final class CalibrationText {
                 ? "No job is so far from the others that it was set aside."
                 : "Set aside, to be looked into: "
                         + names(calibration.outliers().stream()
-                                .map(job -> job.job().id() + " (took "
-                                        + Numbers.plain(job.actualHours() / job.fittedHours(), 1)
-                                        + " times the fitted hours)")
+                                .map(job -> job.job().id() + " (" + AsideText.of(job) + ")")
                                 .toList())
                         + ".";
     }
@@ -260,7 +244,7 @@ final class CalibrationText {
     /** One row a job that was left out. */
     TableView setAside() {
         TableView.Builder table = TableView.of(setAsideSentence())
-                .texts("job", "method", "crew")
+                .texts("job", "method", "crew", "why")
                 .numbers("took (person-h)", "fitted", "by the tables", "robust deviations");
         calibration
                 .outliers()
@@ -268,6 +252,7 @@ final class CalibrationText {
                         job.job().id(),
                         weatherlap.charts.kit.MethodStyle.of(job.job().method()).label(),
                         job.job().crew().orElse("\u2013"),
+                        AsideText.of(job),
                         Numbers.plain(job.actualHours(), 1),
                         Numbers.plain(job.fittedHours(), 1),
                         Numbers.plain(job.tableHours(), 1),
