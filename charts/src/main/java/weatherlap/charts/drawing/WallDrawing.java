@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import weatherlap.analysis.words.Inches;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.charts.kit.Lettering;
 import weatherlap.charts.kit.Pen;
 import weatherlap.charts.kit.Picture;
+import weatherlap.charts.kit.Theme;
 import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Check;
 
@@ -64,6 +66,7 @@ public record WallDrawing(
     private static final int HEAD_PX = 46;
     private static final int FOOT_PX = 62;
     private static final int MARK_PX = 11;
+    private static final int MOST_MARK_PX = 28;
     private static final int TALLEST_PX = 568;
 
     /** What capitals keep from the edges of a course, both together, px. */
@@ -226,14 +229,22 @@ public record WallDrawing(
         sketch.fill(box, Tone.PAPER);
         sketch.outline(box, Tone.INK, 1.5f);
         double room = box.getWidth() - 4;
-        new Pen(sketch.graphics())
-                .fitted(
-                        Pen.fit(opening.mark(), Math.max(room, 14)),
-                        Tone.INK,
-                        box.getCenterX(),
-                        box.getCenterY(),
-                        11,
-                        room);
+        String mark = Pen.fit(opening.mark(), Math.max(room, 14));
+        if (Lettering.width(mark, Theme.SMALL_STRONG) <= room && box.getHeight() >= MARK_PX) {
+            new Pen(sketch.graphics()).fitted(mark, Tone.INK, box.getCenterX(), box.getCenterY(), MARK_PX, room);
+        } else {
+            above(sketch, Pen.fit(opening.mark(), MOST_MARK_PX), box);
+        }
+    }
+
+    /** The mark over an opening that is drawn too small to hold it, on a plate that keeps it off the siding. */
+    private static void above(Sketch sketch, String mark, Rectangle2D box) {
+        double width = Lettering.width(mark, Theme.SMALL_STRONG) + 4;
+        double y = box.getMinY() - MARK_PX / 2.0 - 2;
+        sketch.fill(
+                new Rectangle2D.Double(box.getCenterX() - width / 2, y - MARK_PX / 2.0 - 1, width, MARK_PX + 2),
+                Tone.PAPER);
+        new Pen(sketch.graphics()).fitted(mark, Tone.INK, box.getCenterX(), y, MARK_PX, width);
     }
 
     private void outline(Sketch sketch) {

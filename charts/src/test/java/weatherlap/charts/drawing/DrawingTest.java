@@ -42,6 +42,24 @@ class DrawingTest {
         assertThat(wall.svg()).contains(">B1<", ">1<", ">eave<", ">grade<").doesNotContain(">A1<");
     }
 
+    /** A foot wide on a wall of four stories: too small to hold its number, which stands over it. */
+    @Test
+    void everyWindowHasItsNumberHoweverSmallItIsDrawn() {
+        WallDrawing wall = new WallDrawing(
+                "w",
+                "panel",
+                480,
+                480,
+                List.of(),
+                List.of(
+                        new WallDrawing.Opening("27", 100, 400, 12, 24),
+                        new WallDrawing.Opening("28", 200, 20, 36, 60),
+                        new WallDrawing.Opening("29", 300, 20, 48, 8)),
+                200);
+
+        assertThat(wall.svg()).contains(">27<", ">28<", ">29<");
+    }
+
     @Test
     void markOfAPanelKeepsClearOfTheOpeningBeforeIt() {
         WallDrawing.Panel panel = new WallDrawing.Panel("B1", 0, 8, 144, 8, true);

@@ -85,7 +85,10 @@ final class ReportPages {
                 title,
                 scope,
                 Unprintable.note(
-                        report.comparison().results().houses().stream().map(HouseResult::house), "report.html"),
+                        report.comparison().results().houses().stream()
+                                .map(HouseResult::house)
+                                .flatMap(Unprintable::names),
+                        "report.html"),
                 sections);
     }
 }

@@ -48,6 +48,9 @@ public record CrewSheet(
         TableView labour,
         List<String> footing,
         String notPrinted) {
+    private static final int MANY_DAYS = 9;
+    private static final int MANY_STEPS = 30;
+
     public CrewSheet {
         job = List.copyOf(job);
         figures = List.copyOf(figures);
@@ -56,6 +59,17 @@ public record CrewSheet(
         walls = List.copyOf(walls);
         orders = List.copyOf(orders);
         footing = List.copyOf(footing);
+    }
+
+    /** Where the left half of the first page is full of days. */
+    public boolean codesRight() {
+        return method.isEmpty() || days.rows().size() > MANY_DAYS;
+    }
+
+    /** The steps in columns that stand beside each other: one, or two where there is room for them and the steps are many. */
+    public List<TableView> labourColumns() {
+        int rows = labour.rows().size();
+        return method.isPresent() || rows < MANY_STEPS ? List.of(labour) : labour.parts((rows + 1) / 2);
     }
 
     /** Something the office knows of the job, as it was written; empty: ask the office. */

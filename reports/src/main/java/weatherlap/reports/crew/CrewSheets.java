@@ -65,7 +65,7 @@ public final class CrewSheets {
                 blankWalls(house),
                 orders(house, windows, scenario),
                 WorkTables.pickList(takeoff),
-                WorkTables.labour(work),
+                WorkTables.labour(takeoff),
                 footing(origin),
                 notPrinted);
     }
@@ -148,9 +148,7 @@ public final class CrewSheets {
                 .filter(wall -> wall.openings().isEmpty())
                 .map(Elevation::id)
                 .toList();
-        return blank.isEmpty()
-                ? ""
-                : "No window on " + (blank.size() == 1 ? "wall " : "walls ") + InWords.list(blank) + ".";
+        return blank.isEmpty() ? "" : (blank.size() == 1 ? "Wall " : "Walls ") + InWords.list(blank) + ": no window.";
     }
 
     private static List<String> footing(String origin) {

@@ -33,6 +33,9 @@ final class WallPart {
     /** What the two rows of a window take of it. */
     private static final double A_WINDOW = 0.047;
 
+    /** What the headings of another method take of it. */
+    private static final double A_METHOD = 0.09;
+
     private static final double LEAST = 0.35;
 
     private WallPart() {}
@@ -65,16 +68,17 @@ final class WallPart {
     }
 
     /** What the crew takes down. */
-    private static String piece(House house) {
+    static String piece(House house) {
         return house.cladding().hungInPanels() ? "panel" : "board";
     }
 
     private static WallDrawing drawing(
             House house, Elevation wall, List<Window> windows, SidingPlan plan, Paper paper) {
-        double share = Math.max(LEAST, MOST - A_WINDOW * windows.size());
+        int methods = Window.byMethod(windows).size();
+        double share = Math.max(LEAST, MOST - A_WINDOW * windows.size() - A_METHOD * (methods - 1));
         double scale = paper.acrossWidthPx() / WallDrawing.WIDTH_PX;
         return new WallDrawing(
-                Window.list(windows) + ", seen from outside",
+                "Seen from outside",
                 piece(house),
                 wall.widthIn(),
                 wall.eaveHeightIn(),
@@ -115,12 +119,16 @@ final class WallPart {
         }
         List<String> lines = new ArrayList<>();
         String piece = piece(house);
-        String with =
-                closed == 0 ? "all windows of the wall" : Window.list(opened).toLowerCase(Locale.ROOT);
+        String with = closed == 0 && opened.size() > 1
+                ? "all windows of the wall"
+                : Window.list(opened).toLowerCase(Locale.ROOT);
         lines.add(Numbers.count(plan.panelsDown(), piece + " comes", piece + "s come")
-                + " down with " + with + (opened.size() == 1 && closed > 0 ? "" : " at once")
-                + "; one window at a time it would be "
-                + plan.panelsOneAtATime() + ". Exposure "
+                + " down with " + with
+                + (opened.size() == 1 ? "" : " at once")
+                + (plan.panelsOneAtATime() == plan.panelsDown()
+                        ? ""
+                        : "; one window at a time it would be " + plan.panelsOneAtATime())
+                + ". Exposure "
                 + Inches.text(plan.layout().get().exposureIn()) + ", "
                 + piece + "s " + Inches.feet(plan.layout().get().lengthIn())
                 + " long. Write its letters on the back of each.");

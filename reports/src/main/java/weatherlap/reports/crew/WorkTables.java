@@ -11,8 +11,10 @@ import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.Units;
+import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Material;
+import weatherlap.sim.house.House;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.material.MaterialLine;
 import weatherlap.sim.method.Method;
@@ -22,15 +24,16 @@ import weatherlap.sim.work.WorkTakeoff;
 /** Days, what is bought and how long each step takes. */
 final class WorkTables {
     /** Units of drivers that are symbols and have no plural. */
-    private static final Set<String> MEASURES = Set.of("in.", "ft", "ft²", "in³");
+    private static final Set<String> MEASURES = Set.of("united in.", "ft", "ft²", "in³");
 
     private WorkTables() {}
 
     static TableView days(WorkTakeoff work, List<Window> windows) {
         TableView.Builder table = TableView.of(
-                        "Windows by day and wall, none left open overnight; walking round and clearing fill the time left")
+                        "Windows by day and wall, none left open overnight. Hours are those at the windows; siding, ladders, setting up,"
+                                + " clearing and the road fill the day")
                 .texts("Day", "Start on")
-                .numbers("Person-hours");
+                .numbers("Person-hours at the windows");
         List<Integer> dayOf = work.crewDays().dayOfOpening();
         for (int day = 1; day <= work.crewDays().days(); day++) {
             int today = day;
@@ -107,14 +110,15 @@ final class WorkTables {
     }
 
     /** Every step, its minutes added up over the house. */
-    static TableView labour(WorkTakeoff work) {
+    static TableView labour(HouseTakeoff house) {
         TableView.Builder table =
                 TableView.of("Expected person-minutes").texts("Step").numbers("How much", "Minutes");
-        steps(work).forEach(table::row);
+        steps(house).forEach(table::row);
         return table.build();
     }
 
-    private static List<String[]> steps(WorkTakeoff work) {
+    private static List<String[]> steps(HouseTakeoff house) {
+        WorkTakeoff work = house.work();
         List<String[]> rows = new ArrayList<>();
         Map<LabourStep, List<LabourLine>> steps = new LinkedHashMap<>();
         work.lines().forEach(line -> steps.computeIfAbsent(line.step(), step -> new ArrayList<>())
@@ -125,7 +129,7 @@ final class WorkTables {
             double minutes = LabourLine.meanMinutes(lines);
             rows.add(new String[] {
                 name(step, steps.keySet(), work.methods()),
-                counted(quantity, step.driver().unit()),
+                counted(quantity, unit(step.driver(), house.house())),
                 Numbers.plain(minutes, 0)
             });
         });
@@ -150,6 +154,18 @@ final class WorkTables {
                                         .filter(step.method()::covers)
                                         .map(Method::label)
                                         .toList()));
+    }
+
+    /** What a crew calls it. */
+    private static String unit(Driver driver, House house) {
+        return switch (driver) {
+            case ELEVATION -> "wall";
+            case OPENING -> "window";
+            case PANEL, BROKEN_PANEL -> WallPart.piece(house);
+            case FASTENER -> "screw";
+            case UNITED_INCH -> "united in.";
+            default -> driver.unit();
+        };
     }
 
     /** Things by the word, measures by their symbol: 12 panels, 46 ft. */

@@ -29,7 +29,7 @@ import weatherlap.datasets.table.Xml;
 
 /**
  * Printed sheets from XHTML with CSS 2.1 and inline SVG. Fonts are the bundled ones, embedded. Nothing is fetched: a page that names a
- * picture, a style sheet or an entity outside itself gets none of them; dots that stand in the page are shown. The same page gives the same bytes.
+ * picture, a style sheet or an entity outside itself gets none of them; letters that the fonts lack are spelt as {@link Printable} does; dots that stand in the page are shown. The same page gives the same bytes.
  */
 public final class Pdf {
     private static final String[] SCHEMES = {"http", "https", "file", "jar", "ftp"};
@@ -77,7 +77,7 @@ public final class Pdf {
             Iterator<String> next = layouts.iterator();
             boolean written = false;
             while (!written) {
-                try (PdfBoxRenderer renderer = renderer(next.next())) {
+                try (PdfBoxRenderer renderer = renderer(Printable.inPage(next.next()))) {
                     renderer.layout();
                     written = pages(renderer) <= pages || !next.hasNext();
                     if (written) {

@@ -2,6 +2,7 @@ package weatherlap.reports.handout;
 
 import java.util.ArrayList;
 import java.util.List;
+import weatherlap.reports.format.Printable;
 import weatherlap.reports.words.FamilyWords;
 
 /**

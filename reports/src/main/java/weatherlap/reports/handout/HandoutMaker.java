@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import weatherlap.analysis.plan.PlanReason;
 import weatherlap.analysis.plan.PlanReasons;
 import weatherlap.charts.kit.Fonts;
+import weatherlap.reports.format.Printable;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.reports.handout.Handout.WindowSection;
 import weatherlap.reports.offer.Choices;
@@ -19,6 +20,7 @@ import weatherlap.reports.offer.ShopSide;
 import weatherlap.reports.offer.TickTable;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.Paper;
+import weatherlap.reports.page.Unprintable;
 import weatherlap.reports.words.FamilyWords;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
@@ -145,7 +147,7 @@ public final class HandoutMaker {
                         .map(words()::of)
                         .toList(),
                 density.bounded() ? Optional.empty() : Optional.of(ticks()),
-                density.bounded() ? Printable.note(house, words()) : "");
+                density.bounded() ? notPrinted() : "");
     }
 
     /**
@@ -167,6 +169,14 @@ public final class HandoutMaker {
 
     private TickTable tickTable() {
         return TickTable.of(choices, takeoffs, sheet.prices());
+    }
+
+    /** A sentence where names are spelt otherwise on paper than on the page; else empty. */
+    private String notPrinted() {
+        return Stream.concat(sheet.shop().letterhead().name().stream(), Unprintable.names(house))
+                        .allMatch(Printable::isPrintable)
+                ? ""
+                : words().of("spelt");
     }
 
     /** The methods that it names: those of its choices, and on a page those to tick. */

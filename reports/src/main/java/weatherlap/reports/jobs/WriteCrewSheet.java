@@ -97,7 +97,8 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
     }
 
     private void write(Site site, HouseTakeoff takeoff, SheetFolder.Files files) throws IOException {
-        String notPrinted = Unprintable.note(Stream.of(takeoff.house()), "crewsheet.html");
+        String notPrinted = Unprintable.note(
+                Stream.concat(site.shop().name().stream(), Unprintable.names(takeoff.house())), "crewsheet.html");
         CrewSheet screen = CrewSheets.of(site.shop(), takeoff, site.wind(), site.rain(), paper, site.program(), "");
         CrewSheet print = notPrinted.isEmpty()
                 ? screen

@@ -40,6 +40,20 @@ public record TableView(
         return new Builder(caption);
     }
 
+    /**
+     * Itself in parts of at most so many rows, the first rows first.
+     *
+     * @param most 1 or more
+     */
+    public List<TableView> parts(int most) {
+        List<TableView> parts = new ArrayList<>();
+        for (int from = 0; from < rows.size(); from += most) {
+            int to = Math.min(rows.size(), from + most);
+            parts.add(new TableView(caption, heads, numbers, rows.subList(from, to), marks.subList(from, to)));
+        }
+        return parts;
+    }
+
     /** Collects headings, then rows. */
     public static final class Builder {
         private final String caption;

@@ -1,32 +1,27 @@
 package weatherlap.reports.page;
 
-import java.awt.Font;
 import java.util.stream.Stream;
-import weatherlap.charts.kit.Fonts;
+import weatherlap.reports.format.Printable;
 import weatherlap.sim.house.House;
 
-/** What the font of printed sheets lacks: it has Latin, Greek, Cyrillic, Armenian, Georgian, Hebrew and Arabic letters. */
+/** What is said of names that a printed sheet spells otherwise. */
 public final class Unprintable {
     private Unprintable() {}
 
     /**
-     * A sentence about the names of the houses and their parts; empty where everything can be printed.
+     * A sentence about names; empty where all can be printed as they are.
      *
-     * @param page that holds the names whole
+     * @param page that holds the names as written
      */
-    public static String note(Stream<House> houses, String page) {
-        Fonts.install();
-        Font font = new Font(Fonts.FAMILY, Font.PLAIN, 12);
-        boolean lacking = houses.flatMap(Unprintable::names)
-                .flatMapToInt(String::codePoints)
-                .anyMatch(c -> !Character.isWhitespace(c) && !font.canDisplay(c));
-        return lacking
-                ? "The printing font lacks some letters of the names here and prints a question mark. The page " + page
-                        + " shows them all."
-                : "";
+    public static String note(Stream<String> names, String page) {
+        return names.allMatch(Printable::isPrintable)
+                ? ""
+                : "Names in other letters are spelt in Latin letters here; the page " + page
+                        + " holds them as written.";
     }
 
-    private static Stream<String> names(House house) {
+    /** Those of a house and its parts. */
+    public static Stream<String> names(House house) {
         return Stream.concat(
                 Stream.of(house.id(), house.label()),
                 house.elevations().stream()

@@ -227,14 +227,17 @@ class CrewsheetCommandTest {
         Path houses = portfolio.resolve("houses.csv");
         String label = "Forest house \u6797";
         Files.writeString(houses, Files.readString(houses).replaceFirst("(?m)^h2,[^,]*,", "h2," + label + ","));
+        Files.writeString(portfolio.resolve("shop.toml"), "name = \"\u6797 window works\"\n");
         Path out = folder.resolve("sheet");
         assertThat(Cli.run("crewsheet", portfolio, "--house", "h2", "--method", "insert", "--out", out)
                         .status())
                 .isZero();
-        assertThat(text(out)).contains("The printing font lacks some letters");
+        assertThat(text(out))
+                .contains("Forest house l\u00EDn", "l\u00EDn window works", "spelt in Latin letters")
+                .doesNotContain("?");
         assertThat(Files.readString(out.resolve("crewsheet.html")))
                 .contains(label)
-                .doesNotContain("printing font");
+                .doesNotContain("Latin letters");
     }
 
     @Test

@@ -2,12 +2,18 @@ package weatherlap.reports.crew;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.assumptions.AssumptionTables;
@@ -15,6 +21,7 @@ import weatherlap.datasets.climate.DemoClimate;
 import weatherlap.datasets.portfolio.DemoPortfolio;
 import weatherlap.datasets.shop.Shop;
 import weatherlap.reports.format.Html;
+import weatherlap.reports.format.Pdf;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
@@ -227,6 +234,52 @@ class CrewSheetsTest {
                             .filter(wall -> !wall.svg().isEmpty()))
                     .hasSameSizeAs(drawn);
         });
+    }
+
+    /** Every step of a sheet of several methods stands in one of two columns, none so long that a page of paper across cannot hold it. */
+    @Test
+    void theStepsOfSeveralMethodsStandInTwoColumns() {
+        assertThat(sheets()).allSatisfy(sheet -> {
+            assertThat(sheet.labourColumns().stream().flatMap(column -> column.rows().stream()))
+                    .containsExactlyElementsOf(sheet.labour().rows());
+            assertThat(sheet.labourColumns())
+                    .allSatisfy(column -> assertThat(column.rows()).hasSizeLessThanOrEqualTo(44));
+        });
+    }
+
+    /** The sheet with most steps leaves no page to a heading or a line alone. */
+    @Test
+    void noPageHoldsALineAlone() throws IOException {
+        CrewSheet longest = sheets().max(
+                        Comparator.comparingInt(sheet -> sheet.labour().rows().size()))
+                .orElseThrow();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        Pdf.of("", Html.render("crewsheet.jte", longest)).writeTo(bytes);
+        try (PDDocument pdf = Loader.loadPDF(bytes.toByteArray())) {
+            for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+                PDFTextStripper text = new PDFTextStripper();
+                text.setStartPage(page);
+                text.setEndPage(page);
+                assertThat(text.getText(pdf).split("\\s+"))
+                        .as("words of page %d of %s", page, longest.title())
+                        .hasSizeGreaterThan(50);
+            }
+        }
+    }
+
+    /** Boards of wood are no panels, and what saves nothing is not told. */
+    @Test
+    void aCrewsWordsForWhatItCounts() {
+        for (HouseTakeoff takeoff : TAKEOFFS) {
+            CrewSheet sheet = sheet(takeoff);
+            String counted = sheet.labour().rows().toString();
+            assertThat(counted).doesNotContainPattern("\\d (elevation|opening|fastener|in\\.)");
+            if (!takeoff.house().cladding().hungInPanels()) {
+                assertThat(counted).doesNotContain(" panel");
+            }
+            assertThat(sheet.walls()).allSatisfy(wall -> assertThat(String.join(" ", wall.siding()))
+                    .doesNotContainPattern("^(\\d+) .* it would be \\1\\b"));
+        }
     }
 
     @Test

@@ -1,44 +1,57 @@
-package weatherlap.reports.handout;
+package weatherlap.reports.format;
 
 import com.ibm.icu.text.Transliterator;
 import java.awt.Font;
 import java.util.Locale;
-import java.util.stream.Stream;
+import java.util.function.UnaryOperator;
 import weatherlap.charts.kit.Fonts;
-import weatherlap.reports.words.FamilyWords;
-import weatherlap.sim.house.House;
 
 /**
  * Names as the font of printed sheets can write them: it has Latin, Greek, Cyrillic, Armenian, Georgian, Hebrew and Arabic letters; other
  * scripts are spelt in Latin letters by the rules of the Unicode CLDR, and a sign that has no sound is named in brackets.
  */
-final class Printable {
+public final class Printable {
     private static final String TO_LATIN = "Any-Latin; NFC";
+    /** Where a long name may be broken. */
+    private static final int MAY_BREAK = 0x200B;
 
     private Printable() {}
 
-    static String of(String text) {
+    /** A text that is no markup. */
+    public static String of(String text) {
+        return of(text, UnaryOperator.identity());
+    }
+
+    /** A page of XHTML; what a name brings in stays text in it. */
+    static String inPage(String xhtml) {
+        return of(
+                xhtml, spelt -> spelt.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;"));
+    }
+
+    private static String of(String text, UnaryOperator<String> written) {
         StringBuilder spelt = new StringBuilder();
         StringBuilder foreign = new StringBuilder();
         text.codePoints().forEach(c -> {
-            if (isPrintable(c)) {
-                spell(foreign, spelt);
+            if (isPrintable(c) || c == MAY_BREAK) {
+                spell(foreign, spelt, written);
                 spelt.appendCodePoint(c);
             } else {
                 foreign.appendCodePoint(c);
             }
         });
-        spell(foreign, spelt);
+        spell(foreign, spelt, written);
         return spelt.toString();
     }
 
     /** Moves a run of letters that the font lacks to where it is spelt. */
-    private static void spell(StringBuilder foreign, StringBuilder spelt) {
+    private static void spell(StringBuilder foreign, StringBuilder spelt, UnaryOperator<String> written) {
         if (foreign.length() > 0) {
+            StringBuilder run = new StringBuilder();
             Transliterator.getInstance(TO_LATIN)
                     .transliterate(foreign.toString())
                     .codePoints()
-                    .forEach(c -> append(spelt, c));
+                    .forEach(c -> append(run, c));
+            spelt.append(written.apply(run.toString()));
             foreign.setLength(0);
         }
     }
@@ -54,23 +67,12 @@ final class Printable {
         }
     }
 
-    /** A sentence where names of a house are spelt otherwise on paper than on the page; else empty. */
-    static String note(House house, FamilyWords words) {
-        boolean all = Stream.of(
-                        Stream.of(house.label()),
-                        house.elevations().stream().map(wall -> wall.id()),
-                        house.openings().map(opening -> opening.id()))
-                .flatMap(names -> names)
-                .allMatch(Printable::isPrintable);
-        return all ? "" : words.of("spelt");
-    }
-
-    private static boolean isPrintable(String text) {
+    public static boolean isPrintable(String text) {
         return text.codePoints().allMatch(Printable::isPrintable);
     }
 
     private static boolean isPrintable(int c) {
-        return Character.isWhitespace(c) || FontOfSheets.FONT.canDisplay(c);
+        return c < 0x7F || Character.isWhitespace(c) || FontOfSheets.FONT.canDisplay(c);
     }
 
     /** Loaded once the fonts are known. */
