@@ -5,14 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
-import org.dhatim.fastexcel.Workbook;
-import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,26 +30,9 @@ class BacktestCommandTest {
         assertThat(Cli.run("generate", "--houses", 1, "--jobs", 24, "--seed", 3, "--out", made)
                         .status())
                 .isZero();
-        Path records = folder.resolve("kept.xlsx");
-        try (OutputStream bytes = Files.newOutputStream(records);
-                Workbook workbook = new Workbook(bytes, "test", "1.0")) {
-            sheet(workbook, "Jobs", made.resolve("jobs.csv"));
-            sheet(workbook, "Items", made.resolve("job-items.csv"));
-            sheet(workbook, "Callbacks", made.resolve("callbacks.csv"));
-        }
+        Path records = PlainWorkbook.write(made, folder.resolve("kept.xlsx"));
         out = folder.resolve("foreseen");
         run = Cli.run("backtest", made, "--jobs", records, "--callbacks", records, "--out", out);
-    }
-
-    private static void sheet(Workbook workbook, String name, Path csv) throws IOException {
-        Worksheet sheet = workbook.newWorksheet(name);
-        List<List<String>> rows = Outputs.rows(csv);
-        for (int r = 0; r < rows.size(); r++) {
-            for (int c = 0; c < rows.get(r).size(); c++) {
-                sheet.value(r, c, rows.get(r).get(c));
-            }
-        }
-        sheet.finish();
     }
 
     @Test

@@ -3,12 +3,16 @@ package weatherlap.reports.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -28,7 +32,8 @@ import weatherlap.datasets.climate.BundledRecord;
  *
  * <p>A chapter runs in a folder of its own, from top to bottom: a block {@code csv FILE} is written as that file, lines that begin with
  * {@code weatherlap} run, a block {@code text} is among what they print, the lines of a block {@code rows FILE} are rows of that file, as
- * far as the columns of its first line go. Files that the chapter names in a folder are then there.
+ * far as the columns of its first line go. Files that the chapter names in a folder are then there. The first of each command that reads
+ * tables which the chapter has one type runs by a workbook of them too, and must give the same.
  * Other lines of a shell are left out: they build the program.
  */
 class TutorialsTest {
@@ -41,17 +46,19 @@ class TutorialsTest {
     private Path folder;
 
     private final List<String> ran = new ArrayList<>();
+    private final Set<String> ranByWorkbook = new HashSet<>();
+    private final Set<String> written = new HashSet<>();
     private final StringBuilder printed = new StringBuilder();
 
     @ParameterizedTest
     @CsvSource(textBlock = """
-                    reports/README.md, A shop owner with a spreadsheet of ten houses, 8
-                    reports/README.md, A salesperson with one family,                 5
-                    reports/README.md, An analyst with last year's job records,       6
-                    README.md,         Your own houses,                              11
-                    analysis/README.md, Why one house flips,                          2
+                    reports/README.md, A shop owner with a spreadsheet of ten houses, 10, 2
+                    reports/README.md, A salesperson with one family,                 5, 4
+                    reports/README.md, An analyst with last year's job records,       6, 2
+                    README.md,         Your own houses,                              11, 0
+                    analysis/README.md, Why one house flips,                          2, 0
                     """, quoteCharacter = '"')
-    void runsAsWritten(String document, String chapter, int commands) throws IOException {
+    void runsAsWritten(String document, String chapter, int commands, int byWorkbook) throws IOException {
         String text = chapter(document, chapter);
         for (MatchResult block : BLOCK.matcher(text).results().toList()) {
             if (block.group(4) != null) {
@@ -68,6 +75,7 @@ class TutorialsTest {
             }
         }
         assertThat(ran).hasSize(commands);
+        assertThat(ranByWorkbook).as("by workbook").hasSize(byWorkbook);
         assertThat(NAMED_FILE.matcher(text).results().map(match -> match.group(1)))
                 .filteredOn(file -> Files.isDirectory(folder.resolve(file.substring(0, file.indexOf('/'))))
                         || document.startsWith("reports/"))
@@ -150,6 +158,9 @@ class TutorialsTest {
 
     private void write(String file, String text) throws IOException {
         Path target = folder.resolve(file);
+        if (file.endsWith(".csv")) {
+            written.add(file.replaceFirst("/.*", ""));
+        }
         Files.createDirectories(target.getParent());
         Files.writeString(target, text);
     }
@@ -159,6 +170,50 @@ class TutorialsTest {
             return;
         }
         ran.add(line);
+        Cli cli = done(line);
+        printed.append(cli.out()).append(cli.err());
+        List<String> words = List.of(line.split(" "));
+        Optional<String> tables = words.stream().filter(written::contains).findFirst();
+        if (tables.isPresent() && ranByWorkbook.add(words.get(1))) {
+            try {
+                runByWorkbook(words, tables.get(), cli);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+
+    /** The same with a workbook of the tables, a site file beside it as beside them, has the same results and says the same. */
+    private void runByWorkbook(List<String> words, String tables, Cli own) throws IOException {
+        Path of = Files.isDirectory(folder.resolve(tables)) ? folder.resolve(tables) : folder;
+        String workbook = "book/" + tables.replace(".csv", "") + ".xlsx";
+        PlainWorkbook.write(of, folder.resolve(workbook));
+        if (Files.exists(of.resolve("site.toml"))) {
+            Files.copy(of.resolve("site.toml"), folder.resolve("book/site.toml"), StandardCopyOption.REPLACE_EXISTING);
+        }
+        int out = words.indexOf("--out") + 1;
+        List<String> other = new ArrayList<>(words);
+        other.replaceAll(word -> word.equals(tables) ? workbook : word);
+        if (out == 0) {
+            assertThat(done(String.join(" ", other)).out()).as(words.toString()).isEqualTo(own.out());
+            return;
+        }
+        other.set(out, "book/" + words.get(out));
+        done(String.join(" ", other));
+        Map<String, Path> files = Outputs.files(folder.resolve(words.get(out)));
+        boolean sheets = files.keySet().stream().noneMatch(file -> file.endsWith(".csv"));
+        List<String> results = files.keySet().stream()
+                .filter(file -> file.endsWith(sheets ? ".html" : ".csv"))
+                .toList();
+        assertThat(results).as(words.toString()).isNotEmpty();
+        for (String file : results) {
+            assertThat(folder.resolve(other.get(out)).resolve(file))
+                    .as(words.toString())
+                    .hasSameTextualContentAs(files.get(file));
+        }
+    }
+
+    private Cli done(String line) {
         String[] words = line.substring("weatherlap ".length()).split(" ");
         Set<String> paths = paths(words);
         Object[] resolved = Arrays.copyOf(words, words.length, Object[].class);
@@ -167,7 +222,7 @@ class TutorialsTest {
         }
         Cli cli = Cli.run(resolved);
         assertThat(cli.status()).as(line + "\n" + cli.err()).isZero();
-        printed.append(cli.out()).append(cli.err());
+        return cli;
     }
 
     /** The words that name files or folders: those of arguments whose type is a path or some paths, but for what comes with the program. */

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -24,9 +23,6 @@ class WorkbookCommandsTest {
     @TempDir
     private static Path folder;
 
-    /** Commands that write pages and no table: their pages stand for them. */
-    private static final Set<String> SHEETS_ALONE = Set.of("handout", "crewsheet");
-
     private static Path workbook;
 
     @BeforeAll
@@ -37,7 +33,7 @@ class WorkbookCommandsTest {
         assertThat(cli.err()).contains("weatherlap check \"" + workbook + "\"");
     }
 
-    /** What the tutorials do with a folder of tables gives the same tables from a workbook that holds what the folder does. */
+    /** As {@link TutorialsTest} has it of the tutorials, handouts and crew sheets among them. */
     @Test
     void aWorkbookGivesTheTablesThatItsFolderGives() throws IOException {
         Path tables = folder.resolve("tables/my houses");
@@ -47,8 +43,6 @@ class WorkbookCommandsTest {
         List<List<String>> commands = List.of(
                 List.of("compare", "--set", "draws=16", "--set", "gross_margin=0.42"),
                 List.of("breakeven", "--set", "draws=16", "--vary", "repair_cost_usd"),
-                List.of("handout", "--set", "draws=16"),
-                List.of("crewsheet", "--method", "full-flange"),
                 List.of("callbacks"),
                 List.of("calibrate"));
         for (List<String> command : commands) {
@@ -156,7 +150,7 @@ class WorkbookCommandsTest {
                 .out();
     }
 
-    /** Every table that a command writes, by its name; else its pages. */
+    /** Every table that a command writes, by its name. */
     private static SortedMap<String, String> written(List<String> command, Path input, String name) throws IOException {
         Path out = folder.resolve("by " + name).resolve(command.get(0));
         List<Object> line = new ArrayList<>(command);
@@ -165,7 +159,7 @@ class WorkbookCommandsTest {
         done(line.toArray());
         SortedMap<String, String> tables = new TreeMap<>();
         for (Map.Entry<String, Path> file : Outputs.files(out).entrySet()) {
-            if (file.getKey().endsWith(SHEETS_ALONE.contains(command.get(0)) ? ".html" : ".csv")) {
+            if (file.getKey().endsWith(".csv")) {
                 tables.put(file.getKey(), Files.readString(file.getValue()));
             }
         }
