@@ -1,5 +1,7 @@
 package weatherlap.sim.run;
 
+import java.util.ArrayList;
+import java.util.List;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Elevation;
@@ -28,12 +30,15 @@ record HouseCauses(double[] pace, double[][] openingPace, LeakCauses leaks) {
     static HouseCauses of(House house, Scenario scenario, Uniforms uniforms, AdmittedShares admitted) {
         String id = house.id();
         double openingSpread = scenario.value(Scalar.OPENING_SPREAD);
+        List<double[]> openingPace = new ArrayList<>();
+        for (Elevation wall : house.elevations()) {
+            for (Opening opening : wall.openings()) {
+                openingPace.add(Normal.factors(openingSpread, uniforms.opening(PACE, id, key(wall, opening))));
+            }
+        }
         return new HouseCauses(
                 Normal.factors(scenario.value(Scalar.CREW_SPREAD), uniforms.house(PACE, id)),
-                house.elevations().stream()
-                        .flatMap(e -> e.openings().stream().map(o -> key(e, o)))
-                        .map(key -> Normal.factors(openingSpread, uniforms.opening(PACE, id, key)))
-                        .toArray(double[][]::new),
+                openingPace.toArray(double[][]::new),
                 leaks(id, uniforms, admitted));
     }
 

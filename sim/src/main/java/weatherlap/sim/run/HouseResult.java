@@ -1,13 +1,13 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import weatherlap.sim.house.House;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
@@ -138,10 +138,19 @@ public record HouseResult(
 
     private double cheapestProbability(Method method, Collection<Method> among) {
         int draws = horizonUsd.get(method).length;
-        long cheapest = IntStream.range(0, draws)
-                .filter(d -> cheapest(among, other -> horizonUsd.get(other)[d]) == method)
-                .count();
-        return (double) cheapest / draws;
+        Method[] cheapest = new Method[draws];
+        double[] least = new double[draws];
+        Arrays.fill(least, Double.POSITIVE_INFINITY);
+        for (Method other : among) {
+            double[] usd = horizonUsd.get(other);
+            for (int d = 0; d < draws; d++) {
+                if (usd[d] <= least[d]) {
+                    least[d] = usd[d];
+                    cheapest[d] = other;
+                }
+            }
+        }
+        return (double) Collections.frequency(Arrays.asList(cheapest), method) / draws;
     }
 
     private static Method cheapest(Collection<Method> among, ToDoubleFunction<Method> usd) {

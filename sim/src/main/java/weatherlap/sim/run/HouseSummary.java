@@ -3,11 +3,12 @@ package weatherlap.sim.run;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.IntToDoubleFunction;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import weatherlap.sim.Each;
 import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
@@ -40,6 +41,10 @@ final class HouseSummary {
     private final double allDirectUsd;
     private final double[] openingMaterialUsd;
     private final List<OpeningWork> work;
+    private final double glassExistingFt2;
+    private final double glassFt2;
+    private final double glassWorthUsdPerFt2;
+    private final double[] horizonUsd;
 
     private HouseSummary(House house, MethodDraws draws, Scenario scenario) {
         this.house = house;
@@ -49,6 +54,18 @@ final class HouseSummary {
         allDirectUsd = Sum.of(directUsd);
         openingMaterialUsd = draws.takeoff().work().openingMaterialUsd();
         work = draws.takeoff().work().openings();
+        glassExistingFt2 = Sum.of(
+                draws.takeoff().openings(),
+                opening -> opening.geometry().existing().glassFt2());
+        glassFt2 = Sum.of(
+                draws.takeoff().openings(),
+                opening -> opening.geometry().replaced().glassFt2());
+        glassWorthUsdPerFt2 = glassWorthUsdPerFt2(scenario);
+        horizonUsd = draws.damageUsd().clone();
+        double sure = draws.priceUsd() + glassValueUsd();
+        for (int d = 0; d < horizonUsd.length; d++) {
+            horizonUsd[d] += sure;
+        }
     }
 
     static HouseResult of(House house, Contrast contrast, Map<Method, MethodDraws> drawn, Assumptions assumptions) {
@@ -59,24 +76,24 @@ final class HouseSummary {
         Map<Method, ShopDraws> shop = new EnumMap<>(Method.class);
         summaries.forEach((method, summary) -> {
             methods.put(method, summary.method());
-            horizonUsd.put(method, summary.horizonUsd());
+            horizonUsd.put(method, summary.horizonUsd);
             shop.put(method, ShopDraws.of(summary.draws));
         });
-        return new HouseResult(
-                house,
-                contrast,
-                methods,
-                horizonUsd,
-                shop,
-                IntStream.range(0, house.elevations().size())
-                        .boxed()
-                        .filter(e -> !house.elevations().get(e).openings().isEmpty())
-                        .flatMap(e -> summaries.values().stream().map(s -> s.elevation(e)))
-                        .toList(),
-                IntStream.range(0, house.openingCount())
-                        .boxed()
-                        .flatMap(o -> summaries.values().stream().map(s -> s.opening(o)))
-                        .toList());
+        List<ElevationResult> elevations = new ArrayList<>();
+        for (int e = 0; e < house.elevations().size(); e++) {
+            if (!house.elevations().get(e).openings().isEmpty()) {
+                for (HouseSummary summary : summaries.values()) {
+                    elevations.add(summary.elevation(e));
+                }
+            }
+        }
+        List<OpeningResult> openings = new ArrayList<>();
+        for (int o = 0; o < house.openingCount(); o++) {
+            for (HouseSummary summary : summaries.values()) {
+                openings.add(summary.opening(o));
+            }
+        }
+        return new HouseResult(house, contrast, methods, horizonUsd, shop, elevations, openings);
     }
 
     private OpeningResult opening(int o) {
@@ -133,7 +150,7 @@ final class HouseSummary {
         double damage = sum(openings, o -> draws.openingDamageUsd()[o]);
         double glass =
                 sum(openings, o -> draws.takeoff().openings().get(o).geometry().glassLostFt2());
-        return price + damage + glass * glassWorthUsdPerFt2();
+        return price + damage + glass * glassWorthUsdPerFt2;
     }
 
     private static double sum(List<Integer> openings, IntToDoubleFunction value) {
@@ -153,8 +170,8 @@ final class HouseSummary {
         JobCost expected = draws.expected();
         return new MethodResult(
                 draws.takeoff().method(),
-                glassFt2(true),
-                glassFt2(false),
+                glassExistingFt2,
+                glassFt2,
                 Summary.of(exactMinutes, draws.labourMinutes()).times(1 / Units.MINUTES_PER_HOUR),
                 minutesByStep(),
                 draws.weights().crewDays(),
@@ -165,18 +182,11 @@ final class HouseSummary {
                 costParts(expected),
                 draws.pricing().grossProfitUsd(draws.priceUsd(), expected),
                 lossProbability(),
-                Summary.of(draws.anyLeak(draws.positions())).times(100),
+                Summary.of(HouseLeaks.any(draws.leak(), draws.costUsd().length)).times(100),
                 expectedDamageUsd(),
                 glassValueUsd(),
-                Summary.of(draws.priceUsd() + expectedDamageUsd() + glassValueUsd(), horizonUsd()),
+                Summary.of(draws.priceUsd() + expectedDamageUsd() + glassValueUsd(), horizonUsd),
                 flags());
-    }
-
-    private double glassFt2(boolean existing) {
-        return sum(draws.positions(), o -> {
-            OpeningGeometry opening = draws.takeoff().openings().get(o).geometry();
-            return (existing ? opening.existing() : opening.replaced()).glassFt2();
-        });
     }
 
     private Map<String, Double> minutesByStep() {
@@ -208,10 +218,6 @@ final class HouseSummary {
         return (double) lost / draws.costUsd().length;
     }
 
-    private double glassWorthUsdPerFt2() {
-        return glassWorthUsdPerFt2(scenario);
-    }
-
     /** Present worth of a square foot of glass over the horizon, USD. */
     static double glassWorthUsdPerFt2(Scenario scenario) {
         return scenario.value(Scalar.GLASS_VALUE_USD_PER_FT2_YEAR)
@@ -219,7 +225,7 @@ final class HouseSummary {
     }
 
     private double glassValueUsd() {
-        return (glassFt2(true) - glassFt2(false)) * glassWorthUsdPerFt2();
+        return (glassExistingFt2 - glassFt2) * glassWorthUsdPerFt2;
     }
 
     /**
@@ -235,31 +241,24 @@ final class HouseSummary {
         return Sum.of(draws.openingDamageUsd());
     }
 
-    private double[] horizonUsd() {
-        double[] horizon = draws.damageUsd().clone();
-        double sure = draws.priceUsd() + glassValueUsd();
-        for (int d = 0; d < horizon.length; d++) {
-            horizon[d] += sure;
-        }
-        return horizon;
-    }
-
     private List<String> flags() {
-        Stream<String> escape = draws.takeoff().rooms().stream()
-                .map(RoomChange::change)
-                .filter(change -> change.rule() == CodeRule.ESCAPE && change.worse())
-                .flatMap(change -> change.flag().stream())
-                .distinct();
-        Stream<String> rotten = draws.takeoff().method().keepsOldFrame()
-                        && house.openings().anyMatch(o -> o.frame().rotten())
-                ? Stream.of("rotten_frame")
-                : Stream.empty();
-        Stream<String> noFit =
-                draws.takeoff().openings().stream().anyMatch(o -> !o.geometry().hasUnit())
-                        ? Stream.of("no_unit_fits")
-                        : Stream.empty();
-        Stream<String> lead = house.leadSafe() ? Stream.of("lead_safe_work") : Stream.empty();
-        return new ArrayList<>(
-                Stream.of(escape, rotten, noFit, lead).flatMap(s -> s).toList());
+        Set<String> flags = new LinkedHashSet<>();
+        for (RoomChange room : draws.takeoff().rooms()) {
+            if (room.change().rule() == CodeRule.ESCAPE && room.change().worse()) {
+                room.change().flag().ifPresent(flags::add);
+            }
+        }
+        List<OpeningTakeoff> openings = draws.takeoff().openings();
+        if (draws.takeoff().method().keepsOldFrame()
+                && Each.any(openings, one -> one.opening().frame().rotten())) {
+            flags.add("rotten_frame");
+        }
+        if (Each.any(openings, one -> !one.geometry().hasUnit())) {
+            flags.add("no_unit_fits");
+        }
+        if (house.leadSafe()) {
+            flags.add("lead_safe_work");
+        }
+        return List.copyOf(flags);
     }
 }

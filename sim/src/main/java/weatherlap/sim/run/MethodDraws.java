@@ -2,7 +2,6 @@ package weatherlap.sim.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Scenario;
@@ -144,11 +143,6 @@ record MethodDraws(
         for (int d = 0; d < total.length; d++) {
             total[d] += varying * factor[d] + fixed;
         }
-    }
-
-    /** Those of all openings. */
-    List<Integer> positions() {
-        return IntStream.range(0, leak.length).boxed().toList();
     }
 
     /** Openings of a wall, as positions in the house. */

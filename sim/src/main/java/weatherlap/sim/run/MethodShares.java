@@ -3,6 +3,8 @@ package weatherlap.sim.run;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import weatherlap.sim.Each;
+import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Scalar;
@@ -36,10 +38,8 @@ record MethodShares(Method method, WorkTakeoff work, double perMinuteUsd, double
         double hour = Units.minutesToHours(1);
         double perMinute = pricing.priceUsd(new JobCost(hour * work.personHour().value(), 0, 0, hour / crew));
         double perUsd = pricing.priceUsd(new JobCost(0, 1, 0, 0));
-        double dayUsd = work.materials().stream()
-                .filter(line -> line.item().driver() == Driver.DAY)
-                .mapToDouble(MaterialLine::houseUsd)
-                .sum();
+        double dayUsd = Sum.of(
+                Each.where(work.materials(), line -> line.item().driver() == Driver.DAY), MaterialLine::houseUsd);
         double others = otherMinutes(work);
         double days = others > 0 ? (dayMinutes(work) * perMinute + dayUsd * perUsd) / others : 0;
         return new MethodShares(method, work, perMinute + days, perUsd);
@@ -78,11 +78,12 @@ record MethodShares(Method method, WorkTakeoff work, double perMinuteUsd, double
 
     Map<String, Double> setup() {
         Map<String, Double> usd = new HashMap<>();
-        work.jobLines()
-                .forEach(line -> usd.merge("step " + line.step().id(), line.meanMinutes() * perMinuteUsd, Double::sum));
+        for (LabourLine line : work.jobLines()) {
+            usd.merge(key(line), line.meanMinutes() * perMinuteUsd, Double::sum);
+        }
         for (MaterialLine line : work.materials()) {
             boolean daily = line.item().driver() == Driver.DAY;
-            usd.put("item " + line.item().id(), (line.remainderUsd() + (daily ? 0 : line.houseUsd())) * perUsd);
+            usd.put(key(line), (line.remainderUsd() + (daily ? 0 : line.houseUsd())) * perUsd);
         }
         usd.put("permit", work.houseFixedUsd() * perUsd);
         return usd;
@@ -90,26 +91,41 @@ record MethodShares(Method method, WorkTakeoff work, double perMinuteUsd, double
 
     Map<String, Double> fixed(int e) {
         Map<String, Double> usd = new HashMap<>();
-        work.elevations().get(e).lines().stream()
-                .filter(line -> line.step().driver() == Driver.ELEVATION)
-                .forEach(line -> usd.put("step " + line.step().id(), line.meanMinutes() * perMinuteUsd));
-        work.materials().stream()
-                .filter(line -> line.item().driver() == Driver.ELEVATION)
-                .forEach(line -> usd.put("item " + line.item().id(), line.wallUsd(e) * perUsd));
+        for (LabourLine line : work.elevations().get(e).lines()) {
+            if (line.step().driver() == Driver.ELEVATION) {
+                usd.put(key(line), line.meanMinutes() * perMinuteUsd);
+            }
+        }
+        for (MaterialLine line : work.materials()) {
+            if (line.item().driver() == Driver.ELEVATION) {
+                usd.put(key(line), line.wallUsd(e) * perUsd);
+            }
+        }
         return usd;
     }
 
     Map<String, Double> perPanel(int e, int panels) {
         Map<String, Double> usd = new HashMap<>();
         if (panels > 0) {
-            work.elevations().get(e).lines().stream()
-                    .filter(line -> line.step().driver() != Driver.ELEVATION)
-                    .forEach(line -> usd.put("step " + line.step().id(), line.meanMinutes() * perMinuteUsd / panels));
-            work.materials().stream()
-                    .filter(line ->
-                            line.item().driver() == Driver.PANEL || line.item().driver() == Driver.BROKEN_PANEL)
-                    .forEach(line -> usd.put("item " + line.item().id(), line.wallUsd(e) * perUsd / panels));
+            for (LabourLine line : work.elevations().get(e).lines()) {
+                if (line.step().driver() != Driver.ELEVATION) {
+                    usd.put(key(line), line.meanMinutes() * perMinuteUsd / panels);
+                }
+            }
+            for (MaterialLine line : work.materials()) {
+                if (line.item().driver() == Driver.PANEL || line.item().driver() == Driver.BROKEN_PANEL) {
+                    usd.put(key(line), line.wallUsd(e) * perUsd / panels);
+                }
+            }
         }
         return usd;
+    }
+
+    private static String key(LabourLine line) {
+        return "step " + line.step().id();
+    }
+
+    private static String key(MaterialLine line) {
+        return "item " + line.item().id();
     }
 }

@@ -1,13 +1,14 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import weatherlap.sim.Each;
+import weatherlap.sim.Sum;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.geometry.SidingPlan;
 import weatherlap.sim.house.Elevation;
@@ -41,9 +42,10 @@ record PlanPricing(Map<Method, HouseTakeoff> each, Map<Method, MethodShares> sha
             prices.put(method, MethodShares.price(method, draws.takeoff().work(), draws.pricing()));
         });
         double glassWorthUsdPerFt2 = HouseSummary.glassWorthUsdPerFt2(scenario);
-        double[] repair = Arrays.stream(world.repairUsd())
-                .map(usd -> usd / world.meanRepairUsd())
-                .toArray();
+        double[] repair = world.repairUsd().clone();
+        for (int d = 0; d < repair.length; d++) {
+            repair[d] /= world.meanRepairUsd();
+        }
         return new PlanPricing(each, prices, (method, o) -> {
                     MethodDraws draws = drawn.get(method);
                     var opening = draws.takeoff().openings().get(o);
@@ -103,7 +105,7 @@ record PlanPricing(Map<Method, HouseTakeoff> each, Map<Method, MethodShares> sha
             parts.add(new Part(
                     elevation.openings().get(o),
                     SidingPlan.panels(house(), elevation, elevation.openings().get(o)),
-                    each.keySet().stream().map(method -> ways.of(method, at)).toList()));
+                    Each.of(List.copyOf(each.keySet()), method -> ways.of(method, at))));
         }
         return new Wall(
                 elevation,
@@ -125,7 +127,7 @@ record PlanPricing(Map<Method, HouseTakeoff> each, Map<Method, MethodShares> sha
                     one.getValue().forEach((key, value) -> all.merge(key, value, Math::max));
                 }
             }
-            sums[set] = all.values().stream().mapToDouble(value -> value).sum();
+            sums[set] = Sum.of(all.values());
         }
         return sums;
     }
