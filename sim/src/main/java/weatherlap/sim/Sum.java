@@ -1,5 +1,6 @@
 package weatherlap.sim;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -23,10 +24,10 @@ public final class Sum {
         return sum.total();
     }
 
-    public static double of(List<Double> values) {
+    public static double of(Collection<Double> values) {
         Sum sum = new Sum();
-        for (int i = 0; i < values.size(); i++) {
-            sum.add(values.get(i));
+        for (double value : values) {
+            sum.add(value);
         }
         return sum.total();
     }

@@ -2,6 +2,7 @@ package weatherlap.sim.assumptions;
 
 import java.util.List;
 import java.util.stream.Stream;
+import weatherlap.sim.Each;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
@@ -66,17 +67,18 @@ public record Assumptions(
 
     /** @throws IllegalArgumentException when the table has no such row */
     public UnitPrice unitPrice(Method method, Operation operation) {
-        return unitPrices.stream()
-                .filter(p -> p.method() == method && p.operation() == operation)
-                .findFirst()
-                .orElseThrow(
-                        () -> new IllegalArgumentException("units.csv has no row for " + method + ", " + operation));
+        for (UnitPrice row : unitPrices) {
+            if (row.method() == method && row.operation() == operation) {
+                return row;
+            }
+        }
+        throw new IllegalArgumentException("units.csv has no row for " + method + ", " + operation);
     }
 
     /** Wages of the house's region, or of the scenario's where the house names none. */
     public List<Wage> wages(House house) {
         String region = scenario.regionOf(house);
-        List<Wage> rows = wages.stream().filter(w -> w.region().equals(region)).toList();
+        List<Wage> rows = Each.where(wages, row -> row.region().equals(region));
         if (rows.isEmpty()) {
             throw new IllegalArgumentException("wages.csv has no row for the region " + region);
         }

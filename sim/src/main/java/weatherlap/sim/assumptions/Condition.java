@@ -70,8 +70,8 @@ public record Condition(List<List<Term>> alternatives) {
 
     /** Whether every term of an alternative holds. Facts of the openings are not known for shared rows: see {@link Fact}. */
     public boolean holds(Map<Fact, String> facts) {
-        for (List<Term> terms : alternatives) {
-            if (all(terms, facts)) {
+        for (int i = 0; i < alternatives.size(); i++) {
+            if (all(alternatives.get(i), facts)) {
                 return true;
             }
         }
@@ -79,8 +79,8 @@ public record Condition(List<List<Term>> alternatives) {
     }
 
     private static boolean all(List<Term> terms, Map<Fact, String> facts) {
-        for (Term term : terms) {
-            if (!term.holds(facts)) {
+        for (int i = 0; i < terms.size(); i++) {
+            if (!terms.get(i).holds(facts)) {
                 return false;
             }
         }

@@ -2,7 +2,6 @@ package weatherlap.sim.assumptions;
 
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.House;
@@ -48,7 +47,13 @@ public record Scenario(Map<Scalar, Setting> settings, Map<Choice, String> choice
 
     /** A choice whose words are the constants of an enum. */
     public <E extends Enum<E>> E choice(Choice choice, Class<E> type) {
-        return Enum.valueOf(type, choice(choice).toUpperCase(Locale.ROOT));
+        String word = choice(choice);
+        for (E constant : type.getEnumConstants()) {
+            if (constant.name().equalsIgnoreCase(word)) {
+                return constant;
+            }
+        }
+        throw new IllegalArgumentException(word + " is not a " + type.getSimpleName());
     }
 
     /** The region whose wages a house's work is paid by: its own, else that of the scenario. */

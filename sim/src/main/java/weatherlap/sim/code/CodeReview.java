@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.geometry.OpeningGeometry;
@@ -23,7 +23,7 @@ import weatherlap.sim.method.Method;
 public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpening) {
     public CodeReview {
         rooms = List.copyOf(rooms);
-        byOpening = byOpening.stream().map(List::copyOf).toList();
+        byOpening = Each.of(byOpening, List::copyOf);
     }
 
     /** @param geometries of every opening of a house in table order, by method */
@@ -57,22 +57,18 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
             Object key = id.isPresent() ? id : (Object) o;
             byRoom.computeIfAbsent(key, k -> new ArrayList<>()).add(o);
         }
-        return byRoom.values().stream()
-                .map(room -> RoomReview.of(room, geometries.values()))
-                .toList();
+        return Each.of(List.copyOf(byRoom.values()), room -> RoomReview.of(room, geometries.values()));
     }
 
     private static CodeReview of(List<OpeningGeometry> openings, List<RoomReview> asked, boolean relief) {
-        List<RoomChange> rooms =
-                asked.stream().flatMap(room -> room.changes(openings, relief)).toList();
-        List<List<CodeChange>> byOpening = new ArrayList<>();
+        List<RoomChange> rooms = new ArrayList<>();
+        asked.forEach(room -> rooms.addAll(room.changes(openings, relief)));
+        List<List<CodeChange>> byOpening = Each.of(openings, opening -> new ArrayList<>());
+        for (RoomChange room : rooms) {
+            room.bearers().forEach(bearer -> byOpening.get(bearer).add(room.change()));
+        }
         for (int o = 0; o < openings.size(); o++) {
-            int place = o;
-            Stream<CodeChange> ofRoom = rooms.stream()
-                    .filter(room -> room.bearers().contains(place))
-                    .map(RoomChange::change);
-            byOpening.add(Stream.concat(ofRoom, ResidentialCode.ofWindow(openings.get(o)).stream())
-                    .toList());
+            byOpening.get(o).addAll(ResidentialCode.ofWindow(openings.get(o)));
         }
         return new CodeReview(rooms, byOpening);
     }

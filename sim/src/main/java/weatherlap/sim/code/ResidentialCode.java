@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import weatherlap.sim.code.Finding.EscapeMeasure;
 import weatherlap.sim.code.Finding.Shortfall;
 import weatherlap.sim.geometry.ClearOpening;
@@ -52,12 +51,11 @@ public final class ResidentialCode {
         Opening opening = geometry.opening();
         Unit today = Unit.today(geometry);
         Unit after = Unit.after(geometry);
-        return Stream.of(
-                        change(safetyGlazing(today), safetyGlazing(after)),
-                        change(roomGlazing(opening, today), roomGlazing(opening, after)),
-                        change(fall(opening, today), fall(opening, after)))
-                .flatMap(Optional::stream)
-                .toList();
+        List<CodeChange> changes = new ArrayList<>();
+        change(safetyGlazing(today), safetyGlazing(after)).ifPresent(changes::add);
+        change(roomGlazing(opening, today), roomGlazing(opening, after)).ifPresent(changes::add);
+        change(fall(opening, today), fall(opening, after)).ifPresent(changes::add);
+        return changes;
     }
 
     /** Whether the unit works as the old one did, or opens as far: what R310.2.5 asks of it beside its size. */
@@ -147,14 +145,15 @@ public final class ResidentialCode {
             return Optional.empty();
         }
         double floorIn = unit.floorIn().getAsDouble();
-        return unit.glass().lites().stream()
-                .filter(lite -> needsSafetyGlazing(lite.areaFt2(), lite.bottomIn() - floorIn, lite.topIn() - floorIn))
-                .findFirst()
-                .map(lite -> new CodeCheck(
+        for (Rect lite : unit.glass().lites()) {
+            if (needsSafetyGlazing(lite.areaFt2(), lite.bottomIn() - floorIn, lite.topIn() - floorIn)) {
+                return Optional.of(new CodeCheck(
                         CodeRule.SAFETY_GLAZING,
                         OPEN,
-                        finding -> finding.largeLowLite(lite.areaFt2(), lite.bottomIn() - floorIn)))
-                .or(() -> Optional.of(new CodeCheck(CodeRule.SAFETY_GLAZING, PASSES, Finding::noLargeLowLite)));
+                        finding -> finding.largeLowLite(lite.areaFt2(), lite.bottomIn() - floorIn)));
+            }
+        }
+        return Optional.of(new CodeCheck(CodeRule.SAFETY_GLAZING, PASSES, Finding::noLargeLowLite));
     }
 
     /** The three measures of R308.4.3; the fourth, a walking surface within 36 in., is presumed. */
@@ -172,8 +171,10 @@ public final class ResidentialCode {
     }
 
     private static CodeCheck lowGlazing(CodeRule rule, Unit unit, double limitIn) {
-        double lowestIn =
-                unit.glass().lites().stream().mapToDouble(Rect::bottomIn).min().orElse(Double.POSITIVE_INFINITY);
+        double lowestIn = Double.POSITIVE_INFINITY;
+        for (Rect lite : unit.glass().lites()) {
+            lowestIn = Math.min(lowestIn, lite.bottomIn());
+        }
         OptionalDouble bottomIn = overFloorIn(lowestIn, unit);
         boolean low = bottomIn.isEmpty() || bottomIn.getAsDouble() < limitIn;
         return new CodeCheck(rule, low ? OPEN : PASSES, finding -> finding.roomGlazing(rule, bottomIn, low));

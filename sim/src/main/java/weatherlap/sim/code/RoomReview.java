@@ -1,13 +1,16 @@
 package weatherlap.sim.code;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
+import weatherlap.sim.Each;
+import weatherlap.sim.Sum;
 import weatherlap.sim.code.ResidentialCode.Unit;
 import weatherlap.sim.geometry.OpeningGeometry;
 import weatherlap.sim.house.Opening;
@@ -27,37 +30,57 @@ public record RoomReview(List<Integer> openings, int wayOut) {
 
     /** @param all openings of the house, a list a method */
     public static RoomReview of(List<Integer> openings, Collection<List<OpeningGeometry>> all) {
-        Comparator<Integer> byMethods = Comparator.comparingInt(o -> all.stream()
-                .mapToInt(own -> verdict(own.get(o), Unit::after).ordinal())
-                .sum());
-        List<OpeningGeometry> any = all.iterator().next();
         return new RoomReview(
                 openings,
-                openings.stream()
-                        .min(byMethods
-                                .thenComparing(o -> verdict(any.get(o), Unit::today))
-                                .thenComparing(o -> -any.get(o).existingClear().areaFt2()))
-                        .orElseThrow());
+                openings.size() == 1
+                        ? openings.get(0)
+                        : Collections.min(Each.of(openings, o -> Candidate.of(o, all)), Candidate.BEST_FIRST)
+                                .opening());
+    }
+
+    /**
+     * An opening on which the escape rule may hang.
+     *
+     * @param afterwards what the methods make of it, added up, low is good
+     */
+    private record Candidate(int opening, int afterwards, CodeCheck.Verdict today, double areaFt2) {
+        private static final Comparator<Candidate> BEST_FIRST = Comparator.comparingInt(Candidate::afterwards)
+                .thenComparing(Candidate::today)
+                .thenComparing(candidate -> -candidate.areaFt2);
+
+        static Candidate of(int opening, Collection<List<OpeningGeometry>> all) {
+            int afterwards = 0;
+            for (List<OpeningGeometry> own : all) {
+                afterwards += verdict(own.get(opening), Unit::after).ordinal();
+            }
+            OpeningGeometry any = all.iterator().next().get(opening);
+            return new Candidate(
+                    opening,
+                    afterwards,
+                    verdict(any, Unit::today),
+                    any.existingClear().areaFt2());
+        }
     }
 
     /** @param own openings of the house under one method */
-    public Stream<RoomChange> changes(List<OpeningGeometry> own, boolean relief) {
-        List<OpeningGeometry> room = openings.stream().map(own::get).toList();
+    public List<RoomChange> changes(List<OpeningGeometry> own, boolean relief) {
+        List<OpeningGeometry> room = Each.of(openings, own::get);
         Optional<String> id = room.get(0).opening().place().roomId();
-        return Stream.concat(
-                escape(room, own.get(wayOut), relief)
-                        .map(change -> new RoomChange(id, openings, List.of(wayOut), change))
-                        .stream(),
-                lightAndAir(room).map(change -> new RoomChange(id, openings, openings, change)));
+        List<RoomChange> changes = new ArrayList<>();
+        if (Each.any(room, RoomReview::sleptIn)) {
+            changes.add(new RoomChange(id, openings, List.of(wayOut), escape(room, own.get(wayOut), relief)));
+        }
+        for (CodeChange change : lightAndAir(room)) {
+            changes.add(new RoomChange(id, openings, openings, change));
+        }
+        return changes;
     }
 
-    private static Optional<CodeChange> escape(List<OpeningGeometry> room, OpeningGeometry wayOut, boolean relief) {
-        return room.stream().anyMatch(RoomReview::sleptIn)
-                ? Optional.of(new CodeChange(
-                        best(room, wayOut, Unit::today),
-                        best(room, wayOut, Unit::after),
-                        relief && ResidentialCode.mayBeRelieved(wayOut)))
-                : Optional.empty();
+    private static CodeChange escape(List<OpeningGeometry> room, OpeningGeometry wayOut, boolean relief) {
+        return new CodeChange(
+                best(room, wayOut, Unit::today),
+                best(room, wayOut, Unit::after),
+                relief && ResidentialCode.mayBeRelieved(wayOut));
     }
 
     private static boolean sleptIn(OpeningGeometry geometry) {
@@ -68,38 +91,52 @@ public record RoomReview(List<Integer> openings, int wayOut) {
     /** The best of the room's, that of the way out where others are no better. */
     private static CodeCheck best(
             List<OpeningGeometry> room, OpeningGeometry wayOut, Function<OpeningGeometry, Unit> side) {
-        return Stream.concat(Stream.of(wayOut), room.stream())
-                .map(geometry -> ResidentialCode.escape(geometry.opening(), side.apply(geometry)))
-                .min(Comparator.comparing(CodeCheck::verdict))
-                .orElseThrow();
+        CodeCheck best = check(wayOut, side);
+        for (OpeningGeometry geometry : room) {
+            CodeCheck other = geometry == wayOut ? best : check(geometry, side);
+            best = other.verdict().compareTo(best.verdict()) < 0 ? other : best;
+        }
+        return best;
+    }
+
+    private static CodeCheck check(OpeningGeometry geometry, Function<OpeningGeometry, Unit> side) {
+        return ResidentialCode.escape(geometry.opening(), side.apply(geometry));
     }
 
     private static CodeCheck.Verdict verdict(OpeningGeometry geometry, Function<OpeningGeometry, Unit> side) {
-        return ResidentialCode.escape(geometry.opening(), side.apply(geometry)).verdict();
+        return check(geometry, side).verdict();
     }
 
     /** Of a habitable room that has an id and a floor: R303.1 asks nothing of a stair, and R303.3 asks otherwise of a bath. */
-    private static Stream<CodeChange> lightAndAir(List<OpeningGeometry> room) {
+    private static List<CodeChange> lightAndAir(List<OpeningGeometry> room) {
         Opening first = room.get(0).opening();
-        OptionalDouble floorFt2 = room.stream()
-                .flatMapToDouble(geometry -> geometry.opening().place().floorAreaFt2().stream())
-                .findFirst();
+        OptionalDouble floorFt2 = floorFt2(room);
         if (first.place().roomId().isEmpty()
                 || floorFt2.isEmpty()
                 || first.place().room() == Room.BATH
                 || first.place().room() == Room.STAIR) {
-            return Stream.empty();
+            return List.of();
         }
         double floor = floorFt2.getAsDouble();
-        return Stream.of(
+        return List.of(
                 change(room, unit -> unit.glass().glassFt2(), glass -> ResidentialCode.light(glass, floor)),
                 change(room, Unit::clearFt2, open -> ResidentialCode.ventilation(open, floor)));
     }
 
+    /** As the first window says that says it. */
+    private static OptionalDouble floorFt2(List<OpeningGeometry> room) {
+        for (OpeningGeometry geometry : room) {
+            if (geometry.opening().place().floorAreaFt2().isPresent()) {
+                return geometry.opening().place().floorAreaFt2();
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
     private static CodeChange change(
             List<OpeningGeometry> room, ToDoubleFunction<Unit> area, Function<Double, CodeCheck> rule) {
-        double today = room.stream().map(Unit::today).mapToDouble(area).sum();
-        double after = room.stream().map(Unit::after).mapToDouble(area).sum();
+        double today = Sum.of(room, geometry -> area.applyAsDouble(Unit.today(geometry)));
+        double after = Sum.of(room, geometry -> area.applyAsDouble(Unit.after(geometry)));
         return new CodeChange(rule.apply(today), rule.apply(after), false);
     }
 }

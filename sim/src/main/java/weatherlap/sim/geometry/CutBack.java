@@ -1,6 +1,7 @@
 package weatherlap.sim.geometry;
 
 import java.util.List;
+import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
@@ -52,8 +53,7 @@ public record CutBack(double cutIn, double depthLeftIn, int layers, double sawDe
 
     /** Edge length × layers, ft. */
     double returnFt() {
-        return Units.inchesToFeet(
-                layers * pieces.stream().mapToDouble(Cut::lengthIn).sum());
+        return Units.inchesToFeet(layers * Sum.of(pieces, Cut::lengthIn));
     }
 
     private static List<Cut> pieces(Opening opening) {

@@ -1,7 +1,10 @@
 package weatherlap.sim.geometry;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import weatherlap.sim.Each;
+import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
@@ -64,7 +67,7 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
         Rect frame = frame(opening);
         Mulled cells = mulled(frame, opening, assumptions);
         Tiling tiling = new Tiling();
-        cells.posts().forEach(post -> tiling.add(Part.OLD_FRAME, post));
+        tiling.add(Part.OLD_FRAME, cells.posts());
         List<Lites> units = new ArrayList<>();
         for (Rect cell : cells.cells()) {
             Rect inside = cell.inset(old.jambIn(), old.headIn(), old.sillIn());
@@ -77,15 +80,12 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
     }
 
     private static Glass assemble(Rect hole, Mulled mulled, Sightline sightline, Operation operation, Tiling tiling) {
-        mulled.posts().forEach(post -> tiling.add(Part.MULL_POST, post));
-        List<Lites> units = mulled.cells().stream()
-                .map(cell -> Lites.of(cell, sightline, operation))
-                .toList();
-        return with(hole, units, tiling);
+        tiling.add(Part.MULL_POST, mulled.posts());
+        return with(hole, Each.of(mulled.cells(), cell -> Lites.of(cell, sightline, operation)), tiling);
     }
 
     private static Glass with(Rect hole, List<Lites> units, Tiling tiling) {
-        units.stream().flatMap(unit -> unit.pieces().stream()).forEach(p -> tiling.add(p.part(), p.rect()));
+        units.forEach(unit -> tiling.add(unit.pieces()));
         return new Glass(hole, units, tiling.pieces());
     }
 
@@ -100,7 +100,11 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
 
     /** Every visible lite, unit by unit. */
     public List<Rect> lites() {
-        return units.stream().flatMap(unit -> unit.lites().stream()).toList();
+        List<Rect> lites = new ArrayList<>();
+        for (Lites unit : units) {
+            lites.addAll(unit.lites());
+        }
+        return Collections.unmodifiableList(lites);
     }
 
     /** Area of one kind of part in sight, in². */
@@ -124,7 +128,7 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
 
     /** Sum of the widths of the lites side by side, in. */
     public double glassWidthIn() {
-        return units.stream().mapToDouble(Glass::rowWidthIn).sum();
+        return Sum.of(units, Glass::rowWidthIn);
     }
 
     /** Sum of the heights of the lites one above another, in. */
@@ -133,16 +137,12 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
     }
 
     private static double rowWidthIn(Lites unit) {
-        return unit.lites().stream()
-                .filter(lite -> lite.bottomIn() == unit.lites().get(0).bottomIn())
-                .mapToDouble(Rect::widthIn)
-                .sum();
+        List<Rect> lites = unit.lites();
+        return Sum.of(Each.where(lites, lite -> lite.bottomIn() == lites.get(0).bottomIn()), Rect::widthIn);
     }
 
     private static double columnHeightIn(Lites unit) {
-        return unit.lites().stream()
-                .filter(lite -> lite.leftIn() == unit.lites().get(0).leftIn())
-                .mapToDouble(Rect::heightIn)
-                .sum();
+        List<Rect> lites = unit.lites();
+        return Sum.of(Each.where(lites, lite -> lite.leftIn() == lites.get(0).leftIn()), Rect::heightIn);
     }
 }

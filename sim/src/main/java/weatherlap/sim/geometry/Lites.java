@@ -1,6 +1,7 @@
 package weatherlap.sim.geometry;
 
 import java.util.List;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Sightline;
 import weatherlap.sim.house.Operation;
 
@@ -37,13 +38,13 @@ public record Lites(Rect unit, Rect inside, List<Rect> sashes, List<Rect> lites,
         Rect daylight = inside.inset(sightline.stileIn(), sightline.topRailIn(), sightline.bottomRailIn());
         List<Rect> meeting = meetingRail(daylight, sightline, operation);
         List<Rect> lites = lites(daylight, meeting, operation);
-        if (lites.stream().anyMatch(Rect::isEmpty)) {
+        if (Each.any(lites, Rect::isEmpty)) {
             tiling.add(Part.SASH, inside);
             return new Lites(unit, inside, List.of(), List.of(), tiling.pieces());
         }
         tiling.ring(Part.SASH, inside, daylight);
-        meeting.forEach(rail -> tiling.add(Part.SASH, rail));
-        lites.forEach(lite -> tiling.add(Part.GLASS, lite));
+        tiling.add(Part.SASH, meeting);
+        tiling.add(Part.GLASS, lites);
         return new Lites(unit, inside, sashes(inside, meeting, operation), lites, tiling.pieces());
     }
 

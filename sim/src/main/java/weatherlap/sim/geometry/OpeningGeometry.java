@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Scalar;
@@ -52,13 +53,33 @@ public record OpeningGeometry(
     /** The geometry of an opening of a house under one method. */
     public static OpeningGeometry of(
             House house, Elevation elevation, Opening opening, Method method, Assumptions assumptions) {
+        return each(house, elevation, opening, List.of(method), assumptions).get(0);
+    }
+
+    /** The same under some methods, in their order. */
+    public static List<OpeningGeometry> each(
+            House house, Elevation elevation, Opening opening, List<Method> methods, Assumptions assumptions) {
+        Glass existing = Glass.existing(opening, assumptions);
+        ClearOpening clear = ClearOpening.of(
+                existing.units().get(0),
+                assumptions.existingSightline(opening),
+                opening.operation(),
+                assumptions.scenario());
+        int storey = house.storeyOf(elevation, opening);
+        return Each.of(methods, method -> of(opening, method, existing, clear, storey, assumptions));
+    }
+
+    private static OpeningGeometry of(
+            Opening opening,
+            Method method,
+            Glass existing,
+            ClearOpening existingClear,
+            int storey,
+            Assumptions assumptions) {
         Scenario scenario = assumptions.scenario();
-        Sightline old = assumptions.existingSightline(opening);
         Sightline sightline = assumptions.sightline(method, opening);
         OrderSize order = OrderSize.of(opening, method, assumptions);
-        Glass existing = Glass.existing(opening, assumptions);
         Glass replaced = Glass.replaced(opening, order, assumptions);
-        ClearOpening existingClear = ClearOpening.of(existing.units().get(0), old, opening.operation(), scenario);
         Lites unit = replaced.units().get(0);
         ClearOpening clear = ClearOpening.of(unit, sightline, opening.newOperation(), scenario);
         List<Fastening.Fastener> fasteners = method.hasFlange() && order.fits()
@@ -80,7 +101,7 @@ public record OpeningGeometry(
                 existingClear,
                 clear,
                 order,
-                UnitWeight.of(replaced, method, house.storeyOf(elevation, opening), scenario),
+                UnitWeight.of(replaced, method, storey, scenario),
                 cutBack,
                 fasteners,
                 flashing,

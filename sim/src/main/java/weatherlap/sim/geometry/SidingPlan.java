@@ -58,17 +58,22 @@ public record SidingPlan(
     public static BitSet panels(House house, Elevation wall, Opening opening) {
         BitSet panels = new BitSet();
         if (house.cladding().inCourses()) {
-            SidingLayout.of(wall).ifPresent(layout -> {
-                boolean[][] down = down(layout, List.of(opening));
-                int bit = 0;
-                for (boolean[] course : down) {
-                    for (boolean panel : course) {
-                        panels.set(bit++, panel);
-                    }
-                }
-            });
+            SidingLayout.of(wall).ifPresent(layout -> set(panels, layout, opening));
         }
         return panels;
+    }
+
+    private static void set(BitSet panels, SidingLayout layout, Opening opening) {
+        int bit = 0;
+        for (int course = 0; course <= layout.lastCourse(opening); course++) {
+            if (course >= layout.firstCourse(opening)) {
+                int last = layout.lastPanel(course, opening);
+                for (int place = layout.firstPanel(course, opening); place <= last; place++) {
+                    panels.set(bit + place);
+                }
+            }
+            bit += layout.panels(course);
+        }
     }
 
     /** Panels that come down, from the top course down, left to right: the order they are unlocked in. */

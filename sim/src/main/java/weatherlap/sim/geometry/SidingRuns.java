@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
@@ -22,7 +21,8 @@ public final class SidingRuns {
     private SidingRuns(List<Opening> openings, List<Boolean> down) {
         this.openings = openings;
         this.down = down;
-        joined = IntStream.range(0, openings.size()).toArray();
+        joined = new int[openings.size()];
+        Arrays.setAll(joined, opening -> opening);
         panels = new int[openings.size()];
     }
 
@@ -37,7 +37,7 @@ public final class SidingRuns {
         return SidingLayout.of(wall)
                 .filter(layout -> house.cladding().inCourses() && down.contains(true))
                 .map(layout -> new SidingRuns(openings, down).of(layout))
-                .orElse(SidingRun.apart(openings.size()));
+                .orElseGet(() -> SidingRun.apart(openings.size()));
     }
 
     private List<SidingRun> of(SidingLayout layout) {
@@ -51,12 +51,15 @@ public final class SidingRuns {
                 take(layout, opening, owners);
             }
         }
-        return IntStream.range(0, joined.length)
-                .filter(opening -> head(opening) == opening)
-                .mapToObj(this::run)
-                .sorted(Comparator.comparingDouble(
-                        run -> openings.get(run.openings().get(0)).place().leftIn()))
-                .toList();
+        List<SidingRun> runs = new ArrayList<>();
+        for (int opening = 0; opening < joined.length; opening++) {
+            if (head(opening) == opening) {
+                runs.add(run(opening));
+            }
+        }
+        runs.sort(Comparator.comparingDouble(
+                run -> openings.get(run.openings().get(0)).place().leftIn()));
+        return runs;
     }
 
     private void take(SidingLayout layout, int opening, int[][] owners) {

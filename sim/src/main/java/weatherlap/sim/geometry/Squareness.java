@@ -1,7 +1,6 @@
 package weatherlap.sim.geometry;
 
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Readings;
@@ -55,8 +54,7 @@ public record Squareness(
         return OptionalDouble.of(Math.abs(rising - readings.diagonalFallingIn().getAsDouble()));
     }
 
-    private static double spread(double... values) {
-        return DoubleStream.of(values).max().orElse(0)
-                - DoubleStream.of(values).min().orElse(0);
+    private static double spread(double a, double b, double c) {
+        return Math.max(a, Math.max(b, c)) - Math.min(a, Math.min(b, c));
     }
 }

@@ -13,6 +13,17 @@ final class Tiling {
         }
     }
 
+    void add(Part part, List<Rect> rects) {
+        for (Rect rect : rects) {
+            add(part, rect);
+        }
+    }
+
+    /** Pieces that another tiling has collected. */
+    void add(List<Piece> others) {
+        pieces.addAll(others);
+    }
+
     /** The ring between an outer and an inner rectangle: uprights over the full height, head and sill between them. */
     void ring(Part part, Rect outer, Rect inner) {
         if (inner.isEmpty()) {

@@ -1,5 +1,6 @@
 package weatherlap.sim.geometry;
 
+import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -29,12 +30,9 @@ public record UnitWeight(int pieces, double glassLb, double frameLb, double limi
     /** @param storey in which the opening stands, from 1 */
     static UnitWeight of(Glass units, Method method, int storey, Scenario scenario) {
         int pieces = method.keepsOldFrame() ? units.units().size() : 1;
-        double glassLb = units.units().stream()
-                .mapToDouble(unit -> glassLb(unit, scenario))
-                .sum();
-        double frameFt = units.units().stream()
-                .mapToDouble(unit -> Units.inchesToFeet(unit.unit().perimeterIn()))
-                .sum();
+        double glassLb = Sum.of(units.units(), unit -> glassLb(unit, scenario));
+        double frameFt =
+                Sum.of(units.units(), unit -> Units.inchesToFeet(unit.unit().perimeterIn()));
         return new UnitWeight(
                 pieces,
                 glassLb / pieces,
@@ -45,10 +43,9 @@ public record UnitWeight(int pieces, double glassLb, double frameLb, double limi
 
     private static double glassLb(Lites unit, Scenario scenario) {
         double biteIn = scenario.value(Scalar.GLASS_BITE_IN);
-        double glassFt2 = unit.lites().stream()
-                .mapToDouble(lite -> (lite.widthIn() + 2 * biteIn) * (lite.heightIn() + 2 * biteIn))
-                .map(Units::squareInchesToSquareFeet)
-                .sum();
+        double glassFt2 = Sum.of(
+                unit.lites(),
+                lite -> Units.squareInchesToSquareFeet((lite.widthIn() + 2 * biteIn) * (lite.heightIn() + 2 * biteIn)));
         return glassLb(glassFt2, scenario.value(Scalar.PANES) * scenario.value(Scalar.PANE_THICKNESS_MM));
     }
 

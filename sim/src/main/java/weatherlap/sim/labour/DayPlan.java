@@ -2,6 +2,7 @@ package weatherlap.sim.labour;
 
 import java.util.List;
 import weatherlap.sim.Check;
+import weatherlap.sim.Sum;
 
 /**
  * What a crew does on which day. Days go wall by wall: a team that has begun a wall stays until it is closed, so that ladders and staging
@@ -59,7 +60,7 @@ public record DayPlan(int days, List<Integer> dayOfOpening, List<Stint> stints) 
         }
 
         double minutes() {
-            return setup + runs.stream().mapToDouble(Run::minutes).sum();
+            return setup + Sum.of(runs, Run::minutes);
         }
     }
 
@@ -78,7 +79,7 @@ public record DayPlan(int days, List<Integer> dayOfOpening, List<Stint> stints) 
         }
 
         double minutes() {
-            return siding + openingMinutes.stream().mapToDouble(m -> m).sum();
+            return siding + Sum.of(openingMinutes);
         }
     }
 

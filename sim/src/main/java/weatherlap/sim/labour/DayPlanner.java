@@ -1,11 +1,14 @@
 package weatherlap.sim.labour;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
+import java.util.function.Predicate;
+import weatherlap.sim.Each;
+import weatherlap.sim.Sum;
 import weatherlap.sim.labour.DayPlan.Run;
 import weatherlap.sim.labour.DayPlan.Stint;
 import weatherlap.sim.labour.DayPlan.Wall;
@@ -17,56 +20,60 @@ final class DayPlanner {
 
     private static final int TWO_TEAMS_FROM = 3;
 
+    private static final Comparator<Team> FREE_FIRST =
+            Comparator.comparingInt((Team team) -> team.day).thenComparingDouble(team -> -team.left);
+
     private final double dayMinutes;
     private final int crew;
     private final List<Wall> walls;
     private final List<Team> teams;
+    private final List<Double> wallMinutes;
     private final List<Integer> remaining;
     private final List<Stint> stints = new ArrayList<>();
-    private final Integer[][] begun;
+    /** By wall, then by opening: its day. */
+    private final List<Integer[]> begun;
 
     DayPlanner(double dayMinutes, int crew, List<Wall> walls) {
         this.dayMinutes = dayMinutes;
         this.crew = crew;
         this.walls = walls;
         int count = crew < TWO_TEAMS_FROM ? 1 : 2;
-        teams = IntStream.rangeClosed(1, count)
-                .mapToObj(number -> new Team(number, (double) crew / count))
-                .toList();
-        remaining = new ArrayList<>(IntStream.range(0, walls.size())
-                .boxed()
-                .filter(wall -> !walls.get(wall).runs().isEmpty())
-                .sorted(Comparator.comparing(wall -> -walls.get(wall).minutes()))
-                .toList());
-        begun = walls.stream()
-                .map(wall -> new Integer
-                        [wall.runs().stream().mapToInt(r -> r.openings().size()).sum()])
-                .toArray(Integer[][]::new);
+        teams = Each.upTo(count, team -> new Team(team + 1, (double) crew / count));
+        wallMinutes = Each.of(walls, Wall::minutes);
+        remaining = new ArrayList<>(Each.where(
+                Each.upTo(walls.size(), wall -> wall),
+                wall -> !walls.get(wall).runs().isEmpty()));
+        remaining.sort(Comparator.comparing(wall -> -wallMinutes.get(wall)));
+        begun = Each.of(walls, DayPlanner::openings);
+    }
+
+    private static Integer[] openings(Wall wall) {
+        int openings = 0;
+        for (Run run : wall.runs()) {
+            openings += run.openings().size();
+        }
+        return new Integer[openings];
     }
 
     DayPlan plan(double houseMinutes) {
         while (!remaining.isEmpty()) {
-            Team team = teams.stream()
-                    .min(Comparator.comparingInt((Team t) -> t.day).thenComparingDouble(t -> -t.left))
-                    .orElseThrow();
+            Team team = Collections.min(teams, FREE_FIRST);
             team.next().ifPresentOrElse(team::work, team::nextDay);
         }
         stints.sort(Comparator.comparingInt(Stint::day).thenComparingInt(Stint::team));
-        List<Integer> days = IntStream.range(0, begun.length)
-                .boxed()
-                .flatMap(w -> List.of(begun[w]).stream())
-                .toList();
+        List<Integer> days = new ArrayList<>();
+        begun.forEach(wall -> days.addAll(List.of(wall)));
         return new DayPlan(days(houseMinutes), days, stints);
     }
 
     /** Days of the walls, and those that the house's own work needs beyond the time left in them. */
     private int days(double houseMinutes) {
-        int days = stints.stream().mapToInt(Stint::day).max().orElse(0);
-        double wallMinutes = walls.stream()
-                .filter(wall -> !wall.runs().isEmpty())
-                .mapToDouble(Wall::minutes)
-                .sum();
-        double over = wallMinutes + houseMinutes - days * crew * dayMinutes;
+        int days = 0;
+        for (Stint stint : stints) {
+            days = Math.max(days, stint.day());
+        }
+        double minutes = Sum.of(Each.where(walls, wall -> !wall.runs().isEmpty()), Wall::minutes);
+        double over = minutes + houseMinutes - days * crew * dayMinutes;
         return Math.max(1, days + (int) Math.max(0, Math.ceil((over - SLACK_MINUTES) / (crew * dayMinutes))));
     }
 
@@ -92,16 +99,21 @@ final class DayPlanner {
 
         Optional<Integer> next() {
             if (left == dayMinutes) {
-                return remaining.stream().findFirst();
+                return Optional.of(remaining.get(0));
             }
-            return remaining.stream()
-                    .filter(wall -> fits(walls.get(wall).minutes()))
-                    .findFirst()
-                    .or(() -> remaining.stream()
-                            .filter(wall -> walls.get(wall).runs().size() > 1)
-                            .filter(wall -> fits(walls.get(wall).setup()
-                                    + walls.get(wall).runs().get(0).minutes()))
-                            .findFirst());
+            return first(wall -> fits(wallMinutes.get(wall)))
+                    .or(() -> first(wall -> walls.get(wall).runs().size() > 1
+                            && fits(walls.get(wall).setup()
+                                    + walls.get(wall).runs().get(0).minutes())));
+        }
+
+        private Optional<Integer> first(Predicate<Integer> holds) {
+            for (Integer wall : remaining) {
+                if (holds.test(wall)) {
+                    return Optional.of(wall);
+                }
+            }
+            return Optional.empty();
         }
 
         void work(Integer wall) {
@@ -113,7 +125,7 @@ final class DayPlanner {
                 }
                 if (fits(setup + run.minutes())) {
                     pour(setup + run.minutes());
-                    run.openings().forEach(opening -> begun[wall][opening] = day);
+                    run.openings().forEach(opening -> begun.get(wall)[opening] = day);
                     stints.add(new Stint(day, number, wall, run.openings(), true, true));
                 } else {
                     overnight(wall, run, setup);
@@ -132,7 +144,7 @@ final class DayPlanner {
                 if (!fits(minutes) && left < dayMinutes) {
                     nextDay();
                 }
-                begun[wall][run.openings().get(i)] = day;
+                begun.get(wall)[run.openings().get(i)] = day;
                 days.computeIfAbsent(day, none -> new ArrayList<>())
                         .add(run.openings().get(i));
                 pour(minutes);

@@ -5,10 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
-import weatherlap.sim.assumptions.Facts;
+import weatherlap.sim.assumptions.HouseFacts;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
@@ -25,6 +26,7 @@ import weatherlap.sim.quantity.OpeningQuantities;
 public final class LabourTakeoff {
     private final Assumptions assumptions;
     private final House house;
+    private final HouseFacts facts;
     private final Set<Method> methods;
     private final Pace pace;
     private final Map<Spot, List<PacedStep>> atOpenings = new HashMap<>();
@@ -34,10 +36,14 @@ public final class LabourTakeoff {
 
     private record PacedStep(LabourStep step, List<Amount> factors) {}
 
-    /** @param methods used in the house */
-    public LabourTakeoff(Assumptions assumptions, House house, Set<Method> methods) {
+    /**
+     * @param facts of the house
+     * @param methods used in it
+     */
+    public LabourTakeoff(Assumptions assumptions, House house, HouseFacts facts, Set<Method> methods) {
         this.assumptions = assumptions;
         this.house = house;
+        this.facts = facts;
         this.methods = methods;
         pace = new Pace(assumptions.scenario(), house.openingCount(), house.leadSafe());
     }
@@ -46,15 +52,21 @@ public final class LabourTakeoff {
         return assumptions;
     }
 
-    /** Lines that belong to one opening alone. */
-    public List<LabourLine> ofOpening(Elevation elevation, ElevationQuantities quantities, int opening) {
+    /**
+     * Lines that belong to one opening alone.
+     *
+     * @param wall in the order of the house's walls
+     * @param opening in the order of the wall's
+     */
+    public List<LabourLine> ofOpening(int wall, ElevationQuantities quantities, int opening) {
+        Elevation elevation = house.elevations().get(wall);
         Opening window = elevation.openings().get(opening);
-        Map<Fact, String> facts = Facts.of(house, elevation, window, assumptions.scenario());
+        Map<Fact, String> known = facts.openings().get(wall).get(opening);
         OpeningQuantities counted = quantities.openings().get(opening);
         Spot spot = new Spot(counted.method(), house.storeyOf(elevation, window));
         List<LabourLine> lines = new ArrayList<>();
         for (PacedStep paced : atOpenings.computeIfAbsent(spot, this::paced)) {
-            if (paced.step.appliesWhen().holds(facts)) {
+            if (paced.step.appliesWhen().holds(known)) {
                 add(lines, paced.step, counted.of(paced.step.driver()), paced.factors);
             }
         }
@@ -72,20 +84,18 @@ public final class LabourTakeoff {
     }
 
     /** Lines that the openings of a wall share; none where it has no opening. */
-    public List<LabourLine> ofElevation(Elevation elevation, ElevationQuantities quantities) {
+    public List<LabourLine> ofElevation(int wall, ElevationQuantities quantities) {
+        Elevation elevation = house.elevations().get(wall);
         List<LabourLine> lines = new ArrayList<>();
         if (elevation.openings().isEmpty()) {
             return lines;
         }
-        List<Integer> storeys = elevation.openings().stream()
-                .map(opening -> house.storeyOf(elevation, opening))
-                .toList();
-        Map<Fact, String> facts = Facts.of(house, elevation, assumptions.scenario());
+        List<Integer> storeys = Each.of(elevation.openings(), opening -> house.storeyOf(elevation, opening));
         Set<Method> used = quantities.methods();
         for (LabourStep step : assumptions.steps()) {
             if (step.driver().level() == Driver.Level.ELEVATION
                     && step.method().coversAny(used)
-                    && step.appliesWhen().holds(facts)) {
+                    && step.appliesWhen().holds(facts.walls().get(wall))) {
                 double count = quantities.shared(step.driver(), elevation.sidingCondition(), assumptions.scenario());
                 add(lines, step, count, pace.atElevation(step, storeys));
             }
@@ -105,11 +115,10 @@ public final class LabourTakeoff {
 
     private List<LabourLine> ofHouse(Driver driver, int count) {
         List<LabourLine> lines = new ArrayList<>();
-        Map<Fact, String> facts = Facts.of(house, assumptions.scenario());
         for (LabourStep step : assumptions.steps()) {
             if (step.driver() == driver
                     && step.method().coversAny(methods)
-                    && step.appliesWhen().holds(facts)) {
+                    && step.appliesWhen().holds(facts.house())) {
                 add(lines, step, count, pace.anywhere(step));
             }
         }

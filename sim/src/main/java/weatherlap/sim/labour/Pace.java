@@ -2,6 +2,8 @@ package weatherlap.sim.labour;
 
 import java.util.ArrayList;
 import java.util.List;
+import weatherlap.sim.Each;
+import weatherlap.sim.Sum;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
@@ -64,9 +66,9 @@ public final class Pace {
     /** Factors of a step that the openings of a wall share. */
     public List<Amount> atElevation(LabourStep step, List<Integer> storeys) {
         List<Amount> factors = anywhere(step);
-        if (step.heightSensitive() && storeys.stream().anyMatch(storey -> storey > 1)) {
-            List<Amount> heights = storeys.stream().map(this::height).toList();
-            double mean = heights.stream().mapToDouble(Amount::value).sum() / heights.size();
+        if (step.heightSensitive() && Each.any(storeys, storey -> storey > 1)) {
+            List<Amount> heights = Each.of(storeys, this::height);
+            double mean = Sum.of(heights, Amount::value) / heights.size();
             factors.add(Amount.formula("mean height factor of the wall's openings", mean, "", heights));
         }
         if (step.driver() != Driver.ELEVATION) {

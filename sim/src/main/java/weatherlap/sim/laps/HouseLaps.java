@@ -6,12 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
-import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
-import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
@@ -30,8 +29,8 @@ public final class HouseLaps {
     private final double reliability;
     private final List<Belief> beliefs;
 
-    /** Facts of each opening of the house after the work of each method, by the opening itself. */
-    private final Map<Opening, Map<Method, Map<Fact, String>>> facts;
+    /** By the opening itself. */
+    private final Map<Opening, AtOpening> openings;
 
     /**
      * Of one fault.
@@ -45,11 +44,10 @@ public final class HouseLaps {
     private record Belief(
             double prior, SharedQuality quality, double[] strata, ConcurrentMap<Likelihood, Standing> standing) {}
 
-    private HouseLaps(
-            House house, LeakTables tables, List<Belief> beliefs, Map<Opening, Map<Method, Map<Fact, String>>> facts) {
+    private HouseLaps(House house, LeakTables tables, List<Belief> beliefs, Map<Opening, AtOpening> openings) {
         this.house = house;
         this.tables = tables;
-        this.facts = facts;
+        this.openings = openings;
         reliability = tables.scalar(Scalar.INSPECTION_RELIABILITY);
         this.beliefs = beliefs;
     }
@@ -61,52 +59,81 @@ public final class HouseLaps {
     }
 
     private void believe() {
-        Scenario scenario = tables.assumptions().scenario();
-        List<Opening> openings = house.openings().toList();
-        openings.forEach(opening -> facts.put(opening, Facts.byMethod(house, opening, scenario)));
+        List<AtOpening> all = Each.of(house.openings().toList(), AtOpening::new);
+        all.forEach(one -> openings.put(one.opening, one));
         List<LapFault> faults = tables.assumptions().faults();
         for (int f = 0; f < faults.size(); f++) {
-            LapFault fault = faults.get(f);
-            if (fault.kind() == FaultKind.NEW) {
-                believe(tables.crew(f).mean(), tables.crew(f));
+            if (faults.get(f).kind() == FaultKind.NEW) {
+                believe(tables.crew(f), List.of());
             } else {
-                double prior = FaultPrior.of(fault, house);
-                believe(
-                        prior,
-                        SharedQuality.of(prior, tables.scalar(Scalar.HOUSE_CORRELATION))
-                                .after(openings.stream()
-                                        .filter(opening -> canStandToday(fault, facts.get(opening)))
-                                        .map(opening -> Likelihood.of(fault, opening, reliability))
-                                        .toList()));
+                SharedQuality prior =
+                        SharedQuality.of(FaultPrior.of(faults.get(f), house), tables.scalar(Scalar.HOUSE_CORRELATION));
+                List<Likelihood> sights = new ArrayList<>();
+                for (AtOpening one : all) {
+                    if (one.canStandToday(f)) {
+                        sights.add(sight(f, one.opening));
+                    }
+                }
+                believe(prior, sights);
             }
         }
     }
 
-    private void believe(double prior, SharedQuality quality) {
-        beliefs.add(new Belief(prior, quality, tables.strata().of(quality), new ConcurrentHashMap<>()));
+    private void believe(SharedQuality prior, List<Likelihood> sights) {
+        SharedQuality quality = prior.after(sights);
+        double[] strata =
+                quality.equals(prior) ? tables.untold(prior) : tables.strata().of(quality);
+        beliefs.add(new Belief(prior.mean(), quality, strata, new ConcurrentHashMap<>()));
     }
 
-    /** What lap faults may ask of an opening of the house after the work of a method. */
-    Map<Fact, String> facts(Opening opening, Method after) {
-        Map<Method, Map<Fact, String>> known = facts.get(opening);
-        return known == null
-                ? Facts.of(house, opening, after, tables.assumptions().scenario())
-                : known.get(after);
-    }
+    /** The laps of one opening. */
+    final class AtOpening {
+        private final Opening opening;
+        /** By fault: the methods after whose work it can stand, each 1 &lt;&lt; ordinal. */
+        private final int[] after;
+        /** By fault, when it was first asked for; the same whoever asks first. */
+        private final Standing[] standing;
 
-    /** An existing fault can stand at an opening where some method would leave it there. */
-    private static boolean canStandToday(LapFault fault, Map<Method, Map<Fact, String>> facts) {
-        for (Map.Entry<Method, Map<Fact, String>> after : facts.entrySet()) {
-            if (fault.canStand(after.getKey(), after.getValue())) {
-                return true;
-            }
+        private AtOpening(Opening opening) {
+            this.opening = opening;
+            List<LapFault> faults = tables.assumptions().faults();
+            after = new int[faults.size()];
+            standing = new Standing[faults.size()];
+            Facts.byMethod(house, opening, tables.assumptions().scenario()).forEach((method, facts) -> {
+                for (int f = 0; f < after.length; f++) {
+                    after[f] |= faults.get(f).canStand(method, facts) ? 1 << method.ordinal() : 0;
+                }
+            });
         }
-        return false;
+
+        /** An existing fault can stand where some method would leave it there. */
+        private boolean canStandToday(int fault) {
+            return after[fault] != 0;
+        }
+
+        /** Whether a fault can stand after the work of a method. */
+        boolean canStand(int fault, Method method) {
+            return (after[fault] >> method.ordinal() & 1) == 1;
+        }
+
+        Standing standing(int fault) {
+            if (standing[fault] == null) {
+                Belief belief = beliefs.get(fault);
+                standing[fault] = belief.standing()
+                        .computeIfAbsent(sight(fault, opening), sight -> HouseLaps.standing(belief, sight));
+            }
+            return standing[fault];
+        }
+    }
+
+    AtOpening at(Opening opening) {
+        AtOpening known = openings.get(opening);
+        return known == null ? new AtOpening(opening) : known;
     }
 
     /** The same beliefs beside tables that differ in nothing that they rest on. */
     public HouseLaps beside(LeakTables other) {
-        return new HouseLaps(house, other, beliefs, facts);
+        return new HouseLaps(house, other, beliefs, openings);
     }
 
     public House house() {
@@ -148,12 +175,11 @@ public final class HouseLaps {
 
     /** Whether a fault can stand at an opening after the work of a method. */
     public boolean canStand(int fault, Opening opening, Method after) {
-        return fault(fault).canStand(after, facts(opening, after));
+        return at(opening).canStand(fault, after);
     }
 
     Standing standing(int fault, Opening opening) {
-        Belief belief = beliefs.get(fault);
-        return belief.standing().computeIfAbsent(sight(fault, opening), sight -> standing(belief, sight));
+        return at(opening).standing(fault);
     }
 
     private static Standing standing(Belief belief, Likelihood sight) {

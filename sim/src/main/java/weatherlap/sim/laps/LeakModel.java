@@ -2,7 +2,6 @@ package weatherlap.sim.laps;
 
 import java.util.ArrayList;
 import java.util.List;
-import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
@@ -47,7 +46,7 @@ public final class LeakModel {
         this.paths = List.copyOf(paths);
         this.standing = standing;
         Scenario scenario = tables.assumptions().scenario();
-        covers = scenario.choice(Choice.WARRANTY_COVERS, WarrantyCovers.class);
+        covers = tables.warrantyCovers();
         int horizon = scenario.whole(Scalar.HORIZON_YEARS);
         double variance = Math.log1p(exposure.yearSpread() * exposure.yearSpread() / horizon);
         this.tables = new double[paths.size()][];
@@ -71,12 +70,13 @@ public final class LeakModel {
         List<LapFault> faults = tables.assumptions().faults();
         List<LeakPath> paths = new ArrayList<>();
         List<double[]> standing = new ArrayList<>();
+        HouseLaps.AtOpening here = laps.at(opening);
         for (int f = 0; f < faults.size(); f++) {
             LapFault fault = faults.get(f);
-            if (!laps.canStand(f, opening, method)) {
+            if (!here.canStand(f, method)) {
                 continue;
             }
-            HouseLaps.Standing stands = laps.standing(f, opening);
+            HouseLaps.Standing stands = here.standing(f);
             if (stands.probability() > 0) {
                 paths.add(new LeakPath(
                         f,

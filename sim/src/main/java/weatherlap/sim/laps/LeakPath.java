@@ -1,9 +1,9 @@
 package weatherlap.sim.laps;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.LapFault;
@@ -25,6 +25,9 @@ public record LeakPath(
         double probability,
         double arrivingLitresPerYear,
         double passesFirstLine) {
+    private static final Comparator<LeakPath> WEAKEST_FIRST =
+            Comparator.comparingDouble(LeakPath::passesFirstLine).reversed();
+
     public LeakPath {
         Check.fraction("prior", prior);
         Check.fraction("probability after the evidence", probability);
@@ -42,16 +45,16 @@ public record LeakPath(
      * standing behind them. With faults taken one by one as independent, weakest first, that is W Σ_f s_f p_f ∏_{g before f} (1 − p_g).
      */
     public static double expectedPastFirstLine(List<LeakPath> paths) {
-        Map<Joint, Double> noneWeaker = new EnumMap<>(Joint.class);
+        double[] noneWeaker = new double[Joint.values().length];
+        Arrays.fill(noneWeaker, 1);
         double litres = 0;
-        List<LeakPath> weakestFirst = paths.stream()
-                .sorted(Comparator.comparingDouble(LeakPath::passesFirstLine).reversed())
-                .toList();
+        List<LeakPath> weakestFirst = new ArrayList<>(paths);
+        weakestFirst.sort(WEAKEST_FIRST);
         for (LeakPath path : weakestFirst) {
-            Joint joint = path.fault().joint();
-            double none = noneWeaker.getOrDefault(joint, 1.0);
+            int joint = path.fault().joint().ordinal();
+            double none = noneWeaker[joint];
             litres += none * path.probability() * path.pastFirstLineLitresPerYear();
-            noneWeaker.put(joint, none * (1 - path.probability()));
+            noneWeaker[joint] = none * (1 - path.probability());
         }
         return litres;
     }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
@@ -13,6 +14,7 @@ import weatherlap.sim.assumptions.FirstLine;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.assumptions.WarrantyCovers;
 import weatherlap.sim.assumptions.Workmanship;
 import weatherlap.sim.house.Cladding;
 
@@ -55,7 +57,9 @@ public final class LeakTables {
             new AtomicReferenceArray<>(Cladding.values().length * FirstLine.values().length);
 
     private final QualityStrata strata;
+    private final Map<SharedQuality, double[]> untold = new ConcurrentHashMap<>();
     private final List<SharedQuality> crew;
+    private final WarrantyCovers covers;
 
     private LeakTables(Assumptions assumptions) {
         this.assumptions = assumptions;
@@ -73,6 +77,7 @@ public final class LeakTables {
         }
         double correlation = scenario.value(Scalar.HOUSE_CORRELATION);
         strata = QualityStrata.at(SharedQuality.of(0.5, correlation).weight());
+        covers = scenario.choice(Choice.WARRANTY_COVERS, WarrantyCovers.class);
         Workmanship workmanship = scenario.choice(Choice.WORKMANSHIP, Workmanship.class);
         crew = assumptions.faults().stream()
                 .map(fault -> SharedQuality.of(crewPrior(fault, workmanship), correlation))
@@ -141,6 +146,11 @@ public final class LeakTables {
         return compiled(line, cladding).table();
     }
 
+    /** Strata of a belief that no sight has changed. There are as many as crews' faults, and old ones by barrier and era: all are kept. */
+    double[] untold(SharedQuality prior) {
+        return untold.computeIfAbsent(prior, strata::of);
+    }
+
     QualityStrata strata() {
         return strata;
     }
@@ -148,6 +158,10 @@ public final class LeakTables {
     /** What a crew's work is like, by position of the fault in its table. */
     SharedQuality crew(int fault) {
         return crew.get(fault);
+    }
+
+    WarrantyCovers warrantyCovers() {
+        return covers;
     }
 
     double scalar(Scalar scalar) {

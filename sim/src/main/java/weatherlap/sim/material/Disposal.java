@@ -42,9 +42,14 @@ public final class Disposal {
         Amount least = scenario.amount(Scalar.TIPPING_LEAST_USD);
         return Amount.formula(
                 "rest of the least charge of a load",
-                Math.max(0, least.value() - byWeight.value()),
+                restOfLeastCharge(scenario, byWeight.value()),
                 "USD",
                 List.of(least, byWeight));
+    }
+
+    /** The same, USD, from the tipping by weight, USD. */
+    public static double restOfLeastCharge(Scenario scenario, double byWeightUsd) {
+        return Math.max(0, scenario.value(Scalar.TIPPING_LEAST_USD) - byWeightUsd);
     }
 
     static double weightLb(Scenario scenario, Opening opening) {

@@ -63,6 +63,11 @@ public record MaterialLine(Material item, List<Double> openings, List<Double> wa
         return Amount.product(item.tradeName(), "USD", List.of(packages, pricePerPackage()));
     }
 
+    /** What the house pays, USD: the value of {@link #amount}. */
+    public double usd() {
+        return packages() * item.price().mean();
+    }
+
     /** Expected price of what one opening uses of it, USD: the value of {@link #openingAmount}. */
     public double openingUsd(int opening) {
         return inPackages(openings.get(opening)) * item.price().mean();

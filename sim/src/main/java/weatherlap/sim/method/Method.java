@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import weatherlap.sim.Each;
 import weatherlap.sim.house.Cladding;
 
 /** A way to replace a window. Its facts are common practice of the trade; each is decided for every method. */
@@ -18,6 +19,8 @@ public enum Method {
     FULL_FRAME("full-frame", "full-frame", "full-frame"),
     /** A smaller unit set into the frame that stays. */
     INSERT("insert", "the insert", "inserts");
+
+    private static final List<Method> ALL = List.of(values());
 
     private final String word = name().toLowerCase(Locale.ROOT);
     private final String label;
@@ -85,9 +88,7 @@ public enum Method {
 
     /** The methods that a house of that cladding is open to, in their order. */
     public static List<Method> openTo(Cladding cladding) {
-        return Arrays.stream(values())
-                .filter(method -> method.isOpenTo(cladding))
-                .toList();
+        return Each.where(ALL, method -> method.isOpenTo(cladding));
     }
 
     /** Some methods as a set, in their order. */

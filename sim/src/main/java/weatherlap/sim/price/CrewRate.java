@@ -1,7 +1,6 @@
 package weatherlap.sim.price;
 
 import java.util.List;
-import java.util.stream.Stream;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.explain.Amount;
@@ -27,11 +26,10 @@ public final class CrewRate {
      */
     public static Amount usdPerPersonHour(List<Wage> wages, int crewSize) {
         Check.within("crew size", crewSize, 1, Integer.MAX_VALUE);
-        Stream<Amount> helpers = crewSize == 1 ? Stream.empty() : Stream.of(hours(wages, OTHERS, crewSize - 1));
-        Amount crew = Amount.sum(
-                "crew",
-                "USD/h",
-                Stream.concat(Stream.of(hours(wages, LEAD, 1)), helpers).toList());
+        List<Amount> all = crewSize == 1
+                ? List.of(hours(wages, LEAD, 1))
+                : List.of(hours(wages, LEAD, 1), hours(wages, OTHERS, crewSize - 1));
+        Amount crew = Amount.sum("crew", "USD/h", all);
         return Amount.formula(
                 "crew ÷ people",
                 crew.value() / crewSize,
@@ -40,11 +38,7 @@ public final class CrewRate {
     }
 
     private static Amount hours(List<Wage> wages, String role, int people) {
-        Wage wage = wages.stream()
-                .filter(row -> row.role().equals(role))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("wages.csv has no row for the role " + role + " in "
-                        + wages.stream().map(Wage::region).distinct().toList()));
+        Wage wage = wage(wages, role);
         Amount burden = Amount.formula(
                 "1 + burden",
                 1 + wage.burdenFraction(),
@@ -57,5 +51,15 @@ public final class CrewRate {
                         Amount.given("people", people, "people"),
                         Amount.given("wage", wage.usdPerHour(), "USD/h", wage.origin()),
                         burden));
+    }
+
+    private static Wage wage(List<Wage> wages, String role) {
+        for (Wage row : wages) {
+            if (row.role().equals(role)) {
+                return row;
+            }
+        }
+        throw new IllegalArgumentException("wages.csv has no row for the role " + role + " in "
+                + wages.stream().map(Wage::region).distinct().toList());
     }
 }

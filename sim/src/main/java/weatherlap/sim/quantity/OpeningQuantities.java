@@ -15,12 +15,12 @@ import weatherlap.sim.method.Method;
  */
 public record OpeningQuantities(Method method, Map<Driver, Double> counted) {
     public OpeningQuantities {
-        counted.forEach((driver, quantity) -> {
-            Check.notNegative("quantity of ", driver, quantity);
+        for (Driver driver : counted.keySet()) {
+            Check.notNegative("quantity of ", driver, counted.get(driver));
             if (driver.level() != Driver.Level.OPENING) {
                 throw new IllegalArgumentException("The driver " + driver + " is not counted at an opening.");
             }
-        });
+        }
         counted = Collections.unmodifiableMap(new EnumMap<>(counted));
     }
 

@@ -1,8 +1,8 @@
 package weatherlap.sim.quantity;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import weatherlap.sim.Check;
+import weatherlap.sim.Each;
 
 /**
  * Openings of a wall that are opened and closed together, because one panel that comes down spans two of them. Runs of a wall share no
@@ -20,8 +20,6 @@ public record SidingRun(List<Integer> openings, double panels) {
 
     /** Openings that no siding ties together: each by itself, in the wall's order. */
     public static List<SidingRun> apart(int openings) {
-        return IntStream.range(0, openings)
-                .mapToObj(opening -> new SidingRun(List.of(opening), 0))
-                .toList();
+        return Each.upTo(openings, opening -> new SidingRun(List.of(opening), 0));
     }
 }

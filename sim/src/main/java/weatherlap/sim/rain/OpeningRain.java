@@ -42,6 +42,9 @@ public final class OpeningRain {
     /** Driving rain on the wall over the airfield index: C_R · C_T · O · W_bare. */
     private final Amount wallOverAirfield;
 
+    private final Amount free;
+    private final Amount openingShare;
+
     private final double widthM;
     private final double heightM;
     private final double headDepthM;
@@ -75,6 +78,13 @@ public final class OpeningRain {
                 ? new Shelter.Uniform(wallFactor / free)
                 : new Shelter.HourlyOverhang(
                         wall, Units.inchesToMetres(elevation.overhangIn()), wallOverAirfield.value());
+        this.free = Amount.product(
+                "driving rain on the wall without its eave",
+                "L/m² year",
+                List.of(
+                        Amount.given("airfield index, " + wall.facing(), wall.isoLitresPerM2Year(), "L/m² year"),
+                        wallOverAirfield));
+        openingShare = shelter.explain("the opening", headDepthM, sillDepthM());
     }
 
     /**
@@ -92,11 +102,10 @@ public final class OpeningRain {
         for (Joint joint : Joint.values()) {
             litres.put(joint, explain(joint).value());
         }
-        double free = wall.isoLitresPerM2Year() * wallOverAirfield.value();
         double share = shelter.meanShare(headDepthM, sillDepthM());
         return new OpeningExposure(
-                free,
-                free * share,
+                free.value(),
+                free.value() * share,
                 1 - share,
                 litres,
                 wall.yearSpread(),
@@ -126,17 +135,17 @@ public final class OpeningRain {
                         "water that runs down to the head",
                         LITRES,
                         List.of(
-                                free(),
+                                free,
                                 shelter.explain("the wall above", headDepthM - runoffHeightM(), headDepthM),
                                 width(),
                                 runoffHeight(),
                                 scenario.amount(Scalar.RUNOFF_FRACTION)));
-            case JAMB -> Amount.product("water at the jambs", LITRES, List.of(free(), openingShare(), jambStrips()));
+            case JAMB -> Amount.product("water at the jambs", LITRES, List.of(free, openingShare, jambStrips()));
             case SILL ->
                 Amount.product(
                         "water that runs down the glass to the sill",
                         LITRES,
-                        List.of(free(), openingShare(), width(), height()));
+                        List.of(free, openingShare, width(), height()));
             case CORNER ->
                 Amount.sum(
                         "water at the bottom corners",
@@ -150,23 +159,10 @@ public final class OpeningRain {
                         "water on the wall around the opening",
                         LITRES,
                         List.of(
-                                free(),
+                                free,
                                 shelter.explain("the band", headDepthM, sillDepthM() + fieldBelowM()),
                                 fieldBand()));
         };
-    }
-
-    private Amount free() {
-        return Amount.product(
-                "driving rain on the wall without its eave",
-                "L/m² year",
-                List.of(
-                        Amount.given("airfield index, " + wall.facing(), wall.isoLitresPerM2Year(), "L/m² year"),
-                        wallOverAirfield));
-    }
-
-    private Amount openingShare() {
-        return shelter.explain("the opening", headDepthM, sillDepthM());
     }
 
     private Amount runoffHeight() {

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import weatherlap.sim.Each;
 import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.HouseFacts;
 import weatherlap.sim.code.CodeChange;
 import weatherlap.sim.code.CodeReview;
 import weatherlap.sim.code.RoomChange;
@@ -99,9 +99,12 @@ public record HouseTakeoff(
 
         /** Flags for tables, in the order of the rules; where no unit can be had, that last. */
         public List<String> codeFlags() {
-            Stream<String> fit = geometry.hasUnit() ? Stream.empty() : Stream.of("no_unit_fits");
-            return Stream.concat(codes.stream().map(CodeChange::flag).flatMap(Optional::stream), fit)
-                    .toList();
+            List<String> flags = new ArrayList<>();
+            codes.forEach(change -> change.flag().ifPresent(flags::add));
+            if (!geometry.hasUnit()) {
+                flags.add("no_unit_fits");
+            }
+            return List.copyOf(flags);
         }
     }
 
@@ -109,27 +112,37 @@ public record HouseTakeoff(
     public static Map<Method, HouseTakeoff> of(
             House house, Assumptions assumptions, RainClimate climate, LeakTables tables) {
         HouseLaps laps = HouseLaps.of(house, tables);
-        List<OpeningRain> rain = house.elevations().stream()
-                .flatMap(e ->
-                        e.openings().stream().map(o -> OpeningRain.of(climate, house, e, o, assumptions.scenario())))
-                .toList();
-        List<OpeningExposure> exposures =
-                rain.stream().map(OpeningRain::exposure).toList();
-        Map<Method, List<OpeningGeometry>> geometries = new EnumMap<>(Method.class);
-        for (Method method : Method.openTo(house.cladding())) {
-            geometries.put(method, geometries(house, method, assumptions));
+        List<OpeningRain> rain = new ArrayList<>();
+        for (Elevation wall : house.elevations()) {
+            for (Opening opening : wall.openings()) {
+                rain.add(OpeningRain.of(climate, house, wall, opening, assumptions.scenario()));
+            }
         }
+        List<OpeningExposure> exposures = Each.of(rain, OpeningRain::exposure);
+        Map<Method, List<OpeningGeometry>> geometries = geometries(house, Method.openTo(house.cladding()), assumptions);
         Map<Method, CodeReview> codes = CodeReview.of(geometries, assumptions.scenario());
+        HouseFacts facts = HouseFacts.of(house, assumptions.scenario());
         Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(Method.class);
-        geometries.forEach((method, own) ->
-                takeoffs.put(method, of(house, method, assumptions, own, codes.get(method), rain, exposures, laps)));
+        geometries.forEach((method, own) -> takeoffs.put(
+                method, of(house, method, assumptions, facts, own, codes.get(method), rain, exposures, laps)));
         return takeoffs;
     }
 
     static List<OpeningGeometry> geometries(House house, Method method, Assumptions assumptions) {
-        return house.elevations().stream()
-                .flatMap(e -> e.openings().stream().map(o -> OpeningGeometry.of(house, e, o, method, assumptions)))
-                .toList();
+        return geometries(house, List.of(method), assumptions).get(method);
+    }
+
+    private static Map<Method, List<OpeningGeometry>> geometries(
+            House house, List<Method> methods, Assumptions assumptions) {
+        Map<Method, List<OpeningGeometry>> geometries = new EnumMap<>(Method.class);
+        methods.forEach(method -> geometries.put(method, new ArrayList<>()));
+        for (Elevation wall : house.elevations()) {
+            for (Opening opening : wall.openings()) {
+                OpeningGeometry.each(house, wall, opening, methods, assumptions)
+                        .forEach(one -> geometries.get(one.method()).add(one));
+            }
+        }
+        return geometries;
     }
 
     /**
@@ -146,23 +159,20 @@ public record HouseTakeoff(
         }
         Assumptions assumptions = any.work.assumptions();
         Map<Method, List<OpeningGeometry>> geometries = new EnumMap<>(Method.class);
-        each.forEach((method, takeoff) -> geometries.put(
-                method, takeoff.openings.stream().map(OpeningTakeoff::geometry).toList()));
-        List<OpeningTakeoff> own = IntStream.range(0, methods.size())
-                .mapToObj(o -> each.get(methods.get(o)).openings.get(o))
-                .toList();
-        CodeReview codes = CodeReview.of(
-                geometries, own.stream().map(OpeningTakeoff::geometry).toList(), assumptions.scenario());
-        List<OpeningTakeoff> openings = IntStream.range(0, own.size())
-                .mapToObj(o -> own.get(o).with(codes.byOpening().get(o)))
-                .toList();
-        return of(any.house, Method.set(methods), assumptions, openings, any.laps, codes.rooms());
+        each.forEach((method, takeoff) -> geometries.put(method, Each.of(takeoff.openings, OpeningTakeoff::geometry)));
+        List<OpeningTakeoff> own =
+                Each.upTo(methods.size(), o -> each.get(methods.get(o)).openings.get(o));
+        CodeReview codes = CodeReview.of(geometries, Each.of(own, OpeningTakeoff::geometry), assumptions.scenario());
+        List<OpeningTakeoff> openings =
+                Each.upTo(own.size(), o -> own.get(o).with(codes.byOpening().get(o)));
+        return of(any.house, Method.set(methods), assumptions, any.work.facts(), openings, any.laps, codes.rooms());
     }
 
     private static HouseTakeoff of(
             House house,
             Method method,
             Assumptions assumptions,
+            HouseFacts facts,
             List<OpeningGeometry> geometries,
             CodeReview codes,
             List<OpeningRain> rain,
@@ -182,22 +192,20 @@ public record HouseTakeoff(
                         codes.byOpening().get(o)));
             }
         }
-        return of(house, Set.of(method), assumptions, openings, laps, codes.rooms());
+        return of(house, Set.of(method), assumptions, facts, openings, laps, codes.rooms());
     }
 
     private static HouseTakeoff of(
             House house,
             Set<Method> methods,
             Assumptions assumptions,
+            HouseFacts facts,
             List<OpeningTakeoff> openings,
             HouseLaps laps,
             List<RoomChange> rooms) {
-        HouseQuantities quantities = quantities(
-                house, methods, openings.stream().map(OpeningTakeoff::geometry).toList());
-        List<Integer> panelsDown = quantities.elevations().stream()
-                .map(wall -> (int) wall.panelsDown())
-                .toList();
-        WorkTakeoff work = WorkTakeoff.of(assumptions, house, quantities);
+        HouseQuantities quantities = quantities(house, methods, Each.of(openings, OpeningTakeoff::geometry));
+        List<Integer> panelsDown = Each.of(quantities.elevations(), wall -> (int) wall.panelsDown());
+        WorkTakeoff work = WorkTakeoff.of(assumptions, house, facts, quantities);
         return new HouseTakeoff(house, methods, panelsDown, openings, work, laps, rooms);
     }
 
@@ -214,13 +222,8 @@ public record HouseTakeoff(
             List<OpeningGeometry> own =
                     geometries.subList(first, first + elevation.openings().size());
             walls.add(new ElevationQuantities(
-                    SidingRuns.of(
-                            house,
-                            elevation,
-                            own.stream().map(o -> o.method().takesSidingDown()).toList()),
-                    own.stream()
-                            .map(o -> new OpeningQuantities(o.method(), o.quantities()))
-                            .toList()));
+                    SidingRuns.of(house, elevation, Each.of(own, o -> o.method().takesSidingDown())),
+                    Each.of(own, o -> new OpeningQuantities(o.method(), o.quantities()))));
             first += own.size();
         }
         return new HouseQuantities(methods, walls);
@@ -228,7 +231,7 @@ public record HouseTakeoff(
 
     /** Of each opening, the paths of water that stand after the work. */
     List<LeakModel> leaks() {
-        return openings.stream().map(OpeningTakeoff::leaks).toList();
+        return Each.of(openings, OpeningTakeoff::leaks);
     }
 
     /**

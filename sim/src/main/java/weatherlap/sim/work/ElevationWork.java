@@ -2,6 +2,7 @@ package weatherlap.sim.work;
 
 import java.util.List;
 import java.util.stream.Stream;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
@@ -49,14 +50,12 @@ public record ElevationWork(Elevation elevation, List<LabourLine> lines, List<Op
             }
         }
         double perPanel = siding == 0 ? 0 : siding / quantities.panelsDown();
-        List<DayPlan.Run> runs = quantities.runs().stream()
-                .map(run -> new DayPlan.Run(
+        List<DayPlan.Run> runs = Each.of(
+                quantities.runs(),
+                run -> new DayPlan.Run(
                         run.openings(),
                         run.panels() * perPanel,
-                        run.openings().stream()
-                                .map(opening -> openings.get(opening).meanMinutes())
-                                .toList()))
-                .toList();
+                        Each.of(run.openings(), opening -> openings.get(opening).meanMinutes())));
         return new DayPlan.Wall(setup, runs);
     }
 

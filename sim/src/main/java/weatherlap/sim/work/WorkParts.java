@@ -2,7 +2,7 @@ package weatherlap.sim.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
+import weatherlap.sim.Each;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
@@ -21,29 +21,34 @@ import weatherlap.sim.quantity.HouseQuantities;
 final class WorkParts {
     private WorkParts() {}
 
-    static ElevationWork elevation(LabourTakeoff labour, Elevation elevation, ElevationQuantities counted) {
+    static ElevationWork elevation(LabourTakeoff labour, Elevation elevation, int wall, HouseQuantities quantities) {
+        ElevationQuantities counted = quantities.elevations().get(wall);
         Assumptions assumptions = labour.assumptions();
         List<OpeningWork> openings = new ArrayList<>();
         for (int o = 0; o < elevation.openings().size(); o++) {
             Opening opening = elevation.openings().get(o);
             openings.add(new OpeningWork(
                     opening,
-                    labour.ofOpening(elevation, counted, o),
+                    labour.ofOpening(wall, counted, o),
                     NewUnit.cost(assumptions, counted.openings().get(o).method(), opening),
                     Disposal.cost(assumptions.scenario(), opening)));
         }
-        return new ElevationWork(elevation, labour.ofElevation(elevation, counted), openings);
+        return new ElevationWork(elevation, labour.ofElevation(wall, counted), openings);
     }
 
-    static DayPlan days(LabourTakeoff labour, List<ElevationWork> elevations, HouseQuantities quantities) {
+    static DayPlan days(
+            LabourTakeoff labour,
+            List<ElevationWork> elevations,
+            List<LabourLine> jobLines,
+            HouseQuantities quantities) {
         Scenario scenario = labour.assumptions().scenario();
         int crew = scenario.whole(Scalar.CREW_SIZE);
         double lostMinutes =
                 scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY) + LabourLine.meanMinutes(labour.ofDays(1)) / crew;
         double dayMinutes = scenario.value(Scalar.HOURS_PER_DAY) * Units.MINUTES_PER_HOUR - lostMinutes;
-        List<DayPlan.Wall> walls = IntStream.range(0, elevations.size())
-                .mapToObj(e -> elevations.get(e).toPlan(quantities.elevations().get(e)))
-                .toList();
-        return DayPlan.of(dayMinutes, crew, LabourLine.meanMinutes(labour.ofJob()), walls);
+        List<DayPlan.Wall> walls = Each.upTo(
+                elevations.size(),
+                e -> elevations.get(e).toPlan(quantities.elevations().get(e)));
+        return DayPlan.of(dayMinutes, crew, LabourLine.meanMinutes(jobLines), walls);
     }
 }

@@ -3,10 +3,12 @@ package weatherlap.sim.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import weatherlap.sim.Each;
+import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.assumptions.HouseFacts;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.explain.Amount;
@@ -26,22 +28,26 @@ import weatherlap.sim.quantity.HouseQuantities;
 /**
  * The work on one house.
  *
+ * @param facts of the house
  * @param methods by which its openings are done
  * @param elevations in table order
  * @param jobLines labour once a house
  * @param dayLines labour of all working days
  * @param crewDays what is done on which day, on mean minutes
  * @param materials items bought, openings counted in table order over all walls
+ * @param personHour wage with burden of a person of the crew, USD/h
  */
 public record WorkTakeoff(
         Assumptions assumptions,
         House house,
+        HouseFacts facts,
         Set<Method> methods,
         List<ElevationWork> elevations,
         List<LabourLine> jobLines,
         List<LabourLine> dayLines,
         DayPlan crewDays,
-        List<MaterialLine> materials) {
+        List<MaterialLine> materials,
+        Amount personHour) {
     public WorkTakeoff {
         methods = Method.set(methods);
         elevations = List.copyOf(elevations);
@@ -57,24 +63,34 @@ public record WorkTakeoff(
      *     a day's overhead leaves no time to work
      */
     public static WorkTakeoff of(Assumptions assumptions, House house, HouseQuantities quantities) {
+        return of(assumptions, house, HouseFacts.of(house, assumptions.scenario()), quantities);
+    }
+
+    /** The same, with the facts of the house known. */
+    public static WorkTakeoff of(Assumptions assumptions, House house, HouseFacts facts, HouseQuantities quantities) {
         quantities.fitting(house);
-        LabourTakeoff labour = new LabourTakeoff(assumptions, house, quantities.methods());
-        List<ElevationWork> elevations = IntStream.range(0, house.elevations().size())
-                .mapToObj(e -> WorkParts.elevation(
-                        labour,
-                        house.elevations().get(e),
-                        quantities.elevations().get(e)))
-                .toList();
-        DayPlan days = WorkParts.days(labour, elevations, quantities);
+        LabourTakeoff labour = new LabourTakeoff(assumptions, house, facts, quantities.methods());
+        List<ElevationWork> elevations = Each.upTo(
+                house.elevations().size(),
+                wall -> WorkParts.elevation(labour, house.elevations().get(wall), wall, quantities));
+        List<LabourLine> jobLines = labour.ofJob();
+        DayPlan days = WorkParts.days(labour, elevations, jobLines, quantities);
         return new WorkTakeoff(
                 assumptions,
                 house,
+                facts,
                 quantities.methods(),
                 elevations,
-                labour.ofJob(),
+                jobLines,
                 labour.ofDays(days.days()),
                 days,
-                new MaterialTakeoff(assumptions, house, quantities).lines(days.days()));
+                new MaterialTakeoff(assumptions, house, facts, quantities).lines(days.days()),
+                personHour(assumptions, house));
+    }
+
+    private static Amount personHour(Assumptions assumptions, House house) {
+        return CrewRate.usdPerPersonHour(
+                assumptions.wages(house), assumptions.scenario().whole(Scalar.CREW_SIZE));
     }
 
     /**
@@ -87,14 +103,15 @@ public record WorkTakeoff(
         int smaller = Math.min(
                 assumptions.scenario().whole(Scalar.CREW_SIZE),
                 changed.scenario().whole(Scalar.CREW_SIZE));
-        if (changed.steps().stream().anyMatch(step -> step.people() > smaller)) {
-            return of(changed, house, quantities);
+        if (Each.any(changed.steps(), step -> step.people() > smaller)) {
+            return of(changed, house, facts, quantities);
         }
-        LabourTakeoff labour = new LabourTakeoff(changed, house, methods);
-        DayPlan days = WorkParts.days(labour, elevations, quantities);
+        LabourTakeoff labour = new LabourTakeoff(changed, house, facts, methods);
+        DayPlan days = WorkParts.days(labour, elevations, jobLines, quantities);
         return new WorkTakeoff(
                 changed,
                 house,
+                facts,
                 methods,
                 elevations,
                 jobLines,
@@ -102,7 +119,8 @@ public record WorkTakeoff(
                 days,
                 days.days() == crewDays.days()
                         ? materials
-                        : new MaterialTakeoff(changed, house, quantities).lines(days.days()));
+                        : new MaterialTakeoff(changed, house, facts, quantities).lines(days.days()),
+                personHour(changed, house));
     }
 
     /** All openings, in table order over the walls. */
@@ -116,7 +134,7 @@ public record WorkTakeoff(
 
     /** Mean person-minutes of the house, travel in: the value of {@link #labour()}. */
     public double meanMinutes() {
-        return elevations.stream().mapToDouble(ElevationWork::meanMinutes).sum()
+        return Sum.of(elevations, ElevationWork::meanMinutes)
                 + LabourLine.meanMinutes(jobLines)
                 + LabourLine.meanMinutes(dayLines)
                 + travel().value();
@@ -161,41 +179,57 @@ public record WorkTakeoff(
 
     /** Every labour line of the house. */
     public List<LabourLine> lines() {
-        Stream<LabourLine> walls = elevations.stream()
-                .flatMap(e ->
-                        Stream.concat(e.lines().stream(), e.openings().stream().flatMap(o -> o.lines().stream())));
-        return Stream.of(walls, jobLines.stream(), dayLines.stream())
-                .flatMap(s -> s)
-                .toList();
+        List<LabourLine> lines = new ArrayList<>();
+        for (ElevationWork wall : elevations) {
+            lines.addAll(wall.lines());
+            wall.openings().forEach(opening -> lines.addAll(opening.lines()));
+        }
+        lines.addAll(jobLines);
+        lines.addAll(dayLines);
+        return lines;
     }
 
     /** Material of the house, USD: units, items in whole packages, permit and tipping. */
     public Amount material() {
         List<OpeningWork> all = openings();
-        Amount items = Amount.sum(
-                "items", "USD", materials.stream().map(MaterialLine::amount).toList());
+        Amount items = Amount.sum("items", "USD", Each.of(materials, MaterialLine::amount));
         return Amount.sum(
                 "material",
                 "USD",
                 List.of(
-                        Amount.sum(
-                                "new units",
-                                "USD",
-                                all.stream().map(OpeningWork::unit).toList()),
+                        Amount.sum("new units", "USD", Each.of(all, OpeningWork::unit)),
                         items,
-                        Amount.sum(
-                                "tipping",
-                                "USD",
-                                all.stream().map(OpeningWork::tipping).toList()),
+                        Amount.sum("tipping", "USD", Each.of(all, OpeningWork::tipping)),
                         restOfTipping(),
                         assumptions.scenario().amount(Scalar.PERMIT_USD)));
     }
 
+    /** The value of {@link #material()}, USD. */
+    public double materialUsd() {
+        double units = 0;
+        double items = 0;
+        for (OpeningWork opening : openings()) {
+            units += opening.unit().value();
+        }
+        for (MaterialLine line : materials) {
+            items += line.usd();
+        }
+        double tipping = tippingUsd();
+        double rest = Disposal.restOfLeastCharge(assumptions.scenario(), tipping);
+        return units + items + tipping + rest + assumptions.scenario().value(Scalar.PERMIT_USD);
+    }
+
+    private double tippingUsd() {
+        double tipping = 0;
+        for (OpeningWork opening : openings()) {
+            tipping += opening.tipping().value();
+        }
+        return tipping;
+    }
+
     /** What the house pays the tip beyond the weight of its openings, USD: a load has a least charge. */
     public Amount restOfTipping() {
-        return Disposal.restOfLeastCharge(
-                assumptions.scenario(),
-                openings().stream().map(OpeningWork::tipping).toList());
+        return Disposal.restOfLeastCharge(assumptions.scenario(), Each.of(openings(), OpeningWork::tipping));
     }
 
     /** Expected material of each opening, USD: the values of {@link #materialOfOpening}. */
@@ -244,17 +278,13 @@ public record WorkTakeoff(
 
     /** The permit, and what the house pays the tip beyond the weight of its openings, USD. */
     public double houseFixedUsd() {
-        return assumptions.scenario().value(Scalar.PERMIT_USD) + restOfTipping().value();
+        return assumptions.scenario().value(Scalar.PERMIT_USD)
+                + Disposal.restOfLeastCharge(assumptions.scenario(), tippingUsd());
     }
 
     /** People. */
     public int crewSize() {
         return assumptions.scenario().whole(Scalar.CREW_SIZE);
-    }
-
-    /** Wage with burden of a person of the crew, USD/h. */
-    public Amount personHour() {
-        return CrewRate.usdPerPersonHour(assumptions.wages(house), crewSize());
     }
 
     /**
@@ -264,8 +294,7 @@ public record WorkTakeoff(
      */
     public JobCost expectedCost(double warrantyUsd) {
         double personHours = Units.minutesToHours(meanMinutes());
-        return new JobCost(
-                personHours * personHour().value(), material().value(), warrantyUsd, personHours / crewSize());
+        return new JobCost(personHours * personHour.value(), materialUsd(), warrantyUsd, personHours / crewSize());
     }
 
     /**
@@ -276,8 +305,8 @@ public record WorkTakeoff(
     public JobCost setupCost() {
         double personHours = Units.minutesToHours(LabourLine.meanMinutes(jobLines));
         return new JobCost(
-                personHours * personHour().value(),
-                materials.stream().mapToDouble(MaterialLine::remainderUsd).sum(),
+                personHours * personHour.value(),
+                Sum.of(materials, MaterialLine::remainderUsd),
                 0,
                 personHours / crewSize());
     }

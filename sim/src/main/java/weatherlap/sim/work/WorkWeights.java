@@ -1,8 +1,11 @@
 package weatherlap.sim.work;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Material;
+import weatherlap.sim.explain.Amount;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.material.MaterialLine;
 
@@ -55,18 +58,30 @@ public record WorkWeights(
             }
         }
         return new WorkWeights(
-                openings.stream().map(o -> weights(steps, o.lines())).toArray(double[][]::new),
-                work.elevations().stream().map(e -> weights(steps, e.lines())).toArray(double[][]::new),
+                weights(openings, opening -> weights(steps, opening.lines())),
+                weights(work.elevations(), wall -> weights(steps, wall.lines())),
                 weights(steps, work.jobLines(), work.dayLines()),
                 work.travel().value(),
                 openingItems,
                 packages,
-                openings.stream().mapToDouble(o -> o.unit().value()).toArray(),
-                openings.stream().mapToDouble(o -> o.tipping().value()).toArray(),
+                values(openings, OpeningWork::unit),
+                values(openings, OpeningWork::tipping),
                 work.houseFixedUsd(),
                 work.personHour().value(),
                 work.crewSize(),
                 work.crewDays().days());
+    }
+
+    private static <A> double[][] weights(List<A> list, Function<A, double[]> own) {
+        double[][] weights = new double[list.size()][];
+        Arrays.setAll(weights, i -> own.apply(list.get(i)));
+        return weights;
+    }
+
+    private static double[] values(List<OpeningWork> openings, Function<OpeningWork, Amount> amount) {
+        double[] values = new double[openings.size()];
+        Arrays.setAll(values, o -> amount.apply(openings.get(o)).value());
+        return values;
     }
 
     /** By step, from lines that each stand in the order of the steps. */
