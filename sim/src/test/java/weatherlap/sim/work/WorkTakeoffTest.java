@@ -80,6 +80,7 @@ class WorkTakeoffTest {
     @Test
     void materialByHand() {
         assertThat(work.material().value()).isCloseTo(1752 + 30 + 18 + 20 + 7.45 + 75, within(0.005));
+        assertThat(work.materialUsd()).isEqualTo(work.material().value());
     }
 
     @Test
