@@ -21,6 +21,14 @@ public sealed interface Cell<R> {
     /** @throws IllegalArgumentException for a cell that is empty, or no finite number, where the column wants one */
     tech.tablesaw.columns.Column<?> fill(ResultColumn<R> column, List<? extends R> rows);
 
+    /**
+     * Hands the cell of one row over.
+     *
+     * @param at place of the row, from 0
+     * @throws IllegalArgumentException likewise
+     */
+    void give(ResultColumn<R> column, R row, int at, CellTaker taker);
+
     record Text<R>(Function<? super R, String> of) implements Cell<R> {
         @Override
         public Kind kind() {
@@ -31,13 +39,22 @@ public sealed interface Cell<R> {
         public StringColumn fill(ResultColumn<R> column, List<? extends R> rows) {
             StringColumn filled = StringColumn.create(column.name());
             for (R row : rows) {
-                String text = of.apply(row);
-                if (text == null || text.isEmpty() && !column.mayBeEmpty()) {
-                    throw column.wrong(text, filled.size(), "text that is not empty");
-                }
-                filled.append(text);
+                filled.append(text(column, row, filled.size()));
             }
             return filled;
+        }
+
+        @Override
+        public void give(ResultColumn<R> column, R row, int at, CellTaker taker) {
+            taker.text(text(column, row, at));
+        }
+
+        private String text(ResultColumn<R> column, R row, int at) {
+            String text = of.apply(row);
+            if (text == null || text.isEmpty() && !column.mayBeEmpty()) {
+                throw column.wrong(text, at, "text that is not empty");
+            }
+            return text;
         }
     }
 
@@ -53,6 +70,11 @@ public sealed interface Cell<R> {
             rows.forEach(row -> filled.append(of.applyAsInt(row)));
             return filled;
         }
+
+        @Override
+        public void give(ResultColumn<R> column, R row, int at, CellTaker taker) {
+            taker.number(of.applyAsInt(row), 0);
+        }
     }
 
     record Number<R>(ToDoubleFunction<? super R> of) implements Cell<R> {
@@ -66,6 +88,11 @@ public sealed interface Cell<R> {
             DoubleColumn filled = DoubleColumn.create(column.name());
             rows.forEach(row -> filled.append(column.finite(of.applyAsDouble(row), filled.size())));
             return filled;
+        }
+
+        @Override
+        public void give(ResultColumn<R> column, R row, int at, CellTaker taker) {
+            taker.number(column.finite(of.applyAsDouble(row), at), column.decimals());
         }
     }
 
@@ -87,6 +114,16 @@ public sealed interface Cell<R> {
                 }
             }
             return filled;
+        }
+
+        @Override
+        public void give(ResultColumn<R> column, R row, int at, CellTaker taker) {
+            OptionalDouble number = of.apply(row);
+            if (number.isPresent()) {
+                taker.number(column.finite(number.getAsDouble(), at), column.decimals());
+            } else {
+                taker.nothing();
+            }
         }
     }
 }

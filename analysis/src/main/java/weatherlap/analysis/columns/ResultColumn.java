@@ -45,6 +45,16 @@ public record ResultColumn<R>(
         return cell.fill(this, rows);
     }
 
+    /**
+     * Hands the cell of one row over.
+     *
+     * @param at place of the row, from 0
+     * @throws IllegalArgumentException likewise
+     */
+    public void give(R row, int at, CellTaker taker) {
+        cell.give(this, row, at, taker);
+    }
+
     double finite(double number, int row) {
         if (!Double.isFinite(number)) {
             throw wrong(number, row, "finite number");

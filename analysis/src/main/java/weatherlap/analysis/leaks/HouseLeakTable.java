@@ -7,6 +7,7 @@ import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.columns.LayoutBuilder;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.tables.InHouse;
+import weatherlap.analysis.tables.ResultRows;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.run.OpeningResult;
@@ -23,7 +24,12 @@ public final class HouseLeakTable {
 
     /** House by house. */
     public static ResultTable of(List<HouseChoice> choices) {
-        return ResultTable.of(
+        return rows(choices).table();
+    }
+
+    /** The same before it is filled. */
+    public static ResultRows<InHouse<OpeningResult>> rows(List<HouseChoice> choices) {
+        return new ResultRows<>(
                 LAYOUT,
                 choices.stream()
                         .flatMap(choice -> choice.result().openings().stream()

@@ -48,7 +48,12 @@ public final class ElevationTable {
     private ElevationTable() {}
 
     public static ResultTable of(List<HouseChoice> choices) {
-        return ResultTable.of(LAYOUT, InHouse.each(choices, choice -> choice.result().elevations().stream()));
+        return rows(choices).table();
+    }
+
+    /** The same before it is filled. */
+    public static ResultRows<InHouse<ElevationResult>> rows(List<HouseChoice> choices) {
+        return new ResultRows<>(LAYOUT, InHouse.each(choices, choice -> choice.result().elevations().stream()));
     }
 
     private static String id(InHouse<ElevationResult> row) {

@@ -142,7 +142,12 @@ public final class HouseTable {
     private HouseTable() {}
 
     public static ResultTable of(List<HouseChoice> choices) {
-        return ResultTable.of(LAYOUT, InHouse.each(choices, choice -> choice.result().methods().keySet().stream()));
+        return rows(choices).table();
+    }
+
+    /** The same before it is filled. */
+    public static ResultRows<InHouse<Method>> rows(List<HouseChoice> choices) {
+        return new ResultRows<>(LAYOUT, InHouse.each(choices, choice -> choice.result().methods().keySet().stream()));
     }
 
     private static MethodResult result(InHouse<Method> row) {

@@ -90,7 +90,12 @@ public final class OpeningTable {
     private OpeningTable() {}
 
     public static ResultTable of(List<HouseChoice> choices) {
-        return ResultTable.of(LAYOUT, InHouse.each(choices, choice -> choice.result().openings().stream()));
+        return rows(choices).table();
+    }
+
+    /** The same before it is filled. */
+    public static ResultRows<InHouse<OpeningResult>> rows(List<HouseChoice> choices) {
+        return new ResultRows<>(LAYOUT, InHouse.each(choices, choice -> choice.result().openings().stream()));
     }
 
     private static String causes(List<OpeningResult.LeakCause> causes) {

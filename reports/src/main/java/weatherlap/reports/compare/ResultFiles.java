@@ -11,9 +11,11 @@ import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.tables.ElevationTable;
 import weatherlap.analysis.tables.HouseTable;
 import weatherlap.analysis.tables.OpeningTable;
+import weatherlap.analysis.tables.ResultRows;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.reports.format.Csv;
 import weatherlap.reports.output.OutputFolder;
+import weatherlap.sim.Each;
 
 /** The tables that hold every house, written while houses come. */
 public final class ResultFiles implements AutoCloseable {
@@ -27,7 +29,7 @@ public final class ResultFiles implements AutoCloseable {
     public record Rows(List<HouseChoice> choices, List<byte[]> texts) {
         /** Writes the rows in memory. */
         public static Rows of(List<HouseChoice> choices) {
-            return new Rows(choices, tables(choices).stream().map(Csv::rows).toList());
+            return new Rows(choices, Each.<ResultRows<?>, byte[]>of(rows(choices), Csv::rows));
         }
     }
 
@@ -47,11 +49,15 @@ public final class ResultFiles implements AutoCloseable {
 
     /** The tables of some houses, one for each file. */
     static List<ResultTable> tables(List<HouseChoice> choices) {
+        return Each.of(rows(choices), ResultRows::table);
+    }
+
+    private static List<ResultRows<?>> rows(List<HouseChoice> choices) {
         return List.of(
-                HouseTable.of(choices),
-                ElevationTable.of(choices),
-                OpeningTable.of(choices),
-                HouseLeakTable.of(choices));
+                HouseTable.rows(choices),
+                ElevationTable.rows(choices),
+                OpeningTable.rows(choices),
+                HouseLeakTable.rows(choices));
     }
 
     /** Adds rows at the end of each file. */

@@ -2,8 +2,10 @@ package weatherlap.reports.format;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import weatherlap.analysis.columns.CellTaker;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.columns.ResultColumn;
+import weatherlap.analysis.tables.ResultRows;
 import weatherlap.analysis.tables.ResultTable;
 import weatherlap.analysis.words.Decimals;
 
@@ -41,18 +43,70 @@ public final class Csv {
 
     /** The rows of a table without its header. */
     public static byte[] rows(ResultTable result) {
-        StringBuilder text = new StringBuilder();
+        CsvLines lines = new CsvLines();
         List<? extends ResultColumn<?>> columns = result.layout().columns();
         for (int row = 0; row < result.rows(); row++) {
             for (int c = 0; c < columns.size(); c++) {
-                if (c > 0) {
-                    text.append(',');
-                }
-                append(text, result, row, c, columns.get(c));
+                add(lines, result, row, c, columns.get(c));
             }
-            text.append('\n');
+            lines.end();
         }
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+        return lines.bytes();
+    }
+
+    /**
+     * The same of rows whose table nobody needs but to write it.
+     *
+     * @throws IllegalArgumentException for a cell that is empty, or no finite number, where its column wants one
+     */
+    public static <R> byte[] rows(ResultRows<R> result) {
+        CsvLines lines = new CsvLines();
+        List<ResultColumn<R>> columns = result.layout().columns();
+        for (int row = 0; row < result.rows().size(); row++) {
+            for (ResultColumn<R> column : columns) {
+                column.give(result.rows().get(row), row, lines);
+            }
+            lines.end();
+        }
+        return lines.bytes();
+    }
+
+    /** Cells as they are written. */
+    private static final class CsvLines implements CellTaker {
+        private final StringBuilder text = new StringBuilder();
+        private boolean first = true;
+
+        private StringBuilder next() {
+            if (!first) {
+                text.append(',');
+            }
+            first = false;
+            return text;
+        }
+
+        @Override
+        public void text(String cell) {
+            next().append(quoted(defused(cell)));
+        }
+
+        @Override
+        public void number(double number, int decimals) {
+            Decimals.append(next(), number, decimals);
+        }
+
+        @Override
+        public void nothing() {
+            next();
+        }
+
+        void end() {
+            text.append('\n');
+            first = true;
+        }
+
+        byte[] bytes() {
+            return text.toString().getBytes(StandardCharsets.UTF_8);
+        }
     }
 
     /** A text as it stands in a cell, before quoting. */
@@ -76,11 +130,11 @@ public final class Csv {
         return i < text.length() && DANGEROUS.indexOf(text.charAt(i)) >= 0;
     }
 
-    private static void append(StringBuilder text, ResultTable result, int row, int c, ResultColumn<?> column) {
+    private static void add(CellTaker lines, ResultTable result, int row, int c, ResultColumn<?> column) {
         if (column.kind() == ResultColumn.Kind.TEXT) {
-            text.append(quoted(defused(result.text(row, c))));
+            lines.text(result.text(row, c));
         } else {
-            result.number(row, c).ifPresent(number -> Decimals.append(text, number, column.decimals()));
+            result.number(row, c).ifPresentOrElse(number -> lines.number(number, column.decimals()), lines::nothing);
         }
     }
 

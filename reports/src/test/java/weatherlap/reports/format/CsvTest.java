@@ -2,6 +2,7 @@ package weatherlap.reports.format;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -11,6 +12,7 @@ import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.Chars;
 import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.Test;
+import weatherlap.analysis.tables.ResultRows;
 import weatherlap.analysis.tables.ResultTable;
 
 class CsvTest {
@@ -35,6 +37,13 @@ class CsvTest {
                 .contains("'=1+1,0,", "\n'-7,2,-2.01", "\n''=quoted,", "\n'''=twice,", "\n\"'\rx\"", "\n'  =spaced,")
                 .contains("\"line\nbreak\"");
         assertThat(csv.lines().skip(1)).noneMatch(line -> line.matches("\"?[=+@\t-].*"));
+    }
+
+    @Test
+    void rowsWithoutATableAreWrittenAlike() {
+        assertThat(Csv.rows(TestTables.hostileRows())).isEqualTo(Csv.rows(TestTables.hostile()));
+        var nameless = new ResultRows<>(TestTables.LAYOUT, List.of(new TestTables.Line("", 1, OptionalDouble.empty())));
+        assertThatThrownBy(() -> Csv.rows(nameless)).hasMessageContaining("id");
     }
 
     @Property

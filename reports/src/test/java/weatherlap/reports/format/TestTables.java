@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.tables.ResultRows;
 import weatherlap.analysis.tables.ResultTable;
 
 /** A small table for the tests of the writers, and texts that try to be more than texts. */
@@ -40,7 +41,11 @@ final class TestTables {
     private TestTables() {}
 
     static ResultTable hostile() {
-        return ResultTable.of(
+        return hostileRows().table();
+    }
+
+    static ResultRows<Line> hostileRows() {
+        return new ResultRows<>(
                 LAYOUT,
                 IntStream.range(0, HOSTILE.size())
                         .mapToObj(i -> new Line(
