@@ -125,6 +125,7 @@ public final class LeakModel {
         double damaged = 0;
         double warranted = 0;
         double discounted = 0;
+        boolean covered = covers(f);
         int draws = causes.draws();
         for (int d = 0; d < draws; d++) {
             double position = first + perLog * logAdmitted[d] + perNormal * normal[d];
@@ -133,11 +134,13 @@ public final class LeakModel {
             double share = position - knot;
             int at = knot * COLUMNS;
             double stands = strata[stratum[d]];
-            double y = stands * (table[at] + share * (table[at + COLUMNS] - table[at]));
+            double y = stands * (table[at + LeakTable.HORIZON] + share * table[at + LeakTable.HORIZON + 1]);
             own[d] = y;
             damaged += y;
-            warranted += stands * (table[at + 1] + share * (table[at + COLUMNS + 1] - table[at + 1]));
-            discounted += stands * (table[at + 2] + share * (table[at + COLUMNS + 2] - table[at + 2]));
+            discounted += stands * (table[at + LeakTable.DISCOUNTED] + share * table[at + LeakTable.DISCOUNTED + 1]);
+            if (covered) {
+                warranted += stands * (table[at + LeakTable.WARRANTY] + share * table[at + LeakTable.WARRANTY + 1]);
+            }
         }
         out.warranted[f] = damaged > 0 ? warranted / damaged : 0;
         out.discounting[f] = damaged > 0 ? discounted / damaged : 0;
@@ -147,6 +150,11 @@ public final class LeakModel {
     /** Where in the table the water of a path lies; at 0 and below it does no damage. */
     private double position(int f, double logAdmitted, double normal) {
         return firstPosition[f] + knotsPerLog * logAdmitted + knotsPerNormal * normal;
+    }
+
+    /** Whether the shop mends the damage of a path within its warranty. */
+    private boolean covers(int f) {
+        return covers.covers(paths.get(f).fault().kind());
     }
 
     private void finish(LeakDraws out) {
@@ -187,7 +195,7 @@ public final class LeakModel {
         double family = 0;
         double shop = 0;
         for (int f = 0; f < paths.size(); f++) {
-            double ofShop = covers.covers(paths.get(f).fault().kind()) ? run.warranted[f] : 0;
+            double ofShop = covers(f) ? run.warranted[f] : 0;
             total += run.contribution[f];
             shop += run.contribution[f] * ofShop;
             family += run.contribution[f] * Math.max(0, run.discounting[f] - ofShop);

@@ -10,8 +10,17 @@ import weatherlap.sim.Check;
  * <p>Values lie at most 1e-3 off the curve for spreads from 0.5 to 2 (a test holds it there).
  */
 final class LeakTable {
-    /** Values a knot: horizon, discounted within the warranty, discounted within the horizon. */
-    static final int COLUMNS = 3;
+    /** Numbers a knot: each value, and by how much it is greater at the next knot. */
+    static final int COLUMNS = 6;
+
+    /** Within a knot: damage within the horizon. */
+    static final int HORIZON = 0;
+
+    /** Within a knot: discounted damage within the horizon. */
+    static final int DISCOUNTED = 2;
+
+    /** Within a knot: discounted damage within the warranty. */
+    static final int WARRANTY = 4;
 
     private static final int INTERVALS = 1024;
     private static final double SMALLEST_LITRES = 1e-4;
@@ -30,10 +39,16 @@ final class LeakTable {
         DamageCurve curve = new DamageCurve(line, fragility, Math.max(horizonYears, warrantyYears));
         for (int knot = 1; knot < INTERVALS + 2; knot++) {
             double[] damaged = curve.byYear(Math.exp(lowest + Math.min(knot, INTERVALS) / knotsPerLog));
-            values[knot * COLUMNS] = damaged[horizonYears];
-            values[knot * COLUMNS + 1] = discounted(damaged, warrantyYears, worth);
-            values[knot * COLUMNS + 2] = discounted(damaged, horizonYears, worth);
+            set(knot, HORIZON, damaged[horizonYears]);
+            set(knot, DISCOUNTED, discounted(damaged, horizonYears, worth));
+            set(knot, WARRANTY, discounted(damaged, warrantyYears, worth));
         }
+    }
+
+    private void set(int knot, int column, double value) {
+        int at = knot * COLUMNS + column;
+        values[at] = value;
+        values[at - COLUMNS + 1] = value - values[at - COLUMNS];
     }
 
     /** Damage in year t costs as much today as 1/(1 + i)^(t − 1/2) of it. */
@@ -67,22 +82,22 @@ final class LeakTable {
         double position = (Math.log(litresPerYear) - lowest) * knotsPerLog;
         position = Math.min(Math.max(position, 0), lastPosition());
         int knot = (int) position;
-        double low = values[knot * COLUMNS + column];
-        return low + (position - knot) * (values[(knot + 1) * COLUMNS + column] - low);
+        int at = knot * COLUMNS + column;
+        return values[at] + (position - knot) * values[at + 1];
     }
 
     /** Chance that a standing fault with x litres a year does damage within the horizon. */
     double horizon(double litresPerYear) {
-        return at(litresPerYear, 0);
+        return at(litresPerYear, HORIZON);
     }
 
     /** Mean discounted number of first damages within the warranty, 0 to 1. */
     double warranty(double litresPerYear) {
-        return at(litresPerYear, 1);
+        return at(litresPerYear, WARRANTY);
     }
 
     /** The same within the horizon. */
     double discounted(double litresPerYear) {
-        return at(litresPerYear, 2);
+        return at(litresPerYear, DISCOUNTED);
     }
 }
