@@ -151,7 +151,9 @@ public sealed interface CellType {
         @Override
         public String fault(String cell) {
             if (!isPlain(cell) && !DECIMAL.matcher(cell).matches()) {
-                return Quoted.of(cell) + " is not a number (" + expected() + ")" + Unread.hint(cell);
+                return Quoted.of(cell)
+                        + (isBearing() ? " is not a direction (N, NE, ... NW, or " : " is not a number (")
+                        + expected() + ")" + Unread.hint(cell);
             }
             double value = Double.parseDouble(cell);
             if (value != 0 && Math.abs(value) < SMALLEST && !isAny()) {

@@ -36,10 +36,12 @@ record CallbackText(CallbackFit fit) {
         fit.shares().reached().forEach((method, reached) -> {
             CallbackFit.MethodLevel level = fit.methods().get(method);
             if (level != null && Math.abs(reached / level.level().mean() - 1) > NEAR) {
-                sentences.add("The shares that the lap faults let past alone cannot bring " + method.label()
-                        + " there: the fitted tables expect "
-                        + times(reached) + " of what they did, not "
-                        + times(level.level().mean()) + ".");
+                sentences.add("Lap faults alone do not explain the leaks of " + method.label()
+                        + ": the records point to "
+                        + times(level.level().mean()) + " what the tables expected, the fitted tables come to "
+                        + times(reached)
+                        + ", since other methods share most of its faults. A report with the fitted tables"
+                        + (reached < level.level().mean() ? " still shows too few." : " still shows too many."));
             }
         });
         return sentences;

@@ -81,8 +81,8 @@ final class GenerateCommand implements Callable<Integer> {
             names = "--jobs",
             paramLabel = "N",
             description = "Also write N job records of a made-up shop, 0 to 100,000 (default: 0). To try calibrate on:"
-                    + " jobs.csv, with the true rates in true-rates.csv. To try callbacks on: callbacks.csv, with the true level of"
-                    + " leaks in true-callbacks.csv.")
+                    + " jobs.csv, with the true rates in true-rates.csv. To try callbacks on: callbacks.csv;"
+                    + " true-callbacks.csv has the true level of leaks.")
     private Integer jobs;
 
     @Mixin

@@ -9,9 +9,9 @@ public final class ShopOption {
     @Option(
             names = "--shop",
             paramLabel = "FILE",
-            description =
-                    "Shop file, or its folder, as `weatherlap generate --template` writes it: name, license, logo,"
-                            + " warranty, price terms, season (default: the shop.toml next to the houses, if there is one).")
+            description = "Shop file, or its folder, as `weatherlap generate --template` writes it"
+                    + " (default: shop.toml next to the houses, if there is one): name, license, logo,"
+                    + " warranty, price terms, season.")
     private Path shop;
 
     public Optional<Path> path() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.season.Season;
 import weatherlap.analysis.season.SeasonOutcome;
@@ -21,6 +22,7 @@ import weatherlap.reports.page.TableView;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.explain.Basis;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.RainClimate;
 
@@ -61,6 +63,7 @@ public final class SeasonSection {
                 + Numbers.count(season.jobs(), "house waits", "houses wait") + "." + judged(scenario));
         sentences.add("The best mix for the shop does " + houses(best.outcome()) + " and earns "
                 + ReportWords.usd(best.outcome().grossProfitUsd()) + " before overhead: " + mix(best) + ".");
+        sentences.add(why(study, best, scenario.contrast()));
         sentences.add(
                 study.dayPrice().usd() == 0
                         ? "Crew days are left over: another crew would find no work, and a job need not hurry."
@@ -70,6 +73,25 @@ public final class SeasonSection {
                                 + " season adds " + ReportWords.usd(best.oneMoreCrewUsd())
                                 + " before its own overhead.");
         return sentences;
+    }
+
+    /** By what the mix picks, what families make of it, and why a method may stand in it that the report does not compare. */
+    private static String why(SeasonStudy study, SeasonRow best, Contrast compared) {
+        double day = study.dayPrice().usd();
+        String third = InWords.list(Stream.of(Method.values())
+                .filter(method -> !compared.both().contains(method) && best.done(method.word()) >= 0.5)
+                .map(Method::label)
+                .toList());
+        return "It looks at the shop alone: each house gets the method that earns most"
+                + (day == 0 ? "" : ", counting " + ReportWords.usd(day) + " for each crew day it takes")
+                + ". Families would pay "
+                + ReportWords.usd(best.outcome().familyExtraUsd()) + " a house more than by their best plans."
+                + (third.isEmpty()
+                        ? ""
+                        : " It may use every method, not only the two compared here; so " + third + " is in it too"
+                                + (third.equals(Method.FULL_FRAME.label())
+                                        ? ", which leaves the siding up and takes fewer days than full-flange."
+                                        : "."));
     }
 
     private static String rain(Season season) {

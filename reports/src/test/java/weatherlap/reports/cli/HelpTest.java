@@ -121,6 +121,15 @@ class HelpTest {
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
 
+    /** A name of a file is read, and copied, in one piece. */
+    @ParameterizedTest
+    @MethodSource("commands")
+    void noLineBreaksWithinTheNameOfAFile(CommandLine command) {
+        command.setUsageHelpWidth(100); // that of a run
+        assertThat(command.getUsageMessage().replaceAll("\\n +", "\n"))
+                .doesNotContainPattern("\\.\n(toml|csv|json|pdf|html|xlsx|svg)\\b");
+    }
+
     private static String text(ArgSpec option) {
         return String.join(" ", option.description());
     }

@@ -196,5 +196,8 @@ class OwnerPagesTest {
                         "It costs you nothing",
                         "Nothing for inserts.");
         assertThat(text("demo", 1)).contains("But a crew day earns you more with inserts.", "Fewer wins, bigger ones");
+        assertThat(text("demo", 2)) // a method that the report does not compare stands in the mix with its reason
+                .containsPattern(
+                        "\\d+ full-frame\\. It looks at the shop alone: .* so full-frame is in it too, which leaves");
     }
 }
