@@ -7,7 +7,6 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -53,8 +52,9 @@ public final class Pdf {
     public static void loadAhead() {
         Content small = of(
                 "",
-                "<html><body><p>1</p><svg xmlns=\"http://www.w3.org/2000/svg\" width=\"9\" height=\"9\">"
-                        + "<path d=\"M1 1L8 8\" stroke=\"#000\"/><text x=\"1\" y=\"8\">1</text></svg></body></html>");
+                "<html><body><p>1</p><svg xmlns=\"http://www.w3.org/2000/svg\" width=\"9\" height=\"9\""
+                        + " viewBox=\"0 0 9 9\"><path d=\"M1 1 L8 8\" fill=\"none\" stroke=\"rgb(0,0,0)\"/>"
+                        + "<text x=\"1\" y=\"8\">1</text></svg></body></html>");
         Thread ahead = new Thread(() -> {
             try {
                 small.writeTo(OutputStream.nullOutputStream());
@@ -111,7 +111,7 @@ public final class Pdf {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
         builder.withW3cDocument(page, null);
-        builder.useSVGDrawer(new BatikSVGDrawer());
+        builder.useSVGDrawer(new PictureDrawer());
         builder.useUriResolver((base, uri) -> isEmbedded(uri) ? uri : null);
         builder.useExternalResourceAccessControl(
                 (uri, type) -> isEmbedded(uri), ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
