@@ -111,7 +111,7 @@ class NamesInDocumentsTest {
     /** Text of every class of the project by its name. */
     private static Map<String, String> sources() throws IOException {
         Map<String, String> sources = new HashMap<>();
-        for (String module : List.of("sim", "datasets", "analysis", "charts", "reports")) {
+        for (String module : List.of("sim", "datasets", "analysis", "charts", "reports", "reports/bundle")) {
             try (Stream<Path> files = Files.walk(Document.ROOT.resolve(module).resolve("src"))) {
                 for (Path file :
                         files.filter(path -> path.toString().endsWith(".java")).toList()) {
