@@ -130,11 +130,12 @@ final class HouseMaker {
 
     private void checkSiding(Row row, Cladding cladding) {
         if (cladding.inCourses()) {
-            for (String column : List.of("course_exposure_in", "panel_length_in")) {
-                if (!row.has(column)) {
-                    String name = cladding.name().toLowerCase(Locale.ROOT);
-                    row.error(problems, column, "is empty; the cladding " + name + " needs it");
-                }
+            String needs = "is empty; the cladding " + cladding.name().toLowerCase(Locale.ROOT) + " needs it";
+            if (!row.has("course_exposure_in")) {
+                row.error(problems, "course_exposure_in", needs + ", such as 8 for a panel of two courses of 4");
+            }
+            if (!row.has("panel_length_in")) {
+                row.error(problems, "panel_length_in", needs + ", such as 150 for a panel of 12 ft 6 in.");
             }
         }
     }
