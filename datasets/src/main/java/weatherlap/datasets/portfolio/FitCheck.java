@@ -9,6 +9,7 @@ import weatherlap.datasets.table.Nearest;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.geometry.Glass;
@@ -59,8 +60,7 @@ final class FitCheck {
                     "an old window of " + size(opening) + " would show no glass; check its size");
             return;
         }
-        List<Method> without =
-                open.stream().filter(method -> !hasUnit(opening, method)).toList();
+        List<Method> without = Each.where(open, method -> !hasUnit(opening, method));
         if (without.size() == open.size()) {
             row.error(
                     problems,

@@ -1,16 +1,18 @@
 package weatherlap.datasets.portfolio;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import weatherlap.datasets.table.KeyCheck;
 import weatherlap.datasets.table.Nearest;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
 import weatherlap.datasets.table.Schema;
+import weatherlap.sim.Each;
 
 /** All rows whose {@code house_id} is the same but for capital letters: those of one house, if the tables are sound. */
 record HouseGroup(List<Row> houses, List<Row> elevations, List<Row> openings) {
@@ -32,14 +34,18 @@ record HouseGroup(List<Row> houses, List<Row> elevations, List<Row> openings) {
      * @param known names of other houses that may have been meant
      */
     void checkReferences(Set<String> known, Problems problems) {
-        Set<String> ids = houses.stream().map(HouseId::of).collect(Collectors.toSet());
-        Set<String> walls = elevations.stream().map(HouseGroup::wall).collect(Collectors.toSet());
-        Stream.concat(elevations.stream(), openings.stream())
-                .filter(row -> !ids.contains(HouseId.of(row)))
-                .forEach(row -> report(row, HouseId.COLUMN, HouseId.of(row), "houses.csv", known, problems));
-        openings.stream()
-                .filter(row -> ids.contains(HouseId.of(row)) && row.has("elevation_id") && !walls.contains(wall(row)))
-                .forEach(row -> report(row, "elevation_id", wall(row), "elevations.csv", of(walls, row), problems));
+        Set<String> ids = new HashSet<>(Each.of(houses, HouseId::of));
+        Set<String> walls = new HashSet<>(Each.of(elevations, HouseGroup::wall));
+        for (List<Row> rows : List.of(elevations, openings)) {
+            for (Row row : Each.where(rows, row -> !ids.contains(HouseId.of(row)))) {
+                report(row, HouseId.COLUMN, HouseId.of(row), "houses.csv", known, problems);
+            }
+        }
+        for (Row row : openings) {
+            if (ids.contains(HouseId.of(row)) && row.has("elevation_id") && !walls.contains(wall(row))) {
+                report(row, "elevation_id", wall(row), "elevations.csv", of(walls, row), problems);
+            }
+        }
     }
 
     private static void report(Row row, String column, String name, String file, Set<String> known, Problems problems) {
@@ -61,17 +67,12 @@ record HouseGroup(List<Row> houses, List<Row> elevations, List<Row> openings) {
 
     /** The rows of each house, which is taken from the first row of its name. */
     List<HouseRows> split() {
-        return houses.stream()
-                .collect(Collectors.toMap(HouseId::of, row -> row, (first, again) -> first, LinkedHashMap::new))
-                .values()
-                .stream()
-                .map(row -> new HouseRows(row, of(row, elevations), of(row, openings)))
-                .toList();
+        Map<String, Row> first = new LinkedHashMap<>();
+        houses.forEach(row -> first.putIfAbsent(HouseId.of(row), row));
+        return Each.of(List.copyOf(first.values()), row -> new HouseRows(row, of(row, elevations), of(row, openings)));
     }
 
     private static List<Row> of(Row house, List<Row> rows) {
-        return rows.stream()
-                .filter(row -> HouseId.of(row).equals(HouseId.of(house)))
-                .toList();
+        return Each.where(rows, row -> HouseId.of(row).equals(HouseId.of(house)));
     }
 }

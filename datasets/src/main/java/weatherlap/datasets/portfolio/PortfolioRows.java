@@ -99,7 +99,14 @@ final class PortfolioRows implements Iterator<HouseGroup>, AutoCloseable {
     }
 
     private Optional<String> nextId() {
-        return tables.stream().map(HouseByHouse::next).flatMap(Optional::stream).min(order);
+        Optional<String> first = Optional.empty();
+        for (HouseByHouse table : tables) {
+            Optional<String> next = table.next();
+            if (first.isEmpty() || next.isPresent() && order.compare(next.get(), first.get()) < 0) {
+                first = next;
+            }
+        }
+        return first;
     }
 
     @Override

@@ -201,9 +201,11 @@ public final class PortfolioTables {
     /** What a row tells the crew, by column; nothing where its cell is empty. */
     static Map<String, String> jobOf(Schema schema, Row row) {
         Map<String, String> job = new LinkedHashMap<>();
-        schema.names().stream()
-                .filter(name -> name.startsWith(JOB) && row.has(name))
-                .forEach(name -> job.put(name, row.text(name)));
+        for (Column column : schema.columns()) {
+            if (column.name().startsWith(JOB) && row.has(column.name())) {
+                job.put(column.name(), row.text(column.name()));
+            }
+        }
         job.putAll(row.filled(Headings.NOTE));
         return job;
     }

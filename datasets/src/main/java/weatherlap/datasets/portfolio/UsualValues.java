@@ -9,6 +9,7 @@ import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Row;
 import weatherlap.datasets.table.Schema;
+import weatherlap.sim.Each;
 import weatherlap.sim.explain.Basis;
 
 /** Warns of what may be, but seldom is: each range, with what to check and what it rests on, is a row of {@code usual-values.csv}. */
@@ -29,10 +30,31 @@ final class UsualValues {
                     Column.text("source", "citation").optional()),
             List.of("of", "given"));
 
-    private static final List<Row> ROWS = rows();
+    private static final List<Range> RANGES = Each.of(rows(), Range::of);
     private static final double SHOWN_TO = 100;
 
     private UsualValues() {}
+
+    /**
+     * One row.
+     *
+     * @param column that must hold the word where the range is meant; empty: always
+     */
+    private record Range(Row row, String of, String column, String word, double least, double most) {
+        static Range of(Row row) {
+            String[] given = row.text("given").split("=", 2);
+            return new Range(
+                    row, row.text("of"), given[0], given[given.length - 1], row.number("least"), row.number("most"));
+        }
+
+        boolean isFor(String what, Row cells) {
+            return of.equals(what) && (column.isEmpty() || cells.text(column).equals(word));
+        }
+
+        boolean isPassedBy(double value) {
+            return value < least || value > most;
+        }
+    }
 
     private static List<Row> rows() {
         Problems problems = new Problems();
@@ -82,14 +104,11 @@ final class UsualValues {
 
     /** The range that a value is out of, if it is. */
     private static Optional<Row> odd(Row row, String of, double value) {
-        return ROWS.stream()
-                .filter(usual -> usual.text("of").equals(of) && holds(usual.text("given"), row))
-                .findFirst()
-                .filter(usual -> value < usual.number("least") || value > usual.number("most"));
-    }
-
-    private static boolean holds(String given, Row row) {
-        String[] term = given.split("=", 2);
-        return given.isEmpty() || row.text(term[0]).equals(term[1]);
+        for (Range range : RANGES) {
+            if (range.isFor(of, row)) {
+                return range.isPassedBy(value) ? Optional.of(range.row()) : Optional.empty();
+            }
+        }
+        return Optional.empty();
     }
 }

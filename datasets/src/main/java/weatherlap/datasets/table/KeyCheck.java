@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import weatherlap.sim.Each;
 
 /** Reports rows that repeat the key of an earlier one, be it in other capital letters. */
 public final class KeyCheck {
@@ -16,20 +17,19 @@ public final class KeyCheck {
     public KeyCheck(Schema schema, Problems problems) {
         this.schema = schema;
         this.problems = problems;
-        needed = schema.columns().stream()
-                .filter(column -> !column.mayBeEmpty())
-                .map(Column::name)
-                .filter(schema.key()::contains)
-                .toList();
+        needed = Each.of(
+                Each.where(
+                        schema.columns(),
+                        column -> !column.mayBeEmpty() && schema.key().contains(column.name())),
+                Column::name);
     }
 
     /** Holds a row against those before it; one that lacks a part of its key is passed over. */
     public void check(Row row) {
-        if (schema.key().isEmpty() || !needed.stream().allMatch(row::has)) {
+        if (schema.key().isEmpty() || Each.any(needed, column -> !row.has(column))) {
             return;
         }
-        List<String> parts = schema.key().stream().map(row::text).toList();
-        String key = String.join("/", parts);
+        String key = String.join("/", Each.of(schema.key(), row::text));
         String folded = key.toLowerCase(Locale.ROOT);
         Integer earlier = lines.putIfAbsent(folded, row.line());
         String spelling = spellings.putIfAbsent(folded, key);

@@ -1,5 +1,6 @@
 package weatherlap.datasets.table;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +20,8 @@ public final class Row {
     private final Map<String, Integer> places;
     private final String[] cells;
     private final boolean sound;
+    /** What was asked for as a number already, since checks ask again and again. */
+    private double[] numbers = {};
 
     /** @param cells one for each column of the schema, in its order; empty text where the file leaves the column out */
     public Row(String file, int line, Map<String, Integer> places, String[] cells, boolean sound) {
@@ -49,11 +52,15 @@ public final class Row {
 
     /** The cell as text, without blanks around it. */
     public String text(String column) {
+        return cells[place(column)];
+    }
+
+    private int place(String column) {
         Integer place = places.get(column);
         if (place == null) {
             throw new IllegalArgumentException(file + " has no column " + column);
         }
-        return cells[place];
+        return place;
     }
 
     /** One for each column of the schema, in its order. */
@@ -94,7 +101,15 @@ public final class Row {
     }
 
     public double number(String column) {
-        return Double.parseDouble(text(column));
+        int place = place(column);
+        if (numbers.length == 0) {
+            numbers = new double[cells.length];
+            Arrays.fill(numbers, Double.NaN);
+        }
+        if (Double.isNaN(numbers[place])) {
+            numbers[place] = Double.parseDouble(cells[place]);
+        }
+        return numbers[place];
     }
 
     public OptionalDouble optionalNumber(String column) {
