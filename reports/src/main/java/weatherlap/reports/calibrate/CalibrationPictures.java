@@ -58,7 +58,7 @@ final class CalibrationPictures {
                             StepFit fit = steps.get(s);
                             double usd = calibration.usdPerMinute().get(s);
                             return new RateMoves.Rate(
-                                    fit.step().tradeName(),
+                                    CalibrationText.name(calibration, fit),
                                     usd * fit.priorMinutes(),
                                     usd * fit.fittedMinutes(),
                                     usd * fit.lowMinutes(),

@@ -2,6 +2,7 @@ package weatherlap.reports.calibrate;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -12,7 +13,9 @@ import weatherlap.analysis.calibration.HeldOutError;
 import weatherlap.analysis.calibration.StepFit;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.analysis.words.StepWords;
 import weatherlap.reports.page.TableView;
+import weatherlap.sim.method.Method;
 
 /** A calibration in sentences and tables. */
 final class CalibrationText {
@@ -154,9 +157,15 @@ final class CalibrationText {
                         + (apart.size() == 1 ? " has" : " have")
                         + " moved so far that the 90% interval leaves the table\u2019s value out: "
                         + names(apart.stream()
-                                .map(fit -> fit.step().tradeName() + " " + percent(change(fit)))
+                                .map(fit -> name(calibration, fit) + " " + percent(change(fit)))
                                 .toList())
                         + ".";
+    }
+
+    /** What is done, told apart from a step of another method that is called the same. */
+    static String name(Calibration calibration, StepFit fit) {
+        return StepWords.name(
+                fit.step(), calibration.steps().stream().map(StepFit::step).toList(), EnumSet.allOf(Method.class));
     }
 
     String setAsideSentence() {

@@ -59,7 +59,7 @@ public record CallbackReport(
                 "",
                 List.of(
                         Section.answer(List.of(
-                                new Block.Paragraphs(text.sentences()),
+                                new Block.Paragraphs(text.found()),
                                 Block.Table.of(text.levels()),
                                 Block.Table.of(text.groupLevels()))),
                         new Section("evidence", "The evidence", "Evidence", Section.Sheet.PLAIN, evidence),

@@ -3,6 +3,7 @@ package weatherlap.reports.callbacks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import weatherlap.analysis.callbacks.CallbackFit;
 import weatherlap.analysis.callbacks.FaultGroup;
 import weatherlap.analysis.callbacks.LevelFit;
@@ -27,8 +28,12 @@ record CallbackText(CallbackFit fit) {
     }
 
     List<String> sentences() {
+        return Stream.concat(Stream.of(scope()), found().stream()).toList();
+    }
+
+    /** What came of it; {@link #scope} says of what. */
+    List<String> found() {
         List<String> sentences = new ArrayList<>();
-        sentences.add(scope());
         fit.methods().values().forEach(level -> sentences.add(sentence(level)));
         sentences.add(groups());
         sentences.add(repair());
@@ -36,15 +41,22 @@ record CallbackText(CallbackFit fit) {
         fit.shares().reached().forEach((method, reached) -> {
             CallbackFit.MethodLevel level = fit.methods().get(method);
             if (level != null && Math.abs(reached / level.level().mean() - 1) > NEAR) {
-                sentences.add("Lap faults alone do not explain the leaks of " + method.label()
-                        + ": the records point to "
-                        + times(level.level().mean()) + " what the tables expected, the fitted tables come to "
-                        + times(reached)
-                        + ", since other methods share most of its faults. A report with the fitted tables"
-                        + (reached < level.level().mean() ? " still shows too few." : " still shows too many."));
+                sentences.add(apart(method, reached, level.level()));
             }
         });
         return sentences;
+    }
+
+    /** Where the tables, whose faults methods share, come to another level than a method's own records. */
+    static String apart(Method method, double reached, LevelFit.Level own) {
+        String both = times(reached) + " what the tables expected, its own records to " + times(own.mean());
+        return reached >= own.low() && reached <= own.high()
+                ? "For " + method.label() + " the fitted tables come to " + both
+                        + ": no further apart than so few records can tell, and other methods share most of its faults."
+                : "Lap faults alone do not explain the leaks of " + method.label() + ": the fitted tables come to "
+                        + both
+                        + ", since other methods share most of its faults. A report with the fitted tables still shows too "
+                        + (reached < own.mean() ? "few of them." : "many of them.");
     }
 
     private static String sentence(CallbackFit.MethodLevel level) {

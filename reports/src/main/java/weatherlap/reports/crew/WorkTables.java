@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.analysis.words.StepWords;
 import weatherlap.reports.page.TableView;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Driver;
@@ -17,7 +18,6 @@ import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.house.House;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.material.MaterialLine;
-import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.work.WorkTakeoff;
 
@@ -128,7 +128,7 @@ final class WorkTables {
             double quantity = lines.stream().mapToDouble(LabourLine::quantity).sum();
             double minutes = LabourLine.meanMinutes(lines);
             rows.add(new String[] {
-                name(step, steps.keySet(), work.methods()),
+                StepWords.name(step, steps.keySet(), work.methods()),
                 counted(quantity, unit(step.driver(), house.house())),
                 Numbers.plain(minutes, 0)
             });
@@ -140,20 +140,6 @@ final class WorkTables {
         });
         rows.add(new String[] {"In all", "", Numbers.plain(work.labour().value(), 0)});
         return rows;
-    }
-
-    /** With its methods where another step of the house is called the same. */
-    private static String name(LabourStep step, Set<LabourStep> all, Set<Method> methods) {
-        boolean alone = all.stream()
-                .noneMatch(other -> other != step && other.tradeName().equals(step.tradeName()));
-        return step.tradeName()
-                + (alone || methods.size() == 1
-                        ? ""
-                        : ", "
-                                + InWords.list(methods.stream()
-                                        .filter(step.method()::covers)
-                                        .map(Method::label)
-                                        .toList()));
     }
 
     /** What a crew calls it. */
