@@ -83,7 +83,7 @@ public final class Calibrator {
                 ? Fitter.Robust.nothing(table.lines().size())
                 : fitter.robust(totals, everyJob);
         List<Integer> kept = totals.stream().filter(job -> !robust.far()[job]).toList();
-        Fitter.Fitted fitted = fitter.fit(kept, everyJob, Fitter.SETTLED);
+        Fitter.Fitted fitted = fitter.fit(kept, everyJob, fitter.believed(), Fitter.SETTLED);
         List<StepFit> steps = steps(fitted, kept);
         List<Double> usdPerMinute = TimeNext.usdPerMinute(assumptions, table);
         RealVector means = table.means();
@@ -101,7 +101,7 @@ public final class Calibrator {
                 usdPerMinute,
                 TimeNext.of(assumptions, options, table, fitted.fit(), steps, usdPerMinute),
                 RateChange.of(steps, earlier),
-                heldOut(kept, robust),
+                heldOut(kept, robust, fitted.settled()),
                 skipped(),
                 gross);
     }
@@ -180,7 +180,7 @@ public final class Calibrator {
                 new Drift(table.span(), Math.expm1(drift), Math.expm1(drift - half), Math.expm1(drift + half)));
     }
 
-    private Optional<HeldOutError> heldOut(List<Integer> kept, Fitter.Robust robust) {
+    private Optional<HeldOutError> heldOut(List<Integer> kept, Fitter.Robust robust, Fitter.Guess settled) {
         List<Integer> jobs = table.withHours().stream()
                 .filter(j -> !robust.far()[j])
                 .filter(j -> !table.lines().get(j).isContradictory())
@@ -189,11 +189,15 @@ public final class Calibrator {
             return Optional.empty();
         }
         int folds = Math.min(options.folds(), jobs.size());
-        return Optional.of(heldOut(kept, jobs, folds).error(folds));
+        return Optional.of(heldOut(kept, jobs, folds, settled).error(folds));
     }
 
-    /** Forecasts of jobs by fits to the others: {@code kept} give totals, all but the held-out ones timed steps. */
-    HeldOut heldOut(List<Integer> kept, List<Integer> jobs, int folds) {
+    /**
+     * Forecasts of jobs by fits to the others: {@code kept} give totals, all but the held-out ones timed steps.
+     *
+     * @param settled first guess of each fit
+     */
+    HeldOut heldOut(List<Integer> kept, List<Integer> jobs, int folds, Fitter.Guess settled) {
         RealVector means = table.means();
         return HeldOut.of(
                 jobs,
@@ -208,7 +212,10 @@ public final class Calibrator {
                 held -> {
                     Set<Integer> unseen = new HashSet<>(held);
                     PaceFit fit = fitter.fit(
-                                    without(kept, unseen), without(everyJob, unseen), Fitter.SETTLED_TO_FORESEE)
+                                    without(kept, unseen),
+                                    without(everyJob, unseen),
+                                    settled,
+                                    Fitter.SETTLED_TO_FORESEE)
                             .fit();
                     return held.stream()
                             .map(j -> forecast(fit, table.lines().get(j)))

@@ -10,6 +10,7 @@ import org.apache.commons.math3.linear.RealVector;
 import weatherlap.analysis.regression.HuberFit;
 import weatherlap.analysis.regression.RatePrior;
 import weatherlap.analysis.regression.RateRegression;
+import weatherlap.analysis.regression.Triangle;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 
@@ -27,8 +28,11 @@ final class Fitter {
     private static final int TIMED_ROUNDS = 5;
     /** A rate moves by less than a share of what the tables expect of it. */
     static final double SETTLED = 1e-5;
-    /** The same for forecasts of jobs, which vary by a tenth and more. */
-    static final double SETTLED_TO_FORESEE = 1e-3;
+    /**
+     * The same for forecasts of jobs, which vary by a tenth and more. A round left a thirtieth of its move with 12,000 jobs and a seventh
+     * with 60, so that the next would move no rate by half a percent.
+     */
+    static final double SETTLED_TO_FORESEE = 0.03;
 
     private final CalibrationOptions options;
     private final JobTable table;
@@ -47,8 +51,15 @@ final class Fitter {
         unknowns = Unknowns.of(table, halfLife);
     }
 
-    /** A fit and the timed steps that it saw. */
-    record Fitted(PaceFit fit, TimedSteps timed, double crewSpread) {}
+    /**
+     * A fit and the timed steps that it saw.
+     *
+     * @param settled where its rounds came to rest, from which those of a fit to nearly the same jobs may start
+     */
+    record Fitted(PaceFit fit, TimedSteps timed, Guess settled) {}
+
+    /** What a round of the fit goes by. */
+    record Guess(double[] unknowns, double noise, double crewSpread) {}
 
     /** Paces are about the mean of the crews, which the rates are those of: how far it is from other shops' widens the shop's pace. */
     private RatePrior believed(double crewSpread) {
@@ -67,33 +78,34 @@ final class Fitter {
                 table, unknowns, jobs.stream().map(table.lines()::get).toList(), noisePrior, stepSpread, halfLife);
     }
 
+    /** From what is believed before any job. */
+    Guess believed() {
+        return new Guess(believed(options.crewSpread()).mean().toArray(), noisePrior.noise(), options.crewSpread());
+    }
+
     /**
      * @param totals jobs whose totals are fitted
      * @param timed jobs whose timed steps are
+     * @param from first guess; where the rounds come to rest does not hang on it
      * @param settled change of the last round, as a share
      */
-    Fitted fit(List<Integer> totals, List<Integer> timed, double settled) {
+    Fitted fit(List<Integer> totals, List<Integer> timed, Guess from, double settled) {
         TimedSteps seen = timed(timed);
         Totals equations = new Totals(table, unknowns, totals, halfLife);
-        double crewSpread = options.crewSpread();
-        double noise = noisePrior.noise();
-        double[] guess = believed(crewSpread).mean().toArray();
+        Guess guess = from;
         RateRegression fit = null;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            RatePrior prior = seen.informed(believed(crewSpread), guess);
-            fit = RateRegression.fit(
-                    equations.triangle(guess, noise), Optional.of(prior), noisePrior, unknowns.steps());
-            double[] next = fit.coefficients().toArray();
-            boolean done = moved(guess, next) < settled;
-            guess = next;
-            noise = fit.noise();
-            crewSpread = crewSpread(fit);
-            if (done) {
+            RatePrior prior = seen.informed(believed(guess.crewSpread()), guess.unknowns());
+            Triangle triangle = equations.triangle(guess.unknowns(), guess.noise());
+            fit = RateRegression.fit(triangle, Optional.of(prior), noisePrior, unknowns.steps());
+            double moved = moved(guess.unknowns(), fit.coefficients().toArray());
+            guess = new Guess(fit.coefficients().toArray(), fit.noise(), crewSpread(fit));
+            if (moved < settled) {
                 break;
             }
         }
         double[] means = means(fit, equations, seen);
-        return new Fitted(PaceFit.of(fit, means, unknowns, jobs(totals, timed)), seen, crewSpread);
+        return new Fitted(PaceFit.of(fit, means, unknowns, jobs(totals, timed)), seen, guess);
     }
 
     /** Means of the unknowns about the root that the rounds have settled on. No rate falls below zero by it. */

@@ -1,10 +1,8 @@
 package weatherlap.analysis.calibration;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.RealVector;
 import weatherlap.datasets.jobs.JobRecord;
 import weatherlap.datasets.jobs.JobWork;
@@ -16,8 +14,8 @@ import weatherlap.sim.assumptions.LabourStep;
  *
  * @param steps that stood behind it, as places in the table, ascending
  * @param weights by which the minutes of each are multiplied
- * @param minutes that the tables expect of each
- * @param timed minutes taken for one unit of the driver of each, in ordinary conditions; NaN where it was not timed
+ * @param means minutes that the tables expect for one unit, of every step of the table
+ * @param timed minutes taken for one unit of the driver of each, in ordinary conditions; NaN where it was not timed; empty: none was
  * @param spread coefficient of variation of the expected minutes, for what the record leaves out
  * @param crew its place among the crews; -1: not known
  * @param years after the last job, 0 or less
@@ -26,35 +24,42 @@ record JobLine(
         JobRecord job,
         int[] steps,
         double[] weights,
-        double[] minutes,
+        double[] means,
         double[] timed,
         double spread,
         int crew,
         double years) {
+    private static final double[] NONE = {};
     /** A job with less of it untimed has no total of its own to tell of. */
     private static final double TIMED_WHOLE = 0.05;
     /** Timed minutes and hours of a job agree within this, as a log: a tenth, for rounding (judgement). */
     private static final double AGREES = Math.log(1.1);
 
-    /** @param places of the steps in the table, by id */
-    static JobLine of(JobWork work, Map<String, Integer> places, int crew, double years) {
-        LabourStep[] rows = work.weights().keySet().toArray(LabourStep[]::new);
-        double[] weights = work.weights().values().stream().mapToDouble(w -> w).toArray();
+    /**
+     * @param places of the steps in the table, by id
+     * @param means minutes for one unit of each of them
+     */
+    static JobLine of(JobWork work, Map<String, Integer> places, double[] means, int crew, double years) {
         Map<String, Double> taken = work.job().stepMinutes();
-        double[] timed = IntStream.range(0, rows.length)
-                .mapToDouble(i -> taken.containsKey(rows[i].id()) ? taken.get(rows[i].id()) / weights[i] : Double.NaN)
-                .toArray();
-        return new JobLine(
-                work.job(),
-                Arrays.stream(rows).mapToInt(row -> places.get(row.id())).toArray(),
-                weights,
-                IntStream.range(0, rows.length)
-                        .mapToDouble(i -> weights[i] * rows[i].minutes().mean())
-                        .toArray(),
-                timed,
-                work.spread(),
-                crew,
-                years);
+        int[] steps = new int[work.weights().size()];
+        double[] weights = new double[steps.length];
+        double[] timed = new double[steps.length];
+        int next = 0;
+        boolean any = false;
+        for (Map.Entry<LabourStep, Double> entry : work.weights().entrySet()) {
+            Double minutes = taken.get(entry.getKey().id());
+            steps[next] = places.get(entry.getKey().id());
+            weights[next] = entry.getValue();
+            timed[next] = minutes == null ? Double.NaN : minutes / weights[next];
+            any |= minutes != null;
+            next++;
+        }
+        return new JobLine(work.job(), steps, weights, means, any ? timed : NONE, work.spread(), crew, years);
+    }
+
+    /** The same with this array of steps, which holds the same: jobs of a kind share one. */
+    JobLine sharing(int[] same) {
+        return new JobLine(job, same, weights, means, timed, spread, crew, years);
     }
 
     /** The same without some of its timings, by step id; they count as never taken. */
@@ -63,11 +68,11 @@ record JobLine(
         for (int i = 0; i < kept.length; i++) {
             kept[i] = ids.contains(table.get(steps[i]).id()) ? Double.NaN : kept[i];
         }
-        return new JobLine(job.without(ids), steps, weights, minutes, kept, spread, crew, years);
+        return new JobLine(job.without(ids), steps, weights, means, kept, spread, crew, years);
     }
 
     boolean wasTimed(int place) {
-        return !Double.isNaN(timed[place]);
+        return timed.length > 0 && !Double.isNaN(timed[place]);
     }
 
     int timings() {
@@ -79,13 +84,17 @@ record JobLine(
     }
 
     double expectedMinutes() {
-        return Arrays.stream(minutes).sum();
+        double sum = 0;
+        for (int i = 0; i < steps.length; i++) {
+            sum += weights[i] * means[steps[i]];
+        }
+        return sum;
     }
 
     double untimedMinutes() {
         double sum = 0;
         for (int i = 0; i < steps.length; i++) {
-            sum += wasTimed(i) ? 0 : minutes[i];
+            sum += wasTimed(i) ? 0 : weights[i] * means[steps[i]];
         }
         return sum;
     }

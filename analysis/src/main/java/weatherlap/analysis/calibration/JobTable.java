@@ -1,5 +1,6 @@
 package weatherlap.analysis.calibration;
 
+import java.nio.IntBuffer;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealVector;
 import weatherlap.datasets.jobs.JobHouses;
@@ -37,13 +39,18 @@ record JobTable(List<LabourStep> steps, List<JobLine> lines, List<String> crews,
     }
 
     static JobTable of(Assumptions assumptions, List<JobRecord> jobs, JobTakeoff takeoff) {
-        return ofWork(assumptions, jobs.stream().map(takeoff::of).toList());
+        return of(assumptions, jobs, jobs.stream().map(takeoff::of));
     }
 
     /** Jobs whose work is taken off already. */
     static JobTable ofWork(Assumptions assumptions, List<JobWork> works) {
-        List<JobRecord> jobs = works.stream().map(JobWork::job).toList();
+        return of(assumptions, works.stream().map(JobWork::job).toList(), works.stream());
+    }
+
+    /** @param works of the jobs, in their order, each let go once it is read */
+    private static JobTable of(Assumptions assumptions, List<JobRecord> jobs, Stream<JobWork> works) {
         List<LabourStep> steps = assumptions.steps();
+        double[] means = steps.stream().mapToDouble(s -> s.minutes().mean()).toArray();
         Map<String, Integer> places = new HashMap<>();
         steps.forEach(step -> places.put(step.id(), places.size()));
         List<String> crews = crews(jobs);
@@ -54,15 +61,16 @@ record JobTable(List<LabourStep> steps, List<JobLine> lines, List<String> crews,
                 .toArray();
         double last = days.length == 0 ? 0 : days[days.length - 1];
         double middle = days.length == 0 ? 0 : days[days.length / 2];
-        List<JobLine> lines = works.stream()
-                .map(work -> {
+        Map<IntBuffer, int[]> shared = new HashMap<>();
+        List<JobLine> lines = works.map(work -> {
                     JobRecord job = work.job();
                     double day = job.date()
                             .map(LocalDate::toEpochDay)
                             .map(d -> (double) d)
                             .orElse(middle);
                     int crew = job.crew().map(crews::indexOf).orElse(-1);
-                    return JobLine.of(work, places, crew, (day - last) / DAYS_PER_YEAR);
+                    JobLine line = JobLine.of(work, places, means, crew, (day - last) / DAYS_PER_YEAR);
+                    return line.sharing(shared.computeIfAbsent(IntBuffer.wrap(line.steps()), IntBuffer::array));
                 })
                 .toList();
         return new JobTable(steps, lines, crews, days.length == 0 ? 0 : (last - days[0]) / DAYS_PER_YEAR);
@@ -82,11 +90,15 @@ record JobTable(List<LabourStep> steps, List<JobLine> lines, List<String> crews,
                         .toList();
     }
 
-    /** Jobs that have hours, some work that was not timed, and hours left for it. */
+    /**
+     * Jobs that have hours, some work that was not timed, and hours left for it; those of a method together, so that the steps of other
+     * methods cost the triangle of their equations nothing.
+     */
     List<Integer> withTotals() {
         return IntStream.range(0, lines.size())
                 .filter(j -> lines.get(j).hasTotal())
                 .boxed()
+                .sorted(Comparator.comparing(j -> lines.get(j).job().method()))
                 .toList();
     }
 
@@ -133,7 +145,7 @@ record JobTable(List<LabourStep> steps, List<JobLine> lines, List<String> crews,
     double[] timed(int step) {
         return lines.stream()
                 .mapToDouble(line -> {
-                    int place = Arrays.binarySearch(line.steps(), step);
+                    int place = line.timed().length == 0 ? -1 : Arrays.binarySearch(line.steps(), step);
                     return place < 0 ? Double.NaN : line.timed()[place];
                 })
                 .toArray();

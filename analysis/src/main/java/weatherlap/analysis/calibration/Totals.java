@@ -1,6 +1,7 @@
 package weatherlap.analysis.calibration;
 
 import java.util.List;
+import java.util.stream.Stream;
 import weatherlap.analysis.regression.Equation;
 import weatherlap.analysis.regression.HuberFit;
 import weatherlap.analysis.regression.Triangle;
@@ -18,8 +19,8 @@ record Totals(JobTable table, Unknowns unknowns, List<Integer> jobs, double half
     private static final double LEAST_FORESEEN = 1e-3;
 
     @Override
-    public List<Equation> about(double[] guess) {
-        return jobs.stream().map(job -> equation(table.lines().get(job), guess)).toList();
+    public Stream<Equation> about(double[] guess) {
+        return jobs.stream().map(job -> equation(table.lines().get(job), guess));
     }
 
     private Equation equation(JobLine line, double[] guess) {

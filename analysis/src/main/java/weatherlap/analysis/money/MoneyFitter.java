@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import weatherlap.datasets.jobs.JobItem;
 import weatherlap.datasets.jobs.JobMoney;
 import weatherlap.datasets.jobs.JobRecord;
@@ -33,14 +34,18 @@ public final class MoneyFitter {
     private static final int ENOUGH_WHOLE = 5;
 
     private final Assumptions assumptions;
-    private final List<JobStock> stocks;
+    private final List<Priced> jobs;
     private final ToDoubleFunction<JobRecord> repairsUsd;
     private final List<MoneyFit.Aside> aside = new ArrayList<>();
     private int unforeseen;
 
-    private MoneyFitter(Assumptions assumptions, List<JobStock> stocks, ToDoubleFunction<JobRecord> repairsUsd) {
+    private MoneyFitter(Assumptions assumptions, Stream<JobStock> stocks, ToDoubleFunction<JobRecord> repairsUsd) {
         this.assumptions = assumptions;
-        this.stocks = stocks;
+        jobs = stocks.map(stock -> new Priced(
+                        stock.job().money().items().isEmpty() ? stock.forCosts() : stock,
+                        stock.unitsUsd(assumptions),
+                        stock.itemsUsd(assumptions)))
+                .toList();
         this.repairsUsd = repairsUsd;
     }
 
@@ -51,15 +56,13 @@ public final class MoneyFitter {
      */
     public static MoneyFit fit(
             Assumptions assumptions, List<JobRecord> jobs, JobStocks stocks, ToDoubleFunction<JobRecord> repairsUsd) {
-        return fit(
-                assumptions,
-                jobs.stream().filter(MoneyFitter::keepsMoney).map(stocks::of).toList(),
-                repairsUsd);
+        Stream<JobStock> kept = jobs.stream().filter(MoneyFitter::keepsMoney).map(stocks::of);
+        return new MoneyFitter(assumptions, kept, repairsUsd).fit();
     }
 
     /** The same where the material behind the jobs is known. */
     public static MoneyFit fit(Assumptions assumptions, List<JobStock> stocks, ToDoubleFunction<JobRecord> repairsUsd) {
-        return new MoneyFitter(assumptions, stocks, repairsUsd).fit();
+        return new MoneyFitter(assumptions, stocks.stream(), repairsUsd).fit();
     }
 
     /** Whether there is anything to fit to. */
@@ -69,6 +72,18 @@ public final class MoneyFitter {
                 || money.priceUsd().isPresent()
                         && (money.quotedUsd().isPresent() || job.personHours().isPresent())
                 || !money.items().isEmpty();
+    }
+
+    /**
+     * A job and what the tables expect of its material, USD; its items are kept where its record has any to set them beside.
+     *
+     * @param unitsUsd of new units
+     * @param itemsUsd of all else
+     */
+    private record Priced(JobStock stock, double unitsUsd, double itemsUsd) {
+        JobRecord job() {
+            return stock.job();
+        }
     }
 
     /** A job's pair; empty where the record is silent. */
@@ -135,10 +150,10 @@ public final class MoneyFitter {
 
     private List<Bought> rows(String id) {
         List<Bought> rows = new ArrayList<>();
-        for (JobStock stock : stocks) {
-            stock.job().money().items().stream()
+        for (Priced job : jobs) {
+            job.job().money().items().stream()
                     .filter(item -> item.id().equals(id))
-                    .forEach(item -> rows.add(new Bought(stock, item)));
+                    .forEach(item -> rows.add(new Bought(job.stock(), item)));
         }
         return rows;
     }
@@ -155,7 +170,7 @@ public final class MoneyFitter {
         double prior = Math.max(LEAST_PRIOR, spread / 2);
         Map<Method, Level> units = new EnumMap<>(Method.class);
         for (Method method : Method.values()) {
-            List<Seen> paid = pairs(method, stock -> stock.job().money().items().stream()
+            List<Seen> paid = pairs(method, job -> job.job().money().items().stream()
                     .filter(item -> item.id().equals(JobItem.UNITS))
                     .flatMapToDouble(item -> item.paidUsd().stream())
                     .findFirst());
@@ -167,21 +182,20 @@ public final class MoneyFitter {
         return units;
     }
 
-    private List<Seen> pairs(Method method, Function<JobStock, OptionalDouble> paidUsd) {
+    private List<Seen> pairs(Method method, Function<Priced, OptionalDouble> paidUsd) {
         List<Seen> seen = new ArrayList<>();
-        stocks.stream().filter(stock -> stock.job().method() == method).forEach(stock -> {
-            double usd = paidUsd.apply(stock).orElse(0);
-            double foreseen = stock.unitsUsd(assumptions);
-            if (usd > 0 && foreseen > 0) {
-                seen.add(new Seen(stock.job(), new Level.Pair(usd, foreseen)));
+        jobs.stream().filter(job -> job.job().method() == method).forEach(job -> {
+            double usd = paidUsd.apply(job).orElse(0);
+            if (usd > 0 && job.unitsUsd() > 0) {
+                seen.add(new Seen(job.job(), new Level.Pair(usd, job.unitsUsd())));
             }
         });
         return seen;
     }
 
-    private OptionalDouble restOfMaterial(JobStock stock) {
-        OptionalDouble all = stock.job().money().materialUsd();
-        return all.isEmpty() ? all : OptionalDouble.of(all.getAsDouble() - stock.itemsUsd(assumptions));
+    private OptionalDouble restOfMaterial(Priced job) {
+        OptionalDouble all = job.job().money().materialUsd();
+        return all.isEmpty() ? all : OptionalDouble.of(all.getAsDouble() - job.itemsUsd());
     }
 
     private List<MoneyFit.Measure> measures() {
@@ -189,31 +203,31 @@ public final class MoneyFitter {
                 measure(
                         "material_over_estimate",
                         "material paid, over the shop\u2019s estimate",
-                        stock -> stock.job().money().materialUsd(),
-                        stock -> stock.job().money().estimatedMaterialUsd()),
+                        job -> job.job().money().materialUsd(),
+                        job -> job.job().money().estimatedMaterialUsd()),
                 measure(
                         "material_over_tables",
                         "material paid, over the tables",
-                        stock -> stock.job().money().materialUsd(),
-                        stock -> OptionalDouble.of(stock.usd(assumptions))),
+                        job -> job.job().money().materialUsd(),
+                        job -> OptionalDouble.of(job.unitsUsd() + job.itemsUsd())),
                 measure(
                         "invoice_over_quote",
                         "invoiced, over the quote",
-                        stock -> stock.job().money().priceUsd(),
-                        stock -> stock.job().money().quotedUsd()));
+                        job -> job.job().money().priceUsd(),
+                        job -> job.job().money().quotedUsd()));
     }
 
     private MoneyFit.Measure measure(
             String id,
             String name,
-            Function<JobStock, OptionalDouble> actual,
-            Function<JobStock, OptionalDouble> foreseen) {
+            Function<Priced, OptionalDouble> actual,
+            Function<Priced, OptionalDouble> foreseen) {
         List<Seen> seen = new ArrayList<>();
-        for (JobStock stock : stocks) {
-            double came = actual.apply(stock).orElse(0);
-            double expected = foreseen.apply(stock).orElse(0);
+        for (Priced job : jobs) {
+            double came = actual.apply(job).orElse(0);
+            double expected = foreseen.apply(job).orElse(0);
             if (came > 0 && expected > 0) {
-                seen.add(new Seen(stock.job(), new Level.Pair(came, expected)));
+                seen.add(new Seen(job.job(), new Level.Pair(came, expected)));
             }
         }
         return new MoneyFit.Measure(id, name, level(name, seen, ESTIMATE_PRIOR));
@@ -223,8 +237,9 @@ public final class MoneyFitter {
     private Optional<MoneyFit.Margin> margin() {
         Pricing pricing = Pricing.of(assumptions.scenario());
         List<Seen> seen = new ArrayList<>();
-        for (JobStock stock : stocks) {
-            JobRecord job = stock.job();
+        for (Priced priced : jobs) {
+            JobRecord job = priced.job();
+            JobStock stock = priced.stock();
             OptionalDouble material = job.money().materialUsd();
             if (job.priceUsd().isPresent() && job.personHours().isPresent() && material.isPresent()) {
                 double foreseen = pricing.priceUsd(stock.cost(

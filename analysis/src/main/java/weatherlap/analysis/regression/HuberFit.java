@@ -1,9 +1,8 @@
 package weatherlap.analysis.regression;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.PrimitiveIterator;
 import java.util.stream.Stream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealVector;
@@ -67,10 +66,10 @@ public record HuberFit(RealVector coefficients, double[] deviations, double spre
         abstract double weight(double residual);
     }
 
-    /** What is to be fitted, as linear equations about a guess; as many about any guess, in the same order. */
+    /** What is to be fitted, as linear equations about a guess; as many about any guess, in the same order. They are made anew each time. */
     @FunctionalInterface
     public interface Problem {
-        List<Equation> about(double[] guess);
+        Stream<Equation> about(double[] guess);
     }
 
     public static double spread(double[] residuals) {
@@ -91,15 +90,15 @@ public record HuberFit(RealVector coefficients, double[] deviations, double spre
             RateRegression.NoisePrior believed,
             int bounded,
             Residual residual) {
-        List<Equation> equations = problem.about(start);
-        double[] weights = new double[equations.size()];
-        Arrays.fill(weights, 1);
+        double[] guess = start;
+        double[] weights = problem.about(start).mapToDouble(equation -> 1).toArray();
         HuberFit fit = new HuberFit(new ArrayRealVector(start), weights, believed.noise());
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            RealVector next = weighted(equations, weights, start.length, prior, bounded, fit.spread);
+            RealVector next = weighted(problem.about(guess), weights, start.length, prior, bounded, fit.spread);
             boolean settled = fit.coefficients.getDistance(next) <= SETTLED * next.getNorm();
-            equations = problem.about(next.toArray());
-            fit = judged(equations, next, residual);
+            guess = next.toArray();
+            fit = judged(problem, next, residual);
+            weights = new double[weights.length];
             for (int i = 0; i < weights.length; i++) {
                 weights[i] = Math.min(1, BOUND / Math.abs(fit.deviations[i]))
                         * residual.weight(fit.deviations[i] * fit.spread);
@@ -111,9 +110,9 @@ public record HuberFit(RealVector coefficients, double[] deviations, double spre
         return fit;
     }
 
-    private static HuberFit judged(List<Equation> equations, RealVector coefficients, Residual residual) {
+    private static HuberFit judged(Problem problem, RealVector coefficients, Residual residual) {
         double[] guess = coefficients.toArray();
-        double[] residuals = equations.stream()
+        double[] residuals = problem.about(guess)
                 .mapToDouble(equation -> residual.of(equation.observed() - equation.foreseen(guess)))
                 .toArray();
         double spread = Math.max(LEAST_SPREAD, spread(residuals));
@@ -122,14 +121,14 @@ public record HuberFit(RealVector coefficients, double[] deviations, double spre
     }
 
     private static RealVector weighted(
-            List<Equation> equations,
+            Stream<Equation> equations,
             double[] weights,
             int columns,
             Optional<RatePrior> prior,
             int bounded,
             double spread) {
-        Stream<Equation> pulled = IntStream.range(0, weights.length)
-                .mapToObj(i -> equations.get(i).pulling(weights[i]));
-        return RateRegression.coefficients(Triangle.of(columns, pulled), prior, bounded, spread);
+        PrimitiveIterator.OfDouble pulls = Arrays.stream(weights).iterator();
+        Triangle seen = Triangle.of(columns, equations.map(equation -> equation.pulling(pulls.nextDouble())));
+        return RateRegression.coefficients(seen, prior, bounded, spread);
     }
 }

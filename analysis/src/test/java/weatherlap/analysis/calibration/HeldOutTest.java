@@ -61,8 +61,9 @@ class HeldOutTest {
     private static double[] foreseen(List<JobRecord> jobs) {
         JobTable table = JobTable.of(TABLES, jobs);
         List<Integer> all = IntStream.range(0, jobs.size()).boxed().toList();
+        Fitter.Guess believed = new Fitter(TABLES.scenario(), CalibrationOptions.ORDINARY, table).believed();
         return new Calibrator(TABLES, CalibrationOptions.ORDINARY, table)
-                .heldOut(table.withTotals(), all, jobs.size())
+                .heldOut(table.withTotals(), all, jobs.size(), believed)
                 .byFit();
     }
 

@@ -36,7 +36,7 @@ class HuberFitTest {
         List<Equation> equations = IntStream.range(0, rows.length)
                 .mapToObj(i -> Equation.of(rows[i], loss[i]))
                 .toList();
-        HuberFit fit = fit(guess -> equations, new double[4], Residual.DIFFERENCE);
+        HuberFit fit = fit(guess -> equations.stream(), new double[4], Residual.DIFFERENCE);
         double[] published = {-41.0265, 0.8294, 0.9261, -0.1278};
         double[] printed = {2e-3, 1e-4, 2e-4, 1e-4};
         for (int i = 0; i < published.length; i++) {
@@ -57,9 +57,8 @@ class HuberFitTest {
 
     private static double rate(double last) {
         double[] seen = {0.8, 0.9, 1, 1, 1, 1 / 0.9, 1 / 0.8, 0.95, 1 / 0.95, last};
-        HuberFit.Problem ratios = guess -> Arrays.stream(seen)
-                .mapToObj(y -> Equation.of(new double[] {1 / guess[0]}, y / guess[0]))
-                .toList();
+        HuberFit.Problem ratios =
+                guess -> Arrays.stream(seen).mapToObj(y -> Equation.of(new double[] {1 / guess[0]}, y / guess[0]));
         return fit(ratios, new double[] {1}, Residual.LOG).coefficients().getEntry(0);
     }
 }

@@ -2,6 +2,7 @@ package weatherlap.datasets.jobs;
 
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,8 @@ public final class JobReader {
     private final Assumptions assumptions;
     private final Optional<JobHouses> houses;
     private final Problems problems = new Problems();
+    /** Of values that many jobs share, the first: a hundred thousand records hold few kinds of facts and few days. */
+    private final Map<Object, Object> shared = new HashMap<>();
 
     private JobReader(Assumptions assumptions, Optional<JobHouses> houses) {
         this.assumptions = assumptions;
@@ -77,6 +80,11 @@ public final class JobReader {
         return Loaded.of(whole, problems);
     }
 
+    @SuppressWarnings("unchecked")
+    private <T> T shared(T value) {
+        return (T) shared.computeIfAbsent(value, same -> same);
+    }
+
     private JobRecord job(Row row, List<String> timed) {
         Map<String, Double> minutes = new LinkedHashMap<>();
         timed.stream().filter(row::has).forEach(id -> minutes.put(id, row.number(id)));
@@ -92,17 +100,18 @@ public final class JobReader {
         }
         JobRecord job = new JobRecord(
                 row.text("job_id"),
-                DateCell.of(row, "date", problems),
-                text(row, "house_id"),
+                shared(DateCell.of(row, "date", problems)),
+                shared(text(row, "house_id")),
                 row.word("method", Method.class),
-                text(row, "crew"),
+                shared(text(row, "crew")),
                 row.whole("openings"),
                 counted(row),
-                row.optionalNumber("temperature_f"),
-                facts,
+                shared(row.optionalNumber("temperature_f")),
+                shared(Map.copyOf(facts)),
                 new JobRecord.Took(row.optionalNumber("person_hours"), minutes),
                 new JobRecord.FollowUp(
-                        DateCell.of(row, "finished", problems), DateCell.of(row, "followed_until", problems)),
+                        shared(DateCell.of(row, "finished", problems)),
+                        shared(DateCell.of(row, "followed_until", problems))),
                 new JobMoney(
                         row.optionalNumber("quoted_usd"),
                         row.optionalNumber("price_usd"),
@@ -133,10 +142,10 @@ public final class JobReader {
                 .toList();
     }
 
-    private static JobRecord.Counted counted(Row row) {
+    private JobRecord.Counted counted(Row row) {
         Map<Driver, Double> kept = new EnumMap<>(Driver.class);
         JobSchema.QUANTITIES.forEach(
-                (driver, column) -> row.optionalNumber(column).ifPresent(q -> kept.put(driver, q)));
+                (driver, column) -> row.optionalNumber(column).ifPresent(q -> kept.put(driver, shared(q))));
         return new JobRecord.Counted(kept);
     }
 

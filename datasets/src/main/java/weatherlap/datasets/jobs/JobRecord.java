@@ -151,7 +151,8 @@ public record JobRecord(
         public Took {
             personHours.ifPresent(hours -> Check.positive("person-hours", hours));
             stepMinutes.forEach((step, minutes) -> Check.notNegative("minutes of " + step, minutes));
-            stepMinutes = Collections.unmodifiableMap(new LinkedHashMap<>(stepMinutes));
+            stepMinutes =
+                    stepMinutes.isEmpty() ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(stepMinutes));
         }
     }
 

@@ -31,8 +31,8 @@ public record JobStock(
         double tippingUsd,
         double usdPerPersonHour) {
     public JobStock {
-        quantities = Collections.unmodifiableMap(new LinkedHashMap<>(quantities));
-        units = Collections.unmodifiableMap(new EnumMap<>(units));
+        quantities = quantities.isEmpty() ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(quantities));
+        units = units.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(units));
     }
 
     /**
@@ -48,6 +48,11 @@ public record JobStock(
         NewUnits times(double share) {
             return new NewUnits(share * count, share * unitedInches);
         }
+    }
+
+    /** The same without its items and units, for costs alone: a tenth of the memory. */
+    public JobStock forCosts() {
+        return new JobStock(job, Map.of(), Map.of(), tippingUsd, usdPerPersonHour);
     }
 
     /** Packages of an item that the job uses, unrounded, waste in. */
