@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.RealVector;
+import weatherlap.analysis.regression.Bend;
 import weatherlap.analysis.regression.HuberFit;
 import weatherlap.analysis.regression.RatePrior;
 import weatherlap.analysis.regression.RateRegression;

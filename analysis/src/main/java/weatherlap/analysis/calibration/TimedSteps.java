@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.stat.StatUtils;
+import weatherlap.analysis.regression.Bend;
 import weatherlap.analysis.regression.RatePrior;
 import weatherlap.analysis.regression.RateRegression;
 

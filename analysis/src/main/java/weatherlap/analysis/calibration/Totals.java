@@ -2,6 +2,7 @@ package weatherlap.analysis.calibration;
 
 import java.util.List;
 import java.util.stream.Stream;
+import weatherlap.analysis.regression.Bend;
 import weatherlap.analysis.regression.Equation;
 import weatherlap.analysis.regression.HuberFit;
 import weatherlap.analysis.regression.Triangle;

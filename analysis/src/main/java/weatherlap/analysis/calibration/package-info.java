@@ -18,7 +18,7 @@
  * <p>The model is made linear about the last guess until it settles ({@link Fitter}), each equation over what the guess foresees, so that
  * noise grows with the job. The root of these equations is ridge regression towards μ, with the precision of the ranges for its penalty, solved by QR of the stacked system and, where a rate would fall below zero, by active-set non-negative least squares. With a
  * flat prior it is ordinary least squares. Such a root is the peak of what is believed. The estimate is its mean, which lies higher
- * ({@link Bend}): prices and days are sums over rates, so that only the mean makes them neither high nor low over many jobs. Rates are
+ * ({@link weatherlap.analysis.regression.Bend}): prices and days are sums over rates, so that only the mean makes them neither high nor low over many jobs. Rates are
  * fitted for the mean of the crews on the middle of the days, where they are known apart from paces and drift. Equations are turned into a {@link weatherlap.analysis.regression.Triangle} as they come, so that memory holds the jobs and
  * nothing that grows faster. The noise is the scaled residual sum over (n − effective parameters), with a few jobs' worth of prior from
  * the scenario. Minutes that were timed are taken out of a job's total, so that nothing is counted twice. A job counts for 2^(−age/half-life)

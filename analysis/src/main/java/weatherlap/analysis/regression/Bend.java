@@ -1,4 +1,4 @@
-package weatherlap.analysis.calibration;
+package weatherlap.analysis.regression;
 
 import org.apache.commons.math3.linear.RealMatrix;
 
@@ -17,17 +17,18 @@ import org.apache.commons.math3.linear.RealMatrix;
  * @see "McCullagh, Nelder 1989, Generalized Linear Models, ch. 9 (quasi-likelihood); Cox, Snell 1968, Journal of the Royal Statistical
  *     Society B 30(2) (mean errors of second order); from memory"
  */
-final class Bend {
+public final class Bend {
     private final double[][] covariance;
     private final double[] half;
 
-    Bend(RealMatrix covariance) {
+    /** @param covariance V of the unknowns at the root */
+    public Bend(RealMatrix covariance) {
         this.covariance = covariance.getData();
         half = new double[this.covariance.length];
     }
 
     /** V ½ b, to be added to the root. */
-    double[] shift() {
+    public double[] shift() {
         double[] shift = new double[half.length];
         for (int i = 0; i < shift.length; i++) {
             for (int j = 0; j < half.length; j++) {
@@ -40,11 +41,11 @@ final class Bend {
     /**
      * One observation.
      *
-     * @param columns of z
+     * @param columns of z, each once
      * @param z relative derivatives, of the rates the first {@code rates} of them
      * @param precision of it, relative
      */
-    void add(int[] columns, double[] z, int rates, double precision) {
+    public void add(int[] columns, double[] z, int rates, double precision) {
         double xx = 0;
         double xp = 0;
         double pp = 0;
@@ -74,8 +75,11 @@ final class Bend {
      *
      * @param columns of the steps, then of the pace
      * @param z 1 over each rate, then of the pace
+     * @param steps how many were timed, 1 or more
+     * @param precision of what is not shared, relative
+     * @param shared 0 to 1 over the steps
      */
-    void addTimed(int[] columns, double[] z, int steps, double precision, double shared) {
+    public void addTimed(int[] columns, double[] z, int steps, double precision, double shared) {
         double pp = 0;
         double[] xp = new double[steps];
         for (int j = steps; j < columns.length; j++) {
