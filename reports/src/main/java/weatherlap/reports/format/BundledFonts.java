@@ -1,11 +1,7 @@
 package weatherlap.reports.format;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import org.apache.fontbox.FontBoxFont;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.font.CIDFontMapping;
 import org.apache.pdfbox.pdmodel.font.FontMapper;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
@@ -21,15 +17,9 @@ import weatherlap.charts.kit.Fonts;
 final class BundledFonts implements FontMapper {
     private static final FontMapper BUNDLED = new BundledFonts();
 
-    private final TrueTypeFont plain;
+    private final TrueTypeFont plain = SheetFont.read(Fonts.Face.REGULAR);
 
-    private BundledFonts() {
-        try {
-            plain = new TTFParser().parse(new RandomAccessReadBuffer(Fonts.Face.REGULAR.bytes()));
-        } catch (IOException e) {
-            throw new UncheckedIOException("the bundled font is damaged", e);
-        }
-    }
+    private BundledFonts() {}
 
     /** From now on no font of the machine is asked for in this process. */
     static void install() {

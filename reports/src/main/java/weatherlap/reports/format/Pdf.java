@@ -8,7 +8,6 @@ import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -109,6 +108,8 @@ public final class Pdf {
 
     private static PdfRendererBuilder builder(Document page) {
         PdfRendererBuilder builder = new PdfRendererBuilder();
+        PDDocument sheet = new PDDocument();
+        builder.usePDDocument(sheet);
         builder.useFastMode();
         builder.withW3cDocument(page, null);
         builder.useSVGDrawer(new PictureDrawer());
@@ -125,7 +126,7 @@ public final class Pdf {
         builder.withProducer("Weatherlap");
         for (Fonts.Face face : Fonts.Face.values()) {
             builder.useFont(
-                    () -> new ByteArrayInputStream(face.bytes()),
+                    new SheetFont(sheet, face),
                     face.family(),
                     face.weight(),
                     face.oblique() ? FontStyle.ITALIC : FontStyle.NORMAL,
