@@ -55,8 +55,9 @@ public final class Bundle {
         Files.createDirectories(work);
         Path program = root.resolve("reports/target/weatherlap.jar");
         List<Path> jars = withLibraries(program);
-        Path runtime = runtime(OneModule.of(jars, work));
-        ReadyClasses.of(List.of(runtime.resolve("bin").resolve("java").toString(), "-m", MAIN), work);
+        Path module = OneModule.of(jars, work);
+        Path runtime = runtime(module);
+        ReadyClasses.of(List.of(runtime.resolve("bin").resolve("java").toString(), "-m", MAIN), module, work);
         Path licenses = work.resolve("licenses");
         Licenses.write(
                 root,

@@ -1,5 +1,6 @@
 package weatherlap.bundle;
 
+import java.io.DataInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -8,30 +9,38 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
  * The runtime's archive of classes that are kept ready: those that the commands of every day load, taken down while these run.
  *
- * <p>Lambdas are kept where both who makes them and what they implement are the JDK's own or the program's: Java 17 ends in a fault over those
- * that implement a type of an old class file.
+ * <p>Lambdas are kept where neither who makes them nor what they implement comes from an old class file: Java 17 ends in a fault over those.
  */
 final class ReadyClasses {
-    private static final Pattern KEPT_LAMBDA =
-            Pattern.compile("@lambda-proxy (?:java|weatherlap)/\\S+ \\S+ \\([^)]*\\)L(?:java|weatherlap)/.*");
+    private static final Pattern LAMBDA = Pattern.compile("@lambda-proxy (\\S+) \\S+ \\([^)]*\\)L([^;]+);.*");
+
+    /** Of Java 6, the first whose class files are verified in one pass (Java Virtual Machine Specification, 4.10.1). */
+    private static final int NEW_ENOUGH = 50;
 
     private final List<String> program;
+    private final Path module;
     private final Path work;
 
-    private ReadyClasses(List<String> program, Path work) {
+    private ReadyClasses(List<String> program, Path module, Path work) {
         this.program = program;
+        this.module = module;
         this.work = work;
     }
 
-    /** Puts the archive in its place in the runtime, which the program starts from by {@code program}. */
-    static void of(List<String> program, Path work) throws IOException {
-        ReadyClasses classes = new ReadyClasses(program, work);
+    /**
+     * Puts the archive in its place in the runtime, which the program starts from by {@code program}.
+     *
+     * @param module the folder of the classes that are not the JDK's
+     */
+    static void of(List<String> program, Path module, Path work) throws IOException {
+        ReadyClasses classes = new ReadyClasses(program, module, work);
         String book = work.resolve("book.xlsx").toString();
         classes.run(List.of("generate", "--template", "--out", book));
         List<List<String>> everyDay = List.of(
@@ -58,10 +67,27 @@ final class ReadyClasses {
             Path list = place.resolve("loaded.list");
             run(whole, "-XX:TieredStopAtLevel=1", "-XX:DumpLoadedClassList=" + list);
             try (Stream<String> lines = Files.lines(list)) {
-                return lines.filter(line -> !line.startsWith("@lambda-proxy")
-                                || KEPT_LAMBDA.matcher(line).matches())
+                return lines.filter(line -> !line.startsWith("@lambda-proxy") || isKept(line))
                         .toList();
             }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private boolean isKept(String lambda) {
+        Matcher parts = LAMBDA.matcher(lambda);
+        return parts.matches() && isNew(parts.group(1)) && isNew(parts.group(2));
+    }
+
+    private boolean isNew(String type) {
+        Path file = module.resolve(type + ".class");
+        if (!Files.exists(file)) {
+            return true; // the JDK's own
+        }
+        try (DataInputStream in = new DataInputStream(Files.newInputStream(file))) {
+            in.skipBytes(6);
+            return in.readUnsignedShort() >= NEW_ENOUGH;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
