@@ -1,10 +1,10 @@
 package weatherlap.datasets.table;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import weatherlap.sim.Each;
 
 /** Reports rows that repeat the key of an earlier one, be it in other capital letters. */
 public final class KeyCheck {
@@ -17,19 +17,20 @@ public final class KeyCheck {
     public KeyCheck(Schema schema, Problems problems) {
         this.schema = schema;
         this.problems = problems;
-        needed = Each.of(
-                Each.where(
-                        schema.columns(),
-                        column -> !column.mayBeEmpty() && schema.key().contains(column.name())),
-                Column::name);
+        needed = new ArrayList<>();
+        for (Column column : schema.columns()) {
+            if (!column.mayBeEmpty() && schema.key().contains(column.name())) {
+                needed.add(column.name());
+            }
+        }
     }
 
     /** Holds a row against those before it; one that lacks a part of its key is passed over. */
     public void check(Row row) {
-        if (schema.key().isEmpty() || Each.any(needed, column -> !row.has(column))) {
+        if (schema.key().isEmpty() || !hasKey(row)) {
             return;
         }
-        String key = String.join("/", Each.of(schema.key(), row::text));
+        String key = row.key(schema);
         String folded = key.toLowerCase(Locale.ROOT);
         Integer earlier = lines.putIfAbsent(folded, row.line());
         String spelling = spellings.putIfAbsent(folded, key);
@@ -43,5 +44,14 @@ public final class KeyCheck {
                     Quoted.of(key) + " differs from " + Quoted.of(spelling) + " in row " + earlier
                             + " only in capital letters");
         }
+    }
+
+    private boolean hasKey(Row row) {
+        for (String column : needed) {
+            if (!row.has(column)) {
+                return false;
+            }
+        }
+        return true;
     }
 }

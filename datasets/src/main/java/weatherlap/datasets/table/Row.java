@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
+import java.util.StringJoiner;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * One row of a table whose cells have been held against their columns. Ask a row for values only where it {@link #isSound()}, or for
@@ -81,7 +81,9 @@ public final class Row {
 
     /** What tells the row apart: the cells of the key, with slashes between them. */
     public String key(Schema schema) {
-        return schema.key().stream().map(this::text).collect(Collectors.joining("/"));
+        StringJoiner key = new StringJoiner("/");
+        schema.key().forEach(column -> key.add(text(column)));
+        return key.toString();
     }
 
     /** The cells that are not empty, by column. */
