@@ -56,7 +56,7 @@ public final class DriverWords {
         Share together = study.indices().get(Outcome.COST_DIFFERENCE.ordinal()).together();
         return "Share of the variance of the cost difference, by table: " + shares
                 + (others.isEmpty() ? "" : "; under 0.01 in all: " + others)
-                + "; " + share(together) + " no table makes by itself, but several together.";
+                + "; " + share(together) + " comes of several tables together, of none by itself.";
     }
 
     private static Optional<String> choices(DriverStudy study) {

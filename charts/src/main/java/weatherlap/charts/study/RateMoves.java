@@ -23,7 +23,7 @@ public record RateMoves(String scope, List<Rate> rates) implements Picture {
     /** Rates shown. */
     public static final int MOST = 18;
 
-    private static final double LABEL_PX = 310;
+    private static final double LABEL_PX = 350;
     private static final double RIGHT_PX = 76;
     private static final double ROW_PX = 20;
     private static final double RADIUS_PX = 4;

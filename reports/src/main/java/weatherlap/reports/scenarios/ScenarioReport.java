@@ -16,6 +16,7 @@ import weatherlap.reports.page.PlainTable;
 import weatherlap.reports.page.ReportPage;
 import weatherlap.reports.page.RunBlocks;
 import weatherlap.reports.page.Section;
+import weatherlap.reports.page.TableView;
 
 /**
  * What {@code compare --scenario} writes, but for {@code run.json} and the assumptions.
@@ -52,14 +53,7 @@ record ScenarioReport(String name, String scope, SideBySide sets, Map<String, Ob
                                         .subList(1, text.sentences().size())),
                                 new Block.Picture(Figure.of(text.slopes(scope), "scenario-methods.csv")),
                                 Block.Table.of(text.headlines()))),
-                        new Section(
-                                "plans",
-                                "Houses whose plan changes",
-                                "Plans",
-                                Section.Sheet.PLAIN,
-                                List.of(
-                                        new Block.Picture(Figure.of(text.changedKinds(scope), "flips-by-kind.csv")),
-                                        Block.Table.of(text.flips()))),
+                        new Section("plans", "Houses whose plan changes", "Plans", Section.Sheet.PLAIN, changed(text)),
                         new Section(
                                 "rules",
                                 "The rule of one set, used in another",
@@ -72,5 +66,12 @@ record ScenarioReport(String name, String scope, SideBySide sets, Map<String, Ob
                                 "Run",
                                 Section.Sheet.PLAIN,
                                 List.of(RunBlocks.depends(run)))));
+    }
+
+    /** By kind of house, then house by house where there are any. */
+    private List<Block> changed(SideBySideText text) {
+        Block kinds = new Block.Picture(Figure.of(text.changedKinds(scope), "flips-by-kind.csv"));
+        TableView flips = text.flips();
+        return flips.rows().isEmpty() ? List.of(kinds) : List.of(kinds, Block.Table.of(flips));
     }
 }

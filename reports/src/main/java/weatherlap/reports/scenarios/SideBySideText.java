@@ -47,8 +47,11 @@ record SideBySideText(SideBySide sets) {
                             : answer + ": " + Numbers.usd(Math.abs(row.changeUsd())) + " "
                                     + (row.changeUsd() < 0 ? "better" : "worse") + " for "
                                     + pair().first().inSentence() + " than under the first set, give or take "
-                                    + Numbers.usd(row.errorUsd()) + " of chance. The plan changes in "
-                                    + Numbers.count(row.flips().size(), "house", "houses") + ".");
+                                    + Numbers.usd(row.errorUsd()) + " of chance. "
+                                    + (row.flips().isEmpty()
+                                            ? "No house changes its plan."
+                                            : "The plan changes at "
+                                                    + Numbers.count(row.flips().size(), "house", "houses") + "."));
         }
         return sentences;
     }

@@ -41,6 +41,9 @@ class ScenarioOptionTest {
 
     @Test
     void theSameTablesChangeNothing() throws Exception {
+        assertThat(Files.readString(sets.resolve("scenarios.html")))
+                .contains("No house changes its plan.")
+                .doesNotContain("in 0 houses");
         List<List<String>> rows = Outputs.rows(sets.resolve("scenarios.csv"));
         assertThat(rows).hasSize(4);
         assertThat(rows.get(2).subList(0, 5)).containsExactly("own", rows.get(1).get(1), "0.00", "0.00", "0");
