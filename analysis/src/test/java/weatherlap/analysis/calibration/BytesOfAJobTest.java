@@ -29,7 +29,7 @@ class BytesOfAJobTest {
     }
 
     private static <T> double bytes(Supplier<T> made) {
-        made.get();
+        assertThat(made.get()).isNotNull();
         long before = held();
         T kept = made.get();
         double bytes = (held() - before) / (double) JOBS;
