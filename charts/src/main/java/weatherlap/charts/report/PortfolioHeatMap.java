@@ -11,7 +11,6 @@ import weatherlap.charts.kit.Frame;
 import weatherlap.charts.kit.HeatMap;
 import weatherlap.charts.kit.Layer;
 import weatherlap.charts.kit.Lettering;
-import weatherlap.charts.kit.Luminance;
 import weatherlap.charts.kit.Picture;
 import weatherlap.charts.kit.Scales;
 import weatherlap.charts.kit.Theme;

@@ -7,6 +7,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import weatherlap.charts.report.Luminance;
 
 /** The palette can be read by everyone, on paper and in grey. */
 class ToneTest {

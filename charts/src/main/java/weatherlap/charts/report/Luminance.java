@@ -1,6 +1,7 @@
-package weatherlap.charts.kit;
+package weatherlap.charts.report;
 
 import java.awt.Color;
+import weatherlap.charts.kit.Tone;
 
 /**
  * How well text stands out from its ground.
