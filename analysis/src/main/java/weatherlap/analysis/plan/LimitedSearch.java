@@ -2,7 +2,6 @@ package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -22,7 +21,7 @@ final class LimitedSearch {
     static final int MOST_LOOKS = 100_000;
     private static final double SLACK = 1e-12;
 
-    private final List<List<Bounded>> walls = new ArrayList<>();
+    private final List<List<BoundedOption>> walls = new ArrayList<>();
     private final double[] setupUsd;
     private final double leastDry;
     private final double logOfReference;
@@ -57,9 +56,9 @@ final class LimitedSearch {
         }
         logOfReference = Math.log(PlanSearch.mean(weights));
         for (int w = 0; w < walls.size(); w++) {
-            List<Bounded> options = new ArrayList<>(walls.get(w).size());
+            List<BoundedOption> options = new ArrayList<>(walls.get(w).size());
             for (WallOption option : walls.get(w)) {
-                options.add(new Bounded(option, above.get(w), weights, walls.size()));
+                options.add(new BoundedOption(option, above.get(w), weights, walls.size()));
             }
             this.walls.add(options);
         }
@@ -92,9 +91,9 @@ final class LimitedSearch {
         if (least == Double.POSITIVE_INFINITY) {
             return;
         }
-        List<List<Bounded>> options = new ArrayList<>(cheapest.length);
+        List<List<BoundedOption>> options = new ArrayList<>(cheapest.length);
         for (int w = 0; w < cheapest.length; w++) {
-            List<Bounded> own = undominated(within(walls.get(w), set, usd - least + cheapest[w]));
+            List<BoundedOption> own = undominated(within(walls.get(w), set, usd - least + cheapest[w]));
             if (own.isEmpty()) {
                 return;
             }
@@ -104,22 +103,22 @@ final class LimitedSearch {
     }
 
     /** What the cheapest option within a set costs, the cheapest being first; infinite: there is none. */
-    private static double leastUsd(List<Bounded> wall, int set) {
-        for (Bounded option : wall) {
-            if (option.option.within(set)) {
+    private static double leastUsd(List<BoundedOption> wall, int set) {
+        for (BoundedOption option : wall) {
+            if (option.within(set)) {
                 return option.usd();
             }
         }
         return Double.POSITIVE_INFINITY;
     }
 
-    private List<Bounded> within(List<Bounded> wall, int set, double belowUsd) {
-        List<Bounded> within = new ArrayList<>();
-        for (Bounded option : wall) {
+    private List<BoundedOption> within(List<BoundedOption> wall, int set, double belowUsd) {
+        List<BoundedOption> within = new ArrayList<>();
+        for (BoundedOption option : wall) {
             if (!(option.usd() < belowUsd)) {
                 break;
             }
-            if (option.option.within(set) && option.mean() >= leastDry) {
+            if (option.within(set) && option.mean() >= leastDry) {
                 within.add(option);
             }
         }
@@ -141,73 +140,17 @@ final class LimitedSearch {
         return above;
     }
 
-    /** An option; what it takes to hold it against others is worked out once, where it is asked for. */
-    private static final class Bounded {
-        private final WallOption option;
-        private final double[] reference;
-        private final double[] weights;
-        private final int walls;
-        private double[] dry;
-        private double mean;
-        private double log = Double.NaN;
-
-        /**
-         * @param reference N⁰ of its wall, by draw
-         * @param weights T, by draw
-         * @param walls W
-         */
-        Bounded(WallOption option, double[] reference, double[] weights, int walls) {
-            this.option = option;
-            this.reference = reference;
-            this.weights = weights;
-            this.walls = walls;
-        }
-
-        double usd() {
-            return option.usd();
-        }
-
-        /** By draw: chance that all openings of the wall stay dry. */
-        double[] dry() {
-            if (dry == null) {
-                dry = option.dry();
-                mean = PlanSearch.mean(dry);
-            }
-            return dry;
-        }
-
-        double mean() {
-            dry();
-            return mean;
-        }
-
-        /** Its part of the bound, g. */
-        double log() {
-            if (Double.isNaN(log)) {
-                double[] own = dry();
-                double sum = 0;
-                double all = 0;
-                for (int d = 0; d < own.length; d++) {
-                    sum += weights[d] * Math.pow(own[d] / reference[d], walls);
-                    all += weights[d];
-                }
-                log = Math.log(sum / all) / walls;
-            }
-            return log;
-        }
-    }
-
     /**
      * Without those that another is neither dearer than nor wetter than in any draw. What is nowhere wetter has no smaller sum over the
      * draws, rounded sums included, so that only options of larger sums are held against one, the largest first.
      *
      * @param options the cheapest first
      */
-    private static List<Bounded> undominated(List<Bounded> options) {
-        List<Bounded> kept = new ArrayList<>();
+    private static List<BoundedOption> undominated(List<BoundedOption> options) {
+        List<BoundedOption> kept = new ArrayList<>();
         double[][] driestFirst = new double[options.size()][];
         double[] sums = new double[options.size()];
-        for (Bounded option : options) {
+        for (BoundedOption option : options) {
             double[] own = option.dry();
             double sum = sum(own);
             int place = 0;
@@ -247,14 +190,14 @@ final class LimitedSearch {
 
     /** One branch-and-bound search. */
     private final class Branches {
-        private final List<List<Bounded>> options;
+        private final List<List<BoundedOption>> options;
         private final double baseUsd;
         private final double needed = Math.log(leastDry) - logOfReference - 1e-9;
         private final List<Frontier> after = new ArrayList<>();
         private final WallOption[] chosen;
         private int looks;
 
-        Branches(List<List<Bounded>> options, double baseUsd) {
+        Branches(List<List<BoundedOption>> options, double baseUsd) {
             this.baseUsd = baseUsd;
             this.options = options;
             Frontier frontier = Frontier.NOTHING;
@@ -278,7 +221,7 @@ final class LimitedSearch {
                 }
                 return;
             }
-            for (Bounded option : options.get(wall)) {
+            for (BoundedOption option : options.get(wall)) {
                 double rest = after.get(wall).leastUsd(needed - log - option.log());
                 double bound = spent + option.usd() + rest;
                 if (bound < usd) {
@@ -289,52 +232,11 @@ final class LimitedSearch {
                     double[] next = dry.clone();
                     PlanCost.times(next, option.dry());
                     if (PlanSearch.mean(next) >= leastDry) {
-                        chosen[wall] = option.option;
+                        chosen[wall] = option.option();
                         look(wall + 1, spent + option.usd(), log + option.log(), next);
                     }
                 }
             }
-        }
-    }
-
-    /** Sums over some walls that no other beats on cost and on the bound of the chance; the cheaper first. */
-    private record Frontier(double[] usd, double[] log) {
-        static final Frontier NOTHING = new Frontier(new double[] {0}, new double[] {0});
-
-        private record Sum(double usd, double log) {}
-
-        Frontier with(List<Bounded> options) {
-            List<Sum> sums = new ArrayList<>(options.size() * usd.length);
-            for (Bounded option : options) {
-                for (int i = 0; i < usd.length; i++) {
-                    sums.add(new Sum(usd[i] + option.usd(), log[i] + option.log()));
-                }
-            }
-            sums.sort(Comparator.comparingDouble(Sum::usd));
-            List<Sum> kept = new ArrayList<>();
-            for (Sum sum : sums) {
-                if (kept.isEmpty() || sum.log > kept.get(kept.size() - 1).log) {
-                    kept.add(sum);
-                }
-            }
-            return new Frontier(
-                    kept.stream().mapToDouble(Sum::usd).toArray(),
-                    kept.stream().mapToDouble(Sum::log).toArray());
-        }
-
-        /** Least cost at which so much is reached; infinite: at none. */
-        double leastUsd(double needed) {
-            int low = 0;
-            int high = log.length;
-            while (low < high) {
-                int middle = (low + high) >>> 1;
-                if (log[middle] >= needed) {
-                    high = middle;
-                } else {
-                    low = middle + 1;
-                }
-            }
-            return low == log.length ? Double.POSITIVE_INFINITY : usd[low];
         }
     }
 }

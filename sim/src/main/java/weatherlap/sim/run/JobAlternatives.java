@@ -96,7 +96,7 @@ public final class JobAlternatives {
                 people,
                 work.meanMinutes(),
                 work.crewDays().days(),
-                work.material().value(),
+                work.materialUsd(),
                 work.openings().stream().map(OpeningWork::meanMinutes).toList());
     }
 

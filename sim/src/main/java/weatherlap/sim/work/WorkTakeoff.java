@@ -191,17 +191,7 @@ public record WorkTakeoff(
 
     /** Material of the house, USD: units, items in whole packages, permit and tipping. */
     public Amount material() {
-        List<OpeningWork> all = openings();
-        Amount items = Amount.sum("items", "USD", Each.of(materials, MaterialLine::amount));
-        return Amount.sum(
-                "material",
-                "USD",
-                List.of(
-                        Amount.sum("new units", "USD", Each.of(all, OpeningWork::unit)),
-                        items,
-                        Amount.sum("tipping", "USD", Each.of(all, OpeningWork::tipping)),
-                        restOfTipping(),
-                        assumptions.scenario().amount(Scalar.PERMIT_USD)));
+        return MaterialAmounts.all(assumptions.scenario(), openings(), materials);
     }
 
     /** The value of {@link #material()}, USD. */
@@ -229,7 +219,7 @@ public record WorkTakeoff(
 
     /** What the house pays the tip beyond the weight of its openings, USD: a load has a least charge. */
     public Amount restOfTipping() {
-        return Disposal.restOfLeastCharge(assumptions.scenario(), Each.of(openings(), OpeningWork::tipping));
+        return MaterialAmounts.restOfTipping(assumptions.scenario(), openings());
     }
 
     /** Expected material of each opening, USD: the values of {@link #materialOfOpening}. */
@@ -247,14 +237,7 @@ public record WorkTakeoff(
 
     /** Material of one opening, USD: its unit, its tipping and what it uses of the items. */
     public Amount materialOfOpening(int opening) {
-        OpeningWork work = openings().get(opening);
-        Stream<Amount> items = materials.stream()
-                .filter(line -> line.openings().get(opening) > 0)
-                .map(line -> line.openingAmount(opening));
-        return Amount.sum(
-                "material of opening " + work.opening().id(),
-                "USD",
-                Stream.concat(Stream.of(work.unit(), work.tipping()), items).toList());
+        return MaterialAmounts.ofOpening(openings().get(opening), opening, materials);
     }
 
     /**
@@ -262,18 +245,7 @@ public record WorkTakeoff(
      * permit.
      */
     public Amount materialOfHouse() {
-        Stream<Amount> shared = materials.stream().filter(l -> l.shared() > 0).map(MaterialLine::sharedAmount);
-        Stream<Amount> rest = materials.stream().map(MaterialLine::remainderAmount);
-        return Amount.sum(
-                "material of the house",
-                "USD",
-                Stream.of(
-                                shared,
-                                rest,
-                                Stream.of(
-                                        restOfTipping(), assumptions.scenario().amount(Scalar.PERMIT_USD)))
-                        .flatMap(s -> s)
-                        .toList());
+        return MaterialAmounts.ofHouse(assumptions.scenario(), openings(), materials);
     }
 
     /** The permit, and what the house pays the tip beyond the weight of its openings, USD. */
