@@ -6,20 +6,23 @@ final class BoundedOption {
     private final double[] reference;
     private final double[] weights;
     private final int walls;
+    private final double leastDry;
     private double[] dry;
-    private double mean;
+    private double mean = Double.NaN;
     private double log = Double.NaN;
 
     /**
      * @param reference N⁰ of its wall, by draw
      * @param weights T, by draw
      * @param walls W
+     * @param leastDry mean chance of the wall that the house needs
      */
-    BoundedOption(WallOption option, double[] reference, double[] weights, int walls) {
+    BoundedOption(WallOption option, double[] reference, double[] weights, int walls, double leastDry) {
         this.option = option;
         this.reference = reference;
         this.weights = weights;
         this.walls = walls;
+        this.leastDry = leastDry;
     }
 
     WallOption option() {
@@ -34,18 +37,22 @@ final class BoundedOption {
         return option.usd();
     }
 
-    /** By draw: chance that all openings of the wall stay dry. */
+    /**
+     * By draw: chance that all openings of the wall stay dry. Kept where the wall is dry enough; a wall of twelve windows has half a million
+     * ways, most of them too wet.
+     */
     double[] dry() {
-        if (dry == null) {
-            dry = option.dry();
-            mean = PlanSearch.mean(dry);
-        }
-        return dry;
+        return isDryEnough() ? dry : option.dry();
     }
 
-    double mean() {
-        dry();
-        return mean;
+    /** Whether the house can keep the limit with it, were all other walls dry. */
+    boolean isDryEnough() {
+        if (Double.isNaN(mean)) {
+            double[] own = option.dry();
+            mean = PlanSearch.mean(own);
+            dry = mean >= leastDry ? own : null;
+        }
+        return mean >= leastDry;
     }
 
     /** Its part of the bound, g. */

@@ -58,7 +58,7 @@ final class LimitedSearch {
         for (int w = 0; w < walls.size(); w++) {
             List<BoundedOption> options = new ArrayList<>(walls.get(w).size());
             for (WallOption option : walls.get(w)) {
-                options.add(new BoundedOption(option, above.get(w), weights, walls.size()));
+                options.add(new BoundedOption(option, above.get(w), weights, walls.size(), this.leastDry));
             }
             this.walls.add(options);
         }
@@ -118,7 +118,7 @@ final class LimitedSearch {
             if (!(option.usd() < belowUsd)) {
                 break;
             }
-            if (option.within(set) && option.mean() >= leastDry) {
+            if (option.within(set) && option.isDryEnough()) {
                 within.add(option);
             }
         }
