@@ -99,8 +99,9 @@ final class Fitter {
             RatePrior prior = seen.informed(believed(guess.crewSpread()), guess.unknowns());
             Triangle triangle = equations.triangle(guess.unknowns(), guess.noise());
             fit = RateRegression.fit(triangle, Optional.of(prior), noisePrior, unknowns.steps());
-            double moved = moved(guess.unknowns(), fit.coefficients().toArray());
-            guess = new Guess(fit.coefficients().toArray(), fit.noise(), crewSpread(fit));
+            double[] next = fit.coefficients().toArray();
+            double moved = moved(guess.unknowns(), next);
+            guess = new Guess(next, fit.noise(), crewSpread(fit));
             if (moved < settled) {
                 break;
             }

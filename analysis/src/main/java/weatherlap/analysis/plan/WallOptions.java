@@ -28,7 +28,8 @@ final class WallOptions {
 
     private final double leastUsd;
 
-    private WallOptions(List<WallOption> options, double leastUsd) {
+    /** @param boundUsd that no way of doing the wall costs less than, where the options are not all; else not asked */
+    private WallOptions(List<WallOption> options, boolean all, double boundUsd) {
         this.options = options;
         for (WallOption option : options) {
             WallOption best = cheapest[option.methods()];
@@ -36,7 +37,7 @@ final class WallOptions {
                 cheapest[option.methods()] = option;
             }
         }
-        this.leastUsd = leastUsd;
+        leastUsd = all ? cheapest(~0).orElseThrow().usd() : boundUsd;
     }
 
     /** @param open in the order of the wall's openings */
@@ -60,8 +61,7 @@ final class WallOptions {
         for (FirstOpenings all : firsts) {
             options.add(new WallOption(all, all.usd(wall)));
         }
-        WallOptions found = new WallOptions(options, least);
-        return exact ? new WallOptions(options, found.cheapest(~0).orElseThrow().usd()) : found;
+        return new WallOptions(options, exact, least);
     }
 
     private static double leastUsd(List<Way> ways) {

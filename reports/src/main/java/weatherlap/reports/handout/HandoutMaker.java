@@ -121,6 +121,8 @@ public final class HandoutMaker {
         List<Method> methods = List.copyOf(choices.methods());
         WindowViews windows = new WindowViews(kinds, methods, takeoffs, density, words());
         List<WindowSection> sections = windows.sections();
+        Optional<TickTable> ticked =
+                density.bounded() ? Optional.empty() : Optional.of(TickTable.of(choices, takeoffs, sheet.prices()));
         Optional<Figure> rose = rain.climate().anyBearing() ? Optional.empty() : Optional.of(rain.rose());
         return new Handout(
                 words(),
@@ -132,7 +134,7 @@ public final class HandoutMaker {
                 offer.table(),
                 new MixedPlan(choices, offer.names(), reasons, sheet.prices(), words(), density).windows(),
                 new SeeTheDifference(kinds, choices, methods, takeoffs, offer.names(), density).difference(),
-                new MethodLines(house.cladding(), words()).columns(named(density)),
+                new MethodLines(house.cladding(), words()).columns(named(ticked)),
                 sections,
                 windows.rest(),
                 windows.footPx(),
@@ -146,7 +148,7 @@ public final class HandoutMaker {
                 Stream.of("uncertain.faults", "uncertain.prices", "uncertain.glass")
                         .map(words()::of)
                         .toList(),
-                density.bounded() ? Optional.empty() : Optional.of(ticks()),
+                ticked.map(table -> TickViews.of(table, choices, offer, kinds, sheet.pricesShown())),
                 density.bounded() ? notPrinted() : "");
     }
 
@@ -163,14 +165,6 @@ public final class HandoutMaker {
                 new ShopSide(choices, offer, direct, floor, serviceReserve).sheets());
     }
 
-    private Ticks ticks() {
-        return TickViews.of(tickTable(), choices, offer, kinds, sheet.pricesShown());
-    }
-
-    private TickTable tickTable() {
-        return TickTable.of(choices, takeoffs, sheet.prices());
-    }
-
     /** A sentence where names are spelt otherwise on paper than on the page; else empty. */
     private String notPrinted() {
         return Stream.concat(sheet.shop().letterhead().name().stream(), Unprintable.names(house))
@@ -180,11 +174,9 @@ public final class HandoutMaker {
     }
 
     /** The methods that it names: those of its choices, and on a page those to tick. */
-    private Set<Method> named(Density density) {
+    private Set<Method> named(Optional<TickTable> ticked) {
         Set<Method> named = EnumSet.copyOf(choices.methods());
-        if (!density.bounded()) {
-            tickTable().walls().forEach(rows -> rows.forEach(row -> named.addAll(row.methods())));
-        }
+        ticked.ifPresent(table -> table.walls().forEach(rows -> rows.forEach(row -> named.addAll(row.methods()))));
         return named;
     }
 

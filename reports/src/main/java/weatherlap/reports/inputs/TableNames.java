@@ -48,25 +48,29 @@ public final class TableNames {
         Stream.of(portfolio, assumptions)
                 .flatMap(Optional::stream)
                 .filter(folder -> Beside.from(folder).isPresent())
-                .forEach(folder -> SheetNames.in(folder).sheets().forEach((file, sheet) -> {
-                    tables.put(file, from(folder, file));
-                    if (!sheet.called().isEmpty()) {
-                        Map<String, String> own = new LinkedHashMap<>();
-                        sheet.letters().keySet().forEach(heading -> own.put(heading, heading));
-                        own.putAll(sheet.called());
-                        headings.put(file, own);
-                    }
-                }));
+                .forEach(folder -> {
+                    SheetNames names = SheetNames.in(folder);
+                    names.sheets().forEach((file, sheet) -> {
+                        tables.put(file, from(folder, names, file));
+                        if (!sheet.called().isEmpty()) {
+                            Map<String, String> own = new LinkedHashMap<>();
+                            sheet.letters().keySet().forEach(heading -> own.put(heading, heading));
+                            own.putAll(sheet.called());
+                            headings.put(file, own);
+                        }
+                    });
+                });
         assumptions.filter(folder -> Beside.from(folder).isPresent()).ifPresent(folder -> {
-            SheetNames.in(folder).sheets().forEach((file, sheet) -> cells.put(file, sheet.cells()));
-            AssumptionTables.SCHEMAS.forEach(schema -> cells.put(schema.file(), cells(folder, schema)));
+            SheetNames names = SheetNames.in(folder);
+            names.sheets().forEach((file, sheet) -> cells.put(file, sheet.cells()));
+            AssumptionTables.SCHEMAS.forEach(schema -> cells.put(schema.file(), cells(folder, names, schema)));
         });
         return new SourceNames(tables, headings, cells);
     }
 
     /** The first cell of each row of a table, whose lines are the rows of its sheet. */
-    private static Map<String, String> cells(Path folder, Schema schema) {
-        SheetNames.Sheet sheet = SheetNames.in(folder).sheets().get(schema.file());
+    private static Map<String, String> cells(Path folder, SheetNames names, Schema schema) {
+        SheetNames.Sheet sheet = names.sheets().get(schema.file());
         String letter = sheet == null ? null : sheet.letters().get(schema.key().get(0));
         Problems none = new Problems();
         return letter == null
@@ -81,8 +85,11 @@ public final class TableNames {
     }
 
     private static String from(Path folder, String file) {
-        Optional<SheetNames.Sheet> sheet =
-                Optional.ofNullable(SheetNames.in(folder).sheets().get(file));
+        return from(folder, SheetNames.in(folder), file);
+    }
+
+    private static String from(Path folder, SheetNames names, String file) {
+        Optional<SheetNames.Sheet> sheet = Optional.ofNullable(names.sheets().get(file));
         return Beside.from(folder)
                 .flatMap(book -> sheet.map(known -> Inputs.name(book)
                         + (known.letters().isEmpty() ? "" : ", sheet " + Characters.shown(known.name()))))

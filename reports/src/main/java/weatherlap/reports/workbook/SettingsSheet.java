@@ -54,13 +54,7 @@ record SettingsSheet(Scenario scenario) {
         texts(sheet, r, choice.key(), "", choice.meaning(), "", "");
         sheet.value(r, VALUE, scenario.choice(choice));
         if (!choice.allowed().isEmpty()) {
-            sheet.range(r, VALUE, r, VALUE)
-                    .validateWithListByFormula(lists.range(choice.allowed()))
-                    .allowBlank(false)
-                    .showDropdown(true)
-                    .showErrorMessage(true)
-                    .errorTitle(choice.key())
-                    .error("Pick one of the list.");
+            lists.pick(sheet.range(r, VALUE, r, VALUE), choice.allowed(), false, choice.key());
         }
     }
 

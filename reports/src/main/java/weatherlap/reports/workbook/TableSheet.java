@@ -47,13 +47,7 @@ final class TableSheet {
             Column column = columns.get(c);
             heading(sheet, c, column);
             if (column.type() instanceof CellType.Word word) {
-                sheet.range(1, c, Math.max(LAST_ROW, rows.size()), c)
-                        .validateWithListByFormula(lists.range(word.allowed()))
-                        .allowBlank(true)
-                        .showDropdown(true)
-                        .showErrorMessage(true)
-                        .errorTitle(column.name())
-                        .error("Pick one of the list.");
+                lists.pick(sheet.range(1, c, Math.max(LAST_ROW, rows.size()), c), word.allowed(), true, column.name());
             }
             for (int r = 0; r < rows.size(); r++) {
                 value(sheet, r + 1, c, column, rows.get(r).text(column.name()));

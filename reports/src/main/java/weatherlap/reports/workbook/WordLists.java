@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.dhatim.fastexcel.Range;
 import org.dhatim.fastexcel.VisibilityState;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
@@ -15,8 +16,22 @@ final class WordLists {
 
     private final Map<List<String>, Integer> columns = new LinkedHashMap<>();
 
+    /**
+     * Lets cells be picked from a list alone.
+     *
+     * @param title of what is said where something else is typed
+     */
+    void pick(Range cells, List<String> words, boolean mayBeBlank, String title) {
+        cells.validateWithListByFormula(range(words))
+                .allowBlank(mayBeBlank)
+                .showDropdown(true)
+                .showErrorMessage(true)
+                .errorTitle(title)
+                .error("Pick one of the list.");
+    }
+
     /** Where a list will stand, as a formula. */
-    String range(List<String> words) {
+    private String range(List<String> words) {
         String column = SheetNames.letters(columns.computeIfAbsent(words, w -> columns.size()));
         return SHEET + "!$" + column + "$1:$" + column + "$" + words.size();
     }

@@ -28,6 +28,7 @@ final class DayPlanner {
     private final List<Wall> walls;
     private final List<Team> teams;
     private final List<Double> wallMinutes;
+    private final double allMinutes;
     private final List<Integer> remaining;
     private final List<Stint> stints = new ArrayList<>();
     /** By wall, then by opening: its day. */
@@ -40,9 +41,11 @@ final class DayPlanner {
         int count = crew < TWO_TEAMS_FROM ? 1 : 2;
         teams = Each.upTo(count, team -> new Team(team + 1, (double) crew / count));
         wallMinutes = Each.of(walls, Wall::minutes);
-        remaining = new ArrayList<>(Each.where(
+        List<Integer> worked = Each.where(
                 Each.upTo(walls.size(), wall -> wall),
-                wall -> !walls.get(wall).runs().isEmpty()));
+                wall -> !walls.get(wall).runs().isEmpty());
+        allMinutes = Sum.of(worked, wallMinutes::get);
+        remaining = new ArrayList<>(worked);
         remaining.sort(Comparator.comparing(wall -> -wallMinutes.get(wall)));
         begun = Each.of(walls, DayPlanner::openings);
     }
@@ -72,8 +75,7 @@ final class DayPlanner {
         for (Stint stint : stints) {
             days = Math.max(days, stint.day());
         }
-        double minutes = Sum.of(Each.where(walls, wall -> !wall.runs().isEmpty()), Wall::minutes);
-        double over = minutes + houseMinutes - days * crew * dayMinutes;
+        double over = allMinutes + houseMinutes - days * crew * dayMinutes;
         return Math.max(1, days + (int) Math.max(0, Math.ceil((over - SLACK_MINUTES) / (crew * dayMinutes))));
     }
 
