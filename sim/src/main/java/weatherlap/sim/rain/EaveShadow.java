@@ -1,8 +1,7 @@
 package weatherlap.sim.rain;
 
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import weatherlap.sim.Check;
 
 /**
@@ -37,24 +36,29 @@ final class EaveShadow {
         this.litresOverTangentFrom = litresOverTangentFrom;
     }
 
-    /** One hour on one wall. */
-    private record Slant(double tangent, double litres) {}
-
-    /** Of the hours of one or more walls, taken together. */
+    /** Of the hours of one or more walls, taken together; hours that slant alike stay in their order. */
     static EaveShadow of(List<WallHours> walls) {
-        List<Slant> slants = walls.stream()
-                .flatMap(hours ->
-                        IntStream.range(0, hours.count()).mapToObj(i -> new Slant(hours.tangent(i), hours.litres(i))))
-                .sorted(Comparator.comparingDouble(Slant::tangent))
-                .toList();
-        int n = slants.size();
-        double[] tangent = slants.stream().mapToDouble(Slant::tangent).toArray();
+        int n = walls.stream().mapToInt(WallHours::count).sum();
+        double[] tangent = new double[n];
+        int hour = 0;
+        for (WallHours hours : walls) {
+            for (int i = 0; i < hours.count(); i++) {
+                tangent[hour++] = hours.tangent(i);
+            }
+        }
+        Arrays.sort(tangent);
         double[] litres = new double[n + 1];
         double[] litresOverTangent = new double[n + 1];
+        int[] alike = new int[n];
+        for (WallHours hours : walls) {
+            for (int i = 0; i < hours.count(); i++) {
+                int first = firstNotUnder(tangent, hours.tangent(i));
+                litres[first + alike[first]++] = hours.litres(i);
+            }
+        }
         for (int i = n - 1; i >= 0; i--) {
-            double a = slants.get(i).litres();
-            litres[i] = litres[i + 1] + a;
-            litresOverTangent[i] = litresOverTangent[i + 1] + a / tangent[i];
+            litresOverTangent[i] = litresOverTangent[i + 1] + litres[i] / tangent[i];
+            litres[i] += litres[i + 1];
         }
         return new EaveShadow(tangent, litres, litresOverTangent);
     }
@@ -90,15 +94,18 @@ final class EaveShadow {
 
     /** First hour whose tangent exceeds overhang over depth. */
     private int firstAbove(double overhangM, double scaledDepthM) {
-        double limit = overhangM / scaledDepthM;
+        return firstNotUnder(tangent, Math.nextUp(overhangM / scaledDepthM));
+    }
+
+    private static int firstNotUnder(double[] ascending, double limit) {
         int low = 0;
-        int high = tangent.length;
+        int high = ascending.length;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (tangent[middle] > limit) {
-                high = middle;
-            } else {
+            if (ascending[middle] < limit) {
                 low = middle + 1;
+            } else {
+                high = middle;
             }
         }
         return low;
