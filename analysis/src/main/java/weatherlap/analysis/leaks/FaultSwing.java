@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.house.House;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -18,7 +19,7 @@ import weatherlap.sim.run.Simulator;
  * @param high likewise with the high share
  */
 public record FaultSwing(LapFault fault, Method method, double low, double high) {
-    /** Openings that are enough to see it by: of very many some leak whatever the share, and each row is simulated twice. */
+    /** Openings that are enough to see it by: of very many some leak whatever the share, and each row is run twice. */
     private static final int MOST_OPENINGS = 100;
 
     /** Points by which the score moves. */
@@ -29,37 +30,24 @@ public record FaultSwing(LapFault fault, Method method, double low, double high)
     /** Every fault that stands after the method, the one that moves the score most first. */
     public static List<FaultSwing> of(Simulator simulator, House whole, Method method) {
         House house = whole.withFirst(MOST_OPENINGS);
+        HouseTakeoff takeoff = simulator.takeoff(house).get(method);
         List<LapFault> faults = simulator.assumptions().faults();
         return IntStream.range(0, faults.size())
                 .filter(f -> house.openings().anyMatch(opening -> faults.get(f)
                         .canStand(
                                 house, opening, method, simulator.assumptions().scenario())))
-                .mapToObj(f -> new FaultSwing(
-                        faults.get(f),
-                        method,
-                        score(
-                                simulator,
-                                house,
-                                method,
-                                f,
-                                faults.get(f).admitted().low()),
-                        score(
-                                simulator,
-                                house,
-                                method,
-                                f,
-                                faults.get(f).admitted().high())))
+                .mapToObj(f -> of(simulator, takeoff, f))
                 .sorted(Comparator.comparingDouble(FaultSwing::width).reversed())
                 .toList();
     }
 
-    private static double score(Simulator simulator, House house, Method method, int fault, double share) {
-        return simulator
-                .withAdmitted(fault, share)
-                .simulate(house)
-                .method(method)
-                .leakScore()
-                .mean();
+    private static FaultSwing of(Simulator simulator, HouseTakeoff takeoff, int position) {
+        LapFault fault = simulator.assumptions().faults().get(position);
+        return new FaultSwing(
+                fault,
+                takeoff.method(),
+                simulator.withAdmitted(position, fault.admitted().low()).leakScore(takeoff),
+                simulator.withAdmitted(position, fault.admitted().high()).leakScore(takeoff));
     }
 
     /** The first of these swings in one line. */

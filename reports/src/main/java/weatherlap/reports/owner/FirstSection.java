@@ -2,6 +2,7 @@ package weatherlap.reports.owner;
 
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -52,20 +53,21 @@ public final class FirstSection {
     }
 
     private static BothSides chart(OwnerFigures figures, List<OwnHouse> shown, int widthPx, int heightPx) {
-        Set<OwnHouse> marked = new HashSet<>();
-        List<OwnHouse> departing = figures.departing();
-        departing.stream().limit(NAMED).forEach(marked::add);
+        List<Integer> departing =
+                figures.departing().stream().map(OwnHouse::number).toList();
+        Set<Integer> marked = new HashSet<>(departing.subList(0, Math.min(NAMED, departing.size())));
+        Set<Integer> apart = new HashSet<>(departing);
         shown.stream()
-                .filter(house -> !departing.contains(house))
-                .sorted(java.util.Comparator.comparingDouble(house -> -Math.abs(house.familySavesUsd())))
+                .filter(house -> !apart.contains(house.number()))
+                .sorted(Comparator.comparingDouble(house -> -Math.abs(house.familySavesUsd())))
                 .limit(NAMED)
-                .forEach(marked::add);
+                .forEach(house -> marked.add(house.number()));
         Stream<BothSides.House> houses = shown.stream()
                 .map(house -> new BothSides.House(
                         house.choice().result().house().label(),
                         house.familySavesUsd(),
                         house.choice().shopEarnsMoreUsd(),
-                        marked.contains(house)));
+                        marked.contains(house.number())));
         return new BothSides(
                 figures.answer().contrast(),
                 Numbers.count(figures.years(), "year", "years"),

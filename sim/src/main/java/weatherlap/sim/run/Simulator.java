@@ -99,6 +99,17 @@ public final class Simulator {
         return world.draws();
     }
 
+    /**
+     * The mean leak score of a house, 0 to 100: that of {@link #simulate}, without the work and its price.
+     *
+     * @param takeoff of the house by one method, from this simulator or one {@link #withAdmitted} another share
+     */
+    public double leakScore(HouseTakeoff takeoff) {
+        HouseLeaks leaks = HouseLeaks.of(
+                takeoff.leaks(), world.repairUsd(), world.meanRepairUsd(), leakCauses(takeoff.house()), scratch.get());
+        return 100 * Summary.mean(leaks.any());
+    }
+
     /** What one house is without any draw, by method: the same that {@link #simulate} draws from. */
     public Map<Method, HouseTakeoff> takeoff(House house) {
         return HouseTakeoff.of(house, assumptions, climate, leakTables);
