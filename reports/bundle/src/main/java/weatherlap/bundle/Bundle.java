@@ -15,8 +15,8 @@ public final class Bundle {
     private static final String NAME = "weatherlap";
     private static final String MAIN = OneModule.NAME + "/weatherlap.reports.Main";
     /**
-     * For runs of seconds: the first compiler alone, and early; the plainest collector. By {@code weatherlap.launched} the program knows how
-     * to start itself again with both compilers for a run of minutes.
+     * For runs of seconds: the first compiler alone, and early; the plainest collector, with room enough that it has little to do. By
+     * {@code weatherlap.launched} the program knows how to start itself again with both compilers for a run of minutes.
      */
     private static final List<String> FLAGS = List.of(
             "-XX:TieredStopAtLevel=1",
@@ -25,6 +25,7 @@ public final class Bundle {
             "-XX:Tier3CompileThreshold=1000",
             "-XX:Tier3BackEdgeThreshold=20000",
             "-XX:+UseSerialGC",
+            "-XX:NewSize=192m",
             "-Dweatherlap.launched=" + MAIN);
 
     private final Path root;

@@ -46,8 +46,10 @@ final class ReadyClasses {
         List<List<String>> everyDay = List.of(
                 List.of("--help"),
                 List.of("compare", book, "--draws", "64", "--out"),
+                List.of("compare", "--draws", "64", "--out"),
                 List.of("handout", "--house", "G0014", "--out"),
-                List.of("crewsheet", "--house", "G0014", "--method", "insert", "--out"),
+                List.of("handout", "--house", "G0046", "--out"),
+                List.of("crewsheet", "--house", "G0046", "--method", "plan", "--out"),
                 List.of("generate", "--template", "--out"));
         Set<String> seen = new LinkedHashSet<>();
         everyDay.parallelStream().map(classes::loaded).forEachOrdered(seen::addAll);
