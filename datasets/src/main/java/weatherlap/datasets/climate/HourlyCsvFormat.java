@@ -15,6 +15,8 @@ import weatherlap.datasets.table.Source;
 final class HourlyCsvFormat {
     private final Faults faults;
     private ZoneOffset offset;
+    /** The hour after the last one read. */
+    private LocalDateTime next = LocalDateTime.MIN;
 
     private HourlyCsvFormat(Faults faults) {
         this.faults = faults;
@@ -58,7 +60,9 @@ final class HourlyCsvFormat {
         String iso = text.replace(' ', 'T');
         boolean zoned = iso.endsWith("Z") || iso.lastIndexOf('+') > 0 || iso.lastIndexOf('-') > iso.indexOf('T');
         if (!zoned) {
-            return LocalDateTime.parse(iso);
+            LocalDateTime time = iso.equals(next.toString()) ? next : LocalDateTime.parse(iso);
+            next = time.plusHours(1);
+            return time;
         }
         OffsetDateTime time = OffsetDateTime.parse(iso);
         if (offset == null) {

@@ -174,13 +174,21 @@ public sealed interface CellType {
                     : "; the nearest is " + Amounts.shown(tooLow ? low : high);
         }
 
-        /** Short and of digits alone, as most cells are: spares the pattern. */
+        /** Short, of digits, a point at most among them and a minus at most before them, as most cells are: spares the pattern. */
         private static boolean isPlain(String cell) {
-            boolean plain = !cell.isEmpty() && cell.length() < 16;
-            for (int i = 0; plain && i < cell.length(); i++) {
-                plain = cell.charAt(i) >= '0' && cell.charAt(i) <= '9';
+            int digits = 0;
+            int points = 0;
+            for (int i = 0; i < cell.length(); i++) {
+                char c = cell.charAt(i);
+                if (c >= '0' && c <= '9') {
+                    digits++;
+                } else if (c == '.') {
+                    points++;
+                } else if (c != '-' || i > 0) {
+                    return false;
+                }
             }
-            return plain;
+            return digits > 0 && digits < 16 && points < 2;
         }
     }
 
