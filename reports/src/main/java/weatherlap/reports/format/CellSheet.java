@@ -2,14 +2,17 @@ package weatherlap.reports.format;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.dhatim.fastexcel.DataValidationErrorStyle;
 import org.dhatim.fastexcel.StyleSetter;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
-import weatherlap.charts.kit.Tone;
 import weatherlap.datasets.workbook.SheetNames;
 import weatherlap.sim.Check;
 
@@ -29,6 +32,10 @@ public final class CellSheet {
     private final Worksheet sheet;
     private final Map<String, String> asRun = new LinkedHashMap<>();
     private final List<PlacedChart> charts = new ArrayList<>();
+    private final Map<Style, SortedMap<Integer, BitSet>> styled = new LinkedHashMap<>();
+
+    /** How cells look: the rows of each column that do are set. */
+    private record Style(Look look, Optional<String> format) {}
 
     private CellSheet(Worksheet sheet) {
         this.sheet = sheet;
@@ -39,6 +46,7 @@ public final class CellSheet {
         CellSheet cells = new CellSheet(sheet);
         sheet.pageOrientation("landscape");
         filler.fill(cells);
+        cells.style();
         sheet.finish();
         return cells;
     }
@@ -65,13 +73,12 @@ public final class CellSheet {
 
     public void text(int row, int column, String text, Look look) {
         sheet.value(row, column, WorkbookFile.text(text));
-        style(row, column, look).set();
+        style(row, column, look, Optional.empty());
     }
 
     /** A line of small importance at the left, over the empty cells right of it. */
     public void note(int row, String text) {
-        sheet.value(row, 0, WorkbookFile.text(text));
-        sheet.style(row, 0).fontColor(Tone.MUTED.rgb()).set();
+        text(row, 0, text, Look.ASIDE);
     }
 
     /** A text over several cells of a row, which is made high enough for it. */
@@ -84,7 +91,7 @@ public final class CellSheet {
     /** @param format of the spreadsheet, such as {@code #,##0} */
     public void number(int row, int column, double value, String format, Look look) {
         sheet.value(row, column, finite(value));
-        style(row, column, look).format(format).set();
+        style(row, column, look, Optional.of(format));
     }
 
     /**
@@ -96,17 +103,30 @@ public final class CellSheet {
     public void formula(int row, int column, String expression, double value, String format, Look look) {
         sheet.formula(row, column, expression);
         asRun.put(cell(row, column), Double.toString(finite(value)));
-        style(row, column, look).format(format).set();
+        style(row, column, look, Optional.of(format));
     }
 
     private static double finite(double value) {
         return Check.within("number of a sheet", value, -Double.MAX_VALUE, Double.MAX_VALUE);
     }
 
-    private StyleSetter style(int row, int column, Look look) {
-        StyleSetter style = sheet.style(row, column);
-        look.on(style);
-        return style;
+    private void style(int row, int column, Look look, Optional<String> format) {
+        styled.computeIfAbsent(new Style(look, format), style -> new TreeMap<>())
+                .computeIfAbsent(column, c -> new BitSet())
+                .set(row);
+    }
+
+    /** Cells of a column that stand below one another are styled at a time: each call costs the same, however many they are. */
+    private void style() {
+        styled.forEach((style, columns) -> columns.forEach((column, rows) -> {
+            for (int top = rows.nextSetBit(0); top >= 0; top = rows.nextSetBit(rows.nextClearBit(top))) {
+                StyleSetter cells = sheet.range(top, column, rows.nextClearBit(top) - 1, column)
+                        .style();
+                style.look.on(cells);
+                style.format.ifPresent(cells::format);
+                cells.set();
+            }
+        }));
     }
 
     /** Lets a cell hold one of some whole numbers alone. */

@@ -1,12 +1,11 @@
 package weatherlap.reports.format;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
-import java.util.regex.Matcher;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -21,45 +20,57 @@ final class ChartParts {
     private static final String TYPE = "application/vnd.openxmlformats-officedocument.";
     private static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n";
     private static final String TYPES = "[Content_Types].xml";
-    private static final Pattern FORMULA = Pattern.compile("<c r=\"([A-Z]+[0-9]+)\"[^>]*><f>[^<]*</f>(?=</c>)");
-
+    private static final String CELL = "<c r=\"";
+    private static final String FORMULA_ENDS = "</f>";
     private static final Pattern MERGED = Pattern.compile("(<mergeCell ref=\"[A-Z0-9:]+\"(/>|></mergeCell>))+");
 
-    private final SortedMap<String, byte[]> parts;
+    private final SortedMap<String, Content> parts;
     private int charts;
     private int drawings;
 
-    ChartParts(SortedMap<String, byte[]> parts) {
+    ChartParts(SortedMap<String, Content> parts) {
         this.parts = parts;
     }
 
     /** @param number of the sheet, from 1 */
     void add(int number, CellSheet sheet) {
         String part = "xl/worksheets/sheet" + number + ".xml";
-        String xml = inOrder(withValues(text(part), sheet.asRun()));
+        change(part, xml -> inOrder(withValues(xml, sheet.asRun())));
         if (!sheet.charts().isEmpty()) {
             String relations = "xl/worksheets/_rels/sheet" + number + ".xml.rels";
             if (parts.containsKey(relations)) {
                 throw new IllegalStateException("a sheet with charts has no notes: " + part);
             }
             put(relations, relations("drawing", List.of("../" + drawing(sheet.charts()))));
-            xml = xml.replace("</worksheet>", "<drawing xmlns:r=\"" + DOCUMENT + "\" r:id=\"rId1\"/></worksheet>");
+            String drawn = "<drawing xmlns:r=\"" + DOCUMENT + "\" r:id=\"rId1\"/></worksheet>";
+            change(part, xml -> xml.replace("</worksheet>", drawn));
         }
-        put(part, xml);
     }
 
+    /** @param values by the cells of the formulas */
     private static String withValues(String sheet, Map<String, String> values) {
-        return FORMULA.matcher(sheet)
-                .replaceAll(formula ->
-                        Matcher.quoteReplacement(formula.group() + "<v>" + values.get(formula.group(1)) + "</v>"));
+        StringBuilder all = new StringBuilder(sheet.length());
+        int done = 0;
+        for (int end = sheet.indexOf(FORMULA_ENDS); end >= 0; end = sheet.indexOf(FORMULA_ENDS, done)) {
+            int name = sheet.lastIndexOf(CELL, end) + CELL.length();
+            String value = values.get(sheet.substring(name, sheet.indexOf('"', name)));
+            int after = end + FORMULA_ENDS.length();
+            all.append(sheet, done, after).append("<v>").append(value).append("</v>");
+            done = after;
+        }
+        return all.append(sheet, done, sheet.length()).toString();
     }
 
     private static String inOrder(String sheet) {
-        return MERGED.matcher(sheet)
-                .replaceFirst(all -> Arrays.stream(all.group().split("(?=<)"))
-                        .filter(tag -> tag.startsWith("<mergeCell "))
-                        .sorted()
-                        .collect(Collectors.joining()));
+        int merged = sheet.indexOf("<mergeCells");
+        return merged < 0
+                ? sheet
+                : sheet.substring(0, merged)
+                        + MERGED.matcher(sheet.substring(merged))
+                                .replaceFirst(all -> Arrays.stream(all.group().split("(?=<)"))
+                                        .filter(tag -> tag.startsWith("<mergeCell "))
+                                        .sorted()
+                                        .collect(Collectors.joining()));
     }
 
     private String drawing(List<PlacedChart> placed) {
@@ -89,14 +100,14 @@ final class ChartParts {
 
     private void declare(String part, String type) {
         String override = "<Override PartName=\"" + part + "\" ContentType=\"" + TYPE + type + "\"/>";
-        put(TYPES, text(TYPES).replace("</Types>", override + "</Types>"));
+        change(TYPES, xml -> xml.replace("</Types>", override + "</Types>"));
     }
 
-    private String text(String part) {
-        return new String(parts.get(part), StandardCharsets.UTF_8);
+    private void change(String part, UnaryOperator<String> change) {
+        parts.computeIfPresent(part, (name, content) -> content.changed(change));
     }
 
     private void put(String part, String xml) {
-        parts.put(part, xml.getBytes(StandardCharsets.UTF_8));
+        parts.put(part, Content.of(xml));
     }
 }

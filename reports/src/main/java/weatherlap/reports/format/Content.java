@@ -1,8 +1,10 @@
 package weatherlap.reports.format;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.function.UnaryOperator;
 
 /** What a file will hold. */
 @FunctionalInterface
@@ -18,6 +20,15 @@ public interface Content {
     /** A text, as UTF-8. */
     static Content of(String text) {
         return of(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** This text, changed when it is written. */
+    default Content changed(UnaryOperator<String> change) {
+        return out -> {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            writeTo(bytes);
+            of(change.apply(bytes.toString(StandardCharsets.UTF_8))).writeTo(out);
+        };
     }
 
     /**

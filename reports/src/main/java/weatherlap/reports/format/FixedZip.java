@@ -1,5 +1,6 @@
 package weatherlap.reports.format;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -8,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -21,58 +23,68 @@ import weatherlap.charts.kit.TemporaryFolder;
 public final class FixedZip {
     static final LocalDateTime TIME = LocalDateTime.of(2026, 1, 1, 0, 0);
 
-    private static final String CONTENT_TYPES = "[Content_Types].xml";
+    private static final Comparator<String> TYPES_FIRST = Comparator.comparing(
+                    (String name) -> !name.equals("[Content_Types].xml"))
+            .thenComparing(Comparator.naturalOrder());
+    private static final int BUFFER = 1 << 16;
+    /** Packs a tenth worse than the usual 6 in half the time. */
+    private static final int LEVEL = 4;
+
     private static final Pattern CREATED = Pattern.compile("(<dcterms:\\w+[^>]*>)[^<]*(</dcterms:)");
 
     private FixedZip() {}
 
-    /** Copies a package entry by entry, its times set to {@link #TIME}, its entries in order of name after the list of types. */
-    public static void copy(byte[] zip, OutputStream out) throws IOException {
+    /**
+     * Copies a package part by part, its times set to {@link #TIME}, its parts in order of name after the list of types.
+     *
+     * @param zip writes the package; best without packing, which is done here
+     */
+    public static void copy(Content zip, OutputStream out) throws IOException {
         copy(zip, parts -> {}, out);
     }
 
     /** @param change made to the parts, by name, before they are written */
-    static void copy(byte[] zip, Consumer<SortedMap<String, byte[]>> change, OutputStream out) throws IOException {
-        SortedMap<String, byte[]> entries = new TreeMap<>();
+    static void copy(Content zip, Consumer<SortedMap<String, Content>> change, OutputStream out) throws IOException {
         Path file = Files.createTempFile(TemporaryFolder.ofProcess(), "package", ".zip");
         try {
-            Files.write(file, zip);
-            readEntries(file, entries);
+            try (OutputStream whole = new BufferedOutputStream(Files.newOutputStream(file), BUFFER)) {
+                zip.writeTo(whole);
+            }
+            try (ZipFile parts = new ZipFile(file.toFile())) {
+                write(changed(parts, change), out);
+            }
         } finally {
             Files.delete(file);
         }
-        change.accept(entries);
-        entries.computeIfPresent(
-                "docProps/core.xml", (name, xml) -> CREATED.matcher(new String(xml, StandardCharsets.UTF_8))
-                        .replaceAll("$1" + TIME + ":00Z$2")
-                        .getBytes(StandardCharsets.UTF_8));
-        ZipOutputStream fixed = new ZipOutputStream(out, StandardCharsets.UTF_8);
-        byte[] types = entries.remove(CONTENT_TYPES);
-        if (types != null) {
-            put(fixed, CONTENT_TYPES, types);
-        }
-        for (var entry : entries.entrySet()) {
-            put(fixed, entry.getKey(), entry.getValue());
-        }
-        fixed.finish();
     }
 
-    /** By the directory at its end: what stands before the entries of a package written as a stream may hold no sizes. */
-    private static void readEntries(Path file, SortedMap<String, byte[]> entries) throws IOException {
-        try (ZipFile zip = new ZipFile(file.toFile())) {
-            for (ZipEntry entry : Collections.list(zip.entries())) {
+    /** By the directory at its end: what stands before the parts of a package written as a stream may hold no sizes. */
+    private static SortedMap<String, Content> changed(ZipFile zip, Consumer<SortedMap<String, Content>> change) {
+        SortedMap<String, Content> parts = new TreeMap<>(TYPES_FIRST);
+        for (ZipEntry entry : Collections.list(zip.entries())) {
+            parts.put(entry.getName(), out -> {
                 try (InputStream in = zip.getInputStream(entry)) {
-                    entries.put(entry.getName(), in.readAllBytes());
+                    in.transferTo(out);
                 }
-            }
+            });
         }
+        change.accept(parts);
+        parts.computeIfPresent(
+                "docProps/core.xml",
+                (name, part) -> part.changed(xml -> CREATED.matcher(xml).replaceAll("$1" + TIME + ":00Z$2")));
+        return parts;
     }
 
-    private static void put(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
-        ZipEntry entry = new ZipEntry(name);
-        entry.setTimeLocal(TIME);
-        zip.putNextEntry(entry);
-        zip.write(bytes);
-        zip.closeEntry();
+    private static void write(SortedMap<String, Content> parts, OutputStream out) throws IOException {
+        ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
+        zip.setLevel(LEVEL);
+        for (var part : parts.entrySet()) {
+            ZipEntry entry = new ZipEntry(part.getKey());
+            entry.setTimeLocal(TIME);
+            zip.putNextEntry(entry);
+            part.getValue().writeTo(zip);
+            zip.closeEntry();
+        }
+        zip.finish();
     }
 }

@@ -43,6 +43,13 @@ public enum Look {
             cell.wrapText(true).verticalAlignment("top").fontColor(Tone.MUTED.rgb());
         }
     },
+    /** A line of small importance over the empty cells right of it. */
+    ASIDE {
+        @Override
+        void on(StyleSetter cell) {
+            cell.fontColor(Tone.MUTED.rgb());
+        }
+    },
     HEADER {
         @Override
         void on(StyleSetter cell) {

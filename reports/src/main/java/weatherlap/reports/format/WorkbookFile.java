@@ -1,12 +1,14 @@
 package weatherlap.reports.format;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
+import java.util.regex.Pattern;
+import java.util.zip.Deflater;
 import org.dhatim.fastexcel.BorderSide;
 import org.dhatim.fastexcel.BorderStyle;
 import org.dhatim.fastexcel.Workbook;
@@ -27,6 +29,9 @@ public final class WorkbookFile {
     private static final int MAX_ROWS = 1_048_576;
     /** Most characters of a cell. */
     private static final int MAX_TEXT = 32_767;
+
+    private static final Pattern NOT_XML =
+            Pattern.compile("[^\\t\\n\\x20-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
 
     /** The second of the fonts of pages and pictures: most machines that open a workbook have it, and not the first. */
     private static final String FONT = "Verdana";
@@ -51,23 +56,33 @@ public final class WorkbookFile {
     /** @param front sheets before that first one */
     public static Content of(List<CellSheet.Filler> front, List<String> about, List<ResultTable> tables) {
         return out -> {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             List<CellSheet> filled = new ArrayList<>();
-            try (Workbook workbook = new Workbook(bytes, "Weatherlap", "1.0")) {
-                workbook.setGlobalDefaultFont(FONT, FONT_PT);
-                for (CellSheet.Filler sheet : front) {
-                    filled.add(CellSheet.filled(workbook, sheet));
-                }
-                addFirstSheet(workbook.newWorksheet("Read me"), about, tables);
-                for (ResultTable table : tables) {
-                    addTable(workbook.newWorksheet(table.layout().title()), table);
-                }
-            }
-            FixedZip.copy(bytes.toByteArray(), parts -> addParts(parts, filled), out);
+            FixedZip.copy(zip -> write(zip, front, about, tables, filled), parts -> addParts(parts, filled), out);
         };
     }
 
-    private static void addParts(SortedMap<String, byte[]> parts, List<CellSheet> front) {
+    /** @param filled takes the sheets of the front */
+    private static void write(
+            OutputStream zip,
+            List<CellSheet.Filler> front,
+            List<String> about,
+            List<ResultTable> tables,
+            List<CellSheet> filled)
+            throws IOException {
+        try (Workbook workbook = new Workbook(zip, "Weatherlap", "1.0")) {
+            workbook.setCompressionLevel(Deflater.NO_COMPRESSION);
+            workbook.setGlobalDefaultFont(FONT, FONT_PT);
+            for (CellSheet.Filler sheet : front) {
+                filled.add(CellSheet.filled(workbook, sheet));
+            }
+            addFirstSheet(workbook.newWorksheet("Read me"), about, tables);
+            for (ResultTable table : tables) {
+                addTable(workbook.newWorksheet(table.layout().title()), table);
+            }
+        }
+    }
+
+    private static void addParts(SortedMap<String, Content> parts, List<CellSheet> front) {
         ChartParts charts = new ChartParts(parts);
         for (int s = 0; s < front.size(); s++) {
             charts.add(s + 1, front.get(s));
@@ -192,12 +207,17 @@ public final class WorkbookFile {
 
     /** XML knows no control characters, and a cell has an end. */
     static String text(String text) {
-        String clean = text.codePoints()
-                .filter(c -> c == '\t'
-                        || c == '\n'
-                        || c >= 0x20 && c != 0xFFFE && c != 0xFFFF && !(c >= 0xD800 && c <= 0xDFFF))
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-                .toString();
+        String clean = isPlain(text) ? text : NOT_XML.matcher(text).replaceAll("");
         return clean.length() <= MAX_TEXT ? clean : clean.substring(0, MAX_TEXT - 1) + "…";
+    }
+
+    /** Most are, and a look is cheaper than a match. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) >= Character.MIN_SURROGATE) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -1,6 +1,5 @@
 package weatherlap.reports.workbook;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import org.dhatim.fastexcel.Workbook;
 import weatherlap.reports.format.Content;
@@ -16,14 +15,14 @@ final class FillInWorkbook {
     private FillInWorkbook() {}
 
     static Content of(Sheets sheets) {
-        return out -> {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            try (Workbook workbook = new Workbook(bytes, "Weatherlap", "1.0")) {
-                WordLists lists = new WordLists();
-                sheets.write(workbook, lists);
-                lists.write(workbook);
-            }
-            FixedZip.copy(bytes.toByteArray(), out);
-        };
+        return out -> FixedZip.copy(
+                zip -> {
+                    try (Workbook workbook = new Workbook(zip, "Weatherlap", "1.0")) {
+                        WordLists lists = new WordLists();
+                        sheets.write(workbook, lists);
+                        lists.write(workbook);
+                    }
+                },
+                out);
     }
 }
