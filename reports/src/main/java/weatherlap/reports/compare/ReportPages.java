@@ -3,8 +3,8 @@ package weatherlap.reports.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import weatherlap.analysis.season.SeasonStudy;
 import weatherlap.reports.format.Content;
 import weatherlap.reports.format.Html;
@@ -63,11 +63,12 @@ final class ReportPages {
 
     /** The two pages that stand alone; houses are left to the appendix until the rest has room. */
     Content twoPages() {
-        Stream<String> layouts = IntStream.rangeClosed(0, MondaySection.MOST_NAMED)
+        List<Supplier<String>> layouts = IntStream.rangeClosed(0, MondaySection.MOST_NAMED)
                 .map(less -> MondaySection.MOST_NAMED - less)
-                .mapToObj(named ->
-                        Html.render("reportsheet.jte", page(report.title(), report.inShort(), upFront(named))));
-        return Pdf.fitting(report.title(), layouts::iterator, PAGES);
+                .<Supplier<String>>mapToObj(named ->
+                        () -> Html.render("reportsheet.jte", page(report.title(), report.inShort(), upFront(named))))
+                .toList();
+        return Pdf.fitting(report.title(), layouts, 0, PAGES);
     }
 
     Content appendix() {

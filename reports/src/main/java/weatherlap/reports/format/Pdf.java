@@ -15,8 +15,8 @@ import java.io.Reader;
 import java.io.StringReader;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
-import java.util.Iterator;
 import java.util.List;
+import java.util.function.Supplier;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.w3c.dom.Document;
@@ -41,7 +41,7 @@ public final class Pdf {
      * @throws IllegalArgumentException at writing, if the page is not well-formed
      */
     public static Content of(String title, String xhtml) {
-        return fitting(title, List.of(xhtml), Integer.MAX_VALUE);
+        return fitting(title, List.of(() -> xhtml), 0, Integer.MAX_VALUE);
     }
 
     /**
@@ -66,29 +66,18 @@ public final class Pdf {
     }
 
     /**
-     * The first of several layouts of one sheet that keeps to so many pages, or else the last. A layout is asked for when those before
-     * it were too long.
+     * The roomiest of several layouts of one sheet that keeps to so many pages, or else the tightest. A layout that no other is held
+     * against is not asked for.
      *
-     * @param layouts one or more, each as for {@link #of}
+     * @param layouts one or more, each as for {@link #of}, from the roomiest to the tightest
+     * @param likely which of them comes out most often; another one takes longer
      */
-    public static Content fitting(String title, Iterable<String> layouts, int pages) {
+    public static Content fitting(String title, List<Supplier<String>> layouts, int likely, int pages) {
         return out -> {
-            Iterator<String> next = layouts.iterator();
-            boolean written = false;
-            while (!written) {
-                try (PdfBoxRenderer renderer = renderer(Printable.inPage(next.next()))) {
-                    renderer.layout();
-                    written = pages(renderer) <= pages || !next.hasNext();
-                    if (written) {
-                        write(renderer, title, out);
-                    }
-                }
+            try (PdfBoxRenderer sheet = new Fitting(layouts, pages).searched(likely)) {
+                write(sheet, title, out);
             }
         };
-    }
-
-    private static int pages(PdfBoxRenderer renderer) {
-        return renderer.getRootBox().getLayer().getPages().size();
     }
 
     private static void write(PdfBoxRenderer renderer, String title, OutputStream out) throws IOException {
@@ -99,7 +88,7 @@ public final class Pdf {
         }
     }
 
-    private static PdfBoxRenderer renderer(String xhtml) throws IOException {
+    static PdfBoxRenderer renderer(String xhtml) throws IOException {
         Fonts.install();
         BundledFonts.install();
         XRLog.setLoggingEnabled(false);

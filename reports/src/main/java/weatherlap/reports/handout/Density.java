@@ -67,6 +67,11 @@ public record Density(
         return ladder;
     }
 
+    /** Where the search for a layout begins: most houses come out at the first that draws no window, or at one beside it. */
+    static int likely(List<Density> ladder) {
+        return (int) ladder.stream().takeWhile(density -> density.drawn() > 0).count();
+    }
+
     private static Density list(String name, int viewPx, int listed) {
         return new Density(name, 9, 48, 28, viewPx, 0, listed, true, true);
     }

@@ -112,9 +112,12 @@ public final class HandoutMaker {
     }
 
     /** For paper, from the roomiest layout to the tightest. The tightest cuts what would not fit, and says so. */
-    Stream<HandoutSheet> sheets(Paper paper) {
-        return Density.forPaper(kinds.groups().size()).stream()
-                .map(density -> new HandoutSheet(handout(density), paper, density));
+    List<Density> ladder() {
+        return Density.forPaper(kinds.groups().size());
+    }
+
+    HandoutSheet sheet(Paper paper, Density density) {
+        return new HandoutSheet(handout(density), paper, density);
     }
 
     private Handout handout(Density density) {

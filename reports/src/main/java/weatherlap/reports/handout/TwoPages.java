@@ -1,6 +1,7 @@
 package weatherlap.reports.handout;
 
-import java.util.stream.Stream;
+import java.util.List;
+import java.util.function.Supplier;
 import weatherlap.reports.format.Content;
 import weatherlap.reports.format.Html;
 import weatherlap.reports.format.Pdf;
@@ -14,10 +15,17 @@ public final class TwoPages {
 
     /** The roomiest layout that keeps to its pages. */
     public static Content of(HandoutMaker handout, Paper paper) {
-        return Pdf.fitting(handout.title(), () -> layouts(handout, paper).iterator(), PAGES);
+        List<Density> ladder = handout.ladder();
+        return Pdf.fitting(
+                handout.title(),
+                ladder.stream()
+                        .<Supplier<String>>map(density -> () -> page(handout, paper, density))
+                        .toList(),
+                Density.likely(ladder),
+                PAGES);
     }
 
-    private static Stream<String> layouts(HandoutMaker handout, Paper paper) {
-        return handout.sheets(paper).map(layout -> Html.render("handoutsheet.jte", layout));
+    private static String page(HandoutMaker handout, Paper paper, Density density) {
+        return Html.render("handoutsheet.jte", handout.sheet(paper, density));
     }
 }
