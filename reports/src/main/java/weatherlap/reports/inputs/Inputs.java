@@ -89,6 +89,7 @@ public record Inputs(
      * @throws BadInput with every problem of every file
      */
     public static Inputs read(InputPaths paths, PortfolioReading reading) {
+        Ahead<Loaded<Weather>> hours = Ahead.of(() -> Weather.read(paths));
         SortedMap<String, String> portfolioSums = portfolioSums(paths);
         FileReading reader = new FileReading();
         Loaded<ShopFile> shopFile = ShopReading.read(paths);
@@ -99,7 +100,7 @@ public record Inputs(
                 .map(folder -> reading.read(folder, sound))
                 .orElseGet(() -> Loaded.of(DemoPortfolio.load())));
         Optional<AssumptionTables> assumptions = reader.take(tables);
-        Optional<Weather> weather = reader.take(Weather.read(paths));
+        Optional<Weather> weather = reader.take(hours.get());
         Optional<ShopFile> shop = reader.take(shopFile);
         if (!reader.problems().isEmpty()) {
             throw refused(paths, reader.problems());
