@@ -37,7 +37,10 @@ public class LeakModelBenchmark {
     private final HouseLaps laps =
             HouseLaps.of(LapFixtures.house(Barrier.HOUSEWRAP, List.of(opening)), LapFixtures.tables());
     private final LeakModel model = LeakModel.of(opening, Method.INSERT, LapFixtures.exposure(80), laps);
-    private final LeakCauses causes = LeakModelTest.causes(DRAWS, 3);
+    /** Of two houses by turns, since paths are drawn once a house. */
+    private final LeakCauses[] causes = {LeakModelTest.causes(DRAWS, 3), LeakModelTest.causes(DRAWS, 4)};
+
+    private int house;
     private final LeakDraws draws = new LeakDraws(DRAWS);
 
     public LeakModelBenchmark() {
@@ -54,7 +57,7 @@ public class LeakModelBenchmark {
     @Benchmark
     @OperationsPerInvocation(PATHS * DRAWS)
     public double[] onePathAndDraw() {
-        model.run(causes, draws);
+        model.run(causes[house ^= 1], draws);
         return draws.damage();
     }
 

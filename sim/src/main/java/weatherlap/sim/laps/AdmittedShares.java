@@ -17,6 +17,10 @@ public final class AdmittedShares {
                 .toArray();
     }
 
+    int faults() {
+        return logs.length;
+    }
+
     /** By draw; minus infinity where nothing is let in. */
     double[] logs(int fault) {
         return logs[fault];

@@ -111,6 +111,15 @@ public final class HouseLaps {
             return after[fault] != 0;
         }
 
+        int faults() {
+            return after.length;
+        }
+
+        /** Whether a fault can stand after the work of one of some methods. */
+        boolean canStand(int fault, List<Method> methods) {
+            return Each.any(methods, method -> canStand(fault, method));
+        }
+
         /** Whether a fault can stand after the work of a method. */
         boolean canStand(int fault, Method method) {
             return (after[fault] >> method.ordinal() & 1) == 1;

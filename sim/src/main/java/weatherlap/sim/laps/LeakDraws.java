@@ -1,45 +1,99 @@
 package weatherlap.sim.laps;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
-/** What {@link LeakModel#run} writes into: one for each thread, used again for each opening. The arrays are its own. */
+/**
+ * What {@link LeakModel#run} writes into: one for each thread, used again for each opening. The arrays are its own. As long as the causes
+ * are the same, a path that does the same as one before it, at another opening or after the work of another method, is not drawn again.
+ */
 public final class LeakDraws {
     private final double[] damage;
-    final double[] sum;
-    double[][] byPath = new double[0][];
-    double[] contribution = new double[0];
-    double[] discounting = new double[0];
-    double[] warranted = new double[0];
+    private final double[] sum;
+    private double[] contribution = new double[0];
+    private PathDraws[] ofPath = new PathDraws[0];
+
+    private LeakCauses causes;
+    private double wettest;
+    /** Those of the causes first. */
+    private final List<PathDraws> columns = new ArrayList<>();
+
+    private int drawn;
+    /** By fault, the path drawn last. */
+    private PathDraws[] latest = new PathDraws[0];
 
     public LeakDraws(int draws) {
         damage = new double[draws];
         sum = new double[draws];
     }
 
-    void prepare(int paths) {
-        if (byPath.length < paths) {
-            byPath = new double[paths][damage.length];
+    void run(List<PathTerms> paths, LeakCauses shared) {
+        prepare(paths.size(), shared);
+        for (int f = 0; f < paths.size(); f++) {
+            ofPath[f] = draws(paths.get(f));
+            if (ofPath[f].wet) {
+                add(ofPath[f].damage);
+            }
+        }
+        finish(paths.size());
+    }
+
+    private void prepare(int paths, LeakCauses shared) {
+        if (contribution.length < paths) {
             contribution = new double[paths];
-            discounting = new double[paths];
-            warranted = new double[paths];
+            ofPath = new PathDraws[paths];
         }
         Arrays.fill(damage, 1);
         Arrays.fill(sum, 0);
+        if (causes != shared) {
+            causes = shared;
+            wettest = shared.wettest();
+            drawn = 0;
+            latest = new PathDraws[shared.admitted().faults()];
+        }
     }
 
-    /** Takes a path in that does no damage in any draw. */
-    void addDry(int path) {
-        Arrays.fill(byPath[path], 0);
-        discounting[path] = 0;
-        warranted[path] = 0;
+    private PathDraws draws(PathTerms path) {
+        for (PathDraws one = latest[path.fault()]; one != null; one = one.before) {
+            if (one.areOf(path)) {
+                return one;
+            }
+        }
+        if (drawn == columns.size()) {
+            columns.add(new PathDraws(damage.length));
+        }
+        PathDraws made = columns.get(drawn++);
+        made.draw(path, causes, wettest);
+        made.before = latest[path.fault()];
+        latest[path.fault()] = made;
+        return made;
     }
 
-    /** Takes one more path in: no damage so far, and none by it. */
-    void add(double[] own) {
+    private void add(double[] own) {
         for (int d = 0; d < own.length; d++) {
             damage[d] *= 1 - own[d];
             sum[d] += own[d];
         }
+    }
+
+    private void finish(int paths) {
+        double[] weight = sum;
+        for (int d = 0; d < damage.length; d++) {
+            damage[d] = 1 - damage[d];
+            weight[d] = weight[d] > 0 ? damage[d] / weight[d] : 0;
+        }
+        for (int f = 0; f < paths; f++) {
+            contribution[f] = ofPath[f].wet ? weighted(ofPath[f].damage, weight) / damage.length : 0;
+        }
+    }
+
+    private static double weighted(double[] own, double[] weight) {
+        double total = 0;
+        for (int d = 0; d < own.length; d++) {
+            total += own[d] * weight[d];
+        }
+        return total;
     }
 
     /** Chance of leak damage within the horizon, by draw. */
@@ -53,5 +107,10 @@ public final class LeakDraws {
      */
     public double[] contribution() {
         return contribution;
+    }
+
+    /** One path of the opening. */
+    PathDraws ofPath(int path) {
+        return ofPath[path];
     }
 }

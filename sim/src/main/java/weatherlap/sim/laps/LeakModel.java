@@ -2,12 +2,10 @@ package weatherlap.sim.laps;
 
 import java.util.ArrayList;
 import java.util.List;
-import weatherlap.sim.assumptions.FaultKind;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
-import weatherlap.sim.assumptions.WarrantyCovers;
-import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.rain.OpeningExposure;
@@ -31,64 +29,55 @@ import weatherlap.sim.rain.OpeningExposure;
  * that a longer one, which varies less, can lower P of an opening that is all but dry, by less than 0.0001 (held by a test).
  */
 public final class LeakModel {
-    private static final int COLUMNS = LeakTable.COLUMNS;
-
+    private final List<PathTerms> terms;
     private final List<LeakPath> paths;
-    private final double[][] standing;
-    private final double[][] tables;
-    private final double[] firstPosition;
-    private final double knotsPerLog;
-    private final double knotsPerNormal;
-    private final WarrantyCovers covers;
 
-    private LeakModel(
-            List<LeakPath> paths, double[][] standing, OpeningExposure exposure, LeakTables tables, Cladding cladding) {
-        this.paths = List.copyOf(paths);
-        this.standing = standing;
-        Scenario scenario = tables.assumptions().scenario();
-        covers = tables.warrantyCovers();
-        int horizon = scenario.whole(Scalar.HORIZON_YEARS);
-        double variance = Math.log1p(exposure.yearSpread() * exposure.yearSpread() / horizon);
-        this.tables = new double[paths.size()][];
-        firstPosition = new double[paths.size()];
-        double scale = 0;
-        for (int f = 0; f < paths.size(); f++) {
-            LeakTable table = tables.table(paths.get(f).fault().firstLine(), cladding);
-            double logLitres = Math.log(paths.get(f).arrivingLitresPerYear());
-            this.tables[f] = table.values;
-            firstPosition[f] = (logLitres - variance / 2 - table.lowest) * table.knotsPerLog;
-            scale = table.knotsPerLog;
-        }
-        knotsPerLog = scale;
-        knotsPerNormal = scale * Math.sqrt(variance);
+    private LeakModel(List<PathTerms> terms) {
+        this.terms = terms;
+        paths = Each.of(terms, PathTerms::path);
     }
 
     /** Compiles the paths that can stand at an opening of the house after the work. */
     public static LeakModel of(Opening opening, Method method, OpeningExposure exposure, HouseLaps laps) {
-        LeakTables tables = laps.tables();
-        Cladding cladding = laps.house().cladding();
-        List<LapFault> faults = tables.assumptions().faults();
-        List<LeakPath> paths = new ArrayList<>();
-        List<double[]> standing = new ArrayList<>();
+        return each(opening, List.of(method), exposure, laps).get(0);
+    }
+
+    /** The same after the work of each of some methods, in their order. */
+    public static List<LeakModel> each(
+            Opening opening, List<Method> methods, OpeningExposure exposure, HouseLaps laps) {
         HouseLaps.AtOpening here = laps.at(opening);
-        for (int f = 0; f < faults.size(); f++) {
-            LapFault fault = faults.get(f);
-            if (!here.canStand(f, method)) {
-                continue;
-            }
-            HouseLaps.Standing stands = here.standing(f);
-            if (stands.probability() > 0) {
-                paths.add(new LeakPath(
-                        f,
-                        fault,
-                        laps.prior(f),
-                        stands.probability(),
-                        exposure.litresPerYear(fault.joint()),
-                        tables.passes(fault.firstLine(), cladding)));
-                standing.add(stands.byStratum());
+        Scenario scenario = laps.tables().assumptions().scenario();
+        double variance =
+                Math.log1p(exposure.yearSpread() * exposure.yearSpread() / scenario.whole(Scalar.HORIZON_YEARS));
+        PathTerms[] byFault = new PathTerms[here.faults()];
+        for (int f = 0; f < byFault.length; f++) {
+            if (here.canStand(f, methods) && here.standing(f).probability() > 0) {
+                byFault[f] = path(f, here.standing(f), exposure, variance, laps);
             }
         }
-        return new LeakModel(paths, standing.toArray(double[][]::new), exposure, tables, cladding);
+        return Each.of(methods, method -> new LeakModel(standing(byFault, method, here)));
+    }
+
+    private static PathTerms path(
+            int f, HouseLaps.Standing stands, OpeningExposure exposure, double variance, HouseLaps laps) {
+        LeakTables tables = laps.tables();
+        LapFault fault = tables.assumptions().faults().get(f);
+        LeakTables.Compiled line =
+                tables.compiled(fault.firstLine(), laps.house().cladding());
+        double litres = exposure.litresPerYear(fault.joint());
+        LeakPath path = new LeakPath(f, fault, laps.prior(f), stands.probability(), litres, line.passes());
+        boolean covered = tables.warrantyCovers().covers(fault.kind());
+        return PathTerms.of(path, stands.byStratum(), line.table(), variance, covered);
+    }
+
+    private static List<PathTerms> standing(PathTerms[] byFault, Method after, HouseLaps.AtOpening here) {
+        List<PathTerms> terms = new ArrayList<>();
+        for (int f = 0; f < byFault.length; f++) {
+            if (byFault[f] != null && here.canStand(f, after)) {
+                terms.add(byFault[f]);
+            }
+        }
+        return terms;
     }
 
     /** In the order of the table of faults. */
@@ -98,81 +87,7 @@ public final class LeakModel {
 
     /** Chances and contributions for every draw of the causes. */
     public void run(LeakCauses causes, LeakDraws out) {
-        out.prepare(paths.size());
-        double wettest = causes.wettest();
-        for (int f = 0; f < paths.size(); f++) {
-            boolean crew = paths.get(f).fault().kind() == FaultKind.NEW;
-            path(f, causes, crew ? causes.crewStratum() : causes.houseStratum(), wettest, out);
-        }
-        finish(out);
-    }
-
-    private void path(int f, LeakCauses causes, int[] stratum, double wettest, LeakDraws out) {
-        int fault = paths.get(f).faultIndex();
-        if (position(f, causes.admitted().highest(fault), wettest) <= 0) {
-            out.addDry(f);
-            return;
-        }
-        double[] logAdmitted = causes.admitted().logs(fault);
-        double[] normal = causes.weatherNormal();
-        double[] strata = standing[f];
-        double[] table = tables[f];
-        double first = firstPosition[f];
-        double perLog = knotsPerLog;
-        double perNormal = knotsPerNormal;
-        double last = LeakTable.lastPosition();
-        double[] own = out.byPath[f];
-        double damaged = 0;
-        double warranted = 0;
-        double discounted = 0;
-        boolean covered = covers(f);
-        int draws = causes.draws();
-        for (int d = 0; d < draws; d++) {
-            double position = first + perLog * logAdmitted[d] + perNormal * normal[d];
-            position = position > 0 ? position < last ? position : last : 0;
-            int knot = (int) position;
-            double share = position - knot;
-            int at = knot * COLUMNS;
-            double stands = strata[stratum[d]];
-            double y = stands * (table[at + LeakTable.HORIZON] + share * table[at + LeakTable.HORIZON + 1]);
-            own[d] = y;
-            damaged += y;
-            discounted += stands * (table[at + LeakTable.DISCOUNTED] + share * table[at + LeakTable.DISCOUNTED + 1]);
-            if (covered) {
-                warranted += stands * (table[at + LeakTable.WARRANTY] + share * table[at + LeakTable.WARRANTY + 1]);
-            }
-        }
-        out.warranted[f] = damaged > 0 ? warranted / damaged : 0;
-        out.discounting[f] = damaged > 0 ? discounted / damaged : 0;
-        out.add(own);
-    }
-
-    /** Where in the table the water of a path lies; at 0 and below it does no damage. */
-    private double position(int f, double logAdmitted, double normal) {
-        return firstPosition[f] + knotsPerLog * logAdmitted + knotsPerNormal * normal;
-    }
-
-    /** Whether the shop mends the damage of a path within its warranty. */
-    private boolean covers(int f) {
-        return covers.covers(paths.get(f).fault().kind());
-    }
-
-    private void finish(LeakDraws out) {
-        double[] damage = out.damage();
-        double[] weight = out.sum;
-        int draws = damage.length;
-        for (int d = 0; d < draws; d++) {
-            damage[d] = 1 - damage[d];
-            weight[d] = weight[d] > 0 ? damage[d] / weight[d] : 0;
-        }
-        for (int f = 0; f < paths.size(); f++) {
-            double[] own = out.byPath[f];
-            double total = 0;
-            for (int d = 0; d < draws; d++) {
-                total += own[d] * weight[d];
-            }
-            out.contribution[f] = total / draws;
-        }
+        out.run(terms, causes);
     }
 
     /**
@@ -195,10 +110,11 @@ public final class LeakModel {
         double family = 0;
         double shop = 0;
         for (int f = 0; f < paths.size(); f++) {
-            double ofShop = covers(f) ? run.warranted[f] : 0;
-            total += run.contribution[f];
-            shop += run.contribution[f] * ofShop;
-            family += run.contribution[f] * Math.max(0, run.discounting[f] - ofShop);
+            PathDraws path = run.ofPath(f);
+            double contribution = run.contribution()[f];
+            total += contribution;
+            shop += contribution * path.warranted;
+            family += contribution * Math.max(0, path.discounting - path.warranted);
         }
         return total > 0 ? new RepairWorth(family / total, shop / total) : new RepairWorth(0, 0);
     }

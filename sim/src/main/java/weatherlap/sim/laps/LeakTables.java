@@ -27,7 +27,7 @@ public final class LeakTables {
     static final String TAPE_COLD = "tape_cold";
 
     /** @param passes mean share of the arriving water that passes it over the horizon, 0 to 1 */
-    private record Compiled(LeakTable table, double passes) {}
+    record Compiled(LeakTable table, double passes) {}
 
     /** All that a line's table depends on. */
     private record Terms(
@@ -37,6 +37,8 @@ public final class LeakTables {
             return new Compiled(table, line.meanPasses(horizonYears));
         }
     }
+
+    private static final int FIRST_LINES = FirstLine.values().length;
 
     /** Lines that are kept for others like them and for later runs: sweeps of other assumptions come back to the same ones. */
     private static final int KEPT = 512;
@@ -54,7 +56,7 @@ public final class LeakTables {
     private final Map<Cladding, Map<FirstLine, LineOfDefence>> lines = new EnumMap<>(Cladding.class);
     /** Made when they are first asked for. */
     private final AtomicReferenceArray<Compiled> compiled =
-            new AtomicReferenceArray<>(Cladding.values().length * FirstLine.values().length);
+            new AtomicReferenceArray<>(Cladding.values().length * FIRST_LINES);
 
     private final QualityStrata strata;
     private final Map<SharedQuality, double[]> untold = new ConcurrentHashMap<>();
@@ -88,8 +90,8 @@ public final class LeakTables {
         return new LeakTables(assumptions);
     }
 
-    private Compiled compiled(FirstLine first, Cladding cladding) {
-        int place = cladding.ordinal() * FirstLine.values().length + first.ordinal();
+    Compiled compiled(FirstLine first, Cladding cladding) {
+        int place = cladding.ordinal() * FIRST_LINES + first.ordinal();
         Compiled known = compiled.get(place);
         if (known == null) {
             known = compiled(lines.get(cladding).get(first), assumptions.scenario());

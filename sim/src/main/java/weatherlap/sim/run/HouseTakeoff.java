@@ -112,20 +112,45 @@ public record HouseTakeoff(
     public static Map<Method, HouseTakeoff> of(
             House house, Assumptions assumptions, RainClimate climate, LeakTables tables) {
         HouseLaps laps = HouseLaps.of(house, tables);
-        List<OpeningRain> rain = new ArrayList<>();
+        List<Method> methods = Method.openTo(house.cladding());
+        Map<Method, List<OpeningGeometry>> geometries = geometries(house, methods, assumptions);
+        Map<Method, CodeReview> codes = CodeReview.of(geometries, assumptions.scenario());
+        Map<Method, List<OpeningTakeoff>> openings = listEach(methods);
+        int o = 0;
         for (Elevation wall : house.elevations()) {
             for (Opening opening : wall.openings()) {
-                rain.add(OpeningRain.of(climate, house, wall, opening, assumptions.scenario()));
+                OpeningRain rain = OpeningRain.of(climate, house, wall, opening, assumptions.scenario());
+                OpeningExposure exposure = rain.exposure();
+                List<LeakModel> leaks = LeakModel.each(opening, methods, exposure, laps);
+                for (int m = 0; m < methods.size(); m++) {
+                    Method method = methods.get(m);
+                    OpeningGeometry geometry = geometries.get(method).get(o);
+                    List<CodeChange> changes = codes.get(method).byOpening().get(o);
+                    openings.get(method)
+                            .add(new OpeningTakeoff(wall, opening, geometry, rain, exposure, leaks.get(m), changes));
+                }
+                o++;
             }
         }
-        List<OpeningExposure> exposures = Each.of(rain, OpeningRain::exposure);
-        Map<Method, List<OpeningGeometry>> geometries = geometries(house, Method.openTo(house.cladding()), assumptions);
-        Map<Method, CodeReview> codes = CodeReview.of(geometries, assumptions.scenario());
         HouseFacts facts = HouseFacts.of(house, assumptions.scenario());
         Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(Method.class);
-        geometries.forEach((method, own) -> takeoffs.put(
-                method, of(house, method, assumptions, facts, own, codes.get(method), rain, exposures, laps)));
+        openings.forEach((method, own) -> takeoffs.put(
+                method,
+                of(
+                        house,
+                        Set.of(method),
+                        assumptions,
+                        facts,
+                        own,
+                        laps,
+                        codes.get(method).rooms())));
         return takeoffs;
+    }
+
+    private static <T> Map<Method, List<T>> listEach(List<Method> methods) {
+        Map<Method, List<T>> lists = new EnumMap<>(Method.class);
+        methods.forEach(method -> lists.put(method, new ArrayList<>()));
+        return lists;
     }
 
     static List<OpeningGeometry> geometries(House house, Method method, Assumptions assumptions) {
@@ -134,8 +159,7 @@ public record HouseTakeoff(
 
     private static Map<Method, List<OpeningGeometry>> geometries(
             House house, List<Method> methods, Assumptions assumptions) {
-        Map<Method, List<OpeningGeometry>> geometries = new EnumMap<>(Method.class);
-        methods.forEach(method -> geometries.put(method, new ArrayList<>()));
+        Map<Method, List<OpeningGeometry>> geometries = listEach(methods);
         for (Elevation wall : house.elevations()) {
             for (Opening opening : wall.openings()) {
                 OpeningGeometry.each(house, wall, opening, methods, assumptions)
@@ -166,33 +190,6 @@ public record HouseTakeoff(
         List<OpeningTakeoff> openings =
                 Each.upTo(own.size(), o -> own.get(o).with(codes.byOpening().get(o)));
         return of(any.house, Method.set(methods), assumptions, any.work.facts(), openings, any.laps, codes.rooms());
-    }
-
-    private static HouseTakeoff of(
-            House house,
-            Method method,
-            Assumptions assumptions,
-            HouseFacts facts,
-            List<OpeningGeometry> geometries,
-            CodeReview codes,
-            List<OpeningRain> rain,
-            List<OpeningExposure> exposures,
-            HouseLaps laps) {
-        List<OpeningTakeoff> openings = new ArrayList<>();
-        for (Elevation elevation : house.elevations()) {
-            for (Opening opening : elevation.openings()) {
-                int o = openings.size();
-                openings.add(new OpeningTakeoff(
-                        elevation,
-                        opening,
-                        geometries.get(o),
-                        rain.get(o),
-                        exposures.get(o),
-                        LeakModel.of(opening, method, exposures.get(o), laps),
-                        codes.byOpening().get(o)));
-            }
-        }
-        return of(house, Set.of(method), assumptions, facts, openings, laps, codes.rooms());
     }
 
     private static HouseTakeoff of(

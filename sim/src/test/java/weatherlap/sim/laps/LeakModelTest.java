@@ -173,12 +173,18 @@ class LeakModelTest {
         LeakCauses causes = causes(100, 2);
         LeakModel small = LeakModel.of(OPENING, Method.FULL_FLANGE, LapFixtures.exposure(60), LAPS);
         LeakModel large = LeakModel.of(OPENING, Method.INSERT, LapFixtures.exposure(60), LAPS);
+        LeakModel wetter = LeakModel.of(OPENING, Method.INSERT, LapFixtures.exposure(90), LAPS);
+        LeakModel covered = LeakModel.of(OPENING, Method.INSERT, LapFixtures.exposure(60), mixed("any_leak", 2));
         LeakDraws used = new LeakDraws(100);
-        large.run(causes, used);
-        small.run(causes, used);
-        assertThat(used.damage()).isEqualTo(run(small, causes).damage());
-        large.run(causes, used);
-        assertThat(used.damage()).isEqualTo(run(large, causes).damage());
+        for (LeakCauses one : List.of(causes, causes(100, 4), causes)) {
+            for (LeakModel model : List.of(large, small, large, wetter, covered, large)) {
+                model.run(one, used);
+                LeakDraws alone = run(model, one);
+                assertThat(used.damage()).isEqualTo(alone.damage());
+                assertThat(used.contribution()).startsWith(alone.contribution());
+                assertThat(model.repairWorth(used)).isEqualTo(model.repairWorth(alone));
+            }
+        }
     }
 
     @Test
@@ -220,7 +226,7 @@ class LeakModelTest {
         for (int d = 0; d < causes.draws(); d++) {
             boolean any = false;
             for (int f = 0; f < model.paths().size(); f++) {
-                any |= random.nextDouble() < out.byPath[f][d];
+                any |= random.nextDouble() < out.ofPath(f).damage[d];
             }
             damaged += any ? 1 : 0;
         }

@@ -1,0 +1,79 @@
+package weatherlap.sim.laps;
+
+import java.util.Arrays;
+
+/** What one path does in every draw of some causes: a column that is written over once the causes are others. */
+final class PathDraws {
+    /** Chance of damage within the horizon, by draw. */
+    final double[] damage;
+
+    /** Whether any draw does damage. */
+    boolean wet;
+
+    /** Discounted damages within the horizon, for each damage within it. */
+    double discounting;
+
+    /** Likewise those that the shop mends. */
+    double warranted;
+
+    /** Another path of the same fault, drawn before. */
+    PathDraws before;
+
+    private PathTerms terms;
+
+    PathDraws(int draws) {
+        damage = new double[draws];
+    }
+
+    boolean areOf(PathTerms path) {
+        return terms == path || terms.sameDraws(path);
+    }
+
+    /** @param wettest the greatest normal of the weather */
+    void draw(PathTerms path, LeakCauses causes, double wettest) {
+        terms = path;
+        discounting = 0;
+        warranted = 0;
+        wet = path.position(causes.admitted().highest(path.fault()), wettest) > 0;
+        if (wet) {
+            draw(causes);
+        } else {
+            Arrays.fill(damage, 0);
+        }
+    }
+
+    private void draw(LeakCauses causes) {
+        double[] logAdmitted = causes.admitted().logs(terms.fault());
+        double[] normal = causes.weatherNormal();
+        int[] stratum = terms.stratum(causes);
+        double[] strata = terms.standing();
+        double[] table = terms.table().values;
+        double first = terms.firstPosition();
+        double perLog = terms.table().knotsPerLog;
+        double perNormal = terms.knotsPerNormal();
+        double last = LeakTable.lastPosition();
+        boolean covered = terms.covered();
+        double damaged = 0;
+        double discounted = 0;
+        double mended = 0;
+        for (int d = 0; d < damage.length; d++) {
+            double position = first + perLog * logAdmitted[d] + perNormal * normal[d];
+            position = position > 0 ? position < last ? position : last : 0;
+            int knot = (int) position;
+            double share = position - knot;
+            int at = knot * LeakTable.COLUMNS;
+            double stands = strata[stratum[d]];
+            double y = stands * (table[at + LeakTable.HORIZON] + share * table[at + LeakTable.HORIZON + 1]);
+            damage[d] = y;
+            damaged += y;
+            discounted += stands * (table[at + LeakTable.DISCOUNTED] + share * table[at + LeakTable.DISCOUNTED + 1]);
+            if (covered) {
+                mended += stands * (table[at + LeakTable.WARRANTY] + share * table[at + LeakTable.WARRANTY + 1]);
+            }
+        }
+        if (damaged > 0) {
+            discounting = discounted / damaged;
+            warranted = mended / damaged;
+        }
+    }
+}
