@@ -18,6 +18,7 @@ import weatherlap.analysis.unmeasured.SwingStudy;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.shop.Terms;
+import weatherlap.reports.format.CellSheet;
 import weatherlap.reports.format.SourceNames;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
@@ -63,13 +64,26 @@ public record CompareReport(
         Map<String, String> run,
         Optional<SwingStudy> unmeasured) {
 
-    /** Writes the tables, {@code summary.json} and the workbook on one thread, the page, the sheet and the pictures on another. */
+    /**
+     * Writes the tables, {@code summary.json} and the workbook on one thread, the page, the sheet and the pictures on others, once what
+     * takes the workbook longest is worked out on all.
+     */
     public void write(OutputFolder folder) throws IOException {
         Optional<SeasonStudy> season = SeasonSection.study(decision, assumptions.scenario(), climate);
-        TwoThreads.run(() -> writeTables(folder, season, workbookLines()), () -> writePages(folder, season));
+        List<CellSheet.Filler> front =
+                FrontSheets.of(title(), inShort(), figures(season), ownRecords(), comparison, simulator, terms);
+        try (TwoThreads threads = new TwoThreads()) {
+            threads.give(() -> writeTables(folder, season, front));
+            ReportPages pages = new ReportPages(this, season);
+            threads.give(() -> folder.write(PageFiles.web("report", pages.web())));
+            threads.give(() -> folder.write("appendix.pdf", pages.appendix()));
+            threads.give(() -> folder.write("report.pdf", pages.twoPages()));
+            threads.await();
+        }
     }
 
-    private void writeTables(OutputFolder folder, Optional<SeasonStudy> season, List<String> about) throws IOException {
+    private void writeTables(OutputFolder folder, Optional<SeasonStudy> season, List<CellSheet.Filler> front)
+            throws IOException {
         ResultTable segments = comparison.segments().table();
         ResultTable rule = RuleTable.of(decision.study());
         ResultTable seasons = season.map(SeasonTable::of).orElseGet(() -> SeasonTable.of(List.of()));
@@ -78,17 +92,7 @@ public record CompareReport(
         folder.write("summary.json", SummaryJson.of(figures(season), segments, season));
         List<ResultTable> sheets = new ArrayList<>(List.of(rule, segments, seasons, prices));
         sheets.addAll(ResultFiles.tables(comparison.shown()));
-        TableWriter.workbook(
-                        FrontSheets.of(title(), inShort(), figures(season), ownRecords(), comparison, simulator, terms),
-                        about)
-                .write(folder, sheets);
-    }
-
-    private void writePages(OutputFolder folder, Optional<SeasonStudy> season) throws IOException {
-        ReportPages pages = new ReportPages(this, season);
-        folder.write(PageFiles.web("report", pages.web()));
-        folder.write("report.pdf", pages.twoPages());
-        folder.write("appendix.pdf", pages.appendix());
+        TableWriter.workbook(front, workbookLines()).write(folder, sheets);
     }
 
     /** The result in a few lines. */

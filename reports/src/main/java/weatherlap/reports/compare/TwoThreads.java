@@ -1,6 +1,8 @@
 package weatherlap.reports.compare;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -8,42 +10,43 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 
-/** Two pieces of work at the same time. */
-final class TwoThreads {
+/** Two threads that take pieces of work in the order in which they are given. */
+final class TwoThreads implements AutoCloseable {
     /** A piece of work that may fail to write. */
     @FunctionalInterface
     interface Work {
         void run() throws IOException;
     }
 
-    private TwoThreads() {}
+    private final ExecutorService pool = Executors.newFixedThreadPool(2);
+    private final List<Future<?>> given = new ArrayList<>();
 
-    /** Runs the first on a thread of its own and the second here; returns when both are done, or throws what went wrong. */
-    static void run(Work first, Work second) throws IOException {
-        ExecutorService pool = Executors.newSingleThreadExecutor();
+    void give(Work work) {
+        given.add(pool.submit((Callable<Void>) () -> {
+            work.run();
+            return null;
+        }));
+    }
+
+    /** Returns when all is done, or throws what went wrong first of it in the order given. */
+    void await() throws IOException {
         try {
-            Future<Void> other = pool.submit((Callable<Void>) () -> {
-                first.run();
-                return null;
-            });
-            try {
-                second.run();
-            } finally {
-                pool.shutdown();
+            for (Future<?> work : given) {
+                work.get();
             }
-            other.get();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("The writing was interrupted.", e);
         } catch (ExecutionException e) {
             throw unwrapped(e.getCause());
-        } finally {
-            awaitEnd(pool);
         }
     }
 
-    /** The folder may be dropped only when nobody writes into it any more. */
-    private static void awaitEnd(ExecutorService pool) {
+    /** Drops what was not begun. The folder may be dropped only when nobody writes into it any more. */
+    @Override
+    public void close() {
+        given.forEach(work -> work.cancel(false));
+        pool.shutdown();
         try {
             while (!pool.awaitTermination(1, TimeUnit.MINUTES)) {
                 pool.shutdownNow();

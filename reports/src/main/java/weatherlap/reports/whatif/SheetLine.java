@@ -28,16 +28,25 @@ record SheetLine(
         JobParts parts) {
     /** Each house by each method that it is open to. */
     static List<SheetLine> of(List<HouseChoice> shown, JobAlternatives alternatives) {
+        List<Map<Method, JobParts>> parts = shown.parallelStream()
+                .map(choice -> alternatives.of(choice.result()))
+                .toList();
         List<SheetLine> jobs = new ArrayList<>();
         int windows = 0;
         for (int h = 0; h < shown.size(); h++) {
             HouseChoice choice = shown.get(h);
-            Map<Method, JobParts> parts = alternatives.of(choice.result());
             for (MethodResult result : choice.result().methods().values()) {
                 List<OpeningResult> openings = choice.result().openings().stream()
                         .filter(opening -> opening.method() == result.method())
                         .toList();
-                jobs.add(new SheetLine(h, jobs.size(), windows, choice, result, openings, parts.get(result.method())));
+                jobs.add(new SheetLine(
+                        h,
+                        jobs.size(),
+                        windows,
+                        choice,
+                        result,
+                        openings,
+                        parts.get(h).get(result.method())));
             }
             windows += choice.result().house().openingCount();
         }

@@ -1,11 +1,14 @@
 package weatherlap.sim.run;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.laps.LeakCauses;
@@ -21,15 +24,14 @@ import weatherlap.sim.work.WorkTakeoff;
 
 /**
  * Houses by other crews and over other horizons: the means that a {@link Simulator} with another {@code crew_size} or
- * {@code horizon_years} and the same draws gives. Not for several threads at once.
+ * {@code horizon_years} and the same draws gives.
  */
 public final class JobAlternatives {
     private final Simulator simulator;
     private final World world;
     private final SortedMap<Integer, Assumptions> crews = new TreeMap<>();
     private final SortedMap<Integer, LeakTables> horizons = new TreeMap<>();
-    private final LeakDraws scratch;
-    private final int own;
+    private final ThreadLocal<LeakDraws> scratch;
 
     /**
      * @param people in a crew, each 1 or more
@@ -40,8 +42,7 @@ public final class JobAlternatives {
         this.world = world;
         people.forEach(crew -> crews.put(crew, changed(Scalar.CREW_SIZE, crew)));
         years.forEach(year -> horizons.put(year, LeakTables.of(changed(Scalar.HORIZON_YEARS, year))));
-        scratch = new LeakDraws(world.draws());
-        own = simulator.assumptions().scenario().whole(Scalar.HORIZON_YEARS);
+        scratch = ThreadLocal.withInitial(() -> new LeakDraws(world.draws()));
     }
 
     private Assumptions changed(Scalar scalar, int value) {
@@ -56,11 +57,19 @@ public final class JobAlternatives {
      * @throws IllegalArgumentException where a day leaves a crew no time to work
      */
     public Map<Method, JobParts> of(HouseResult run) {
-        LeakCauses causes = simulator.leakCauses(run.house());
+        Map<Method, HouseTakeoff> takeoffs = simulator.takeoff(run.house());
+        List<Map<Method, JobParts.Repairs>> repairs = repairs(run, takeoffs.values());
         Map<Method, JobParts> parts = new EnumMap<>(Method.class);
-        simulator
-                .takeoff(run.house())
-                .forEach((method, takeoff) -> parts.put(method, parts(run.method(method), takeoff, causes)));
+        takeoffs.forEach((method, takeoff) -> parts.put(
+                method,
+                new JobParts(
+                        method,
+                        work(takeoff),
+                        Each.of(repairs, years -> years.get(method)),
+                        Arrays.stream(takeoff.work().openingMaterialUsd())
+                                .boxed()
+                                .toList(),
+                        Arrays.stream(takeoff.directUsd()).boxed().toList())));
         return parts;
     }
 
@@ -72,23 +81,14 @@ public final class JobAlternatives {
                 .toList();
     }
 
-    private JobParts parts(MethodResult run, HouseTakeoff takeoff, LeakCauses causes) {
+    private List<JobParts.CrewWork> work(HouseTakeoff takeoff) {
+        WorkTakeoff own = takeoff.work();
         HouseQuantities quantities = HouseTakeoff.quantities(
-                takeoff.house(),
-                takeoff.methods(),
-                takeoff.openings().stream().map(OpeningTakeoff::geometry).toList());
-        return new JobParts(
-                run.method(),
-                crews.entrySet().stream()
-                        .map(crew -> work(crew.getKey(), takeoff.work().by(crew.getValue(), quantities)))
-                        .toList(),
-                horizons.entrySet().stream()
-                        .map(horizon -> horizon.getKey() == own
-                                ? new JobParts.Repairs(own, run.warrantyUsd(), run.expectedDamageUsd())
-                                : repairs(horizon.getKey(), horizon.getValue(), takeoff, causes))
-                        .toList(),
-                Arrays.stream(takeoff.work().openingMaterialUsd()).boxed().toList(),
-                Arrays.stream(takeoff.directUsd()).boxed().toList());
+                takeoff.house(), takeoff.methods(), Each.of(takeoff.openings(), OpeningTakeoff::geometry));
+        List<JobParts.CrewWork> works = new ArrayList<>();
+        crews.forEach((people, changed) ->
+                works.add(work(people, people == own.crewSize() ? own : own.by(changed, quantities))));
+        return works;
     }
 
     private static JobParts.CrewWork work(int people, WorkTakeoff work) {
@@ -97,15 +97,35 @@ public final class JobAlternatives {
                 work.meanMinutes(),
                 work.crewDays().days(),
                 work.materialUsd(),
-                work.openings().stream().map(OpeningWork::meanMinutes).toList());
+                Each.of(work.openings(), OpeningWork::meanMinutes));
+    }
+
+    /** For each horizon, by all methods before the next one: what leaks alike by several of them is drawn once. */
+    private List<Map<Method, JobParts.Repairs>> repairs(HouseResult run, Collection<HouseTakeoff> takeoffs) {
+        int own = simulator.assumptions().scenario().whole(Scalar.HORIZON_YEARS);
+        LeakCauses causes = simulator.leakCauses(run.house());
+        List<Map<Method, JobParts.Repairs>> repairs = new ArrayList<>();
+        horizons.forEach((years, tables) -> {
+            Map<Method, JobParts.Repairs> byMethod = new EnumMap<>(Method.class);
+            for (HouseTakeoff takeoff : takeoffs) {
+                MethodResult result = run.method(takeoff.method());
+                byMethod.put(
+                        takeoff.method(),
+                        years == own
+                                ? new JobParts.Repairs(own, result.warrantyUsd(), result.expectedDamageUsd())
+                                : repairs(years, tables, takeoff, causes));
+            }
+            repairs.add(byMethod);
+        });
+        return repairs;
     }
 
     private JobParts.Repairs repairs(int years, LeakTables tables, HouseTakeoff takeoff, LeakCauses causes) {
         var laps = takeoff.laps().beside(tables);
-        List<LeakModel> models = takeoff.openings().stream()
-                .map(opening -> LeakModel.of(opening.opening(), takeoff.method(), opening.exposure(), laps))
-                .toList();
-        HouseLeaks leaks = HouseLeaks.of(models, world.repairUsd(), world.meanRepairUsd(), causes, scratch);
+        List<LeakModel> models = Each.of(
+                takeoff.openings(),
+                opening -> LeakModel.of(opening.opening(), takeoff.method(), opening.exposure(), laps));
+        HouseLeaks leaks = HouseLeaks.of(models, world.repairUsd(), world.meanRepairUsd(), causes, scratch.get());
         return new JobParts.Repairs(years, leaks.warranted() * world.meanRepairUsd(), leaks.meanDamageUsd());
     }
 }
