@@ -117,7 +117,12 @@ public final class HouseLaps {
 
         /** Whether a fault can stand after the work of one of some methods. */
         boolean canStand(int fault, List<Method> methods) {
-            return Each.any(methods, method -> canStand(fault, method));
+            for (Method method : methods) {
+                if (canStand(fault, method)) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         /** Whether a fault can stand after the work of a method. */

@@ -3,6 +3,7 @@ package weatherlap.sim.material;
 import java.util.List;
 import weatherlap.sim.Check;
 import weatherlap.sim.Sum;
+import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.assumptions.ThreePoint;
 import weatherlap.sim.explain.Amount;
@@ -25,6 +26,11 @@ public record MaterialLine(Material item, List<Double> openings, List<Double> wa
         Check.notNegative("quantity at the house of ", item.id(), house);
         openings = List.copyOf(openings);
         walls = List.copyOf(walls);
+    }
+
+    /** The same for so many working days. */
+    public MaterialLine over(int days) {
+        return item.driver() == Driver.DAY && house != days ? new MaterialLine(item, openings, walls, days) : this;
     }
 
     /** Quantity of the driver counted for a wall or the house. */

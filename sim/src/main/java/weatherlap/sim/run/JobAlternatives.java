@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.laps.HouseLaps;
 import weatherlap.sim.laps.LeakCauses;
 import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakModel;
@@ -105,27 +106,39 @@ public final class JobAlternatives {
         int own = simulator.assumptions().scenario().whole(Scalar.HORIZON_YEARS);
         LeakCauses causes = simulator.leakCauses(run.house());
         List<Map<Method, JobParts.Repairs>> repairs = new ArrayList<>();
-        horizons.forEach((years, tables) -> {
-            Map<Method, JobParts.Repairs> byMethod = new EnumMap<>(Method.class);
-            for (HouseTakeoff takeoff : takeoffs) {
-                MethodResult result = run.method(takeoff.method());
-                byMethod.put(
-                        takeoff.method(),
-                        years == own
-                                ? new JobParts.Repairs(own, result.warrantyUsd(), result.expectedDamageUsd())
-                                : repairs(years, tables, takeoff, causes));
-            }
-            repairs.add(byMethod);
-        });
+        horizons.forEach((years, tables) ->
+                repairs.add(years == own ? repairs(own, run) : repairs(years, tables, List.copyOf(takeoffs), causes)));
         return repairs;
     }
 
-    private JobParts.Repairs repairs(int years, LeakTables tables, HouseTakeoff takeoff, LeakCauses causes) {
-        var laps = takeoff.laps().beside(tables);
-        List<LeakModel> models = Each.of(
-                takeoff.openings(),
-                opening -> LeakModel.of(opening.opening(), takeoff.method(), opening.exposure(), laps));
-        HouseLeaks leaks = HouseLeaks.of(models, world.repairUsd(), world.meanRepairUsd(), causes, scratch.get());
-        return new JobParts.Repairs(years, leaks.warranted() * world.meanRepairUsd(), leaks.meanDamageUsd());
+    private static Map<Method, JobParts.Repairs> repairs(int own, HouseResult run) {
+        Map<Method, JobParts.Repairs> repairs = new EnumMap<>(Method.class);
+        run.methods()
+                .forEach((method, result) -> repairs.put(
+                        method, new JobParts.Repairs(own, result.warrantyUsd(), result.expectedDamageUsd())));
+        return repairs;
+    }
+
+    private Map<Method, JobParts.Repairs> repairs(
+            int years, LeakTables tables, List<HouseTakeoff> takeoffs, LeakCauses causes) {
+        List<Method> methods = Each.of(takeoffs, HouseTakeoff::method);
+        HouseLaps laps = takeoffs.get(0).laps().beside(tables);
+        List<List<LeakModel>> models = Each.of(
+                takeoffs.get(0).openings(),
+                opening -> LeakModel.each(opening.opening(), methods, opening.exposure(), laps));
+        Map<Method, JobParts.Repairs> repairs = new EnumMap<>(Method.class);
+        for (int m = 0; m < methods.size(); m++) {
+            int method = m;
+            HouseLeaks leaks = HouseLeaks.of(
+                    Each.of(models, opening -> opening.get(method)),
+                    world.repairUsd(),
+                    world.meanRepairUsd(),
+                    causes,
+                    scratch.get());
+            repairs.put(
+                    methods.get(m),
+                    new JobParts.Repairs(years, leaks.warranted() * world.meanRepairUsd(), leaks.meanDamageUsd()));
+        }
+        return repairs;
     }
 }

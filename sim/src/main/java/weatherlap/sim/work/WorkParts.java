@@ -8,6 +8,7 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.labour.DayPlan;
 import weatherlap.sim.labour.LabourLine;
@@ -21,7 +22,13 @@ import weatherlap.sim.quantity.HouseQuantities;
 final class WorkParts {
     private WorkParts() {}
 
-    static ElevationWork elevation(LabourTakeoff labour, Elevation elevation, int wall, HouseQuantities quantities) {
+    static List<ElevationWork> elevations(LabourTakeoff labour, House house, HouseQuantities quantities) {
+        List<Elevation> walls = house.elevations();
+        return Each.upTo(walls.size(), wall -> elevation(labour, walls.get(wall), wall, quantities));
+    }
+
+    private static ElevationWork elevation(
+            LabourTakeoff labour, Elevation elevation, int wall, HouseQuantities quantities) {
         ElevationQuantities counted = quantities.elevations().get(wall);
         Assumptions assumptions = labour.assumptions();
         List<OpeningWork> openings = new ArrayList<>();

@@ -70,9 +70,7 @@ public record WorkTakeoff(
     public static WorkTakeoff of(Assumptions assumptions, House house, HouseFacts facts, HouseQuantities quantities) {
         quantities.fitting(house);
         LabourTakeoff labour = new LabourTakeoff(assumptions, house, facts, quantities.methods());
-        List<ElevationWork> elevations = Each.upTo(
-                house.elevations().size(),
-                wall -> WorkParts.elevation(labour, house.elevations().get(wall), wall, quantities));
+        List<ElevationWork> elevations = WorkParts.elevations(labour, house, quantities);
         List<LabourLine> jobLines = labour.ofJob();
         DayPlan days = WorkParts.days(labour, elevations, jobLines, quantities);
         return new WorkTakeoff(
@@ -103,23 +101,21 @@ public record WorkTakeoff(
         int smaller = Math.min(
                 assumptions.scenario().whole(Scalar.CREW_SIZE),
                 changed.scenario().whole(Scalar.CREW_SIZE));
-        if (Each.any(changed.steps(), step -> step.people() > smaller)) {
-            return of(changed, house, facts, quantities);
-        }
         LabourTakeoff labour = new LabourTakeoff(changed, house, facts, methods);
-        DayPlan days = WorkParts.days(labour, elevations, jobLines, quantities);
+        boolean same = !Each.any(changed.steps(), step -> step.people() > smaller);
+        List<ElevationWork> walls = same ? elevations : WorkParts.elevations(labour, house, quantities);
+        List<LabourLine> ofJob = same ? jobLines : labour.ofJob();
+        DayPlan days = WorkParts.days(labour, walls, ofJob, quantities);
         return new WorkTakeoff(
                 changed,
                 house,
                 facts,
                 methods,
-                elevations,
-                jobLines,
+                walls,
+                ofJob,
                 labour.ofDays(days.days()),
                 days,
-                days.days() == crewDays.days()
-                        ? materials
-                        : new MaterialTakeoff(changed, house, facts, quantities).lines(days.days()),
+                Each.of(materials, line -> line.over(days.days())),
                 personHour(changed, house));
     }
 
