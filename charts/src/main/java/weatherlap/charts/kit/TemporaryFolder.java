@@ -56,12 +56,17 @@ public final class TemporaryFolder {
             Path folder = Files.createTempDirectory(parent, PREFIX);
             FileChannel lock =
                     FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-            if (lock.tryLock() != null) {
+            if (isHeld(lock, folder.resolve(LOCK))) {
                 LOCKS.add(lock);
                 return folder;
             }
-            lock.close(); // another process took it for a dead one's, and clears it
+            lock.close();
         }
+    }
+
+    /** Not so where another process took the folder for a dead one's before it was locked, and clears it, or has. */
+    static boolean isHeld(FileChannel lock, Path file) throws IOException {
+        return lock.tryLock() != null && Files.exists(file);
     }
 
     private static void clearAfterDead(Path parent, Path own) throws IOException {

@@ -45,6 +45,19 @@ class TemporaryFolderTest {
     }
 
     @Test
+    void aFolderThatWasClearedBeforeItWasLockedIsNotHeld() throws IOException {
+        Path file = leftBehind("begun").resolve(".lock");
+        try (FileChannel lock = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            Files.delete(file);
+            assertThat(TemporaryFolder.isHeld(lock, file)).isFalse();
+        }
+        Path kept = leftBehind("kept").resolve(".lock");
+        try (FileChannel lock = FileChannel.open(kept, StandardOpenOption.WRITE)) {
+            assertThat(TemporaryFolder.isHeld(lock, kept)).isTrue();
+        }
+    }
+
+    @Test
     void nothingOfOthersIsTouched() throws IOException {
         Path noLock = Files.createDirectories(parent.resolve("weatherlap-own-begun"));
         Path otherName = Files.createDirectories(parent.resolve("somebody"));
