@@ -25,7 +25,7 @@ public final class Bundle {
             "-XX:Tier3CompileThreshold=1000",
             "-XX:Tier3BackEdgeThreshold=20000",
             "-XX:+UseSerialGC",
-            "-XX:NewSize=192m",
+            "-XX:NewSize=256m",
             "-Dweatherlap.launched=" + MAIN);
 
     private final Path root;

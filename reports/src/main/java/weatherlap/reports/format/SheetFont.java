@@ -13,7 +13,10 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import weatherlap.charts.kit.Fonts;
 
-/** A bundled face in one sheet, made when the first letter of it is laid out. Its file is read once for all sheets of a run. */
+/**
+ * A bundled face in one sheet, made when the first letter of it is laid out. Its file is read once for all sheets of a run. Letters are not
+ * joined to ligatures: they look the same, and words are found as they are spelt.
+ */
 final class SheetFont extends PDFontSupplier {
     private static final Map<Fonts.Face, TrueTypeFont> READ = new ConcurrentHashMap<>();
 
@@ -42,7 +45,9 @@ final class SheetFont extends PDFontSupplier {
 
     private static TrueTypeFont parsed(Fonts.Face face) {
         try {
-            return new TTFParser().parse(new RandomAccessReadBuffer(face.bytes()));
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(face.bytes()));
+            font.setEnableGsub(false);
+            return font;
         } catch (IOException e) {
             throw new UncheckedIOException("the bundled font is damaged", e);
         }

@@ -27,7 +27,6 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
-import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.PlanParts;
 import weatherlap.sim.run.SimulatedHouse;
@@ -49,10 +48,10 @@ public final class HandoutMaker {
     private HandoutMaker(
             SimulatedHouse simulated,
             Map<Method, HouseTakeoff> takeoffs,
-            Assumptions assumptions,
-            RainClimate climate,
+            Simulator simulator,
             SheetWords sheet,
             Optional<String> line) {
+        Assumptions assumptions = simulator.assumptions();
         double riskLimit = assumptions.scenario().value(Scalar.RISK_LIMIT);
         Contrast contrast = simulated.result().contrast();
         this.house = simulated.result().house();
@@ -60,7 +59,7 @@ public final class HandoutMaker {
         this.takeoffs = takeoffs;
         this.choices = Choices.of(simulated, riskLimit, takeoffs, line);
         this.reasons = PlanReasons.of(simulated.parts(), choices.choice(), riskLimit);
-        this.rain = new RainOnHouse(takeoffs.get(contrast.first()), climate, words());
+        this.rain = new RainOnHouse(takeoffs.get(contrast.first()), simulator.climate(), words());
         this.kinds = WindowKinds.of(contrast, takeoffs);
         this.offer = new Offer(
                 choices,
@@ -74,24 +73,12 @@ public final class HandoutMaker {
     /**
      * Simulates a house and puts its handout together.
      *
-     * @param assumptions and climate: those of the simulator
      * @param line what the family has ticked on its page; empty: nothing is
      * @throws weatherlap.reports.offer.ChoiceLine.Refused where that is of another house or cannot be built
      */
-    public static HandoutMaker of(
-            House house,
-            Simulator simulator,
-            Assumptions assumptions,
-            RainClimate climate,
-            SheetWords sheet,
-            Optional<String> line) {
+    public static HandoutMaker of(House house, Simulator simulator, SheetWords sheet, Optional<String> line) {
         return new HandoutMaker(
-                simulator.simulateForPlans(house),
-                new EnumMap<>(simulator.takeoff(house)),
-                assumptions,
-                climate,
-                sheet,
-                line);
+                simulator.simulateForPlans(house), new EnumMap<>(simulator.takeoff(house)), simulator, sheet, line);
     }
 
     House house() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.charts.drawing.WallRose;
@@ -14,7 +15,6 @@ import weatherlap.reports.page.TableView;
 import weatherlap.reports.words.FamilyWords;
 import weatherlap.reports.words.Phrases;
 import weatherlap.sim.house.Elevation;
-import weatherlap.sim.rain.DrivingRainRose;
 import weatherlap.sim.rain.OpeningExposure;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.HouseTakeoff;
@@ -33,8 +33,9 @@ record RainOnHouse(HouseTakeoff takeoff, RainClimate climate, FamilyWords words)
     private static final int LONGEST_WALL = 32;
 
     Figure rose() {
-        List<WallRose.Ray> rays = DrivingRainRose.of(climate, STEP_DEG).rows().stream()
-                .map(row -> new WallRose.Ray(row.bearingDeg(), row.isoLitresPerM2Year()))
+        List<WallRose.Ray> rays = IntStream.range(0, 360 / STEP_DEG)
+                .mapToObj(i -> i * STEP_DEG)
+                .map(deg -> new WallRose.Ray(deg, climate.isoLitresPerM2Year(deg)))
                 .toList();
         Phrases phrases = new Phrases(words);
         WallRose rose = new WallRose(

@@ -217,9 +217,14 @@ public record Inputs(
 
     /** The same with another scenario. */
     public Simulator simulator(Scenario changed) {
+        return simulator(changed, rain());
+    }
+
+    /** The same with the rain that is known already. */
+    public Simulator simulator(Scenario changed, RainClimate rain) {
         return new Simulator(
                 assumptions.assumptions().with(changed),
-                rain(),
+                rain,
                 scenario().choice(Choice.SAMPLING, Sampling.class),
                 scenario().whole(Scalar.DRAWS),
                 seed());

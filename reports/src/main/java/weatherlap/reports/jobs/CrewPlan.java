@@ -12,6 +12,7 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
 import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.HouseTakeoff;
 import weatherlap.sim.run.SimulatedHouse;
 
@@ -27,31 +28,32 @@ public record CrewPlan(String line) {
     /**
      * The house so done.
      *
+     * @param rain of the inputs
      * @throws BadInput where the line does not fit the house
      */
-    HouseTakeoff takeoff(Inputs inputs, House house) {
+    HouseTakeoff takeoff(Inputs inputs, RainClimate rain, House house) {
         Assumptions assumptions = inputs.assumptions().assumptions();
-        List<Method> methods = methods(inputs, house);
+        List<Method> methods = methods(inputs, rain, house);
         methods.forEach(method -> ClosedMethod.open(List.of(method), house));
-        Map<Method, HouseTakeoff> each = HouseTakeoff.of(house, assumptions, inputs.rain(), LeakTables.of(assumptions));
+        Map<Method, HouseTakeoff> each = HouseTakeoff.of(house, assumptions, rain, LeakTables.of(assumptions));
         return HouseTakeoff.mixed(each, methods);
     }
 
-    private List<Method> methods(Inputs inputs, House house) {
+    private List<Method> methods(Inputs inputs, RainClimate rain, House house) {
         if (line.equals(FAMILY)) {
-            return choice(inputs, house).family().byOpening();
+            return choice(inputs, rain, house).family().byOpening();
         }
         try {
             return ChoiceLine.isOne(line)
-                    ? ChoiceLine.parse(line, house, choice(inputs, house).closed())
+                    ? ChoiceLine.parse(line, house, choice(inputs, rain, house).closed())
                     : PlanLine.parse(line, house);
         } catch (IllegalArgumentException e) {
             throw new BadInput(List.of("--method: " + e.getMessage()));
         }
     }
 
-    private static HouseChoice choice(Inputs inputs, House house) {
-        SimulatedHouse simulated = inputs.simulator().simulateForPlans(house);
+    private static HouseChoice choice(Inputs inputs, RainClimate rain, House house) {
+        SimulatedHouse simulated = inputs.simulator(inputs.scenario(), rain).simulateForPlans(house);
         return HouseChoice.of(simulated, inputs.scenario().value(Scalar.RISK_LIMIT));
     }
 }

@@ -29,7 +29,6 @@ import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
-import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.PlanParts;
 import weatherlap.sim.run.Simulator;
 
@@ -73,12 +72,10 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, HandoutWi
     private final class Maker {
         private final Inputs inputs;
         private final Simulator simulator;
-        private final RainClimate rain;
 
         Maker(Inputs inputs) {
             this.inputs = inputs;
             this.simulator = inputs.simulator();
-            this.rain = inputs.rain();
         }
 
         void write(House found, SheetFolder.Files files) throws IOException {
@@ -95,8 +92,6 @@ public record MakeHandout(InputPaths paths, String house, Paper paper, HandoutWi
                 return HandoutMaker.of(
                         found,
                         simulator,
-                        inputs.assumptions().assumptions(),
-                        rain,
                         new SheetWords(FamilyWords.in(wishes.language()), inputs.shop(), wishes.prices()),
                         Optional.of(wishes.choice()).filter(line -> !line.isEmpty()));
             } catch (ChoiceLine.Refused e) {

@@ -45,9 +45,10 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
         OneHouse one = OneHouse.read(paths, house, messages);
         Inputs inputs = one.inputs();
         messages.warn(inputs.warnings());
-        HouseTakeoff takeoff = plan.takeoff(inputs, one.house());
+        RainClimate rain = inputs.rain();
+        HouseTakeoff takeoff = plan.takeoff(inputs, rain, one.house());
         try (OutputFolder folder = output.open(paths.named())) {
-            write(Site.of(inputs), takeoff, folder::write);
+            write(Site.of(inputs, rain), takeoff, folder::write);
             Map<String, Object> settings = settings(inputs, one.house().id());
             settings.put(
                     "method",
@@ -66,10 +67,11 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
         Pdf.loadAhead();
         Inputs inputs = Inputs.read(paths);
         messages.warn(inputs.warnings());
-        Site site = Site.of(inputs);
+        RainClimate rain = inputs.rain();
+        Site site = Site.of(inputs, rain);
         try (OutputFolder folder = output.open(paths.named())) {
             new SheetFolder("crewsheet", "Crew sheets", inputs)
-                    .write(folder, (found, files) -> write(site, plan.takeoff(inputs, found), files), messages);
+                    .write(folder, (found, files) -> write(site, plan.takeoff(inputs, rain, found), files), messages);
             Map<String, Object> settings = settings(inputs, "all");
             settings.put("method", plan.line());
             folder.commit(new RunRecord(Version.current(), "crewsheet", settings, inputs.checksums()));
@@ -83,8 +85,7 @@ public record WriteCrewSheet(InputPaths paths, OutputRequest output, String hous
      * @param program what was read, for the foot of a sheet
      */
     private record Site(Letterhead shop, Optional<DesignWind> wind, Optional<RainDays> rain, String program) {
-        static Site of(Inputs inputs) {
-            RainClimate climate = inputs.rain();
+        static Site of(Inputs inputs, RainClimate climate) {
             return new Site(
                     inputs.shop().letterhead(),
                     inputs.weather().site().flatMap(weatherlap.datasets.site.Site::wind),

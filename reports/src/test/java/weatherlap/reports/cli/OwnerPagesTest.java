@@ -74,10 +74,7 @@ class OwnerPagesTest {
             PDFTextStripper stripper = new PDFTextStripper();
             stripper.setStartPage(page);
             stripper.setEndPage(page);
-            return stripper.getText(pdf)
-                    .replaceAll("[\\s\u200B]+", " ")
-                    .replace("\uFB02", "fl")
-                    .replace("\uFB01", "fi");
+            return stripper.getText(pdf).replaceAll("[\\s\u200B]+", " ");
         }
     }
 

@@ -48,6 +48,14 @@ class PdfTest {
         }
     }
 
+    /** A ligature would be a letter of its own there. */
+    @Test
+    void wordsAreFoundAsTheyAreSpelt() throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(pdf("<p>full-flange, first floor, the office</p>"))) {
+            assertThat(new PDFTextStripper().getText(pdf)).contains("full-flange, first floor, the office");
+        }
+    }
+
     @Test
     void drawsInlinePictures() throws IOException {
         byte[] with = pdf("<svg xmlns='http://www.w3.org/2000/svg' width='100' height='50' viewBox='0 0 100 50'>"

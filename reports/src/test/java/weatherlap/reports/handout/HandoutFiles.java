@@ -14,7 +14,6 @@ import weatherlap.reports.output.Messages;
 import weatherlap.reports.output.OutputRequest;
 import weatherlap.reports.page.Paper;
 import weatherlap.sim.house.House;
-import weatherlap.sim.rain.RainClimate;
 
 /** Handouts for tests. */
 public final class HandoutFiles {
@@ -63,14 +62,7 @@ public final class HandoutFiles {
     }
 
     static HandoutMaker maker(Inputs inputs, House house, SheetWords words, Optional<String> line) {
-        return HandoutMaker.of(
-                house,
-                inputs.simulator(),
-                inputs.assumptions().assumptions(),
-                RainClimate.of(
-                        inputs.climate(), inputs.assumptions().assumptions().scenario()),
-                words,
-                line);
+        return HandoutMaker.of(house, inputs.simulator(), words, line);
     }
 
     public static InputPaths demo() {

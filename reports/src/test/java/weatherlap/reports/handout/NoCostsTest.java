@@ -63,8 +63,8 @@ class NoCostsTest {
                 .isLessThan(0.51 * dear.costParts().get("labour"));
         assertThat(cheap.grossProfitUsd()).isGreaterThan(1.2 * dear.grossProfitUsd());
 
-        HandoutMaker ours = maker(house, first, one, inputs);
-        HandoutMaker theirs = maker(house, second, other, inputs);
+        HandoutMaker ours = maker(house, first);
+        HandoutMaker theirs = maker(house, second);
         assertThat(Html.render("handout.jte", theirs.page())).isEqualTo(Html.render("handout.jte", ours.page()));
         assertThat(pdf(theirs)).isEqualTo(pdf(ours));
     }
@@ -167,14 +167,9 @@ class NoCostsTest {
                 7);
     }
 
-    private static HandoutMaker maker(House house, Simulator simulator, Assumptions assumptions, Inputs inputs) {
+    private static HandoutMaker maker(House house, Simulator simulator) {
         return HandoutMaker.of(
-                house,
-                simulator,
-                assumptions,
-                RainClimate.of(inputs.climate(), assumptions.scenario()),
-                new SheetWords(FamilyWords.in(Language.EN), Shop.UNNAMED, true),
-                Optional.empty());
+                house, simulator, new SheetWords(FamilyWords.in(Language.EN), Shop.UNNAMED, true), Optional.empty());
     }
 
     private static House house(Inputs inputs, String id) {

@@ -71,8 +71,7 @@ public final class RainClimate {
      *     which moves the index by about 0.5 % of that of the wettest wall at most
      */
     public WallRain wall(double bearingDeg) {
-        int asked = Math.floorMod(Math.round(Check.finite("bearing", bearingDeg)), BEARINGS);
-        int degree = weather.anyBearing() ? 0 : asked;
+        int degree = degree(bearingDeg);
         WallRain wall = walls.get(degree);
         if (wall == null) {
             walls.compareAndSet(degree, null, weather.anyBearing() ? buildAny() : build(degree));
@@ -81,9 +80,27 @@ public final class RainClimate {
         return wall;
     }
 
+    /**
+     * Airfield annual index of a wall, L/m², mean of the years: that of {@link #wall}, without what else is known of it.
+     *
+     * @param bearingDeg likewise
+     */
+    public double isoLitresPerM2Year(double bearingDeg) {
+        int degree = degree(bearingDeg);
+        WallRain wall = walls.get(degree);
+        return wall == null && !weather.anyBearing()
+                ? isoLitresPerM2Year(hours(degree))
+                : wall(degree).isoLitresPerM2Year();
+    }
+
     /** Whether all walls get the same rain, since the winds are not those of the houses. */
     public boolean anyBearing() {
         return weather.anyBearing();
+    }
+
+    private int degree(double bearingDeg) {
+        int asked = Math.floorMod(Math.round(Check.finite("bearing", bearingDeg)), BEARINGS);
+        return weather.anyBearing() ? 0 : asked;
     }
 
     private WallRain build(int bearingDeg) {
@@ -99,17 +116,23 @@ public final class RainClimate {
     }
 
     private WallRain.Part part(int bearingDeg) {
-        double east = Math.sin(Math.toRadians(bearingDeg));
-        double north = Math.cos(Math.toRadians(bearingDeg));
-        WallHours hours = new WallHours(wet, east, north);
+        WallHours hours = hours(bearingDeg);
         Spells spells = Spells.of(hours, years, dryHoursEndSpell);
         return new WallRain.Part(
                 hours,
-                hours.isoLitres() / years.years(),
+                isoLitresPerM2Year(hours),
                 hours.ashraeLitres() / years.years(),
                 hours.straubeLitres() / years.years(),
                 spells.worst(),
                 spells.quantile(spellQuantile),
                 hours.yearSpread(years).orElse(assumedYearSpread));
+    }
+
+    private WallHours hours(int bearingDeg) {
+        return new WallHours(wet, Math.sin(Math.toRadians(bearingDeg)), Math.cos(Math.toRadians(bearingDeg)));
+    }
+
+    private double isoLitresPerM2Year(WallHours hours) {
+        return hours.isoLitres() / years.years();
     }
 }

@@ -95,6 +95,10 @@ public final class Simulator {
         return assumptions;
     }
 
+    public RainClimate climate() {
+        return climate;
+    }
+
     public int draws() {
         return world.draws();
     }

@@ -26,6 +26,13 @@ class RainClimateTest {
         assertThat(climate.wall(60).isoLitresPerM2Year()).isCloseTo(4380, within(1e-6));
         assertThat(climate.wall(90).wetHours()).isZero();
         assertThat(climate.wall(180).isoLitresPerM2Year()).isZero();
+        assertThat(climate.isoLitresPerM2Year(60)).isEqualTo(climate.wall(60).isoLitresPerM2Year());
+        assertThat(climate.isoLitresPerM2Year(-30)).isEqualTo(climate.wall(330).isoLitresPerM2Year());
+        RainClimate anyBearing =
+                RainClimate.of(RainFixtures.steady(8760, 0, 4.5, 1).ofAnyBearing(), SCENARIO);
+        assertThat(anyBearing.isoLitresPerM2Year(60))
+                .isEqualTo(anyBearing.wall(180).isoLitresPerM2Year())
+                .isPositive();
     }
 
     @Test
