@@ -7,11 +7,12 @@ import tech.tablesaw.api.NumericColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
+import weatherlap.analysis.columns.CellTaker;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.columns.ResultColumn;
 
 /** A table with the catalogue of its columns. */
-public record ResultTable(Layout<?> layout, List<Column<?>> columns) {
+public record ResultTable(Layout<?> layout, List<Column<?>> columns) implements TableCells {
     public ResultTable {
         columns = List.copyOf(columns);
         List<String> names = columns.stream().map(Column::name).toList();
@@ -66,5 +67,22 @@ public record ResultTable(Layout<?> layout, List<Column<?>> columns) {
     public OptionalDouble number(int row, int column) {
         NumericColumn<?> numbers = (NumericColumn<?>) columns.get(column);
         return numbers.isMissing(row) ? OptionalDouble.empty() : OptionalDouble.of(numbers.getDouble(row));
+    }
+
+    @Override
+    public int count() {
+        return rows();
+    }
+
+    @Override
+    public void give(int row, CellTaker taker) {
+        for (int c = 0; c < columns.size(); c++) {
+            ResultColumn<?> column = layout.columns().get(c);
+            if (column.kind() == ResultColumn.Kind.TEXT) {
+                taker.text(text(row, c));
+            } else {
+                number(row, c).ifPresentOrElse(number -> taker.number(number, column.decimals()), taker::nothing);
+            }
+        }
     }
 }

@@ -14,6 +14,7 @@ import weatherlap.analysis.season.SeasonTable;
 import weatherlap.analysis.tables.Answer;
 import weatherlap.analysis.tables.Comparison;
 import weatherlap.analysis.tables.ResultTable;
+import weatherlap.analysis.tables.TableCells;
 import weatherlap.analysis.unmeasured.SwingStudy;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
@@ -90,8 +91,8 @@ public record CompareReport(
         ResultTable prices = PriceList.table(comparison.shown(), terms::rounded);
         TableWriter.CSV.write(folder, List.of(rule, seasons, prices));
         folder.write("summary.json", SummaryJson.of(figures(season), segments, season));
-        List<ResultTable> sheets = new ArrayList<>(List.of(rule, segments, seasons, prices));
-        sheets.addAll(ResultFiles.tables(comparison.shown()));
+        List<TableCells> sheets = new ArrayList<>(List.of(rule, segments, seasons, prices));
+        sheets.addAll(ResultFiles.rows(comparison.shown()));
         TableWriter.workbook(front, workbookLines()).write(folder, sheets);
     }
 

@@ -12,7 +12,6 @@ import weatherlap.analysis.tables.ElevationTable;
 import weatherlap.analysis.tables.HouseTable;
 import weatherlap.analysis.tables.OpeningTable;
 import weatherlap.analysis.tables.ResultRows;
-import weatherlap.analysis.tables.ResultTable;
 import weatherlap.reports.format.Csv;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.sim.Each;
@@ -48,11 +47,7 @@ public final class ResultFiles implements AutoCloseable {
     }
 
     /** The tables of some houses, one for each file. */
-    static List<ResultTable> tables(List<HouseChoice> choices) {
-        return Each.of(rows(choices), ResultRows::table);
-    }
-
-    private static List<ResultRows<?>> rows(List<HouseChoice> choices) {
+    static List<ResultRows<?>> rows(List<HouseChoice> choices) {
         return List.of(
                 HouseTable.rows(choices),
                 ElevationTable.rows(choices),

@@ -1,12 +1,9 @@
 package weatherlap.reports.format;
 
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import weatherlap.analysis.columns.CellTaker;
 import weatherlap.analysis.columns.Layout;
-import weatherlap.analysis.columns.ResultColumn;
-import weatherlap.analysis.tables.ResultRows;
-import weatherlap.analysis.tables.ResultTable;
+import weatherlap.analysis.tables.TableCells;
 import weatherlap.analysis.words.Decimals;
 
 /**
@@ -25,7 +22,7 @@ public final class Csv {
     private Csv() {}
 
     /** The whole table. */
-    public static Content of(ResultTable result) {
+    public static Content of(TableCells result) {
         return out -> {
             out.write(header(result.layout()));
             out.write(rows(result));
@@ -41,31 +38,15 @@ public final class Csv {
         return text.append('\n').toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    /** The rows of a table without its header. */
-    public static byte[] rows(ResultTable result) {
-        CsvLines lines = new CsvLines();
-        List<? extends ResultColumn<?>> columns = result.layout().columns();
-        for (int row = 0; row < result.rows(); row++) {
-            for (int c = 0; c < columns.size(); c++) {
-                add(lines, result, row, c, columns.get(c));
-            }
-            lines.end();
-        }
-        return lines.bytes();
-    }
-
     /**
-     * The same of rows whose table nobody needs but to write it.
+     * The rows of a table without its header.
      *
      * @throws IllegalArgumentException for a cell that is empty, or no finite number, where its column wants one
      */
-    public static <R> byte[] rows(ResultRows<R> result) {
+    public static byte[] rows(TableCells result) {
         CsvLines lines = new CsvLines();
-        List<ResultColumn<R>> columns = result.layout().columns();
-        for (int row = 0; row < result.rows().size(); row++) {
-            for (ResultColumn<R> column : columns) {
-                column.give(result.rows().get(row), row, lines);
-            }
+        for (int row = 0; row < result.count(); row++) {
+            result.give(row, lines);
             lines.end();
         }
         return lines.bytes();
@@ -128,14 +109,6 @@ public final class Csv {
             i++;
         }
         return i < text.length() && DANGEROUS.indexOf(text.charAt(i)) >= 0;
-    }
-
-    private static void add(CellTaker lines, ResultTable result, int row, int c, ResultColumn<?> column) {
-        if (column.kind() == ResultColumn.Kind.TEXT) {
-            lines.text(result.text(row, c));
-        } else {
-            result.number(row, c).ifPresentOrElse(number -> lines.number(number, column.decimals()), lines::nothing);
-        }
     }
 
     private static String quoted(String cell) {

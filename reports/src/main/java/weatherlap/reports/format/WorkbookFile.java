@@ -3,9 +3,7 @@ package weatherlap.reports.format;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.regex.Pattern;
 import java.util.zip.Deflater;
@@ -14,10 +12,9 @@ import org.dhatim.fastexcel.BorderStyle;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import weatherlap.analysis.columns.ResultColumn;
-import weatherlap.analysis.tables.ResultTable;
-import weatherlap.charts.kit.MethodStyle;
+import weatherlap.analysis.tables.TableCells;
 import weatherlap.charts.kit.Tone;
-import weatherlap.sim.method.Method;
+import weatherlap.sim.Each;
 
 /**
  * Result tables as a workbook (Office Open XML, ISO/IEC 29500): a sheet that says what the others hold, then one sheet a table.
@@ -49,12 +46,12 @@ public final class WorkbookFile {
      *
      * @param about lines of the first sheet, above the list of columns
      */
-    public static Content of(List<String> about, List<ResultTable> tables) {
+    public static Content of(List<String> about, List<? extends TableCells> tables) {
         return of(List.of(), about, tables);
     }
 
     /** @param front sheets before that first one */
-    public static Content of(List<CellSheet.Filler> front, List<String> about, List<ResultTable> tables) {
+    public static Content of(List<CellSheet.Filler> front, List<String> about, List<? extends TableCells> tables) {
         return out -> {
             List<CellSheet> filled = new ArrayList<>();
             FixedZip.copy(zip -> write(zip, front, about, tables, filled), parts -> addParts(parts, filled), out);
@@ -66,7 +63,7 @@ public final class WorkbookFile {
             OutputStream zip,
             List<CellSheet.Filler> front,
             List<String> about,
-            List<ResultTable> tables,
+            List<? extends TableCells> tables,
             List<CellSheet> filled)
             throws IOException {
         try (Workbook workbook = new Workbook(zip, "Weatherlap", "1.0")) {
@@ -76,7 +73,7 @@ public final class WorkbookFile {
                 filled.add(CellSheet.filled(workbook, sheet));
             }
             addFirstSheet(workbook.newWorksheet("Read me"), about, tables);
-            for (ResultTable table : tables) {
+            for (TableCells table : tables) {
                 addTable(workbook.newWorksheet(table.layout().title()), table);
             }
         }
@@ -89,7 +86,7 @@ public final class WorkbookFile {
         }
     }
 
-    private static void addFirstSheet(Worksheet sheet, List<String> about, List<ResultTable> tables)
+    private static void addFirstSheet(Worksheet sheet, List<String> about, List<? extends TableCells> tables)
             throws IOException {
         int row = 0;
         for (String line : about) {
@@ -99,7 +96,7 @@ public final class WorkbookFile {
         row++;
         header(sheet, row++, List.of("sheet", "column", "heading", "unit", "meaning"));
         sheet.freezePane(0, row);
-        for (ResultTable table : tables) {
+        for (TableCells table : tables) {
             for (ResultColumn<?> column : table.layout().columns()) {
                 sheet.value(row, 0, table.layout().title());
                 sheet.value(row, 1, column.name());
@@ -115,64 +112,34 @@ public final class WorkbookFile {
         sheet.finish();
     }
 
-    private static void addTable(Worksheet sheet, ResultTable result) throws IOException {
-        if (result.rows() >= MAX_ROWS) {
+    private static void addTable(Worksheet sheet, TableCells result) throws IOException {
+        int rows = result.count();
+        if (rows >= MAX_ROWS) {
             throw new IOException(result.layout().file() + " has more rows than a sheet can hold (" + MAX_ROWS + ")");
         }
         List<? extends ResultColumn<?>> columns = result.layout().columns();
-        header(sheet, 0, columns.stream().map(ResultColumn::titleWithUnit).toList());
+        header(sheet, 0, Each.of(columns, ResultColumn::titleWithUnit));
         sheet.freezePane(keyColumns(columns), 1);
+        ResultSheet cells = new ResultSheet(sheet, columns);
+        for (int row = 0; row < rows; row++) {
+            result.give(row, cells);
+            cells.end();
+        }
         for (int c = 0; c < columns.size(); c++) {
-            ResultColumn<?> column = columns.get(c);
-            double width = Math.max(10, column.titleWithUnit().length() * 1.1);
-            for (int row = 0; row < result.rows(); row++) {
-                width = Math.max(width, fill(sheet, result, row, c, column));
-            }
-            sheet.width(c, Math.min(WIDEST, width));
-            if (column.kind() != ResultColumn.Kind.TEXT && result.rows() > 0) {
-                sheet.range(1, c, result.rows(), c)
+            sheet.width(c, Math.min(WIDEST, cells.widths[c]));
+            if (columns.get(c).kind() != ResultColumn.Kind.TEXT && rows > 0) {
+                sheet.range(1, c, rows, c)
                         .style()
-                        .format(format(column))
+                        .format(format(columns.get(c)))
                         .set();
             }
         }
-        if (result.rows() > 0) {
-            sheet.setAutoFilter(0, 0, result.rows(), columns.size() - 1);
+        if (rows > 0) {
+            sheet.setAutoFilter(0, 0, rows, columns.size() - 1);
         }
         sheet.pageOrientation("landscape");
         sheet.repeatRows(0);
         sheet.finish();
-    }
-
-    /** Fills one cell; the width it wants, in characters. */
-    private static double fill(Worksheet sheet, ResultTable result, int row, int c, ResultColumn<?> column) {
-        if (column.kind() == ResultColumn.Kind.TEXT) {
-            String text = text(result.text(row, c));
-            sheet.value(row + 1, c, text);
-            if (column.name().equals("method")) {
-                tint(sheet, row + 1, c, text);
-            }
-            return text.length() * 1.1;
-        }
-        OptionalDouble number = result.number(row, c);
-        if (number.isPresent()) {
-            if (!Double.isFinite(number.getAsDouble())) {
-                throw new IllegalArgumentException("A result (" + number + ") must be a finite number.");
-            }
-            sheet.value(row + 1, c, number.getAsDouble());
-        }
-        return 0;
-    }
-
-    /** A method in its colours, as in the pictures. */
-    private static void tint(Worksheet sheet, int row, int c, String method) {
-        Arrays.stream(Method.values())
-                .filter(known -> known.name().equalsIgnoreCase(method))
-                .map(MethodStyle::of)
-                .forEach(style -> sheet.style(row, c)
-                        .fillColor(style.tint().rgb())
-                        .fontColor(style.text().rgb())
-                        .set());
     }
 
     /** Columns that name the row and stay in sight: the texts that come first, at most four. */

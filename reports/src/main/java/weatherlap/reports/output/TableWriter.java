@@ -3,7 +3,7 @@ package weatherlap.reports.output;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import weatherlap.analysis.tables.ResultTable;
+import weatherlap.analysis.tables.TableCells;
 import weatherlap.reports.format.CellSheet;
 import weatherlap.reports.format.Csv;
 import weatherlap.reports.format.WorkbookFile;
@@ -12,7 +12,7 @@ import weatherlap.reports.format.WorkbookFile;
 public interface TableWriter {
     /** A file a table. */
     TableWriter CSV = (folder, tables) -> {
-        for (ResultTable table : tables) {
+        for (TableCells table : tables) {
             try (OutputStream file = folder.begin(table.layout())) {
                 Csv.of(table).writeTo(file);
             }
@@ -33,5 +33,5 @@ public interface TableWriter {
         return (folder, tables) -> folder.write("workbook.xlsx", WorkbookFile.of(front, about, tables));
     }
 
-    void write(OutputFolder folder, List<ResultTable> tables) throws IOException;
+    void write(OutputFolder folder, List<? extends TableCells> tables) throws IOException;
 }
