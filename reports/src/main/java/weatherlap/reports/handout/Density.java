@@ -16,7 +16,7 @@ import weatherlap.reports.words.FamilyWords;
  * @param drawn most kinds that are drawn
  * @param listed most kinds that are listed below them
  * @param bounded whether long texts are cut, as they must be on paper
- * @param shortWalls whether walls are named by the letters of the compass
+ * @param shortWalls whether a wall is named by its direction alone
  */
 public record Density(
         String name,
@@ -35,6 +35,8 @@ public record Density(
     private static final int LONGEST_KEY_WHERE_CLOSE = 8;
     private static final int[] FEWER_LISTED = {24, 20, 16, 13, 10, 7, 4, 2, 0};
     private static final int MOST_DRAWN = 24;
+    private static final int MOST_DRAWN_SMALL = 11;
+    private static final int LIST_VIEW_PX = 150;
 
     /** For paper, from the roomiest that may do for so many kinds to the tightest. */
     static List<Density> forPaper(int kinds) {
@@ -55,8 +57,10 @@ public record Density(
         if (kinds <= MOST_DRAWN) {
             ladder.add(new Density("close", 9, 48, 26, 160, kinds, 0, true, true));
         }
-        ladder.add(list("close list", 150, kinds));
-        ladder.add(list("close list bare", 150, kinds));
+        if (kinds <= MOST_DRAWN_SMALL) {
+            ladder.add(new Density("close bare small", 9, 44, 22, 130, kinds, 0, true, true));
+        }
+        ladder.add(list("close list", LIST_VIEW_PX, kinds));
         ladder.add(list("close list bare", 100, kinds));
         ladder.add(list("close list bare split", 100, kinds));
         for (int listed : FEWER_LISTED) {
@@ -67,9 +71,11 @@ public record Density(
         return ladder;
     }
 
-    /** Where the search for a layout begins: most houses come out at the first that draws no window, or at one beside it. */
+    /** Where the search for a layout begins: most houses come out at the first whose large window is no larger than a list's, or beside it. */
     static int likely(List<Density> ladder) {
-        return (int) ladder.stream().takeWhile(density -> density.drawn() > 0).count();
+        return (int) ladder.stream()
+                .takeWhile(density -> density.viewPx() > LIST_VIEW_PX)
+                .count();
     }
 
     private static Density list(String name, int viewPx, int listed) {

@@ -67,6 +67,11 @@ public record Handout(
         uncertain = List.copyOf(uncertain);
     }
 
+    /** Whether it draws any of the windows that it lists. */
+    public boolean draws() {
+        return windows.stream().anyMatch(section -> !section.drawn().isEmpty());
+    }
+
     /** A message of the sheet's language. */
     public String say(String key, Object... values) {
         return words.of(key, values);
@@ -138,11 +143,12 @@ public record Handout(
      * Like windows, drawn once.
      *
      * @param mark letter by which the sheet refers to them
-     * @param name how many, and the size of the frame
+     * @param count how many
+     * @param size of the frame
      * @param where rooms and walls
      * @param views today, then by each method
      */
-    public record WindowGroup(String mark, String name, String where, List<WindowView> views) {
+    public record WindowGroup(String mark, String count, String size, String where, List<WindowView> views) {
         public WindowGroup {
             views = List.copyOf(views);
         }

@@ -22,9 +22,11 @@ import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.Paper;
 import weatherlap.reports.page.Unprintable;
 import weatherlap.reports.words.FamilyWords;
+import weatherlap.reports.words.Language;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
+import weatherlap.sim.house.LeadTest;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
@@ -41,6 +43,7 @@ public final class HandoutMaker {
     private final Map<Method, HouseTakeoff> takeoffs;
     private final Choices choices;
     private final List<PlanReason> reasons;
+    private final Assumptions assumptions;
     private final Offer offer;
     private final RainOnHouse rain;
     private final WindowKinds kinds;
@@ -61,13 +64,8 @@ public final class HandoutMaker {
         this.reasons = PlanReasons.of(simulated.parts(), choices.choice(), riskLimit);
         this.rain = new RainOnHouse(takeoffs.get(contrast.first()), simulator.climate(), words());
         this.kinds = WindowKinds.of(contrast, takeoffs);
-        this.offer = new Offer(
-                choices,
-                sheet.prices(),
-                assumptions,
-                words(),
-                kinds::mark,
-                sheet.shop().terms().warranty().isPresent());
+        this.assumptions = assumptions;
+        this.offer = offer(words());
     }
 
     /**
@@ -79,6 +77,16 @@ public final class HandoutMaker {
     public static HandoutMaker of(House house, Simulator simulator, SheetWords sheet, Optional<String> line) {
         return new HandoutMaker(
                 simulator.simulateForPlans(house), new EnumMap<>(simulator.takeoff(house)), simulator, sheet, line);
+    }
+
+    private Offer offer(FamilyWords words) {
+        return new Offer(
+                choices,
+                sheet.prices(),
+                assumptions,
+                words,
+                kinds::mark,
+                sheet.shop().terms().warranty().isPresent());
     }
 
     House house() {
@@ -152,7 +160,8 @@ public final class HandoutMaker {
         return new InsideSheet(
                 Printable.of(house.label()),
                 paper,
-                new ShopSide(choices, offer, direct, floor, serviceReserve).sheets());
+                new ShopSide(choices, offer(FamilyWords.in(Language.EN)), offer.names(), direct, floor, serviceReserve)
+                        .sheets());
     }
 
     /** A sentence where names are spelt otherwise on paper than on the page; else empty. */
@@ -188,7 +197,7 @@ public final class HandoutMaker {
     private List<Named> cautions() {
         List<String> keys = new ArrayList<>();
         if (house.leadSafe()) {
-            keys.add("lead");
+            keys.add(house.leadTest() == LeadTest.POSITIVE ? "lead_found" : "lead");
         } else if (house.builtWithLead()) {
             keys.add("lead_clear");
         }

@@ -23,7 +23,7 @@ record Places(House house, Density density, FamilyWords words) {
         int shown = density.bounded() ? Math.min(KEYS, windows.size()) : windows.size();
         windows.forEach(window -> rooms.add(words.name(window.opening().place().room())));
         windows.subList(0, shown).forEach(window -> walls.computeIfAbsent(
-                        density.cut(wall(window.elevation()), density.longestKey()), wall -> new ArrayList<>())
+                        density.cut(wall(window.elevation()), 2 * density.longestKey()), wall -> new ArrayList<>())
                 .add(density.cut(window.opening().id(), density.longestKey())));
         List<String> places = new ArrayList<>();
         walls.forEach((wall, keys) -> places.add(wall + " " + String.join(", ", keys)));

@@ -112,9 +112,9 @@ record SeeTheDifference(
                                 "difference.after",
                                 phrases().ft2(glass.glassFt2()),
                                 phrases()
-                                        .glass(
-                                                geometry.existing().glassFt2() - glass.glassFt2(),
-                                                geometry.existing().glassFt2()))
+                                        .change(1
+                                                - glass.glassFt2()
+                                                        / geometry.existing().glassFt2()))
                 : words().of("difference.before", phrases().ft2(glass.glassFt2()));
     }
 

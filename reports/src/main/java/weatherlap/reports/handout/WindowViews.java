@@ -71,7 +71,8 @@ record WindowViews(
     private WindowGroup drawn(Group group, double pxPerIn) {
         return new WindowGroup(
                 group.mark(),
-                words.count(group.openings().size(), "windows") + " " + group.size(),
+                words.count(group.openings().size(), "windows"),
+                group.size(),
                 where(group),
                 views(group, pxPerIn));
     }
@@ -223,8 +224,7 @@ record WindowViews(
     }
 
     private String percentChange(double lost) {
-        long percent = Math.round(100 * lost);
-        return words.of(percent < 0 ? "percent.more" : "percent.less", Long.toString(Math.abs(percent)));
+        return new Phrases(words).change(lost);
     }
 
     private OpeningTakeoff at(int opening, Method method) {

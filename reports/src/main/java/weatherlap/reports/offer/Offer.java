@@ -88,18 +88,19 @@ public record Offer(
                 choice -> Prices.usd(prices.quote(choice).price())));
         terms.discount()
                 .ifPresent(rate -> lines.add(line("offer.discount", rate, quote -> Prices.minus(quote.discount()))));
-        terms.tax().ifPresent(rate -> lines.add(line("offer.tax", rate, quote -> Prices.usd(quote.tax()))));
-        if (terms.discount().isPresent() || terms.tax().isPresent()) {
+        terms.tax().ifPresent(rate -> lines.add(line("offer.tax", rate, quote -> Prices.exact(quote.tax()))));
+        boolean account = terms.discount().isPresent() || terms.tax().isPresent();
+        if (account) {
             lines.add(line(
                     "offer.total",
                     "total",
-                    choice -> Prices.usd(prices.quote(choice).total())));
+                    choice -> Prices.exact(prices.quote(choice).total())));
         }
         if (terms.deposit().isPresent()) {
-            lines.add(line(
-                    "offer.deposit",
-                    "text",
-                    choice -> Prices.usd(prices.quote(choice).deposit().orElseThrow())));
+            lines.add(line("offer.deposit", "text", choice -> {
+                double deposit = prices.quote(choice).deposit().orElseThrow();
+                return account ? Prices.exact(deposit) : Prices.usd(deposit);
+            }));
         }
     }
 

@@ -23,9 +23,14 @@ public record Prices(Terms terms, boolean shown) {
         return whole ? Numbers.usd(usd) : "$" + Numbers.plain(usd, 2);
     }
 
+    /** An amount of an account, to the cent. */
+    static String exact(double usd) {
+        return "$" + Numbers.plain(usd, 2);
+    }
+
     /** Something to take off. */
     static String minus(double usd) {
-        return "\u2212" + usd(usd);
+        return "\u2212" + exact(usd);
     }
 
     /** A share in percent, as short as it can be: 6.5%. */

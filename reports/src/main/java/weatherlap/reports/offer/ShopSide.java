@@ -12,20 +12,24 @@ import weatherlap.sim.run.PlanParts;
  * What only the shop may see of the choices of a house, beside the family's proposal: what each costs, what it earns, how low its price
  * may go, and what speaks for it.
  *
+ * @param offer in the salesperson's language
+ * @param family what the family's sheet calls the choices
  * @param direct the house with prices that are the direct cost: no margin, no service, no overhead
  * @param floor likewise with prices at which the shop earns nothing: overhead and service paid, no profit
  * @param serviceReserve fraction of the price kept for service
  */
-public record ShopSide(Choices choices, Offer offer, PlanParts direct, PlanParts floor, double serviceReserve) {
+public record ShopSide(
+        Choices choices, Offer offer, ChoiceWords family, PlanParts direct, PlanParts floor, double serviceReserve) {
     private static final int ARGUMENTS = 3;
 
     /**
      * One choice, for the salesperson.
      *
-     * @param rows names and amounts
+     * @param inFamilysWords its title on the family's sheet; empty: the same
+     * @param rows names and amounts; the names are those of every choice
      * @param arguments for it, the strongest first
      */
-    public record Sheet(String title, List<List<String>> rows, List<String> arguments) {
+    public record Sheet(String title, String inFamilysWords, List<List<String>> rows, List<String> arguments) {
         public Sheet {
             rows = List.copyOf(rows);
             arguments = List.copyOf(arguments);
@@ -45,17 +49,23 @@ public record ShopSide(Choices choices, Offer offer, PlanParts direct, PlanParts
         double directUsd = Plan.of(direct, choice.methods()).priceUsd();
         double floorUsd = Plan.of(floor, choice.methods()).priceUsd();
         double gross = asked * (1 - serviceReserve) - directUsd;
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Price on the sheet", Prices.usd(quote.price())));
+        if (quote.discount() > 0) {
+            rows.add(List.of("Asked: less the discount, before tax", Prices.usd(asked)));
+        }
+        rows.addAll(List.of(
+                List.of("Direct cost: labor, material, repairs under the warranty", usd(directUsd)),
+                List.of("Set aside for service calls", usd(asked * serviceReserve)),
+                List.of("Gross profit", usd(gross)),
+                List.of("Gross margin", Numbers.percent(gross / asked, 1)),
+                List.of("Gross profit a crew day", usd(gross / Math.max(1, choice.days()))),
+                List.of("Floor price: overhead and service paid, nothing earned", usd(floorUsd)),
+                List.of("Room above the floor", usd(asked - floorUsd))));
         return new Sheet(
                 offer.names().title(choice),
-                List.of(
-                        List.of("Price asked, before tax", Prices.usd(asked)),
-                        List.of("Direct cost: labor, material, repairs under the warranty", usd(directUsd)),
-                        List.of("Set aside for service calls", usd(asked * serviceReserve)),
-                        List.of("Gross profit", usd(gross)),
-                        List.of("Gross margin", Numbers.percent(gross / asked, 1)),
-                        List.of("Gross profit a crew day", usd(gross / Math.max(1, choice.days()))),
-                        List.of("Floor price: overhead and service paid, nothing earned", usd(floorUsd)),
-                        List.of("Room above the floor", usd(asked - floorUsd))),
+                family.words().language() == offer.words().language() ? "" : family.title(choice),
+                rows,
                 arguments(choice));
     }
 
@@ -81,7 +91,9 @@ public record ShopSide(Choices choices, Offer offer, PlanParts direct, PlanParts
         double horizon = other.plan().horizonCostUsd() - choice.plan().horizonCostUsd();
         double glass = horizon - price - damage;
         double more = choice.glassFt2() - other.glassFt2();
-        add(arguments, price, "Its price is " + usd(price) + " lower" + than + ".");
+        double asked = offer.prices().quote(other).price()
+                - offer.prices().quote(choice).price();
+        add(arguments, asked, "Its price is " + Prices.usd(asked) + " lower" + than + ".");
         add(
                 arguments,
                 damage,

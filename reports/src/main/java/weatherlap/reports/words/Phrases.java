@@ -58,6 +58,14 @@ public record Phrases(FamilyWords words) {
                 percent(todayFt2 == 0 ? 0 : Math.abs(lostFt2) / todayFt2));
     }
 
+    /** Against today: 8% less. */
+    public String change(double lostFraction) {
+        long percent = Math.round(100 * lostFraction);
+        return percent == 0
+                ? words.of("glass.same")
+                : words.of(percent < 0 ? "percent.more" : "percent.less", Long.toString(Math.abs(percent)));
+    }
+
     /** One of ten, two of ten, ... in words that do not promise more than is known. */
     public String tenths(double fraction) {
         int tenths = (int) Math.round(10 * fraction);
@@ -71,9 +79,9 @@ public record Phrases(FamilyWords words) {
         return words.of("wall", direction(wall.bearingDeg())) + key(house, wall);
     }
 
-    /** The same by the letters of the compass: NE. */
+    /** The same in one word: northeast. */
     public String shortWall(House house, Elevation wall) {
-        return letters(wall.bearingDeg()) + key(house, wall);
+        return direction(wall.bearingDeg()) + key(house, wall);
     }
 
     /** A direction in words: northeast. */

@@ -18,12 +18,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import weatherlap.reports.format.Html;
 import weatherlap.reports.inputs.Inputs;
 import weatherlap.reports.page.Paper;
 import weatherlap.reports.words.FamilyWords;
 import weatherlap.reports.words.Language;
 import weatherlap.reports.words.Phrases;
 import weatherlap.sim.house.House;
+import weatherlap.sim.house.LeadTest;
 
 /** However many windows a house has, its sheet is two pages, its type can be read, and no window is left out. */
 class TwoPagesTest {
@@ -33,6 +35,8 @@ class TwoPagesTest {
 
     private static final Pattern ROTTEN = Pattern.compile("(frame is|frames are) rotten and cannot hold an insert");
     private static final Pattern MORE = Pattern.compile("And (\\d+) more kinds? \\((\\d+) windows?\\)");
+
+    private static final String DRAWN = "Seen from outside";
 
     private static final FamilyWords WORDS = FamilyWords.in(Language.EN);
     private static final List<HandoutMaker> DEMO = handouts(Inputs.read(HandoutFiles.demo()));
@@ -64,6 +68,22 @@ class TwoPagesTest {
                     .as(house.id())
                     .isEqualTo(handout.page().mixed().isPresent());
             assertThat(sheet.text()).as(house.id()).contains("Your initials", "Signature", "Date", "For the shop");
+            assertThat(sheet.text())
+                    .as("%s: one letter beside a key reads as a direction of its own", house.id())
+                    .doesNotContainPattern("(: |; | at )[NSEW]{1,2} ");
+            assertThat(sheet.text())
+                    .as("%s: glass today less its change is the glass after", house.id())
+                    .doesNotContainPattern("ft\u00b2: [\\d.]+ ft");
+            if (handout.page().methods().size() < 3
+                    && handout.page().windows().stream()
+                                    .mapToInt(section -> section.drawn().size())
+                                    .sum()
+                            <= 7) {
+                assertThat(sheet.text()).as(house.id()).contains(DRAWN);
+            }
+            assertThat(sheet.text().contains("A test found lead"))
+                    .as(house.id())
+                    .isEqualTo(house.builtWithLead() && house.leadTest() == LeadTest.POSITIVE);
             assertThat(ROTTEN.matcher(sheet.text()).find()).as(house.id()).isEqualTo(rotten);
         }
     }
@@ -88,6 +108,20 @@ class TwoPagesTest {
         long rest = more.find() ? Long.parseLong(more.group(2)) : 0;
         assertThat(shown).isGreaterThanOrEqualTo(10);
         assertThat(shown + rest).isEqualTo(30);
+    }
+
+    /** A scale and hatching are explained only where something is drawn. */
+    @Test
+    void aListWithoutDrawingsHasNoScale() {
+        HandoutMaker handout = DEMO.get(0);
+        List<HandoutSheet> layouts = handout.ladder().stream()
+                .map(density -> handout.sheet(Paper.LETTER, density))
+                .toList();
+        assertThat(layouts).extracting(layout -> layout.density().drawn()).contains(0);
+        assertThat(layouts).allSatisfy((HandoutSheet layout) -> {
+            String page = Html.render("handoutsheet.jte", layout);
+            assertThat(page.contains(DRAWN)).isEqualTo(page.contains("class=\"drawing\""));
+        });
     }
 
     @Test

@@ -120,6 +120,14 @@ class FamilyWordsTest {
         assertThat(ENGLISH.list(List.of("full-flange", "insert"))).isEqualTo("full-flange and insert");
     }
 
+    /** What drips from a ceiling, the wood of conifers and the sill of a door are other words than those of a wall and a window. */
+    @Test
+    void spanishNamesThingsAsTheTradeDoes() {
+        assertThat(SPANISH.keys())
+                .allSatisfy(
+                        key -> assertThat(SPANISH.of(key)).as(key).doesNotContain("gotera", "madera blanda", "umbral"));
+    }
+
     private static Set<String> places(String message) {
         return Pattern.compile("\\{\\d}")
                 .matcher(message)
