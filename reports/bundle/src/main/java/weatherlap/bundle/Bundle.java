@@ -15,7 +15,8 @@ public final class Bundle {
     private static final String NAME = "weatherlap";
     private static final String MAIN = OneModule.NAME + "/weatherlap.reports.Main";
     /**
-     * For runs of seconds: the first compiler alone, and early; the plainest collector, with room enough that it has little to do. By
+     * For runs of seconds: the first compiler alone, and early; the plainest collector, with room enough that a sheet is made without it, of
+     * which it does not say anything where there is less memory than that. By
      * {@code weatherlap.launched} the program knows how to start itself again with both compilers for a run of minutes.
      */
     private static final List<String> FLAGS = List.of(
@@ -25,7 +26,8 @@ public final class Bundle {
             "-XX:Tier3CompileThreshold=1000",
             "-XX:Tier3BackEdgeThreshold=20000",
             "-XX:+UseSerialGC",
-            "-XX:NewSize=256m",
+            "-XX:NewSize=320m",
+            "-Xlog:gc+ergo=off",
             "-Dweatherlap.launched=" + MAIN);
 
     private final Path root;
