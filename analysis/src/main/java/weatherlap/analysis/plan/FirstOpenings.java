@@ -42,19 +42,21 @@ final class FirstOpenings {
      */
     FirstOpenings with(Way way, BitSet siding) {
         boolean takesDown = way.method().takesSidingDown();
-        BitSet down = panels;
-        if (takesDown && !siding.isEmpty()) {
-            down = (BitSet) panels.clone();
-            down.or(siding);
-        }
         return new FirstOpenings(
                 this,
                 way,
                 methods | 1 << way.method().ordinal(),
-                down,
+                takesDown ? both(panels, siding) : panels,
                 ownUsd + way.horizonUsd(),
                 openings + 1,
                 sidings + (takesDown ? 1 : 0));
+    }
+
+    private static BitSet both(BitSet some, BitSet more) {
+        BitSet both = new BitSet(Math.max(some.length(), more.length()));
+        both.or(some);
+        both.or(more);
+        return both;
     }
 
     /** Set of the methods used. */

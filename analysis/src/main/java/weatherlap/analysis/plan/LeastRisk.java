@@ -3,6 +3,7 @@ package weatherlap.analysis.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import weatherlap.sim.Each;
 import weatherlap.sim.run.PlanParts.Way;
 
 /**
@@ -63,43 +64,62 @@ final class LeastRisk {
 
     private boolean prune() {
         boolean pruned = false;
+        double[][] lowAfter = productsAfter(lows);
+        double[][] highAfter = productsAfter(highs);
+        double[] lowBefore = ones();
+        double[] highBefore = ones();
         for (int o = 0; o < ways.size(); o++) {
             if (ways.get(o).size() > 1) {
-                double[] low = others(o, lows);
-                double[] high = others(o, highs);
-                List<Way> kept = new ArrayList<>();
-                for (Way way : ways.get(o)) {
-                    if (kept.stream().noneMatch(rival -> beats(rival, way, low, high))) {
-                        kept.removeIf(rival -> beats(way, rival, low, high));
-                        kept.add(way);
-                    }
-                }
+                PlanCost.times(lowAfter[o], lowBefore);
+                PlanCost.times(highAfter[o], highBefore);
+                List<Way> kept = unbeaten(ways.get(o), lowAfter[o], highAfter[o]);
                 pruned |= kept.size() < ways.get(o).size();
                 ways.set(o, kept);
                 bound(o);
             }
+            PlanCost.times(lowBefore, lows[o]);
+            PlanCost.times(highBefore, highs[o]);
         }
         return pruned;
     }
 
+    private static List<Way> unbeaten(List<Way> open, double[] low, double[] high) {
+        List<Way> kept = new ArrayList<>();
+        for (Way way : open) {
+            if (!Each.any(kept, rival -> beats(rival, way, low, high))) {
+                kept.removeIf(rival -> beats(way, rival, low, high));
+                kept.add(way);
+            }
+        }
+        return kept;
+    }
+
+    /** Of the bounds of all openings after each. */
+    private double[][] productsAfter(double[][] bounds) {
+        double[][] products = new double[bounds.length][];
+        double[] product = ones();
+        for (int o = bounds.length - 1; o >= 0; o--) {
+            products[o] = product.clone();
+            PlanCost.times(product, bounds[o]);
+        }
+        return products;
+    }
+
+    private double[] ones() {
+        double[] ones = new double[draws];
+        Arrays.fill(ones, 1);
+        return ones;
+    }
+
     private static boolean beats(Way a, Way b, double[] low, double[] high) {
         double sum = 0;
+        double[] ofA = a.dry();
+        double[] ofB = b.dry();
         for (int d = 0; d < low.length; d++) {
-            double gain = a.dry()[d] - b.dry()[d];
+            double gain = ofA[d] - ofB[d];
             sum += gain * (gain > 0 ? low[d] : high[d]);
         }
         return sum >= 0;
-    }
-
-    private double[] others(int opening, double[][] bounds) {
-        double[] product = new double[draws];
-        Arrays.fill(product, 1);
-        for (int o = 0; o < bounds.length; o++) {
-            if (o != opening) {
-                PlanCost.times(product, bounds[o]);
-            }
-        }
-        return product;
     }
 
     private List<Way> best() {

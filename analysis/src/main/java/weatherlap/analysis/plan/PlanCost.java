@@ -71,12 +71,15 @@ final class PlanCost {
 
     /** Horizon cost by draw, USD: price, glass, and damage as each draw has it. */
     static double[] horizonUsd(PlanParts parts, Plan plan) {
-        double[] usd = new double[parts.repair().length];
+        double[] repair = parts.repair();
+        double[] usd = new double[repair.length];
         for (Way way : ways(parts.openings(), plan.byOpening())) {
-            double wet = usd.length - Sum.of(way.dry());
+            double[] dry = way.dry();
+            double glassUsd = way.glassUsd();
+            double wet = usd.length - Sum.of(dry);
             double perChance = wet == 0 ? 0 : way.damageUsd() * usd.length / wet;
             for (int d = 0; d < usd.length; d++) {
-                usd[d] += way.glassUsd() + (1 - way.dry()[d]) * perChance * parts.repair()[d];
+                usd[d] += glassUsd + (1 - dry[d]) * perChance * repair[d];
             }
         }
         for (int d = 0; d < usd.length; d++) {
