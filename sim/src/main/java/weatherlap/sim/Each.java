@@ -15,16 +15,24 @@ public final class Each {
 
     /** What a function makes of each. */
     public static <A, B> List<B> of(List<A> list, Function<? super A, ? extends B> function) {
-        return upTo(list.size(), i -> function.apply(list.get(i)));
+        Object[] made = new Object[list.size()];
+        for (int i = 0; i < made.length; i++) {
+            made[i] = function.apply(list.get(i));
+        }
+        return listOf(made);
     }
 
     /** What a function makes of each number from 0 to below the count. */
-    @SuppressWarnings("unchecked") // an array of objects holds anything, and nobody else sees it
     public static <B> List<B> upTo(int count, IntFunction<? extends B> function) {
         Object[] made = new Object[count];
         for (int i = 0; i < count; i++) {
             made[i] = function.apply(i);
         }
+        return listOf(made);
+    }
+
+    @SuppressWarnings("unchecked") // an array of objects holds anything, and nobody else sees it
+    private static <B> List<B> listOf(Object[] made) {
         return (List<B>) List.of(made);
     }
 

@@ -41,7 +41,8 @@ public record Assumptions(
 
     /** @throws IllegalArgumentException when the table has no such row */
     public Sightline sightline(Product product, FrameMaterial material, Operation operation) {
-        for (Sightline row : sightlines) {
+        for (int i = 0; i < sightlines.size(); i++) {
+            Sightline row = sightlines.get(i);
             if (row.product() == product && row.material() == material && row.operation() == operation) {
                 return row;
             }

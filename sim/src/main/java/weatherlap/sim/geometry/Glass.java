@@ -25,8 +25,9 @@ import weatherlap.sim.house.Operation;
  * @param hole the area covered: the frame where it stays, else the rough opening
  * @param units left to right
  * @param pieces every part in sight
+ * @param glassIn2 area of the glass in sight, in²
  */
-public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
+public record Glass(Rect hole, List<Lites> units, List<Piece> pieces, double glassIn2) {
     public Glass {
         units = List.copyOf(units);
         pieces = List.copyOf(pieces);
@@ -86,7 +87,7 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
 
     private static Glass with(Rect hole, List<Lites> units, Tiling tiling) {
         units.forEach(unit -> tiling.add(unit.pieces()));
-        return new Glass(hole, units, tiling.pieces());
+        return new Glass(hole, units, tiling.pieces(), areaIn2(tiling.pieces(), Part.GLASS));
     }
 
     private static Mulled mulled(Rect whole, Opening opening, Assumptions assumptions) {
@@ -109,6 +110,10 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
 
     /** Area of one kind of part in sight, in². */
     double areaIn2(Part part) {
+        return areaIn2(pieces, part);
+    }
+
+    private static double areaIn2(List<Piece> pieces, Part part) {
         double area = 0;
         for (Piece piece : pieces) {
             if (piece.part() == part) {
@@ -118,12 +123,8 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces) {
         return area;
     }
 
-    public double glassIn2() {
-        return areaIn2(Part.GLASS);
-    }
-
     public double glassFt2() {
-        return Units.squareInchesToSquareFeet(glassIn2());
+        return Units.squareInchesToSquareFeet(glassIn2);
     }
 
     /** Sum of the widths of the lites side by side, in. */

@@ -1,13 +1,9 @@
 package weatherlap.sim.geometry;
 
-import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Sightline;
@@ -15,6 +11,7 @@ import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.quantity.OpeningQuantities;
 
 /**
  * All that a measurer works out for one opening and one method.
@@ -44,10 +41,9 @@ public record OpeningGeometry(
         List<Fastening.Fastener> fasteners,
         Flashing flashing,
         Capping capping,
-        Map<Driver, Double> quantities) {
+        OpeningQuantities quantities) {
     public OpeningGeometry {
         fasteners = List.copyOf(fasteners);
-        quantities = Collections.unmodifiableMap(new EnumMap<>(quantities));
     }
 
     /** The geometry of an opening of a house under one method. */

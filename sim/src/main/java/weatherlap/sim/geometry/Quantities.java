@@ -8,6 +8,7 @@ import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.quantity.OpeningQuantities;
 
 /**
  * How much of each driver an opening holds. Edges are those of the new units: of the one assembly where the old frame is out, of every
@@ -22,7 +23,7 @@ import weatherlap.sim.assumptions.Scenario;
 final class Quantities {
     private Quantities() {}
 
-    static Map<Driver, Double> of(
+    static OpeningQuantities of(
             OrderSize order,
             Glass replaced,
             Optional<CutBack> cutBack,
@@ -59,7 +60,7 @@ final class Quantities {
         quantities.put(Driver.TAPE_FT, Units.inchesToFeet(flashing.lengthIn()));
         quantities.put(Driver.SEALANT_IN3, sealantIn3);
         quantities.put(Driver.FOAM_IN3, foamIn3);
-        return quantities;
+        return new OpeningQuantities(order.method(), quantities);
     }
 
     /** Section of a round bead, πw²/4. Yields in print are often wrong by two; the volume is not. */

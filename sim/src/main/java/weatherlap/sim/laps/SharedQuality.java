@@ -3,6 +3,7 @@ package weatherlap.sim.laps;
 import java.util.List;
 import org.apache.commons.math3.special.Beta;
 import weatherlap.sim.Check;
+import weatherlap.sim.Each;
 
 /**
  * How often a fault stands at the openings of one house, or in the work of one crew: an unknown share θ ~ Beta(α, β), the same for all
@@ -47,8 +48,11 @@ public record SharedQuality(double mean, double weight) {
 
     /** After sights at several openings, one each. */
     public SharedQuality after(List<Likelihood> sights) {
-        List<Likelihood> telling = sights.stream().filter(s -> !s.saysNothing()).toList();
-        if (known() || telling.isEmpty()) {
+        if (known()) {
+            return this;
+        }
+        List<Likelihood> telling = Each.where(sights, sight -> !sight.saysNothing());
+        if (telling.isEmpty()) {
             return this;
         }
         int n = telling.size();

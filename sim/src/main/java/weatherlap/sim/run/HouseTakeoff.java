@@ -26,7 +26,6 @@ import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.HouseQuantities;
-import weatherlap.sim.quantity.OpeningQuantities;
 import weatherlap.sim.rain.OpeningExposure;
 import weatherlap.sim.rain.OpeningRain;
 import weatherlap.sim.rain.RainClimate;
@@ -220,7 +219,7 @@ public record HouseTakeoff(
                     geometries.subList(first, first + elevation.openings().size());
             walls.add(new ElevationQuantities(
                     SidingRuns.of(house, elevation, Each.of(own, o -> o.method().takesSidingDown())),
-                    Each.of(own, o -> new OpeningQuantities(o.method(), o.quantities()))));
+                    Each.of(own, OpeningGeometry::quantities)));
             first += own.size();
         }
         return new HouseQuantities(methods, walls);

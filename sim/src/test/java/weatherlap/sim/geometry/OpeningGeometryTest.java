@@ -30,7 +30,7 @@ class OpeningGeometryTest {
                 .toArray(Driver[]::new);
 
         for (Method method : Method.values()) {
-            assertThat(GlassTest.geometry(OPENING, method).quantities())
+            assertThat(GlassTest.geometry(OPENING, method).quantities().counted())
                     .containsOnlyKeys(drivers)
                     .allSatisfy((driver, quantity) -> assertThat(quantity).isNotNegative());
         }
@@ -38,7 +38,8 @@ class OpeningGeometryTest {
 
     @Test
     void aFullFlangeUnitIsTapedScrewedAndCutBackToButNotCapped() {
-        var quantities = GlassTest.geometry(OPENING, Method.FULL_FLANGE).quantities();
+        var quantities =
+                GlassTest.geometry(OPENING, Method.FULL_FLANGE).quantities().counted();
 
         assertThat(quantities.get(Driver.FASTENER)).isEqualTo(48);
         assertThat(quantities.get(Driver.TAPE_FT)).isEqualTo(20);
@@ -55,7 +56,7 @@ class OpeningGeometryTest {
 
     @Test
     void anInsertIsCappedButNeitherTapedNorScrewedAlongAFlange() {
-        var quantities = GlassTest.geometry(OPENING, Method.INSERT).quantities();
+        var quantities = GlassTest.geometry(OPENING, Method.INSERT).quantities().counted();
 
         assertThat(quantities.get(Driver.CAPPING_FT)).isEqualTo(16);
         assertThat(quantities.get(Driver.CAPPING_FT2)).isEqualTo(9.61, within(0.005));
@@ -93,8 +94,8 @@ class OpeningGeometryTest {
         assertThat(inserts.order().widthIn()).isEqualTo(34);
         assertThat(inserts.replaced().units()).hasSize(2);
         assertThat(inserts.replaced().lites()).hasSize(4);
-        assertThat(inserts.quantities().get(Driver.UNIT)).isEqualTo(2);
-        assertThat(inserts.quantities().get(Driver.CORNER)).isEqualTo(8);
+        assertThat(inserts.quantities().of(Driver.UNIT)).isEqualTo(2);
+        assertThat(inserts.quantities().of(Driver.CORNER)).isEqualTo(8);
     }
 
     @Test
