@@ -25,7 +25,7 @@ public final class Decimals {
     /** Appends {@link #fixed}. */
     public static void append(StringBuilder text, double value, int decimals) {
         double scaled = Math.abs(value) * (decimals < POWERS.length ? POWERS[decimals] : Double.NaN);
-        double fraction = scaled - Math.floor(scaled);
+        double fraction = scaled - (long) scaled;
         boolean nearTie = Math.abs(fraction - 0.5) < 1e-4;
         if (!(scaled < LARGEST_PLAIN) || nearTie) {
             text.append(fixed(value, decimals));

@@ -76,9 +76,9 @@ public record CompareReport(
         try (TwoThreads threads = new TwoThreads()) {
             threads.give(() -> writeTables(folder, season, front));
             ReportPages pages = new ReportPages(this, season);
-            threads.give(() -> folder.write(PageFiles.web("report", pages.web())));
-            threads.give(() -> folder.write("appendix.pdf", pages.appendix()));
             threads.give(() -> folder.write("report.pdf", pages.twoPages()));
+            threads.give(() -> folder.write("appendix.pdf", pages.appendix()));
+            threads.give(() -> folder.write(PageFiles.web("report", pages.web())));
             threads.await();
         }
     }

@@ -19,6 +19,12 @@ public final class Csv {
     /** The ASCII signs and their full-width twins, which some spreadsheets treat alike. */
     private static final String DANGEROUS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
 
+    /** A cell that holds one is quoted. */
+    private static final String TO_QUOTE = "\t\n\r\",;";
+
+    /** Most characters of a cell lie beyond it. */
+    private static final char LAST_TO_QUOTE = ';';
+
     private Csv() {}
 
     /** The whole table. */
@@ -115,7 +121,7 @@ public final class Csv {
         boolean plain = !cell.startsWith(" ") && !cell.endsWith(" ");
         for (int i = 0; plain && i < cell.length(); i++) {
             char c = cell.charAt(i);
-            plain = ",;\"\t\n\r".indexOf(c) < 0;
+            plain = c > LAST_TO_QUOTE || TO_QUOTE.indexOf(c) < 0;
         }
         return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
