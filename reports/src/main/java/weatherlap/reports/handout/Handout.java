@@ -2,6 +2,8 @@ package weatherlap.reports.handout;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import weatherlap.reports.offer.OfferTable;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.page.TableView;
@@ -65,6 +67,14 @@ public record Handout(
         code = List.copyOf(code);
         cautions = List.copyOf(cautions);
         uncertain = List.copyOf(uncertain);
+    }
+
+    /** The methods that its windows are shown with; a page that lets others be ticked explains those too. */
+    public List<MethodColumn> shown() {
+        Set<String> styles = difference.views().stream().map(Seen::style).collect(Collectors.toSet());
+        return methods.stream()
+                .filter(method -> styles.contains(method.style()))
+                .toList();
     }
 
     /** Whether it draws any of the windows that it lists. */

@@ -13,6 +13,7 @@ import weatherlap.analysis.plan.Plan;
 import weatherlap.analysis.plan.Plan.WallPlan;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
+import weatherlap.reports.format.Html;
 import weatherlap.reports.handout.Handout.MixedWindows;
 import weatherlap.reports.handout.Handout.Named;
 import weatherlap.reports.inputs.Inputs;
@@ -36,6 +37,7 @@ class MixedPlanTest {
         Simulator simulator = inputs.simulator();
         double limit = inputs.assumptions().assumptions().scenario().value(Scalar.RISK_LIMIT);
         int mixed = 0;
+        int ticked = 0;
         for (House house : inputs.portfolio().houses()) {
             HouseChoice choice = HouseChoice.of(simulator.simulateForPlans(house), limit);
             Handout page = HandoutFiles.maker(inputs, house).page();
@@ -44,6 +46,14 @@ class MixedPlanTest {
                     .as(house.id())
                     .isEqualTo(choice.family().single().isEmpty());
             theAdviceAndTheBoxesAgree(page);
+            if (page.methods().size()
+                    > page.windows().get(0).drawn().get(0).views().size() - 1) {
+                ticked++;
+                assertThat(heads(Html.render("handout.jte", page)))
+                        .as(house.id())
+                        .isEqualTo(
+                                1 + page.windows().get(0).drawn().get(0).views().size());
+            }
             if (windows.isPresent()) {
                 mixed++;
                 Plan plan = choice.family();
@@ -65,6 +75,16 @@ class MixedPlanTest {
             }
         }
         assertThat(mixed).isGreaterThan(5);
+        assertThat(ticked).isPositive();
+    }
+
+    /** The columns that the table of windows has a head for; a method that is only ticked and explained has none. */
+    private static long heads(String page) {
+        String table = page.substring(page.indexOf("<table class=\"windows"));
+        return Pattern.compile("<th scope=\"col\"")
+                .matcher(table.substring(0, table.indexOf("</thead>")))
+                .results()
+                .count();
     }
 
     /** The price that an advice tells is the difference of two prices in the boxes; a risk that is alike in them is no reason for one. */
