@@ -79,7 +79,7 @@ final class CodeFlags {
                 + (asked.stream().allMatch(room -> room.id().isPresent())
                         ? ""
                         : " (a window without room_id counts as a room)")
-                + ". ";
+                + ": ";
     }
 
     private static String without(String finding, String tail) {
