@@ -46,6 +46,8 @@ public final class HandoutMaker {
     private final Assumptions assumptions;
     private final Offer offer;
     private final RainOnHouse rain;
+    private final Optional<Figure> rose;
+    private final Daylight daylight;
     private final WindowKinds kinds;
 
     private HandoutMaker(
@@ -63,9 +65,11 @@ public final class HandoutMaker {
         this.choices = Choices.of(simulated, riskLimit, takeoffs, line);
         this.reasons = PlanReasons.of(simulated.parts(), choices.choice(), riskLimit);
         this.rain = new RainOnHouse(takeoffs.get(contrast.first()), simulator.climate(), words());
+        this.rose = simulator.climate().anyBearing() ? Optional.empty() : Optional.of(rain.rose());
         this.kinds = WindowKinds.of(contrast, takeoffs);
         this.assumptions = assumptions;
         this.offer = offer(words());
+        this.daylight = Daylight.of(choices, offer.names());
     }
 
     /**
@@ -121,7 +125,6 @@ public final class HandoutMaker {
         List<WindowSection> sections = windows.sections();
         Optional<TickTable> ticked =
                 density.bounded() ? Optional.empty() : Optional.of(TickTable.of(choices, takeoffs, sheet.prices()));
-        Optional<Figure> rose = rain.climate().anyBearing() ? Optional.empty() : Optional.of(rain.rose());
         return new Handout(
                 words(),
                 ShopHead.of(sheet.shop(), choices.all().size(), words(), density),
@@ -131,7 +134,7 @@ public final class HandoutMaker {
                 offer.recommendation(),
                 offer.table(),
                 new MixedPlan(choices, offer.names(), reasons, sheet.prices(), words(), density).windows(),
-                new SeeTheDifference(kinds, choices, methods, takeoffs, offer.names(), density).difference(),
+                new SeeTheDifference(kinds, methods, takeoffs, daylight, words(), density).difference(),
                 new MethodLines(house.cladding(), words()).columns(named(ticked)),
                 sections,
                 windows.rest(),

@@ -4,16 +4,12 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import weatherlap.charts.drawing.GlassSquares;
 import weatherlap.charts.drawing.RoomView;
 import weatherlap.charts.drawing.RoomView.Edge;
 import weatherlap.charts.drawing.RoomView.Side;
 import weatherlap.reports.handout.Handout.Difference;
 import weatherlap.reports.handout.Handout.Seen;
 import weatherlap.reports.handout.WindowKinds.Group;
-import weatherlap.reports.offer.ChoiceWords;
-import weatherlap.reports.offer.Choices;
-import weatherlap.reports.offer.OfferedPlan;
 import weatherlap.reports.page.Figure;
 import weatherlap.reports.words.FamilyWords;
 import weatherlap.reports.words.Phrases;
@@ -26,10 +22,10 @@ import weatherlap.sim.run.HouseTakeoff;
 /** One window of the house large, today and by each method, as the family sees it from the room; and the daylight of the whole house. */
 record SeeTheDifference(
         WindowKinds kinds,
-        Choices choices,
         List<Method> methods,
         Map<Method, HouseTakeoff> takeoffs,
-        ChoiceWords names,
+        Daylight daylight,
+        FamilyWords words,
         Density density) {
     private static final double ALL_VIEWS_PX = 700;
     private static final double LEAST_IN = 1 / 16.0;
@@ -38,39 +34,24 @@ record SeeTheDifference(
         Group group = kinds.tellingMost(1).get(0);
         int opening = group.openings().get(0);
         List<Seen> views = new ArrayList<>();
-        views.add(view(group, geometry(methods.get(0), opening), words().of("today"), "today", false));
+        views.add(view(group, geometry(methods.get(0), opening), words.of("today"), "today", false));
         for (Method method : methods) {
-            views.add(view(group, geometry(method, opening), words().name(method), method.label(), true));
+            views.add(view(group, geometry(method, opening), words.name(method), method.label(), true));
         }
-        OfferedPlan any = choices.all().get(0);
-        double square = GlassSquares.squareFt2(any.glassTodayFt2());
         return new Difference(
-                words().of(
-                                "difference.window",
-                                group.mark(),
-                                FamilyWords.capital(words().name(any.takeoff()
-                                        .openings()
-                                        .get(opening)
-                                        .opening()
-                                        .place()
-                                        .room())),
-                                group.size()),
+                words.of(
+                        "difference.window",
+                        group.mark(),
+                        FamilyWords.capital(words.name(takeoffs.get(methods.get(0))
+                                .openings()
+                                .get(opening)
+                                .opening()
+                                .place()
+                                .room())),
+                        group.size()),
                 views,
-                Figure.of(squares(square, any.glassTodayFt2())),
-                words().count(Math.round(square), "difference.squares"));
-    }
-
-    private GlassSquares squares(double square, double today) {
-        List<GlassSquares.Row> rows = new ArrayList<>();
-        rows.add(new GlassSquares.Row(words().of("difference.today"), today));
-        choices.all().forEach(choice -> rows.add(new GlassSquares.Row(names.title(choice), choice.glassFt2())));
-        String told = choices.all().stream()
-                .map(choice -> words().of(
-                                "difference.rows.choice",
-                                names.title(choice),
-                                phrases().ft2(choice.glassFt2())))
-                .reduce(words().of("difference.rows.today", phrases().ft2(today)), (a, b) -> a + " " + b);
-        return new GlassSquares(words().of("difference.rows.title"), told, rows, square);
+                daylight.squares(),
+                daylight.note());
     }
 
     private Seen view(Group group, OpeningGeometry geometry, String name, String style, boolean after) {
@@ -79,7 +60,7 @@ record SeeTheDifference(
         Rect before = bounds(geometry.existing());
         double scale = RoomView.scale(
                 group.widthIn(), group.heightIn(), ALL_VIEWS_PX / (methods.size() + 1), density.viewPx());
-        String label = words().of("window.drawn", group.mark(), name);
+        String label = words.of("window.drawn", group.mark(), name);
         List<Edge> edges = after && fits ? edges(before, bounds(glass)) : List.of();
         RoomView view = new RoomView(
                 label,
@@ -94,28 +75,27 @@ record SeeTheDifference(
     }
 
     private String told(String label, Glass glass, List<Edge> edges) {
-        String seen = words().of(
-                        "difference.seen",
-                        label,
-                        glass.glassFt2() > 0 ? phrases().ft2(glass.glassFt2()) : words().of("does.not.fit"));
+        String seen = words.of(
+                "difference.seen",
+                label,
+                glass.glassFt2() > 0 ? phrases().ft2(glass.glassFt2()) : words.of("does.not.fit"));
         return edges.stream()
-                .map(edge -> words().of("difference.edge", edge.label(), words().name(edge.side())))
+                .map(edge -> words.of("difference.edge", edge.label(), words.name(edge.side())))
                 .reduce(seen, (a, b) -> a + " " + b);
     }
 
     private String caption(OpeningGeometry geometry, Glass glass, boolean after) {
         if (glass.glassFt2() <= 0) {
-            return words().of("does.not.fit");
+            return words.of("does.not.fit");
         }
         return after
-                ? words().of(
-                                "difference.after",
-                                phrases().ft2(glass.glassFt2()),
-                                phrases()
-                                        .change(1
-                                                - glass.glassFt2()
-                                                        / geometry.existing().glassFt2()))
-                : words().of("difference.before", phrases().ft2(glass.glassFt2()));
+                ? words.of(
+                        "difference.after",
+                        phrases().ft2(glass.glassFt2()),
+                        phrases()
+                                .change(1
+                                        - glass.glassFt2() / geometry.existing().glassFt2()))
+                : words.of("difference.before", phrases().ft2(glass.glassFt2()));
     }
 
     /** The edges of the glass that come in or go out, as the room sees them: its left is the right of one who stands outside. */
@@ -147,11 +127,7 @@ record SeeTheDifference(
         return takeoffs.get(method).openings().get(opening).geometry();
     }
 
-    private FamilyWords words() {
-        return names.words();
-    }
-
     private Phrases phrases() {
-        return new Phrases(words());
+        return new Phrases(words);
     }
 }
