@@ -1,7 +1,10 @@
 package weatherlap.datasets.portfolio;
 
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import weatherlap.datasets.table.CsvText;
@@ -15,13 +18,42 @@ import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.geometry.Glass;
 import weatherlap.sim.geometry.OrderSize;
 import weatherlap.sim.house.House;
+import weatherlap.sim.house.OldFrame;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.house.Operation;
+import weatherlap.sim.house.Readings;
 import weatherlap.sim.method.Method;
 
 /** Whether a portfolio and the assumptions go together: a region has wages, every unit fits into its opening and shows glass. */
 final class FitCheck {
+    /** Windows whose fit is kept: most houses have sizes of others. */
+    private static final int KEPT = 1024;
+
     private final Assumptions assumptions;
     private final Set<String> regions = new HashSet<>();
+    private final Map<Window, Fit> known = new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Window, Fit> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    /** All that a fit hangs on. */
+    private record Window(
+            OldFrame frame,
+            Operation operation,
+            Operation newOperation,
+            int units,
+            Optional<Readings> readings,
+            List<Method> open) {}
+
+    /**
+     * One window.
+     *
+     * @param showsGlass whether the old unit does
+     * @param without the methods open to the house that have no unit for it
+     */
+    private record Fit(boolean showsGlass, List<Method> without) {}
 
     FitCheck(Assumptions assumptions) {
         this.assumptions = assumptions;
@@ -32,11 +64,9 @@ final class FitCheck {
     boolean fits(House house) {
         List<Method> open = Method.openTo(house.cladding());
         return house.region().map(regions::contains).orElse(true)
-                && house.elevations().stream()
-                        .flatMap(wall -> wall.openings().stream())
-                        .allMatch(
-                                opening -> Glass.existing(opening, assumptions).glassIn2() > 0
-                                        && open.stream().anyMatch(method -> hasUnit(opening, method)));
+                && house.openings()
+                        .map(opening -> fit(opening, open))
+                        .allMatch(fit -> fit.showsGlass() && fit.without().size() < open.size());
     }
 
     void checkRegion(Row house, Problems problems) {
@@ -53,26 +83,42 @@ final class FitCheck {
 
     /** @param open the methods that the house is open to; of others nothing is said */
     void checkUnits(Row row, Opening opening, List<Method> open, Problems problems) {
-        if (Glass.existing(opening, assumptions).glassIn2() <= 0) {
+        Fit fit = fit(opening, open);
+        if (!fit.showsGlass()) {
             row.error(
                     problems,
                     "frame_width_in",
                     "an old window of " + size(opening) + " would show no glass; check its size");
             return;
         }
-        List<Method> without = Each.where(open, method -> !hasUnit(opening, method));
-        if (without.size() == open.size()) {
+        if (fit.without().size() == open.size()) {
             row.error(
                     problems,
                     "frame_width_in",
                     "no new window of any kind fits " + size(opening) + " and still shows glass");
             return;
         }
-        without.forEach(method -> row.warning(
-                problems,
-                "frame_width_in",
-                "no unit for " + method.inSentence() + " fits " + size(opening)
-                        + " and still shows glass; this window cannot be done that way"));
+        fit.without()
+                .forEach(method -> row.warning(
+                        problems,
+                        "frame_width_in",
+                        "no unit for " + method.inSentence() + " fits " + size(opening)
+                                + " and still shows glass; this window cannot be done that way"));
+    }
+
+    private Fit fit(Opening opening, List<Method> open) {
+        Window window = new Window(
+                opening.frame(),
+                opening.operation(),
+                opening.newOperation(),
+                opening.units(),
+                opening.readings(),
+                open);
+        return known.computeIfAbsent(
+                window,
+                one -> new Fit(
+                        Glass.existing(opening, assumptions).glassIn2() > 0,
+                        Each.where(open, method -> !hasUnit(opening, method))));
     }
 
     /** One method without a unit is closed at the opening; it stops nothing. */
