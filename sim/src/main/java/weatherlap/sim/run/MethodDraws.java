@@ -124,19 +124,32 @@ record MethodDraws(
         return material;
     }
 
-    /** Σ_k weight_k · column_k, draw by draw. */
+    /** Σ_k weight_k · column_k, draw by draw and in the order of the columns: two at a time, so that the sums are gone over half as often. */
     private static double[] weighted(double[] weights, double[][] columns, int draws) {
         double[] total = new double[draws];
-        for (int k = 0; k < weights.length; k++) {
-            double weight = weights[k];
-            if (weight != 0) {
-                double[] column = columns[k];
-                for (int d = 0; d < draws; d++) {
-                    total[d] += weight * column[d];
-                }
-            }
+        int k = used(weights, 0);
+        while (k < weights.length) {
+            int next = used(weights, k + 1);
+            boolean last = next == weights.length;
+            addBoth(total, weights[k], columns[k], last ? 0 : weights[next], last ? columns[k] : columns[next]);
+            k = last ? next : used(weights, next + 1);
         }
         return total;
+    }
+
+    /** The first place from one on where a weight is not 0; past the last where there is none. */
+    private static int used(double[] weights, int from) {
+        int k = from;
+        while (k < weights.length && weights[k] == 0) {
+            k++;
+        }
+        return k;
+    }
+
+    private static void addBoth(double[] total, double weight, double[] column, double nextWeight, double[] next) {
+        for (int d = 0; d < total.length; d++) {
+            total[d] = total[d] + weight * column[d] + nextWeight * next[d];
+        }
     }
 
     private static void add(double[] total, double[] factor, double varying, double fixed) {
