@@ -17,8 +17,14 @@ record Fitting(List<Supplier<String>> layouts, int pages) {
         layouts = List.copyOf(layouts);
     }
 
-    /** Laid out, and to be closed; the tightest where none fits. */
+    /** Laid out, to be written by this thread and closed; the tightest where none fits. */
     PdfBoxRenderer searched(int likely) throws IOException {
+        PdfBoxRenderer sheet = roomiest(likely);
+        sheet.getSharedContext().registerWithThread(); // a layout that is closed leaves the thread without any
+        return sheet;
+    }
+
+    private PdfBoxRenderer roomiest(int likely) throws IOException {
         PdfBoxRenderer sheet = laidOut(likely);
         boolean fits = fits(sheet);
         int step = fits ? -1 : 1;
