@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import weatherlap.reports.format.Html;
+import weatherlap.reports.format.Pdf;
 import weatherlap.reports.inputs.Inputs;
 import weatherlap.reports.page.Paper;
 import weatherlap.reports.words.FamilyWords;
@@ -122,6 +123,21 @@ class TwoPagesTest {
             String page = Html.render("handoutsheet.jte", layout);
             assertThat(page.contains(DRAWN)).isEqualTo(page.contains("class=\"drawing\""));
         });
+    }
+
+    @Test
+    void barsAreExplainedWhereTheyAreDrawn() throws IOException {
+        HandoutMaker handout = DEMO.get(0);
+        for (Density density : handout.ladder()) {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            Pdf.of("", Html.render("handoutsheet.jte", handout.sheet(Paper.LETTER, density)))
+                    .writeTo(bytes);
+            try (PDDocument pdf = Loader.loadPDF(bytes.toByteArray())) {
+                assertThat(new PDFTextStripper().getText(pdf).contains("Bars:"))
+                        .as(density.name())
+                        .isEqualTo(!density.name().contains("bare"));
+            }
+        }
     }
 
     @Test
