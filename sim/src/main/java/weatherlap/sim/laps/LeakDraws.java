@@ -9,6 +9,10 @@ import java.util.List;
  * are the same, a path that does the same as one before it, at another opening or after the work of another method, is not drawn again.
  */
 public final class LeakDraws {
+    /** Numbers kept of the paths of a house, 32 MB: past them, at the next opening, all are forgotten. */
+    private static final int MOST_KEPT = 1 << 22;
+
+    private final int mostColumns;
     private final double[] damage;
     private final double[] sum;
     private double[] contribution = new double[0];
@@ -24,6 +28,12 @@ public final class LeakDraws {
     private PathDraws[] latest = new PathDraws[0];
 
     public LeakDraws(int draws) {
+        this(draws, MOST_KEPT / draws);
+    }
+
+    /** @param mostColumns that are kept from one opening to the next */
+    LeakDraws(int draws, int mostColumns) {
+        this.mostColumns = mostColumns;
         damage = new double[draws];
         sum = new double[draws];
     }
@@ -46,7 +56,7 @@ public final class LeakDraws {
         }
         Arrays.fill(damage, 1);
         Arrays.fill(sum, 0);
-        if (causes != shared) {
+        if (causes != shared || drawn > mostColumns) {
             causes = shared;
             wettest = shared.wettest();
             drawn = 0;
@@ -107,6 +117,11 @@ public final class LeakDraws {
      */
     public double[] contribution() {
         return contribution;
+    }
+
+    /** Columns that there are. */
+    int columns() {
+        return columns.size();
     }
 
     /** One path of the opening. */

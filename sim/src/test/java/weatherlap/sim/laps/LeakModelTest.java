@@ -188,6 +188,24 @@ class LeakModelTest {
     }
 
     @Test
+    void ofAHouseOfVeryManyOpeningsNotAllPathsAreKept() {
+        LeakCauses causes = causes(100, 2);
+        LeakDraws few = new LeakDraws(100, 0);
+        LeakDraws all = new LeakDraws(100);
+        int most = 0;
+        for (int litres = 10; litres < 100; litres++) {
+            LeakModel model = LeakModel.of(OPENING, Method.INSERT, LapFixtures.exposure(litres), LAPS);
+            most = Math.max(most, model.paths().size());
+            model.run(causes, few);
+            model.run(causes, all);
+            assertThat(few.damage()).isEqualTo(all.damage());
+            assertThat(few.contribution()).isEqualTo(all.contribution());
+        }
+        assertThat(few.columns()).isLessThanOrEqualTo(most);
+        assertThat(all.columns()).isGreaterThan(most);
+    }
+
+    @Test
     void closedFormOfOnePathAgreesWithTheMeanOverTheDraws() {
         // Without weather and with admitted shares known, E[p·Q] = E[p]·Q exactly, whatever the spread of the house's
         // quality.
