@@ -1,7 +1,6 @@
 package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import weatherlap.sim.Each;
 import weatherlap.sim.run.PlanParts.Way;
@@ -66,8 +65,8 @@ final class LeastRisk {
         boolean pruned = false;
         double[][] lowAfter = productsAfter(lows);
         double[][] highAfter = productsAfter(highs);
-        double[] lowBefore = ones();
-        double[] highBefore = ones();
+        double[] lowBefore = PlanCost.ones(draws);
+        double[] highBefore = PlanCost.ones(draws);
         for (int o = 0; o < ways.size(); o++) {
             if (ways.get(o).size() > 1) {
                 PlanCost.times(lowAfter[o], lowBefore);
@@ -97,18 +96,12 @@ final class LeastRisk {
     /** Of the bounds of all openings after each. */
     private double[][] productsAfter(double[][] bounds) {
         double[][] products = new double[bounds.length][];
-        double[] product = ones();
+        double[] product = PlanCost.ones(draws);
         for (int o = bounds.length - 1; o >= 0; o--) {
             products[o] = product.clone();
             PlanCost.times(product, bounds[o]);
         }
         return products;
-    }
-
-    private double[] ones() {
-        double[] ones = new double[draws];
-        Arrays.fill(ones, 1);
-        return ones;
     }
 
     private static boolean beats(Way a, Way b, double[] low, double[] high) {
@@ -176,8 +169,7 @@ final class LeastRisk {
 
     /** By draw: chance that all stay dry. */
     static double[] product(List<Way> plan) {
-        double[] dry = new double[plan.get(0).dry().length];
-        Arrays.fill(dry, 1);
+        double[] dry = PlanCost.ones(plan.get(0).dry().length);
         plan.forEach(way -> PlanCost.times(dry, way.dry()));
         return dry;
     }

@@ -1,7 +1,6 @@
 package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -47,7 +46,7 @@ final class LimitedSearch {
         this.leastDry = leastDry - SLACK;
         this.usd = usd;
         this.mostLooks = mostLooks;
-        double[] weights = ones(reference.get(0).length);
+        double[] weights = PlanCost.ones(reference.get(0).length);
         List<double[]> above = new ArrayList<>();
         for (double[] wall : reference) {
             double[] chances = notZero(wall);
@@ -123,12 +122,6 @@ final class LimitedSearch {
             }
         }
         return within;
-    }
-
-    private static double[] ones(int draws) {
-        double[] ones = new double[draws];
-        Arrays.fill(ones, 1);
-        return ones;
     }
 
     /** Any N⁰ above 0 makes a bound. */
@@ -210,7 +203,7 @@ final class LimitedSearch {
         }
 
         void look() {
-            look(0, baseUsd, 0, ones(options.get(0).get(0).dry().length));
+            look(0, baseUsd, 0, PlanCost.ones(options.get(0).get(0).dry().length));
         }
 
         private void look(int wall, double spent, double log, double[] dry) {

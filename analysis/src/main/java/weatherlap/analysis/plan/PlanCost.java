@@ -1,6 +1,7 @@
 package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.NoSuchElementException;
@@ -61,6 +62,13 @@ final class PlanCost {
             return 0;
         }
         return 1 - PlanSearch.mean(LeastRisk.product(ways));
+    }
+
+    /** A product of nothing yet, by draw. */
+    static double[] ones(int draws) {
+        double[] ones = new double[draws];
+        Arrays.fill(ones, 1);
+        return ones;
     }
 
     static void times(double[] product, double[] factor) {

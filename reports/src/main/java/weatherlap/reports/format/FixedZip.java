@@ -14,9 +14,11 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import org.dhatim.fastexcel.Workbook;
 import weatherlap.charts.kit.TemporaryFolder;
 
 /** An Office Open XML package without the time of day: the same tables give the same bytes. */
@@ -41,6 +43,13 @@ public final class FixedZip {
      */
     public static void copy(Content zip, OutputStream out) throws IOException {
         copy(zip, parts -> {}, out);
+    }
+
+    /** An empty workbook to be copied: it packs nothing itself. */
+    public static Workbook workbook(OutputStream zip) {
+        Workbook workbook = new Workbook(zip, "Weatherlap", "1.0");
+        workbook.setCompressionLevel(Deflater.NO_COMPRESSION);
+        return workbook;
     }
 
     /** @param change made to the parts, by name, before they are written */

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.regex.Pattern;
-import java.util.zip.Deflater;
 import org.dhatim.fastexcel.BorderSide;
 import org.dhatim.fastexcel.BorderStyle;
 import org.dhatim.fastexcel.Workbook;
@@ -66,8 +65,7 @@ public final class WorkbookFile {
             List<? extends TableCells> tables,
             List<CellSheet> filled)
             throws IOException {
-        try (Workbook workbook = new Workbook(zip, "Weatherlap", "1.0")) {
-            workbook.setCompressionLevel(Deflater.NO_COMPRESSION);
+        try (Workbook workbook = FixedZip.workbook(zip)) {
             workbook.setGlobalDefaultFont(FONT, FONT_PT);
             for (CellSheet.Filler sheet : front) {
                 filled.add(CellSheet.filled(workbook, sheet));

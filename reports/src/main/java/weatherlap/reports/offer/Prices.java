@@ -20,7 +20,7 @@ public record Prices(Terms terms, boolean shown) {
     /** A firm amount: whole dollars, with cents where it has some. */
     static String usd(double usd) {
         boolean whole = usd == Math.rint(usd);
-        return whole ? Numbers.usd(usd) : "$" + Numbers.plain(usd, 2);
+        return whole ? Numbers.usd(usd) : exact(usd);
     }
 
     /** An amount of an account, to the cent. */

@@ -17,7 +17,7 @@ final class FillInWorkbook {
     static Content of(Sheets sheets) {
         return out -> FixedZip.copy(
                 zip -> {
-                    try (Workbook workbook = new Workbook(zip, "Weatherlap", "1.0")) {
+                    try (Workbook workbook = FixedZip.workbook(zip)) {
                         WordLists lists = new WordLists();
                         sheets.write(workbook, lists);
                         lists.write(workbook);
