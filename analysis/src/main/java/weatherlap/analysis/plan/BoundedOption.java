@@ -8,7 +8,6 @@ final class BoundedOption {
     private final int walls;
     private final double leastDry;
     private double[] dry;
-    private double mean = Double.NaN;
     private double log = Double.NaN;
 
     /**
@@ -37,36 +36,43 @@ final class BoundedOption {
         return option.usd();
     }
 
-    /**
-     * By draw: chance that all openings of the wall stay dry. Kept where the wall is dry enough; a wall of twelve windows has half a million
-     * ways, most of them too wet.
-     */
+    /** By draw: chance that all openings of the wall stay dry. */
     double[] dry() {
-        return isDryEnough() ? dry : option.dry();
+        if (dry == null) {
+            dry = option.dry();
+        }
+        return dry;
     }
 
-    /** Whether the house can keep the limit with it, were all other walls dry. */
+    /** Whether the house can keep the limit with it, were all other walls dry. Keeps no draws: a wall of twelve windows has half a million ways. */
     boolean isDryEnough() {
-        if (Double.isNaN(mean)) {
+        if (Double.isNaN(log)) {
             double[] own = option.dry();
-            mean = PlanSearch.mean(own);
-            dry = mean >= leastDry ? own : null;
+            log = PlanSearch.mean(own) < leastDry ? Double.NEGATIVE_INFINITY : log(own);
         }
-        return mean >= leastDry;
+        return log > Double.NEGATIVE_INFINITY;
     }
 
-    /** Its part of the bound, g. */
+    /** Its part of the bound, g, where it is dry enough. */
     double log() {
-        if (Double.isNaN(log)) {
-            double[] own = dry();
-            double sum = 0;
-            double all = 0;
-            for (int d = 0; d < own.length; d++) {
-                sum += weights[d] * Math.pow(own[d] / reference[d], walls);
-                all += weights[d];
-            }
-            log = Math.log(sum / all) / walls;
+        return isDryEnough() ? log : Double.NEGATIVE_INFINITY;
+    }
+
+    private double log(double[] own) {
+        double sum = 0;
+        double all = 0;
+        for (int d = 0; d < own.length; d++) {
+            sum += weights[d] * power(own[d] / reference[d]);
+            all += weights[d];
         }
-        return log;
+        return Math.log(sum / all) / walls;
+    }
+
+    private double power(double ratio) {
+        double power = 1;
+        for (int w = 0; w < walls; w++) {
+            power *= ratio;
+        }
+        return power;
     }
 }

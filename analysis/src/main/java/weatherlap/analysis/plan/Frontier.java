@@ -13,10 +13,26 @@ record Frontier(double[] usd, double[] log) {
     Frontier with(List<BoundedOption> options) {
         List<Sum> sums = new ArrayList<>(options.size() * usd.length);
         for (BoundedOption option : options) {
-            for (int i = 0; i < usd.length; i++) {
-                sums.add(new Sum(usd[i] + option.usd(), log[i] + option.log()));
-            }
+            add(option.usd(), option.log(), sums);
         }
+        return of(sums);
+    }
+
+    Frontier with(Frontier more) {
+        List<Sum> sums = new ArrayList<>(more.usd.length * usd.length);
+        for (int i = 0; i < more.usd.length; i++) {
+            add(more.usd[i], more.log[i], sums);
+        }
+        return of(sums);
+    }
+
+    private void add(double moreUsd, double moreLog, List<Sum> sums) {
+        for (int i = 0; i < usd.length; i++) {
+            sums.add(new Sum(usd[i] + moreUsd, log[i] + moreLog));
+        }
+    }
+
+    private static Frontier of(List<Sum> sums) {
         sums.sort(Comparator.comparingDouble(Sum::usd));
         List<Sum> kept = new ArrayList<>();
         for (Sum sum : sums) {

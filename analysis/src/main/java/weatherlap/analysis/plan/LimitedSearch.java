@@ -2,6 +2,7 @@ package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import weatherlap.sim.Each;
 
 /**
  * The cheapest choice of one option a wall that leaves the house dry with a chance of at least q, by branch and bound over the walls.
@@ -23,7 +24,9 @@ final class LimitedSearch {
     private final List<List<BoundedOption>> walls = new ArrayList<>();
     private final double[] setupUsd;
     private final double leastDry;
-    private final double logOfReference;
+    /** Sum of g that a plan needs at least. */
+    private final double needed;
+
     private final int mostLooks;
     private List<WallOption> best = List.of();
     private double usd;
@@ -53,7 +56,7 @@ final class LimitedSearch {
             above.add(chances);
             PlanCost.times(weights, chances);
         }
-        logOfReference = Math.log(PlanSearch.mean(weights));
+        needed = Math.log(this.leastDry) - Math.log(PlanSearch.mean(weights)) - 1e-9;
         for (int w = 0; w < walls.size(); w++) {
             List<BoundedOption> options = new ArrayList<>(walls.get(w).size());
             for (WallOption option : walls.get(w)) {
@@ -92,11 +95,14 @@ final class LimitedSearch {
         }
         List<List<BoundedOption>> options = new ArrayList<>(cheapest.length);
         for (int w = 0; w < cheapest.length; w++) {
-            List<BoundedOption> own = undominated(within(walls.get(w), set, usd - least + cheapest[w]));
-            if (own.isEmpty()) {
+            options.add(within(walls.get(w), set, usd - least + cheapest[w]));
+        }
+        options = cheapEnough(options, setupUsd[set]);
+        for (int w = 0; w < cheapest.length; w++) {
+            options.set(w, undominated(options.get(w)));
+            if (options.get(w).isEmpty()) {
                 return;
             }
-            options.add(own);
         }
         new Branches(options, setupUsd[set]).look();
     }
@@ -122,6 +128,26 @@ final class LimitedSearch {
             }
         }
         return within;
+    }
+
+    /** Of each wall those that may be in a plan of less than is found already, by the bound, before they are held against one another. */
+    private List<List<BoundedOption>> cheapEnough(List<List<BoundedOption>> options, double baseUsd) {
+        List<Frontier> alone = Each.of(options, Frontier.NOTHING::with);
+        List<List<BoundedOption>> cheap = new ArrayList<>(options.size());
+        for (int w = 0; w < options.size(); w++) {
+            Frontier others = Frontier.NOTHING;
+            for (int other = 0; other < alone.size(); other++) {
+                others = other == w ? others : others.with(alone.get(other));
+            }
+            List<BoundedOption> own = new ArrayList<>();
+            for (BoundedOption option : options.get(w)) {
+                if (baseUsd + option.usd() + others.leastUsd(needed - option.log()) < usd) {
+                    own.add(option);
+                }
+            }
+            cheap.add(own);
+        }
+        return cheap;
     }
 
     /** Any N⁰ above 0 makes a bound. */
@@ -185,7 +211,6 @@ final class LimitedSearch {
     private final class Branches {
         private final List<List<BoundedOption>> options;
         private final double baseUsd;
-        private final double needed = Math.log(leastDry) - logOfReference - 1e-9;
         private final List<Frontier> after = new ArrayList<>();
         private final WallOption[] chosen;
         private int looks;
