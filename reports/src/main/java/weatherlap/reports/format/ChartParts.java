@@ -34,7 +34,7 @@ final class ChartParts {
 
     /** @param number of the sheet, from 1 */
     void add(int number, CellSheet sheet) {
-        String part = "xl/worksheets/sheet" + number + ".xml";
+        String part = WorkbookFile.sheet(number);
         change(part, xml -> inOrder(withValues(xml, sheet.asRun())));
         if (!sheet.charts().isEmpty()) {
             String relations = "xl/worksheets/_rels/sheet" + number + ".xml.rels";

@@ -22,13 +22,16 @@ public interface Content {
         return of(text.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** All of it, a text in UTF-8. */
+    default String text() throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        writeTo(bytes);
+        return bytes.toString(StandardCharsets.UTF_8);
+    }
+
     /** This text, changed when it is written. */
     default Content changed(UnaryOperator<String> change) {
-        return out -> {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            writeTo(bytes);
-            of(change.apply(bytes.toString(StandardCharsets.UTF_8))).writeTo(out);
-        };
+        return out -> of(change.apply(text())).writeTo(out);
     }
 
     /**

@@ -12,8 +12,10 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import weatherlap.analysis.columns.ResultColumn;
 import weatherlap.analysis.tables.TableCells;
+import weatherlap.charts.kit.MethodStyle;
 import weatherlap.charts.kit.Tone;
 import weatherlap.sim.Each;
+import weatherlap.sim.method.Method;
 
 /**
  * Result tables as a workbook (Office Open XML, ISO/IEC 29500): a sheet that says what the others hold, then one sheet a table.
@@ -53,7 +55,8 @@ public final class WorkbookFile {
     public static Content of(List<CellSheet.Filler> front, List<String> about, List<? extends TableCells> tables) {
         return out -> {
             List<CellSheet> filled = new ArrayList<>();
-            FixedZip.copy(zip -> write(zip, front, about, tables, filled), parts -> addParts(parts, filled), out);
+            FixedZip.copy(
+                    zip -> write(zip, front, about, tables, filled), parts -> addParts(parts, filled, tables), out);
         };
     }
 
@@ -77,11 +80,26 @@ public final class WorkbookFile {
         }
     }
 
-    private static void addParts(SortedMap<String, Content> parts, List<CellSheet> front) {
+    private static void addParts(
+            SortedMap<String, Content> parts, List<CellSheet> front, List<? extends TableCells> tables) {
         ChartParts charts = new ChartParts(parts);
-        for (int s = 0; s < front.size(); s++) {
-            charts.add(s + 1, front.get(s));
+        int number = 1;
+        for (CellSheet sheet : front) {
+            charts.add(number++, sheet);
         }
+        for (TableCells table : tables) {
+            number++;
+            parts.computeIfPresent(sheet(number), (name, sheet) -> ResultSheet.of(sheet, table));
+        }
+    }
+
+    /**
+     * Name of the part of a sheet.
+     *
+     * @param number from 1
+     */
+    static String sheet(int number) {
+        return "xl/worksheets/sheet" + number + ".xml";
     }
 
     private static void addFirstSheet(Worksheet sheet, List<String> about, List<? extends TableCells> tables)
@@ -110,6 +128,7 @@ public final class WorkbookFile {
         sheet.finish();
     }
 
+    /** All of a sheet but the rows of its table, which {@link ResultSheet} adds. */
     private static void addTable(Worksheet sheet, TableCells result) throws IOException {
         int rows = result.count();
         if (rows >= MAX_ROWS) {
@@ -118,19 +137,16 @@ public final class WorkbookFile {
         List<? extends ResultColumn<?>> columns = result.layout().columns();
         header(sheet, 0, Each.of(columns, ResultColumn::titleWithUnit));
         sheet.freezePane(keyColumns(columns), 1);
-        ResultSheet cells = new ResultSheet(sheet, columns);
-        for (int row = 0; row < rows; row++) {
-            result.give(row, cells);
-            cells.end();
-        }
+        double[] widths = ColumnWidths.of(result);
         for (int c = 0; c < columns.size(); c++) {
-            sheet.width(c, Math.min(WIDEST, cells.widths[c]));
-            if (columns.get(c).kind() != ResultColumn.Kind.TEXT && rows > 0) {
-                sheet.range(1, c, rows, c)
-                        .style()
-                        .format(format(columns.get(c)))
-                        .set();
+            sheet.width(c, Math.min(WIDEST, widths[c]));
+            if (columns.get(c).kind() != ResultColumn.Kind.TEXT) {
+                sheet.style(1, c).format(format(columns.get(c))).set();
             }
+        }
+        int methods = ResultSheet.methods(columns);
+        if (methods >= 0) {
+            tint(sheet, methods);
         }
         if (rows > 0) {
             sheet.setAutoFilter(0, 0, rows, columns.size() - 1);
@@ -138,6 +154,17 @@ public final class WorkbookFile {
         sheet.pageOrientation("landscape");
         sheet.repeatRows(0);
         sheet.finish();
+    }
+
+    /** Methods in their colours, as in the pictures. */
+    private static void tint(Worksheet sheet, int column) {
+        for (Method method : Method.values()) {
+            MethodStyle style = MethodStyle.of(method);
+            sheet.style(ResultSheet.tint(method), column)
+                    .fillColor(style.tint().rgb())
+                    .fontColor(style.text().rgb())
+                    .set();
+        }
     }
 
     /** Columns that name the row and stay in sight: the texts that come first, at most four. */
