@@ -12,11 +12,19 @@ public final class LeakDraws {
     /** Numbers kept of the paths of a house, 32 MB: past them, at the next opening, all are forgotten. */
     private static final int MOST_KEPT = 1 << 22;
 
+    /** Paths whose sums are taken together: each waits for its own last one, not for the others'. */
+    private static final int ABREAST = 4;
+
     private final int mostColumns;
     private final double[] damage;
     private final double[] sum;
     private double[] contribution = new double[0];
     private PathDraws[] ofPath = new PathDraws[0];
+    /** Damage of the paths that do any, by draw, and their places among all; then {@link #dry}. */
+    private double[][] wet = new double[ABREAST][];
+
+    private int[] place = new int[0];
+    private final double[] dry;
 
     private LeakCauses causes;
     private double wettest;
@@ -36,23 +44,37 @@ public final class LeakDraws {
         this.mostColumns = mostColumns;
         damage = new double[draws];
         sum = new double[draws];
+        dry = new double[draws];
     }
 
     void run(List<PathTerms> paths, LeakCauses shared) {
         prepare(paths.size(), shared);
+        int wets = 0;
         for (int f = 0; f < paths.size(); f++) {
-            ofPath[f] = draws(paths.get(f));
-            if (ofPath[f].wet) {
-                add(ofPath[f].damage);
+            PathDraws path = draws(paths.get(f));
+            ofPath[f] = path;
+            contribution[f] = 0;
+            if (path.wet) {
+                wet[wets] = path.damage;
+                place[wets++] = f;
             }
         }
-        finish(paths.size());
+        Arrays.fill(wet, wets, wets + ABREAST - 1, dry);
+        for (int w = 0; w < wets; w += 2) {
+            add(wet[w], wet[w + 1]);
+        }
+        finish();
+        for (int w = 0; w < wets; w += ABREAST) {
+            share(w);
+        }
     }
 
     private void prepare(int paths, LeakCauses shared) {
-        if (contribution.length < paths) {
+        if (ofPath.length < paths) {
             contribution = new double[paths];
             ofPath = new PathDraws[paths];
+            wet = new double[paths + ABREAST][];
+            place = new int[paths + ABREAST];
         }
         Arrays.fill(damage, 1);
         Arrays.fill(sum, 0);
@@ -80,30 +102,42 @@ public final class LeakDraws {
         return made;
     }
 
-    private void add(double[] own) {
-        for (int d = 0; d < own.length; d++) {
-            damage[d] *= 1 - own[d];
-            sum[d] += own[d];
+    private void add(double[] one, double[] two) {
+        for (int d = 0; d < one.length; d++) {
+            damage[d] = damage[d] * (1 - one[d]) * (1 - two[d]);
+            sum[d] = sum[d] + one[d] + two[d];
         }
     }
 
-    private void finish(int paths) {
-        double[] weight = sum;
+    /** From the chance of none to the chance of any, and from the sum to the weight of each in it. */
+    private void finish() {
         for (int d = 0; d < damage.length; d++) {
             damage[d] = 1 - damage[d];
-            weight[d] = weight[d] > 0 ? damage[d] / weight[d] : 0;
-        }
-        for (int f = 0; f < paths; f++) {
-            contribution[f] = ofPath[f].wet ? weighted(ofPath[f].damage, weight) / damage.length : 0;
+            sum[d] = sum[d] > 0 ? damage[d] / sum[d] : 0;
         }
     }
 
-    private static double weighted(double[] own, double[] weight) {
-        double total = 0;
-        for (int d = 0; d < own.length; d++) {
-            total += own[d] * weight[d];
+    /** Contributions of the wet paths from one on. */
+    private void share(int first) {
+        double[] one = wet[first];
+        double[] two = wet[first + 1];
+        double[] three = wet[first + 2];
+        double[] four = wet[first + 3];
+        double ofOne = 0;
+        double ofTwo = 0;
+        double ofThree = 0;
+        double ofFour = 0;
+        for (int d = 0; d < one.length; d++) {
+            double weight = sum[d];
+            ofOne += one[d] * weight;
+            ofTwo += two[d] * weight;
+            ofThree += three[d] * weight;
+            ofFour += four[d] * weight;
         }
-        return total;
+        double[] of = {ofOne, ofTwo, ofThree, ofFour};
+        for (int k = 0; k < of.length && wet[first + k] != dry; k++) {
+            contribution[place[first + k]] = of[k] / damage.length;
+        }
     }
 
     /** Chance of leak damage within the horizon, by draw. */

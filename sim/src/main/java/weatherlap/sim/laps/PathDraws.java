@@ -1,10 +1,8 @@
 package weatherlap.sim.laps;
 
-import java.util.Arrays;
-
 /** What one path does in every draw of some causes: a column that is written over once the causes are others. */
 final class PathDraws {
-    /** Chance of damage within the horizon, by draw. */
+    /** Chance of damage within the horizon, by draw; means nothing where none does any. */
     final double[] damage;
 
     /** Whether any draw does damage. */
@@ -37,8 +35,6 @@ final class PathDraws {
         wet = path.position(causes.admitted().highest(path.fault()), wettest) > 0;
         if (wet) {
             draw(causes);
-        } else {
-            Arrays.fill(damage, 0);
         }
     }
 
