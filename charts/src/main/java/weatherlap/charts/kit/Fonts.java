@@ -10,8 +10,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -142,9 +142,9 @@ public final class Fonts {
         styles.forEach((style, face) -> lines.append("%s.%s.latin-1=%s%n".formatted(logical, style, face.fullName)));
     }
 
+    /** A font that is not known has the name of another. */
     private static boolean known() {
-        return Arrays.asList(GraphicsEnvironment.getLocalGraphicsEnvironment().getAvailableFontFamilyNames())
-                .contains(FAMILY);
+        return new Font(FAMILY, Font.PLAIN, 1).getFamily(Locale.ROOT).equals(FAMILY);
     }
 
     private static void registerBesideOthers() throws IOException {

@@ -19,13 +19,11 @@ import weatherlap.analysis.unmeasured.SwingStudy;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.datasets.shop.Terms;
-import weatherlap.reports.format.CellSheet;
 import weatherlap.reports.format.SourceNames;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
 import weatherlap.reports.owner.OwnerFigures;
 import weatherlap.reports.owner.OwnerWords;
-import weatherlap.reports.page.PageFiles;
 import weatherlap.reports.page.PlainTable;
 import weatherlap.reports.page.WeatherWords;
 import weatherlap.reports.season.SeasonSection;
@@ -66,25 +64,21 @@ public record CompareReport(
         Optional<SwingStudy> unmeasured) {
 
     /**
-     * Writes the tables, {@code summary.json} and the workbook on one thread, the page, the sheet and the pictures on others, once what
-     * takes the workbook longest is worked out on all.
+     * Writes the tables, {@code summary.json} and the workbook on one thread, and meanwhile the appendix, which takes longest, on this and
+     * another; the two printed pages and the page on screen on whichever comes free.
      */
     public void write(OutputFolder folder) throws IOException {
         Optional<SeasonStudy> season = SeasonSection.study(decision, assumptions.scenario(), climate);
-        List<CellSheet.Filler> front =
-                FrontSheets.of(title(), inShort(), figures(season), ownRecords(), comparison, simulator, terms);
         try (TwoThreads threads = new TwoThreads()) {
-            threads.give(() -> writeTables(folder, season, front));
+            threads.give(() -> writeTables(folder, season));
             ReportPages pages = new ReportPages(this, season);
-            threads.give(() -> folder.write("report.pdf", pages.twoPages()));
             threads.give(() -> folder.write("appendix.pdf", pages.appendix()));
-            threads.give(() -> folder.write(PageFiles.web("report", pages.web())));
+            threads.give(() -> pages.writeUpFront(folder));
             threads.await();
         }
     }
 
-    private void writeTables(OutputFolder folder, Optional<SeasonStudy> season, List<CellSheet.Filler> front)
-            throws IOException {
+    private void writeTables(OutputFolder folder, Optional<SeasonStudy> season) throws IOException {
         ResultTable segments = comparison.segments().table();
         ResultTable rule = RuleTable.of(decision.study());
         ResultTable seasons = season.map(SeasonTable::of).orElseGet(() -> SeasonTable.of(List.of()));
@@ -93,7 +87,10 @@ public record CompareReport(
         folder.write("summary.json", SummaryJson.of(figures(season), segments, season));
         List<TableCells> sheets = new ArrayList<>(List.of(rule, segments, seasons, prices));
         sheets.addAll(ResultFiles.rows(comparison.shown()));
-        TableWriter.workbook(front, workbookLines()).write(folder, sheets);
+        TableWriter.workbook(
+                        FrontSheets.of(title(), inShort(), figures(season), ownRecords(), comparison, simulator, terms),
+                        workbookLines())
+                .write(folder, sheets);
     }
 
     /** The result in a few lines. */

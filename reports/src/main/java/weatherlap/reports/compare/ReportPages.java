@@ -1,5 +1,6 @@
 package weatherlap.reports.compare;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,9 +10,11 @@ import weatherlap.analysis.season.SeasonStudy;
 import weatherlap.reports.format.Content;
 import weatherlap.reports.format.Html;
 import weatherlap.reports.format.Pdf;
+import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.owner.FirstSection;
 import weatherlap.reports.owner.MondaySection;
 import weatherlap.reports.owner.OwnerFigures;
+import weatherlap.reports.page.PageFiles;
 import weatherlap.reports.page.ReportPage;
 import weatherlap.reports.page.Section;
 import weatherlap.reports.page.Unprintable;
@@ -27,7 +30,6 @@ final class ReportPages {
     private final CompareReport report;
     private final OwnerFigures figures;
     private final List<String> season;
-    private final Section first;
     private final List<Section> rest;
 
     /** @param season empty where no house has a window */
@@ -37,7 +39,6 @@ final class ReportPages {
         this.season = season.map(study ->
                         SeasonSection.sentences(study, report.assumptions().scenario()))
                 .orElse(List.of());
-        this.first = FirstSection.of(figures, report.ownRecords());
         List<Section> sections = new ArrayList<>(List.of(
                 AnswerSection.of(report),
                 EvidenceSection.of(report),
@@ -54,21 +55,29 @@ final class ReportPages {
         this.rest = List.copyOf(sections);
     }
 
+    /** The two printed pages and the page on screen, which begin with the same. */
+    void writeUpFront(OutputFolder folder) throws IOException {
+        Section first = FirstSection.of(figures, report.ownRecords());
+        folder.write("report.pdf", twoPages(first));
+        folder.write(PageFiles.web("report", web(first)));
+    }
+
     /** All of it. */
-    ReportPage web() {
-        List<Section> sections = new ArrayList<>(upFront(MondaySection.MOST_NAMED));
+    private ReportPage web(Section first) {
+        List<Section> sections = new ArrayList<>(upFront(first, MondaySection.MOST_NAMED));
         sections.addAll(rest);
         return page(report.title(), report.inShort(), sections);
     }
 
     /** The two pages that stand alone; houses are left to the appendix until the rest has room. */
-    Content twoPages() {
-        List<Supplier<String>> layouts = IntStream.rangeClosed(0, MondaySection.MOST_NAMED)
-                .map(less -> MondaySection.MOST_NAMED - less)
-                .<Supplier<String>>mapToObj(named ->
-                        () -> Html.render("reportsheet.jte", page(report.title(), report.inShort(), upFront(named))))
+    private Content twoPages(Section first) {
+        int most = MondaySection.most(figures);
+        List<Supplier<String>> layouts = IntStream.rangeClosed(0, most)
+                .map(less -> most - less)
+                .<Supplier<String>>mapToObj(named -> () ->
+                        Html.render("reportsheet.jte", page(report.title(), report.inShort(), upFront(first, named))))
                 .toList();
-        return Pdf.fitting(report.title(), layouts, 0, PAGES);
+        return Pdf.fitting(report.title(), layouts, Math.max(0, most - MondaySection.LIKELY_NAMED), PAGES);
     }
 
     Content appendix() {
@@ -77,7 +86,7 @@ final class ReportPages {
     }
 
     /** @param named houses at most */
-    private List<Section> upFront(int named) {
+    private List<Section> upFront(Section first, int named) {
         return List.of(first, MondaySection.of(figures, season, named));
     }
 

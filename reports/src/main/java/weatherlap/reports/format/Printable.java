@@ -29,31 +29,36 @@ public final class Printable {
     }
 
     private static String of(String text, UnaryOperator<String> written) {
-        StringBuilder spelt = new StringBuilder();
-        StringBuilder foreign = new StringBuilder();
-        text.codePoints().forEach(c -> {
-            if (isPrintable(c) || c == MAY_BREAK) {
-                spell(foreign, spelt, written);
-                spelt.appendCodePoint(c);
-            } else {
-                foreign.appendCodePoint(c);
+        StringBuilder spelt = new StringBuilder(text.length());
+        int at = 0;
+        while (at < text.length()) {
+            int foreign = runEnd(text, at, true);
+            spelt.append(text, at, foreign);
+            at = runEnd(text, foreign, false);
+            if (at > foreign) {
+                spelt.append(written.apply(spelt(text.substring(foreign, at))));
             }
-        });
-        spell(foreign, spelt, written);
+        }
         return spelt.toString();
     }
 
-    /** Moves a run of letters that the font lacks to where it is spelt. */
-    private static void spell(StringBuilder foreign, StringBuilder spelt, UnaryOperator<String> written) {
-        if (foreign.length() > 0) {
-            StringBuilder run = new StringBuilder();
-            Transliterator.getInstance(TO_LATIN)
-                    .transliterate(foreign.toString())
-                    .codePoints()
-                    .forEach(c -> append(run, c));
-            spelt.append(written.apply(run.toString()));
-            foreign.setLength(0);
+    /** Where the letters from there on end that stay, or else those that are spelt. */
+    private static int runEnd(String text, int from, boolean stay) {
+        int at = from;
+        while (at < text.length()) {
+            int c = text.codePointAt(at);
+            if ((isPrintable(c) || c == MAY_BREAK) != stay) {
+                return at;
+            }
+            at += Character.charCount(c);
         }
+        return at;
+    }
+
+    private static String spelt(String foreign) {
+        StringBuilder spelt = new StringBuilder();
+        Transliterator.getInstance(TO_LATIN).transliterate(foreign).codePoints().forEach(c -> append(spelt, c));
+        return spelt.toString();
     }
 
     private static void append(StringBuilder spelt, int c) {

@@ -32,7 +32,7 @@ final class SheetFont extends PDFontSupplier {
     @Override
     public PDFont supply() {
         try {
-            return PDType0Font.load(sheet, read(face), true);
+            return new KnownLetters(PDType0Font.load(sheet, read(face), true));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

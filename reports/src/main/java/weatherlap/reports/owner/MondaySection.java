@@ -17,6 +17,9 @@ public final class MondaySection {
     /** Houses named where there is room. */
     public static final int MOST_NAMED = 12;
 
+    /** Houses that a printed page mostly has room for. */
+    public static final int LIKELY_NAMED = 5;
+
     private static final int LONGEST_LABEL = 36;
 
     private final OwnerFigures figures;
@@ -54,6 +57,11 @@ public final class MondaySection {
         blocks.add(Block.Heading.of("What would change the answer"));
         blocks.add(new Block.Points(new ChangeWords(figures).sentences()));
         return new Section("monday", "What to do", "What to do", Section.Sheet.SECOND, blocks);
+    }
+
+    /** Houses that there are to name, {@link #MOST_NAMED} at most. */
+    public static int most(OwnerFigures figures) {
+        return Math.min(MOST_NAMED, figures.departing().size());
     }
 
     private String following() {
