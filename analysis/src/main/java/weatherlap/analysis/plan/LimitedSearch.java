@@ -56,11 +56,16 @@ final class LimitedSearch {
             above.add(chances);
             PlanCost.times(weights, chances);
         }
-        needed = Math.log(this.leastDry) - Math.log(PlanSearch.mean(weights)) - 1e-9;
+        double mean = PlanSearch.mean(weights);
+        needed = Math.log(this.leastDry) - Math.log(mean) - 1e-9;
+        for (int d = 0; d < weights.length; d++) {
+            weights[d] /= mean * weights.length;
+        }
         for (int w = 0; w < walls.size(); w++) {
+            WallBound bound = new WallBound(above.get(w), weights, walls.size(), this.leastDry);
             List<BoundedOption> options = new ArrayList<>(walls.get(w).size());
             for (WallOption option : walls.get(w)) {
-                options.add(new BoundedOption(option, above.get(w), weights, walls.size(), this.leastDry));
+                options.add(new BoundedOption(option, bound));
             }
             this.walls.add(options);
         }
@@ -123,7 +128,7 @@ final class LimitedSearch {
             if (!(option.usd() < belowUsd)) {
                 break;
             }
-            if (option.within(set) && option.isDryEnough()) {
+            if (option.within(set) && option.log() > Double.NEGATIVE_INFINITY) {
                 within.add(option);
             }
         }
