@@ -1,6 +1,7 @@
 package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import weatherlap.sim.Each;
 
@@ -33,7 +34,7 @@ final class LimitedSearch {
     private double cutOffUsd = Double.POSITIVE_INFINITY;
 
     /**
-     * @param walls options of each wall, the cheapest first
+     * @param walls options of each wall
      * @param reference by wall and draw: chance of staying dry with a plan that keeps the limit
      * @param usd what that plan costs
      * @param mostLooks for each set of methods, such as {@link #MOST_LOOKS}
@@ -100,35 +101,38 @@ final class LimitedSearch {
         }
         List<List<BoundedOption>> options = new ArrayList<>(cheapest.length);
         for (int w = 0; w < cheapest.length; w++) {
-            options.add(within(walls.get(w), set, usd - least + cheapest[w]));
-        }
-        options = cheapEnough(options, setupUsd[set]);
-        for (int w = 0; w < cheapest.length; w++) {
-            options.set(w, undominated(options.get(w)));
-            if (options.get(w).isEmpty()) {
+            List<BoundedOption> own = within(walls.get(w), set, usd - least + cheapest[w]);
+            if (own.isEmpty()) {
                 return;
             }
+            options.add(own);
         }
+        options = cheapEnough(options, setupUsd[set]);
+        for (List<BoundedOption> own : options) {
+            if (own.isEmpty()) {
+                return;
+            }
+            own.sort(Comparator.comparingDouble(BoundedOption::usd));
+        }
+        options.replaceAll(LimitedSearch::undominated);
         new Branches(options, setupUsd[set]).look();
     }
 
-    /** What the cheapest option within a set costs, the cheapest being first; infinite: there is none. */
+    /** What the cheapest option within a set costs; infinite: there is none. */
     private static double leastUsd(List<BoundedOption> wall, int set) {
+        double least = Double.POSITIVE_INFINITY;
         for (BoundedOption option : wall) {
-            if (option.within(set)) {
-                return option.usd();
+            if (option.usd() < least && option.within(set)) {
+                least = option.usd();
             }
         }
-        return Double.POSITIVE_INFINITY;
+        return least;
     }
 
-    private List<BoundedOption> within(List<BoundedOption> wall, int set, double belowUsd) {
+    private static List<BoundedOption> within(List<BoundedOption> wall, int set, double belowUsd) {
         List<BoundedOption> within = new ArrayList<>();
         for (BoundedOption option : wall) {
-            if (!(option.usd() < belowUsd)) {
-                break;
-            }
-            if (option.within(set) && option.log() > Double.NEGATIVE_INFINITY) {
+            if (option.usd() < belowUsd && option.within(set) && option.log() > Double.NEGATIVE_INFINITY) {
                 within.add(option);
             }
         }

@@ -106,7 +106,7 @@ final class PlanSearch {
         return search.best().isEmpty() ? PlanCost.plan(parts, safe.byOpening(), bound) : plan(search.best(), bound);
     }
 
-    /** Options of each wall that, with the cheapest of every other, may make a plan of less than so many USD; the cheapest first. */
+    /** Options of each wall that, with the cheapest of every other, may make a plan of less than so many USD. */
     private List<List<WallOption>> belowUsd(double usd) {
         double rounding = 1e-9 * usd;
         double spare = usd
@@ -114,8 +114,7 @@ final class PlanSearch {
                 - Sum.of(walls, wall -> wall.cheapest(~0).orElseThrow().usd());
         List<List<WallOption>> options = new ArrayList<>(walls.size());
         for (WallOptions wall : walls) {
-            options.add(
-                    wall.cheapestFirst(spare + wall.cheapest(~0).orElseThrow().usd()));
+            options.add(wall.below(spare + wall.cheapest(~0).orElseThrow().usd()));
         }
         return options;
     }

@@ -93,15 +93,14 @@ final class WallOptions {
         return Optional.ofNullable(best);
     }
 
-    /** Those of less than so many USD, the cheapest first. */
-    List<WallOption> cheapestFirst(double belowUsd) {
+    /** Those of less than so many USD. */
+    List<WallOption> below(double belowUsd) {
         List<WallOption> cheap = new ArrayList<>();
         for (WallOption option : options) {
             if (option.usd() < belowUsd) {
                 cheap.add(option);
             }
         }
-        cheap.sort(Comparator.comparingDouble(WallOption::usd));
         return cheap;
     }
 
