@@ -1,7 +1,5 @@
 package weatherlap.sim.geometry;
 
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.Optional;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Choice;
@@ -43,24 +41,24 @@ final class Quantities {
         double foamIn3 = replaced.areaIn2(Part.GAP)
                 * scenario.value(Scalar.FOAM_GAP_DEPTH_IN)
                 * scenario.value(Scalar.FOAM_FILL);
-        Map<Driver, Double> quantities = new EnumMap<>(Driver.class);
-        quantities.put(Driver.OPENING, 1.0);
-        quantities.put(Driver.UNIT, (double) order.units());
-        quantities.put(Driver.UNITED_INCH, order.unitedInches());
-        quantities.put(Driver.PERIMETER_FT, Units.inchesToFeet(perimeterIn));
-        quantities.put(Driver.HEAD_FT, Units.inchesToFeet(acrossIn));
-        quantities.put(Driver.JAMB_FT, Units.inchesToFeet(uprightIn));
-        quantities.put(Driver.SILL_FT, Units.inchesToFeet(acrossIn));
-        quantities.put(Driver.CORNER, 4.0 * frames);
-        quantities.put(Driver.RETURN_FT, cutBack.map(CutBack::returnFt).orElse(0.0));
-        quantities.put(Driver.FASTENER, (double) fasteners);
-        quantities.put(Driver.CAPPING_FT, Units.inchesToFeet(capping.edgeIn()));
-        quantities.put(Driver.CAPPING_FT2, Units.squareInchesToSquareFeet(capping.areaIn2()));
-        quantities.put(Driver.GLASS_FT2, replaced.glassFt2());
-        quantities.put(Driver.TAPE_FT, Units.inchesToFeet(flashing.lengthIn()));
-        quantities.put(Driver.SEALANT_IN3, sealantIn3);
-        quantities.put(Driver.FOAM_IN3, foamIn3);
-        return new OpeningQuantities(order.method(), quantities);
+        double[] counted = OpeningQuantities.none();
+        counted[Driver.OPENING.ordinal()] = 1.0;
+        counted[Driver.UNIT.ordinal()] = order.units();
+        counted[Driver.UNITED_INCH.ordinal()] = order.unitedInches();
+        counted[Driver.PERIMETER_FT.ordinal()] = Units.inchesToFeet(perimeterIn);
+        counted[Driver.HEAD_FT.ordinal()] = Units.inchesToFeet(acrossIn);
+        counted[Driver.JAMB_FT.ordinal()] = Units.inchesToFeet(uprightIn);
+        counted[Driver.SILL_FT.ordinal()] = Units.inchesToFeet(acrossIn);
+        counted[Driver.CORNER.ordinal()] = 4.0 * frames;
+        counted[Driver.RETURN_FT.ordinal()] = cutBack.map(CutBack::returnFt).orElse(0.0);
+        counted[Driver.FASTENER.ordinal()] = fasteners;
+        counted[Driver.CAPPING_FT.ordinal()] = Units.inchesToFeet(capping.edgeIn());
+        counted[Driver.CAPPING_FT2.ordinal()] = Units.squareInchesToSquareFeet(capping.areaIn2());
+        counted[Driver.GLASS_FT2.ordinal()] = replaced.glassFt2();
+        counted[Driver.TAPE_FT.ordinal()] = Units.inchesToFeet(flashing.lengthIn());
+        counted[Driver.SEALANT_IN3.ordinal()] = sealantIn3;
+        counted[Driver.FOAM_IN3.ordinal()] = foamIn3;
+        return new OpeningQuantities(order.method(), counted);
     }
 
     /** Section of a round bead, πw²/4. Yields in print are often wrong by two; the volume is not. */

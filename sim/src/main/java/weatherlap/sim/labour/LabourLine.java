@@ -16,8 +16,8 @@ import weatherlap.sim.explain.Amount;
 public record LabourLine(LabourStep step, double quantity, List<Amount> factors) {
     public LabourLine {
         Check.notNegative("quantity of ", step.id(), quantity);
-        for (Amount factor : factors) {
-            Check.positive(factor.name(), factor.value());
+        for (int f = 0; f < factors.size(); f++) {
+            Check.positive(factors.get(f).name(), factors.get(f).value());
         }
         factors = List.copyOf(factors);
     }
@@ -25,8 +25,8 @@ public record LabourLine(LabourStep step, double quantity, List<Amount> factors)
     /** The product of the factors. */
     public double multiplier() {
         double product = 1;
-        for (Amount factor : factors) {
-            product *= factor.value();
+        for (int f = 0; f < factors.size(); f++) {
+            product *= factors.get(f).value();
         }
         return product;
     }
@@ -39,8 +39,8 @@ public record LabourLine(LabourStep step, double quantity, List<Amount> factors)
     /** Expected person-minutes: quantity × mean × factors, the value of {@link #amount()}. */
     public double meanMinutes() {
         double minutes = quantity * step.minutes().mean();
-        for (Amount factor : factors) {
-            minutes *= factor.value();
+        for (int f = 0; f < factors.size(); f++) {
+            minutes *= factors.get(f).value();
         }
         return minutes;
     }

@@ -37,12 +37,11 @@ public final class HouseLaps {
      *
      * @param prior probability before anyone looked
      * @param quality after the evidence
-     * @param strata of the quality
+     * @param unseen where nothing is seen at an opening that tells of it; by the strata of the quality
      * @param standing by what is seen at an opening; openings where the same is seen share it
      */
-    @SuppressWarnings("ArrayRecordComponent") // column of the hot loop
     private record Belief(
-            double prior, SharedQuality quality, double[] strata, ConcurrentMap<Likelihood, Standing> standing) {}
+            double prior, SharedQuality quality, Standing unseen, ConcurrentMap<Likelihood, Standing> standing) {}
 
     private HouseLaps(House house, LeakTables tables, List<Belief> beliefs, Map<Opening, AtOpening> openings) {
         this.house = house;
@@ -83,7 +82,8 @@ public final class HouseLaps {
         SharedQuality quality = prior.after(sights);
         double[] strata =
                 quality.equals(prior) ? tables.untold(prior) : tables.strata().of(quality);
-        beliefs.add(new Belief(prior.mean(), quality, strata, new ConcurrentHashMap<>()));
+        Standing unseen = new Standing(quality.mean(), strata);
+        beliefs.add(new Belief(prior.mean(), quality, unseen, new ConcurrentHashMap<>()));
     }
 
     /** The laps of one opening. */
@@ -133,8 +133,10 @@ public final class HouseLaps {
         Standing standing(int fault) {
             if (standing[fault] == null) {
                 Belief belief = beliefs.get(fault);
-                standing[fault] = belief.standing()
-                        .computeIfAbsent(sight(fault, opening), sight -> HouseLaps.standing(belief, sight));
+                Likelihood seen = sight(fault, opening);
+                standing[fault] = seen.saysNothing()
+                        ? belief.unseen()
+                        : belief.standing().computeIfAbsent(seen, sight -> HouseLaps.standing(belief, sight));
             }
             return standing[fault];
         }
@@ -197,10 +199,7 @@ public final class HouseLaps {
     }
 
     private static Standing standing(Belief belief, Likelihood sight) {
-        double[] shared = belief.strata();
-        if (sight.saysNothing()) {
-            return new Standing(belief.quality().mean(), shared);
-        }
+        double[] shared = belief.unseen().byStratum();
         double[] own = new double[shared.length];
         double sum = 0;
         for (int i = 0; i < own.length; i++) {

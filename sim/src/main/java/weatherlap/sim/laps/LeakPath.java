@@ -1,8 +1,6 @@
 package weatherlap.sim.laps;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Joint;
@@ -25,9 +23,6 @@ public record LeakPath(
         double probability,
         double arrivingLitresPerYear,
         double passesFirstLine) {
-    private static final Comparator<LeakPath> WEAKEST_FIRST =
-            Comparator.comparingDouble(LeakPath::passesFirstLine).reversed();
-
     public LeakPath {
         Check.fraction("prior", prior);
         Check.fraction("probability after the evidence", probability);
@@ -48,15 +43,28 @@ public record LeakPath(
         double[] noneWeaker = new double[Joint.values().length];
         Arrays.fill(noneWeaker, 1);
         double litres = 0;
-        List<LeakPath> weakestFirst = new ArrayList<>(paths);
-        weakestFirst.sort(WEAKEST_FIRST);
-        for (LeakPath path : weakestFirst) {
+        for (LeakPath path : weakestFirst(paths)) {
             int joint = path.fault().joint().ordinal();
             double none = noneWeaker[joint];
             litres += none * path.probability() * path.pastFirstLineLitresPerYear();
             noneWeaker[joint] = none * (1 - path.probability());
         }
         return litres;
+    }
+
+    /** By insertion: an opening has a dozen. */
+    private static LeakPath[] weakestFirst(List<LeakPath> paths) {
+        LeakPath[] sorted = new LeakPath[paths.size()];
+        for (int f = 0; f < sorted.length; f++) {
+            LeakPath path = paths.get(f);
+            int place = f;
+            while (place > 0 && sorted[place - 1].passesFirstLine < path.passesFirstLine) {
+                sorted[place] = sorted[place - 1];
+                place--;
+            }
+            sorted[place] = path;
+        }
+        return sorted;
     }
 
     /** Expected water that gets into the wall, L a year: past the first line, admitted where the fault stands. */

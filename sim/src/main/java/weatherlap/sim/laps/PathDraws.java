@@ -54,7 +54,11 @@ final class PathDraws {
         double mended = 0;
         for (int d = 0; d < damage.length; d++) {
             double position = first + perLog * logAdmitted[d] + perNormal * normal[d];
-            position = position > 0 ? position < last ? position : last : 0;
+            if (position <= 0) {
+                damage[d] = 0;
+                continue;
+            }
+            position = position < last ? position : last;
             int knot = (int) position;
             double share = position - knot;
             int at = knot * LeakTable.COLUMNS;

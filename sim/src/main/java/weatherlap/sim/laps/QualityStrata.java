@@ -115,28 +115,77 @@ final class QualityStrata {
 
     /** Means of the strata without a grid. */
     static double[] exact(SharedQuality quality) {
+        Curve curve = new Curve(quality);
         double[] means = new double[STRATA];
-        double previousU = 0;
-        double previousIntegral = 0;
         double done = 0;
-        int stratum = 0;
-        for (int point = 1; point <= POINTS && stratum < STRATA; point++) {
-            double x = logistic(LARGEST_LOGIT * (2.0 * point / POINTS - 1));
-            boolean last = point == POINTS;
-            double u = last ? 1 : Beta.regularizedBeta(x, quality.alpha(), quality.beta());
-            double integral =
-                    quality.mean() * (last ? 1 : Beta.regularizedBeta(x, quality.alpha() + 1, quality.beta()));
-            while (stratum < STRATA && (stratum + 1.0) / STRATA <= u) {
-                double cut = (stratum + 1.0) / STRATA;
-                double share = u > previousU ? (cut - previousU) / (u - previousU) : 1;
-                double upTo = previousIntegral + share * (integral - previousIntegral);
-                means[stratum++] = Math.min(1, (upTo - done) * STRATA);
-                done = upTo;
-            }
-            previousU = u;
-            previousIntegral = integral;
+        int point = 0;
+        for (int stratum = 0; stratum < STRATA; stratum++) {
+            double cut = (stratum + 1.0) / STRATA;
+            point = curve.firstAt(cut, point);
+            double below = curve.u(point - 1);
+            double share = curve.u(point) > below ? (cut - below) / (curve.u(point) - below) : 1;
+            double upTo = curve.integral(point - 1) + share * (curve.integral(point) - curve.integral(point - 1));
+            means[stratum] = Math.min(1, (upTo - done) * STRATA);
+            done = upTo;
         }
         return means;
+    }
+
+    /** The mesh of x, point by point as it is asked for: most of it lies within the first and the last stratum. */
+    private static final class Curve {
+        private final SharedQuality quality;
+        private final double[] u = unknown();
+        private final double[] integral = unknown();
+
+        Curve(SharedQuality quality) {
+            this.quality = quality;
+        }
+
+        private static double[] unknown() {
+            double[] values = new double[POINTS + 1];
+            Arrays.fill(values, Double.NaN);
+            values[0] = 0;
+            return values;
+        }
+
+        double u(int point) {
+            if (Double.isNaN(u[point])) {
+                u[point] = beta(point, 0);
+            }
+            return u[point];
+        }
+
+        double integral(int point) {
+            if (Double.isNaN(integral[point])) {
+                integral[point] = quality.mean() * beta(point, 1);
+            }
+            return integral[point];
+        }
+
+        private double beta(int point, int more) {
+            double x = logistic(LARGEST_LOGIT * (2.0 * point / POINTS - 1));
+            return point == POINTS ? 1 : Beta.regularizedBeta(x, quality.alpha() + more, quality.beta());
+        }
+
+        /** The first point from one on, but for the very first, that is not below a cut; the last is above all. */
+        int firstAt(double cut, int from) {
+            int low = Math.max(0, from - 1);
+            int high = Math.max(1, from);
+            while (u(high) < cut) {
+                int step = 2 * (high - low);
+                low = high;
+                high = Math.min(POINTS, high + step);
+            }
+            while (high - low > 1) {
+                int middle = (low + high) >>> 1;
+                if (u(middle) < cut) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            return high;
+        }
     }
 
     private static double logistic(double logit) {

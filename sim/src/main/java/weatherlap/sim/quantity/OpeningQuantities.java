@@ -1,7 +1,6 @@
 package weatherlap.sim.quantity;
 
-import java.util.Collections;
-import java.util.EnumMap;
+import java.util.Arrays;
 import java.util.Map;
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Driver;
@@ -11,23 +10,45 @@ import weatherlap.sim.method.Method;
  * Quantities of one opening.
  *
  * @param method by which it is done
- * @param counted quantity of every opening-level driver, 0 or more
+ * @param counted quantity of every opening-level driver, 0 or more, by its ordinal; NaN of one that was not taken off
  */
-public record OpeningQuantities(Method method, Map<Driver, Double> counted) {
+@SuppressWarnings("ArrayRecordComponent") // asked for by every row of labor and material
+public record OpeningQuantities(Method method, double[] counted) {
+    private static final Driver[] DRIVERS = Driver.values();
+
     public OpeningQuantities {
-        for (Driver driver : counted.keySet()) {
-            Check.notNegative("quantity of ", driver, counted.get(driver));
-            if (driver.level() != Driver.Level.OPENING) {
-                throw new IllegalArgumentException("The driver " + driver + " is not counted at an opening.");
+        for (Driver driver : DRIVERS) {
+            double quantity = counted[driver.ordinal()];
+            if (!Double.isNaN(quantity)) {
+                Check.notNegative("quantity of ", driver, quantity);
+                if (driver.level() != Driver.Level.OPENING) {
+                    throw new IllegalArgumentException("The driver " + driver + " is not counted at an opening.");
+                }
             }
         }
-        counted = Collections.unmodifiableMap(new EnumMap<>(counted));
+    }
+
+    public OpeningQuantities(Method method, Map<Driver, Double> counted) {
+        this(method, byOrdinal(counted));
+    }
+
+    private static double[] byOrdinal(Map<Driver, Double> counted) {
+        double[] quantities = none();
+        counted.forEach((driver, quantity) -> quantities[driver.ordinal()] = quantity);
+        return quantities;
+    }
+
+    /** Of which nothing was taken off. */
+    public static double[] none() {
+        double[] quantities = new double[DRIVERS.length];
+        Arrays.fill(quantities, Double.NaN);
+        return quantities;
     }
 
     /** @throws IllegalArgumentException when it was not taken off */
     public double of(Driver driver) {
-        Double quantity = counted.get(driver);
-        if (quantity == null) {
+        double quantity = counted[driver.ordinal()];
+        if (Double.isNaN(quantity)) {
             throw new IllegalArgumentException("The quantity of " + driver + " was not taken off.");
         }
         return quantity;

@@ -1,10 +1,9 @@
 package weatherlap.sim.rain;
 
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.moment.Mean;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
+import weatherlap.sim.Sum;
 
 /** The wet hours whose wind blows towards one wall. */
 final class WallHours {
@@ -22,17 +21,25 @@ final class WallHours {
     WallHours(WetHours wet, double normalEast, double normalNorth) {
         this.wet = wet;
         double[] all = new double[wet.count()];
-        for (int i = 0; i < all.length; i++) {
-            all[i] = wet.east[i] * normalEast + wet.north[i] * normalNorth;
+        int reaching = 0;
+        for (int hour = 0; hour < all.length; hour++) {
+            all[hour] = wet.east[hour] * normalEast + wet.north[hour] * normalNorth;
+            reaching += all[hour] > ALONG_THE_WALL ? 1 : 0;
         }
-        rows = IntStream.range(0, all.length)
-                .filter(i -> all[i] > ALONG_THE_WALL)
-                .toArray();
-        cosine = IntStream.of(rows).mapToDouble(i -> all[i]).toArray();
-        litres = IntStream.of(rows).mapToDouble(i -> wet.isoLitres[i] * all[i]).toArray();
-        tangent = IntStream.of(rows)
-                .mapToDouble(i -> wet.drivingRainFactor[i] * wet.windMetresPerSecond[i] * all[i])
-                .toArray();
+        rows = new int[reaching];
+        cosine = new double[reaching];
+        litres = new double[reaching];
+        tangent = new double[reaching];
+        int i = 0;
+        for (int hour = 0; hour < all.length; hour++) {
+            if (all[hour] > ALONG_THE_WALL) {
+                rows[i] = hour;
+                cosine[i] = all[hour];
+                litres[i] = wet.isoLitres[hour] * all[hour];
+                tangent[i] = wet.drivingRainFactor[hour] * wet.windMetresPerSecond[hour] * all[hour];
+                i++;
+            }
+        }
     }
 
     int count() {
@@ -54,25 +61,29 @@ final class WallHours {
     }
 
     double isoLitres() {
-        return DoubleStream.of(litres).sum();
+        return Sum.of(litres);
     }
 
     double ashraeLitres() {
-        return IntStream.range(0, count())
-                .mapToDouble(i -> Ashrae160.hourlyLitresPerM2(
-                        1, 1, wet.windMetresPerSecond[rows[i]], wet.rainMm[rows[i]], cosine[i]))
-                .sum();
+        double[] hourly = new double[count()];
+        for (int i = 0; i < hourly.length; i++) {
+            hourly[i] =
+                    Ashrae160.hourlyLitresPerM2(1, 1, wet.windMetresPerSecond[rows[i]], wet.rainMm[rows[i]], cosine[i]);
+        }
+        return Sum.of(hourly);
     }
 
     double straubeLitres() {
-        return IntStream.range(0, count())
-                .mapToDouble(i -> Straube.hourlyLitresPerM2(
-                        1,
-                        wet.drivingRainFactor[rows[i]],
-                        wet.windMetresPerSecond[rows[i]],
-                        wet.rainMm[rows[i]],
-                        cosine[i]))
-                .sum();
+        double[] hourly = new double[count()];
+        for (int i = 0; i < hourly.length; i++) {
+            hourly[i] = Straube.hourlyLitresPerM2(
+                    1,
+                    wet.drivingRainFactor[rows[i]],
+                    wet.windMetresPerSecond[rows[i]],
+                    wet.rainMm[rows[i]],
+                    cosine[i]);
+        }
+        return Sum.of(hourly);
     }
 
     /** Coefficient of variation of the annual index; empty under three whole years, or on a wall that stays dry. */

@@ -55,6 +55,8 @@ public enum Sampling {
 
     static final int NO_DIMENSION = -1;
 
+    private static final double BELOW_ONE = Math.nextDown(1.0);
+
     /** Draws in the open interval (0, 1) of a cause that does not lead. */
     public double[] uniforms(int draws, UniformRandomProvider stream) {
         return uniforms(draws, stream, NO_DIMENSION);
@@ -90,7 +92,7 @@ public enum Sampling {
 
     /** A place on (0, cells) as a share of them; one that its last digits round up to the end stays below 1. */
     private static double within(double place, int cells) {
-        return Math.min(place / cells, Math.nextDown(1.0));
+        return Math.min(place / cells, BELOW_ONE);
     }
 
     /** From the middle of one of 2^52 equal cells, so never 0 or 1. */

@@ -20,7 +20,6 @@ import weatherlap.sim.code.RoomChange;
 import weatherlap.sim.geometry.OpeningGeometry;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
-import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.laps.LeakPath;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
@@ -40,6 +39,7 @@ final class HouseSummary {
     private final double[] directUsd;
     private final double allDirectUsd;
     private final double[] openingMaterialUsd;
+    private final Summary[] openingUsd;
     private final List<OpeningWork> work;
     private final double glassExistingFt2;
     private final double glassFt2;
@@ -50,9 +50,10 @@ final class HouseSummary {
         this.house = house;
         this.draws = draws;
         this.scenario = scenario;
-        directUsd = draws.takeoff().directUsd();
-        allDirectUsd = Sum.of(directUsd);
         openingMaterialUsd = draws.takeoff().work().openingMaterialUsd();
+        directUsd = draws.takeoff().directUsd(openingMaterialUsd);
+        allDirectUsd = Sum.of(directUsd);
+        openingUsd = new Summary[openingMaterialUsd.length];
         work = draws.takeoff().work().openings();
         glassExistingFt2 = Sum.of(
                 draws.takeoff().openings(),
@@ -112,12 +113,21 @@ final class HouseSummary {
                 geometry.order().widthIn(),
                 geometry.order().heightIn(),
                 Summary.of(work.get(o).meanMinutes(), draws.openingMinutes()[o]),
-                Summary.of(openingMaterialUsd[o], draws.openingUsd()[o]),
+                openingUsd(o),
                 priceUsd(o),
                 opening.exposure(),
                 LeakPath.expectedPastFirstLine(opening.leaks().paths()),
                 Summary.of(draws.leak()[o]).times(100),
                 causes(o));
+    }
+
+    /** Once for openings that take the same material. */
+    private Summary openingUsd(int o) {
+        int first = draws.weights().firstOfMaterial(o);
+        if (openingUsd[first] == null) {
+            openingUsd[first] = Summary.of(openingMaterialUsd[first], draws.openingUsd()[first]);
+        }
+        return openingUsd[first];
     }
 
     private List<LeakCause> causes(int o) {
@@ -190,10 +200,7 @@ final class HouseSummary {
     }
 
     private Map<String, Double> minutesByStep() {
-        Map<String, Double> minutes = new LinkedHashMap<>();
-        for (LabourLine line : draws.takeoff().work().lines()) {
-            minutes.merge(line.step().id(), line.meanMinutes(), Double::sum);
-        }
+        Map<String, Double> minutes = draws.takeoff().work().minutesByStep();
         minutes.put("travel", draws.weights().travelMinutes());
         return minutes;
     }

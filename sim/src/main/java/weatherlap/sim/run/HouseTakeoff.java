@@ -79,6 +79,7 @@ public record HouseTakeoff(
      * @param exposure the sums of it
      * @param leaks paths of water that stand after the work
      * @param codes rules of the code that hang on the opening, before and after
+     * @param codeFlags of them for tables, in the order of the rules; where no unit can be had, that last
      */
     public record OpeningTakeoff(
             Elevation elevation,
@@ -87,23 +88,37 @@ public record HouseTakeoff(
             OpeningRain rain,
             OpeningExposure exposure,
             LeakModel leaks,
-            List<CodeChange> codes) {
+            List<CodeChange> codes,
+            List<String> codeFlags) {
         public OpeningTakeoff {
             codes = List.copyOf(codes);
+            codeFlags = List.copyOf(codeFlags);
+        }
+
+        OpeningTakeoff(
+                Elevation elevation,
+                Opening opening,
+                OpeningGeometry geometry,
+                OpeningRain rain,
+                OpeningExposure exposure,
+                LeakModel leaks,
+                List<CodeChange> codes) {
+            this(elevation, opening, geometry, rain, exposure, leaks, codes, flags(codes, geometry));
         }
 
         private OpeningTakeoff with(List<CodeChange> changed) {
             return new OpeningTakeoff(elevation, opening, geometry, rain, exposure, leaks, changed);
         }
 
-        /** Flags for tables, in the order of the rules; where no unit can be had, that last. */
-        public List<String> codeFlags() {
+        private static List<String> flags(List<CodeChange> codes, OpeningGeometry geometry) {
             List<String> flags = new ArrayList<>();
-            codes.forEach(change -> change.flag().ifPresent(flags::add));
+            for (int c = 0; c < codes.size(); c++) {
+                codes.get(c).flag().ifPresent(flags::add);
+            }
             if (!geometry.hasUnit()) {
                 flags.add("no_unit_fits");
             }
-            return List.copyOf(flags);
+            return flags;
         }
     }
 
@@ -251,7 +266,12 @@ public record HouseTakeoff(
 
     /** What labour and material at each opening alone cost, USD. */
     double[] directUsd() {
-        double[] usd = work.openingMaterialUsd();
+        return directUsd(work.openingMaterialUsd());
+    }
+
+    /** The same, the material of each known. */
+    double[] directUsd(double[] materialUsd) {
+        double[] usd = materialUsd.clone();
         double wage = work.personHour().value();
         List<OpeningWork> all = work.openings();
         for (int o = 0; o < usd.length; o++) {

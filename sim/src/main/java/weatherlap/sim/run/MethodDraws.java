@@ -23,7 +23,9 @@ import weatherlap.sim.work.WorkWeights;
  *   horizon   H   = price + D + worth of the glass lost
  * </pre>
  *
- * δ_o and γ_o share out the present worth of a repair ({@link LeakModel.RepairWorth}). The price is one number, quoted on the mean cost. P_o is the chance given the causes, not a toss of it: bands are over what is not
+ * Openings that take the same material share a column of its price.
+ *
+ * <p>δ_o and γ_o share out the present worth of a repair ({@link LeakModel.RepairWorth}). The price is one number, quoted on the mean cost. P_o is the chance given the causes, not a toss of it: bands are over what is not
  * known, not over luck.
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
@@ -51,8 +53,8 @@ record MethodDraws(
         double[][] openingUsd = new double[openings][];
         for (int o = 0; o < openings; o++) {
             openingMinutes[o] = minutes(weights.openingSteps()[o], world, causes.pace(), causes.openingPace()[o]);
-            openingUsd[o] = weighted(weights.openingItems()[o], world.itemPriceUsd(), world.draws());
-            add(openingUsd[o], world.unitPriceFactor(), weights.unitUsd()[o], weights.openingFixedUsd()[o]);
+            int same = weights.firstOfMaterial(o);
+            openingUsd[o] = same < o ? openingUsd[same] : openingUsd(weights, o, world);
         }
         HouseLeaks leaks =
                 HouseLeaks.of(takeoff.leaks(), world.repairUsd(), world.meanRepairUsd(), causes.leaks(), scratch);
@@ -114,6 +116,12 @@ record MethodDraws(
             minutes[d] *= pace[d] * openingPace[d];
         }
         return minutes;
+    }
+
+    private static double[] openingUsd(WorkWeights weights, int o, World world) {
+        double[] usd = weighted(weights.openingItems()[o], world.itemPriceUsd(), world.draws());
+        add(usd, world.unitPriceFactor(), weights.unitUsd()[o], weights.openingFixedUsd()[o]);
+        return usd;
     }
 
     private static double[] material(WorkWeights weights, World world) {

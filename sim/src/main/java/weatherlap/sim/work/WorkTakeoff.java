@@ -2,6 +2,7 @@ package weatherlap.sim.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import weatherlap.sim.Each;
@@ -183,6 +184,11 @@ public record WorkTakeoff(
         lines.addAll(jobLines);
         lines.addAll(dayLines);
         return lines;
+    }
+
+    /** Mean person-minutes by step, travel apart, in the order of {@link #lines}. */
+    public Map<String, Double> minutesByStep() {
+        return StepMinutes.of(this);
     }
 
     /** Material of the house, USD: units, items in whole packages, permit and tipping. */

@@ -43,7 +43,7 @@ public record WorkWeights(
 
     static WorkWeights of(WorkTakeoff work) {
         List<OpeningWork> openings = work.openings();
-        List<LabourStep> steps = work.assumptions().steps();
+        LabourStep[] steps = work.assumptions().steps().toArray(LabourStep[]::new);
         List<Material> items = work.assumptions().materials();
         int item = 0;
         double[][] openingItems = new double[openings.size()][items.size()];
@@ -86,17 +86,28 @@ public record WorkWeights(
 
     /** By step, from lines that each stand in the order of the steps. */
     @SafeVarargs
-    private static double[] weights(List<LabourStep> steps, List<LabourLine>... some) {
-        double[] weights = new double[steps.size()];
+    private static double[] weights(LabourStep[] steps, List<LabourLine>... some) {
+        double[] weights = new double[steps.length];
         for (List<LabourLine> lines : some) {
             int step = 0;
             for (LabourLine line : lines) {
-                while (steps.get(step) != line.step()) {
+                while (steps[step] != line.step()) {
                     step++;
                 }
                 weights[step] += line.weight();
             }
         }
         return weights;
+    }
+
+    /** The first opening that takes the same material as one, as a rule that one itself. */
+    public int firstOfMaterial(int opening) {
+        int o = 0;
+        while (unitUsd[o] != unitUsd[opening]
+                || openingFixedUsd[o] != openingFixedUsd[opening]
+                || !Arrays.equals(openingItems[o], openingItems[opening])) {
+            o++;
+        }
+        return o;
     }
 }

@@ -3,7 +3,6 @@ package weatherlap.sim.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -25,45 +24,44 @@ class OpeningGeometryTest {
 
     @Test
     void everyDriverOfAnOpeningHasAQuantityAndNoOtherHas() {
-        Driver[] drivers = Arrays.stream(Driver.values())
-                .filter(driver -> driver.level() == Driver.Level.OPENING)
-                .toArray(Driver[]::new);
-
         for (Method method : Method.values()) {
-            assertThat(GlassTest.geometry(OPENING, method).quantities().counted())
-                    .containsOnlyKeys(drivers)
-                    .allSatisfy((driver, quantity) -> assertThat(quantity).isNotNegative());
+            double[] counted = GlassTest.geometry(OPENING, method).quantities().counted();
+            for (Driver driver : Driver.values()) {
+                double quantity = counted[driver.ordinal()];
+                assertThat(driver.level() == Driver.Level.OPENING ? quantity >= 0 : Double.isNaN(quantity))
+                        .as("%s, %s", method, driver)
+                        .isTrue();
+            }
         }
     }
 
     @Test
     void aFullFlangeUnitIsTapedScrewedAndCutBackToButNotCapped() {
-        var quantities =
-                GlassTest.geometry(OPENING, Method.FULL_FLANGE).quantities().counted();
+        var quantities = GlassTest.geometry(OPENING, Method.FULL_FLANGE).quantities();
 
-        assertThat(quantities.get(Driver.FASTENER)).isEqualTo(48);
-        assertThat(quantities.get(Driver.TAPE_FT)).isEqualTo(20);
-        assertThat(quantities.get(Driver.RETURN_FT)).isEqualTo(2 * 2 * (36 + 60) / 12.0);
-        assertThat(quantities.get(Driver.PERIMETER_FT)).isEqualTo(16);
-        assertThat(quantities.get(Driver.JAMB_FT)).isEqualTo(10);
-        assertThat(quantities.get(Driver.CAPPING_FT)).isZero();
-        assertThat(quantities.get(Driver.CAPPING_FT2)).isZero();
+        assertThat(quantities.of(Driver.FASTENER)).isEqualTo(48);
+        assertThat(quantities.of(Driver.TAPE_FT)).isEqualTo(20);
+        assertThat(quantities.of(Driver.RETURN_FT)).isEqualTo(2 * 2 * (36 + 60) / 12.0);
+        assertThat(quantities.of(Driver.PERIMETER_FT)).isEqualTo(16);
+        assertThat(quantities.of(Driver.JAMB_FT)).isEqualTo(10);
+        assertThat(quantities.of(Driver.CAPPING_FT)).isZero();
+        assertThat(quantities.of(Driver.CAPPING_FT2)).isZero();
         // 3/8 in. round bead on two perimeters less the open sill; 36.5 × 60.5 less 36 × 60, 2 in. deep, a third filled
-        assertThat(quantities.get(Driver.SEALANT_IN3))
+        assertThat(quantities.of(Driver.SEALANT_IN3))
                 .isEqualTo((2 * 192 - 36) * Math.PI / 4 * 0.375 * 0.375, within(1e-9));
-        assertThat(quantities.get(Driver.FOAM_IN3)).isEqualTo(48.25 * 2 * 0.33, within(1e-9));
+        assertThat(quantities.of(Driver.FOAM_IN3)).isEqualTo(48.25 * 2 * 0.33, within(1e-9));
     }
 
     @Test
     void anInsertIsCappedButNeitherTapedNorScrewedAlongAFlange() {
-        var quantities = GlassTest.geometry(OPENING, Method.INSERT).quantities().counted();
+        var quantities = GlassTest.geometry(OPENING, Method.INSERT).quantities();
 
-        assertThat(quantities.get(Driver.CAPPING_FT)).isEqualTo(16);
-        assertThat(quantities.get(Driver.CAPPING_FT2)).isEqualTo(9.61, within(0.005));
-        assertThat(quantities.get(Driver.TAPE_FT)).isZero();
-        assertThat(quantities.get(Driver.RETURN_FT)).isZero();
-        assertThat(quantities.get(Driver.FASTENER)).isZero();
-        assertThat(quantities.get(Driver.UNITED_INCH)).isEqualTo(34.25 + 58.25);
+        assertThat(quantities.of(Driver.CAPPING_FT)).isEqualTo(16);
+        assertThat(quantities.of(Driver.CAPPING_FT2)).isEqualTo(9.61, within(0.005));
+        assertThat(quantities.of(Driver.TAPE_FT)).isZero();
+        assertThat(quantities.of(Driver.RETURN_FT)).isZero();
+        assertThat(quantities.of(Driver.FASTENER)).isZero();
+        assertThat(quantities.of(Driver.UNITED_INCH)).isEqualTo(34.25 + 58.25);
     }
 
     @Test
