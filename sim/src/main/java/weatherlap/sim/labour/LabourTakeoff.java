@@ -29,12 +29,10 @@ public final class LabourTakeoff {
     private final HouseFacts facts;
     private final Set<Method> methods;
     private final Pace pace;
-    private final Map<Spot, List<PacedStep>> atOpenings = new HashMap<>();
+    private final Map<Spot, PacedStep[]> atOpenings = new HashMap<>();
 
     /** What the pace of an opening's steps hangs on. */
     private record Spot(Method method, int storey) {}
-
-    private record PacedStep(LabourStep step, List<Amount> factors) {}
 
     /**
      * @param facts of the house
@@ -53,34 +51,41 @@ public final class LabourTakeoff {
     }
 
     /**
-     * Lines that belong to one opening alone.
+     * What belongs to one opening alone.
      *
      * @param wall in the order of the house's walls
      * @param opening in the order of the wall's
      */
-    public List<LabourLine> ofOpening(int wall, ElevationQuantities quantities, int opening) {
+    public OpeningLabour ofOpening(int wall, ElevationQuantities quantities, int opening) {
         Elevation elevation = house.elevations().get(wall);
         Opening window = elevation.openings().get(opening);
         Map<Fact, String> known = facts.openings().get(wall).get(opening);
         OpeningQuantities counted = quantities.openings().get(opening);
         Spot spot = new Spot(counted.method(), house.storeyOf(elevation, window));
-        List<LabourLine> lines = new ArrayList<>();
-        for (PacedStep paced : atOpenings.computeIfAbsent(spot, this::paced)) {
-            if (paced.step.appliesWhen().holds(known)) {
-                add(lines, paced.step, counted.of(paced.step.driver()), paced.factors);
+        PacedStep[] possible = atOpenings.computeIfAbsent(spot, this::paced);
+        PacedStep[] steps = new PacedStep[possible.length];
+        double[] numbers = new double[possible.length];
+        int count = 0;
+        for (PacedStep paced : possible) {
+            if (paced.step().appliesWhen().holds(known)) {
+                steps[count] = paced;
+                numbers[count] = counted.of(paced.step().driver());
+                count += numbers[count] > 0 ? 1 : 0;
             }
         }
-        return lines;
+        return new OpeningLabour(steps, numbers, count);
     }
 
-    private List<PacedStep> paced(Spot spot) {
+    private PacedStep[] paced(Spot spot) {
+        List<LabourStep> all = assumptions.steps();
         List<PacedStep> paced = new ArrayList<>();
-        for (LabourStep step : assumptions.steps()) {
+        for (int place = 0; place < all.size(); place++) {
+            LabourStep step = all.get(place);
             if (step.driver().level() == Driver.Level.OPENING && step.method().covers(spot.method)) {
-                paced.add(new PacedStep(step, List.copyOf(pace.atOpening(step, spot.storey))));
+                paced.add(PacedStep.of(place, step, pace.atOpening(step, spot.storey)));
             }
         }
-        return paced;
+        return paced.toArray(PacedStep[]::new);
     }
 
     /** Lines that the openings of a wall share; none where it has no opening. */

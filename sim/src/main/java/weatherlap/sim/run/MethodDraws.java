@@ -1,6 +1,7 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
@@ -132,31 +133,37 @@ record MethodDraws(
         return material;
     }
 
-    /** Σ_k weight_k · column_k, draw by draw and in the order of the columns: two at a time, so that the sums are gone over half as often. */
+    /** Σ_k weight_k · column_k, draw by draw and in the order of the columns: four at a time, so that the sums are gone over less often. */
     private static double[] weighted(double[] weights, double[][] columns, int draws) {
+        double[] used = new double[weights.length + 3];
+        double[][] of = new double[weights.length + 3][];
+        int count = 0;
+        for (int k = 0; k < weights.length; k++) {
+            if (weights[k] != 0) {
+                used[count] = weights[k];
+                of[count++] = columns[k];
+            }
+        }
         double[] total = new double[draws];
-        int k = used(weights, 0);
-        while (k < weights.length) {
-            int next = used(weights, k + 1);
-            boolean last = next == weights.length;
-            addBoth(total, weights[k], columns[k], last ? 0 : weights[next], last ? columns[k] : columns[next]);
-            k = last ? next : used(weights, next + 1);
+        Arrays.fill(of, count, count + 3, total); // times 0
+        for (int k = 0; k < count; k += 4) {
+            add(total, used[k], of[k], used[k + 1], of[k + 1], used[k + 2], of[k + 2], used[k + 3], of[k + 3]);
         }
         return total;
     }
 
-    /** The first place from one on where a weight is not 0; past the last where there is none. */
-    private static int used(double[] weights, int from) {
-        int k = from;
-        while (k < weights.length && weights[k] == 0) {
-            k++;
-        }
-        return k;
-    }
-
-    private static void addBoth(double[] total, double weight, double[] column, double nextWeight, double[] next) {
+    private static void add(
+            double[] total,
+            double a,
+            double[] as,
+            double b,
+            double[] bs,
+            double c,
+            double[] cs,
+            double e,
+            double[] es) {
         for (int d = 0; d < total.length; d++) {
-            total[d] = total[d] + weight * column[d] + nextWeight * next[d];
+            total[d] = total[d] + a * as[d] + b * bs[d] + c * cs[d] + e * es[d];
         }
     }
 

@@ -26,7 +26,7 @@ final class StepMinutes {
         for (ElevationWork wall : work.elevations()) {
             sums.add(wall.lines());
             for (OpeningWork opening : wall.openings()) {
-                sums.add(opening.lines());
+                opening.own().give(sums::add);
             }
         }
         sums.add(work.jobLines());
@@ -41,12 +41,16 @@ final class StepMinutes {
             while (steps[step] != line.step()) {
                 step++;
             }
-            if (!known[step]) {
-                known[step] = true;
-                met.add(step);
-            }
-            minutes[step] += line.meanMinutes();
+            add(step, line.meanMinutes());
         }
+    }
+
+    private void add(int step, double mean) {
+        if (!known[step]) {
+            known[step] = true;
+            met.add(step);
+        }
+        minutes[step] += mean;
     }
 
     private Map<String, Double> byId() {

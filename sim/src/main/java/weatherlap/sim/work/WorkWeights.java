@@ -58,7 +58,7 @@ public record WorkWeights(
             }
         }
         return new WorkWeights(
-                weights(openings, opening -> weights(steps, opening.lines())),
+                weights(openings, opening -> opening.own().weights(steps.length)),
                 weights(work.elevations(), wall -> weights(steps, wall.lines())),
                 weights(steps, work.jobLines(), work.dayLines()),
                 work.travel().value(),

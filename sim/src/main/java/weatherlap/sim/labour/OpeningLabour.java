@@ -1,0 +1,58 @@
+package weatherlap.sim.labour;
+
+import java.util.List;
+import weatherlap.sim.Each;
+
+/** What one opening takes by itself: its {@link LabourLine}s as numbers, and as lines once somebody reads them. */
+public final class OpeningLabour {
+    private final PacedStep[] steps;
+    private final double[] quantities;
+    private final int count;
+
+    /**
+     * @param steps in the order of the table
+     * @param quantities one for each, above 0
+     * @param count of them; what stands behind means nothing
+     */
+    OpeningLabour(PacedStep[] steps, double[] quantities, int count) {
+        this.steps = steps;
+        this.quantities = quantities;
+        this.count = count;
+    }
+
+    /** In the order of the table. */
+    public List<LabourLine> lines() {
+        return Each.upTo(count, i -> new LabourLine(steps[i].step(), quantities[i], steps[i].factors()));
+    }
+
+    /** Mean person-minutes of all. */
+    public double meanMinutes() {
+        double minutes = 0;
+        for (int i = 0; i < count; i++) {
+            minutes += steps[i].minutes(quantities[i]);
+        }
+        return minutes;
+    }
+
+    /** By step of the table, what a drawn value of its minutes is multiplied by. */
+    public double[] weights(int allSteps) {
+        double[] weights = new double[allSteps];
+        for (int i = 0; i < count; i++) {
+            weights[steps[i].place()] = quantities[i] * steps[i].multiplier();
+        }
+        return weights;
+    }
+
+    /** Gives the mean person-minutes of each of its steps. */
+    public void give(StepTaker taker) {
+        for (int i = 0; i < count; i++) {
+            taker.take(steps[i].place(), steps[i].minutes(quantities[i]));
+        }
+    }
+
+    /** Takes person-minutes of a step by its place in the table. */
+    @FunctionalInterface
+    public interface StepTaker {
+        void take(int step, double minutes);
+    }
+}
