@@ -52,9 +52,9 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
         texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
     }
 
-    /** The tables that come with the program. */
+    /** The tables that come with the program, read once. */
     public static AssumptionTables bundled() {
-        return read(Folder.beside(AssumptionTables.class)).orElseThrow();
+        return Bundled.TABLES;
     }
 
     /** The tables of a folder, or every problem in them. */
@@ -235,6 +235,11 @@ public record AssumptionTables(Assumptions assumptions, Map<String, String> text
         Map<String, String> newTexts = new LinkedHashMap<>(texts);
         newTexts.put(file, change.apply(texts.get(file)));
         return new AssumptionTables(changed, newTexts);
+    }
+
+    private static final class Bundled {
+        static final AssumptionTables TABLES =
+                read(Folder.beside(AssumptionTables.class)).orElseThrow();
     }
 
     /** Turns texts into the domain. */

@@ -79,8 +79,8 @@ public final class HandoutMaker {
      * @throws weatherlap.reports.offer.ChoiceLine.Refused where that is of another house or cannot be built
      */
     public static HandoutMaker of(House house, Simulator simulator, SheetWords sheet, Optional<String> line) {
-        return new HandoutMaker(
-                simulator.simulateForPlans(house), new EnumMap<>(simulator.takeoff(house)), simulator, sheet, line);
+        Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(simulator.takeoff(house));
+        return new HandoutMaker(simulator.simulateForPlans(house, takeoffs), takeoffs, simulator, sheet, line);
     }
 
     private Offer offer(FamilyWords words) {

@@ -17,6 +17,21 @@ public final class AdmittedShares {
                 .toArray();
     }
 
+    private AdmittedShares(double[][] logs, double[] highest) {
+        this.logs = logs;
+        this.highest = highest;
+    }
+
+    /** The same but for one fault, which lets in so much at every draw, 0 to 1. */
+    public AdmittedShares with(int fault, double share) {
+        double[][] changed = logs.clone();
+        double[] changedHighest = highest.clone();
+        changedHighest[fault] = Math.log(share);
+        changed[fault] = new double[logs[fault].length];
+        Arrays.fill(changed[fault], changedHighest[fault]);
+        return new AdmittedShares(changed, changedHighest);
+    }
+
     int faults() {
         return logs.length;
     }

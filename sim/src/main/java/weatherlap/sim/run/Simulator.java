@@ -49,18 +49,27 @@ public final class Simulator {
     }
 
     private Simulator(Assumptions assumptions, RainClimate climate, Uniforms uniforms) {
-        this(assumptions, climate, uniforms, World.of(assumptions, uniforms::world), LeakTables.of(assumptions));
+        this(assumptions, climate, uniforms, World.of(assumptions, uniforms::world));
+    }
+
+    private Simulator(Assumptions assumptions, RainClimate climate, Uniforms uniforms, World world) {
+        this(assumptions, climate, uniforms, world, new AdmittedShares(world.admitted()), LeakTables.of(assumptions));
     }
 
     private Simulator(
-            Assumptions assumptions, RainClimate climate, Uniforms uniforms, World world, LeakTables leakTables) {
+            Assumptions assumptions,
+            RainClimate climate,
+            Uniforms uniforms,
+            World world,
+            AdmittedShares admitted,
+            LeakTables leakTables) {
         contrast = assumptions.scenario().contrast();
         this.assumptions = assumptions;
         this.climate = climate;
         this.uniforms = uniforms;
         this.world = world;
         this.leakTables = leakTables;
-        admitted = new AdmittedShares(world.admitted());
+        this.admitted = admitted;
         scratch = ThreadLocal.withInitial(() -> new LeakDraws(world.draws()));
     }
 
@@ -82,13 +91,19 @@ public final class Simulator {
 
     /** The same but for the admitted share of one lap fault, which is known; by position of the fault in its table. */
     public Simulator withAdmitted(int fault, double share) {
-        return new Simulator(assumptions, climate, uniforms, world.withAdmitted(fault, share), leakTables);
+        return new Simulator(
+                assumptions,
+                climate,
+                uniforms,
+                world.withAdmitted(fault, share),
+                admitted.with(fault, share),
+                leakTables);
     }
 
     /** The same draws with one choice of the scenario taken otherwise; how they are laid, {@link Choice#SAMPLING}, stays. */
     public Simulator withChoice(Choice choice, String word) {
         Assumptions changed = assumptions.with(assumptions.scenario().with(choice, word));
-        return new Simulator(changed, climate, uniforms, world, LeakTables.of(changed));
+        return new Simulator(changed, climate, uniforms, world, admitted, LeakTables.of(changed));
     }
 
     public Assumptions assumptions() {
@@ -126,7 +141,12 @@ public final class Simulator {
 
     /** The same, with what any plan of the house is put together from. */
     public SimulatedHouse simulateForPlans(House house) {
-        Map<Method, MethodDraws> drawn = draw(house);
+        return simulateForPlans(house, takeoff(house));
+    }
+
+    /** The same of a house that is taken off already, as {@link #takeoff} does. */
+    public SimulatedHouse simulateForPlans(House house, Map<Method, HouseTakeoff> takeoffs) {
+        Map<Method, MethodDraws> drawn = draw(house, takeoffs);
         return new SimulatedHouse(
                 HouseSummary.of(house, contrast, drawn, assumptions),
                 PlanPricing.of(drawn, assumptions.scenario(), world));
@@ -171,12 +191,15 @@ public final class Simulator {
     }
 
     private Map<Method, MethodDraws> draw(House house) {
+        return draw(house, takeoff(house));
+    }
+
+    private Map<Method, MethodDraws> draw(House house, Map<Method, HouseTakeoff> takeoffs) {
         Scenario scenario = assumptions.scenario();
         HouseCauses causes = HouseCauses.of(house, scenario, uniforms, admitted);
         Map<Method, MethodDraws> drawn = new EnumMap<>(Method.class);
-        takeoff(house)
-                .forEach((method, takeoff) ->
-                        drawn.put(method, MethodDraws.of(takeoff, scenario, world, causes, scratch.get())));
+        takeoffs.forEach((method, takeoff) ->
+                drawn.put(method, MethodDraws.of(takeoff, scenario, world, causes, scratch.get())));
         return drawn;
     }
 
