@@ -81,7 +81,8 @@ public final class MadeHouses {
         House house = MadeHouse.of(id, elevations).lead(LeadTest.NEGATIVE).house();
         return new SimulatedHouse(
                 new HouseResult(house, methods, new double[] {difference - 10, difference + 10}, wallResults, openings),
-                parts(house, flange, insert, cost, walls));
+                parts(house, flange, insert, cost, walls),
+                Map.of());
     }
 
     /** Every wall bears the part of a method's set-up that its cost is of the house's; the first wall has all of the risk. */

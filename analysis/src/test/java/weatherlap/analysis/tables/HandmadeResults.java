@@ -59,7 +59,7 @@ final class HandmadeResults {
             openings.add(opening(wall, method));
         }
         return new SimulatedHouse(
-                new HouseResult(house, methods, difference, walls, openings), parts(house, difference));
+                new HouseResult(house, methods, difference, walls, openings), parts(house, difference), Map.of());
     }
 
     /** What full-flange costs more than in its cheapest draw is damage. */

@@ -31,6 +31,8 @@ import weatherlap.reports.whatif.FrontSheets;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.method.Contrast;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.price.JobParts;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.Simulator;
 
@@ -39,6 +41,7 @@ import weatherlap.sim.run.Simulator;
  *
  * @param name of the portfolio, shown in titles
  * @param comparison of both methods
+ * @param jobs of the houses shown, by the {@link FrontSheets#alternatives} to the run
  * @param simulator that made the results
  * @param decision the default rule and the choice for each house shown
  * @param climate the weather
@@ -52,6 +55,7 @@ import weatherlap.sim.run.Simulator;
 public record CompareReport(
         String name,
         Comparison comparison,
+        List<Map<Method, JobParts>> jobs,
         Simulator simulator,
         Decision decision,
         Assumptions assumptions,
@@ -88,7 +92,15 @@ public record CompareReport(
         List<TableCells> sheets = new ArrayList<>(List.of(rule, segments, seasons, prices));
         sheets.addAll(ResultFiles.rows(comparison.shown()));
         TableWriter.workbook(
-                        FrontSheets.of(title(), inShort(), figures(season), ownRecords(), comparison, simulator, terms),
+                        FrontSheets.of(
+                                title(),
+                                inShort(),
+                                figures(season),
+                                ownRecords(),
+                                comparison,
+                                jobs,
+                                assumptions,
+                                terms),
                         workbookLines())
                 .write(folder, sheets);
     }

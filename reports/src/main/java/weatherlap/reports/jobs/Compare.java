@@ -2,11 +2,13 @@ package weatherlap.reports.jobs;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.plan.HouseChoice;
@@ -36,9 +38,15 @@ import weatherlap.reports.output.RunRecord;
 import weatherlap.reports.output.Version;
 import weatherlap.reports.output.Warnings;
 import weatherlap.reports.unmeasured.UnmeasuredSection;
+import weatherlap.reports.whatif.FrontSheets;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.price.JobParts;
+import weatherlap.sim.run.JobAlternatives;
+import weatherlap.sim.run.SimulatedHouse;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -48,8 +56,14 @@ import weatherlap.sim.run.Simulator;
  * @param largestWholeBytes tables of openings beyond so many bytes are read house by house, in the order of {@code house_id}
  */
 public record Compare(InputPaths paths, OutputRequest output, int threads, long largestWholeBytes) {
-    /** What came of the houses, and what is doubtful in their tables. */
-    private record Simulated(Comparison.Sum sum, List<String> warnings) {}
+    /** What came of the houses, of those shown also by other crews and over other horizons. */
+    private record Sums(Comparison.Sum sum, List<Map<Method, JobParts>> jobs) {}
+
+    /** The same, and what is doubtful in their tables. */
+    private record Simulated(Sums sums, List<String> warnings) {}
+
+    /** Some houses in a row; of those not shown no other crews and horizons. */
+    private record Done(Rows rows, List<Map<Method, JobParts>> jobs) {}
 
     public Compare(InputPaths paths, OutputRequest output, int threads) {
         this(paths, output, threads, LargePortfolio.LARGEST_WHOLE_BYTES);
@@ -79,13 +93,20 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
             Simulator simulator = inputs.simulator();
             Simulated simulated = simulated(inputs, simulator, folder, messages);
             messages.warn(simulated.warnings());
-            Comparison comparison = simulated.sum().comparison();
+            Comparison comparison = simulated.sums().sum().comparison();
             Optional<SwingStudy> unmeasured = paths.portfolio()
                     .flatMap(ShortPortfolio::in)
                     .map(houses -> SwingStudy.of(houses, simulator))
                     .filter(study -> !study.swings().isEmpty());
-            CompareReport report =
-                    write(paths, inputs, simulator, comparison, simulated.warnings(), unmeasured, folder);
+            CompareReport report = write(
+                    paths,
+                    inputs,
+                    simulator,
+                    comparison,
+                    simulated.sums().jobs(),
+                    simulated.warnings(),
+                    unmeasured,
+                    folder);
             inputs.refuseEdited(paths);
             folder.commit(record("compare", inputs));
             report.lines().forEach(messages::result);
@@ -99,6 +120,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
      *
      * @param paths that the inputs were read from
      * @param simulator that made the results
+     * @param jobs of the houses shown, by the {@link FrontSheets#alternatives} to the run
      * @param warnings what is doubtful in the tables of the houses
      * @param unmeasured what a short table left out
      */
@@ -107,6 +129,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
             Inputs inputs,
             Simulator simulator,
             Comparison comparison,
+            List<Map<Method, JobParts>> jobs,
             List<String> warnings,
             Optional<SwingStudy> unmeasured,
             OutputFolder folder)
@@ -115,6 +138,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
         CompareReport report = new CompareReport(
                 inputs.name(),
                 comparison,
+                jobs,
                 simulator,
                 Decision.of(
                         comparison.shown(),
@@ -151,32 +175,39 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
         }
         Optional<Assumptions> assumptions = Optional.of(inputs.assumptions().assumptions());
         try (SortedPortfolio houses = SortedPortfolio.open(large.get(), scan, assumptions, folder.scratch())) {
-            Comparison.Sum sum = simulate(simulator, houses, scan.houses(), folder, messages);
+            Sums sums = simulate(simulator, houses, scan.houses(), folder, messages);
             if (!houses.errors().isEmpty()) {
                 throw Inputs.refused(
                         paths, houses.errors().stream().map(Problem::toString).toList());
             }
-            return new Simulated(sum, Warnings.grouped(houses.warnings()));
+            return new Simulated(sums, Warnings.grouped(houses.warnings()));
         }
     }
 
     /** @param count about how many houses there are */
-    private Comparison.Sum simulate(
+    private Sums simulate(
             Simulator simulator, Iterator<House> houses, int count, OutputFolder folder, Messages messages)
             throws IOException {
         Comparison.Sum sum = new Comparison.Sum(simulator.draws(), count);
+        List<Map<Method, JobParts>> jobs = new ArrayList<>();
+        JobAlternatives alternatives = FrontSheets.alternatives(simulator);
         double riskLimit = simulator.assumptions().scenario().value(Scalar.RISK_LIMIT);
+        EveryFew shown = new EveryFew(houses, Comparison.step(count));
+        Function<List<SimulatedHouse>, Done> done = some -> new Done(
+                Rows.of(HouseChoice.each(some, riskLimit)),
+                Each.of(some, house -> shown.has(house.result().house()) ? alternatives.of(house) : Map.of()));
         try (ResultFiles files = new ResultFiles(folder);
                 Messages.Progress progress = messages.progress("houses", count)) {
-            simulator.run(houses, threads, simulated -> Rows.of(HouseChoice.each(simulated, riskLimit)), rows -> {
-                files.add(rows);
-                rows.choices().forEach(choice -> {
+            simulator.run(shown, threads, done, some -> {
+                files.add(some.rows());
+                some.rows().choices().forEach(choice -> {
                     sum.add(choice);
                     progress.step();
                 });
+                jobs.addAll(Each.where(some.jobs(), parts -> !parts.isEmpty()));
             });
         }
-        return sum;
+        return new Sums(sum, jobs);
     }
 
     /** The tables that the run writes hold every change, but not which of their prices had no way to the year asked for. */

@@ -1,12 +1,16 @@
 package weatherlap.reports.whatif;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import weatherlap.analysis.prices.PriceList;
 import weatherlap.analysis.tables.Comparison;
 import weatherlap.datasets.shop.Terms;
 import weatherlap.reports.format.CellSheet;
 import weatherlap.reports.owner.OwnerFigures;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.method.Method;
+import weatherlap.sim.price.JobParts;
 import weatherlap.sim.run.JobAlternatives;
 import weatherlap.sim.run.Simulator;
 
@@ -14,11 +18,18 @@ import weatherlap.sim.run.Simulator;
 public final class FrontSheets {
     private FrontSheets() {}
 
+    /** What the what-if can be asked of a house. */
+    public static JobAlternatives alternatives(Simulator simulator) {
+        Assumptions assumptions = simulator.assumptions();
+        return simulator.alternatives(OwnNumbers.crews(assumptions), OwnNumbers.years(assumptions));
+    }
+
     /**
      * The answer, the what-if of the houses shown, their prices by window, and what the what-if begins from.
      *
      * @param heading of the report
      * @param scope what was compared, in a sentence or two
+     * @param jobs of the houses shown, by the {@link #alternatives}
      * @param ownRecords of the shop, on which the level of the leaks rests, in words; empty: on judgment
      */
     public static List<CellSheet.Filler> of(
@@ -27,16 +38,18 @@ public final class FrontSheets {
             OwnerFigures figures,
             Optional<String> ownRecords,
             Comparison comparison,
-            Simulator simulator,
+            List<Map<Method, JobParts>> jobs,
+            Assumptions assumptions,
             Terms terms) {
         OwnNumbers own = OwnNumbers.of(
-                simulator.assumptions(),
+                assumptions,
                 comparison.results().houses().stream()
                         .map(result -> result.house())
                         .toList());
-        JobAlternatives alternatives = simulator.alternatives(own.crews(), own.years());
-        JobSheet jobs =
-                new JobSheet(own, SheetLine.of(comparison.shown(), alternatives), alternatives.worthOfADollarAYear());
+        JobSheet behind = new JobSheet(
+                own,
+                SheetLine.of(comparison.shown(), jobs),
+                JobAlternatives.worthOfADollarAYear(assumptions, own.years()));
         return List.of(
                 new SummarySheet(
                         heading,
@@ -45,8 +58,8 @@ public final class FrontSheets {
                         ownRecords,
                         PriceList.windowsBySize(comparison.shown(), terms::rounded)),
                 new WhatIfSheet(
-                        own, jobs, ShownAnswer.of(comparison, own.pricing().serviceReserve())),
-                new WindowSheet(own, jobs.jobs()),
-                jobs);
+                        own, behind, ShownAnswer.of(comparison, own.pricing().serviceReserve())),
+                new WindowSheet(own, behind.jobs()),
+                behind);
     }
 }

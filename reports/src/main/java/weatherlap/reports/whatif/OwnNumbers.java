@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import weatherlap.reports.format.CellSheet;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Wage;
@@ -46,13 +47,26 @@ record OwnNumbers(
                         .anyMatch(house ->
                                 assumptions.wages(house).get(0).region().equals(region)))
                 .toList();
-        int own = assumptions.scenario().whole(Scalar.CREW_SIZE);
         return new OwnNumbers(
                 assumptions,
                 Pricing.of(assumptions.scenario()),
-                with(own, OTHER_CREWS.stream().filter(people -> works(assumptions, regions, people))),
-                with(assumptions.scenario().whole(Scalar.HORIZON_YEARS), OTHER_YEARS.stream()),
+                Each.where(
+                        crews(assumptions),
+                        people -> !Each.any(regions, region -> !CrewRate.isKnown(wages(assumptions, region), people))),
+                years(assumptions),
                 regions);
+    }
+
+    /** People of the run's own crew, and those that a working day leaves time to work. */
+    static List<Integer> crews(Assumptions assumptions) {
+        return with(
+                assumptions.scenario().whole(Scalar.CREW_SIZE),
+                OTHER_CREWS.stream().filter(people -> works(assumptions, people)));
+    }
+
+    /** The run's own horizon, and others. */
+    static List<Integer> years(Assumptions assumptions) {
+        return with(assumptions.scenario().whole(Scalar.HORIZON_YEARS), OTHER_YEARS.stream());
     }
 
     private static List<Integer> with(int own, Stream<Integer> others) {
@@ -61,13 +75,9 @@ record OwnNumbers(
         return List.copyOf(all);
     }
 
-    private static boolean works(Assumptions assumptions, List<String> regions, int people) {
+    private static boolean works(Assumptions assumptions, int people) {
         Assumptions changed = assumptions.with(assumptions.scenario().with(Scalar.CREW_SIZE, people));
-        return WorkingDay.leastLeftMinutes(changed) >= WorkingDay.LEAST_MINUTES
-                && regions.stream().allMatch(region -> CrewRate.roles(people).stream()
-                        .allMatch(role -> assumptions.wages().stream()
-                                .anyMatch(wage -> wage.region().equals(region)
-                                        && wage.role().equals(role))));
+        return WorkingDay.leastLeftMinutes(changed) >= WorkingDay.LEAST_MINUTES;
     }
 
     /** Some numbers to pick from, in words. */
@@ -96,9 +106,11 @@ record OwnNumbers(
     }
 
     List<Wage> wages(String region) {
-        return assumptions.wages().stream()
-                .filter(wage -> wage.region().equals(region))
-                .toList();
+        return wages(assumptions, region);
+    }
+
+    private static List<Wage> wages(Assumptions assumptions, String region) {
+        return Each.where(assumptions.wages(), wage -> wage.region().equals(region));
     }
 
     double usdPerPersonHour(String region) {

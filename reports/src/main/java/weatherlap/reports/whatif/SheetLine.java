@@ -6,7 +6,6 @@ import java.util.Map;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.price.JobParts;
-import weatherlap.sim.run.JobAlternatives;
 import weatherlap.sim.run.MethodResult;
 import weatherlap.sim.run.OpeningResult;
 
@@ -26,11 +25,12 @@ record SheetLine(
         MethodResult result,
         List<OpeningResult> openings,
         JobParts parts) {
-    /** Each house by each method that it is open to. */
-    static List<SheetLine> of(List<HouseChoice> shown, JobAlternatives alternatives) {
-        List<Map<Method, JobParts>> parts = shown.parallelStream()
-                .map(choice -> alternatives.of(choice.result()))
-                .toList();
+    /**
+     * Each house by each method that it is open to.
+     *
+     * @param parts of each house
+     */
+    static List<SheetLine> of(List<HouseChoice> shown, List<Map<Method, JobParts>> parts) {
         List<SheetLine> jobs = new ArrayList<>();
         int windows = 0;
         for (int h = 0; h < shown.size(); h++) {

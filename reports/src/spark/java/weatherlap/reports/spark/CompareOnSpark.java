@@ -37,6 +37,9 @@ import weatherlap.reports.options.WeatherOptions;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.OutputRefused;
 import weatherlap.reports.output.OutputRequest;
+import weatherlap.reports.whatif.FrontSheets;
+import weatherlap.sim.Each;
+import weatherlap.sim.run.JobAlternatives;
 import weatherlap.sim.run.Simulator;
 
 /**
@@ -215,8 +218,16 @@ public final class CompareOnSpark implements Callable<Integer> {
         List<String> warnings = doubtful == 0
                 ? List.of()
                 : List.of("some cells of the tables are doubtful; check, run on some of the houses, names them");
-        CompareReport report =
-                Compare.write(paths(), inputs, simulator, sum.comparison(choices), warnings, Optional.empty(), folder);
+        JobAlternatives alternatives = FrontSheets.alternatives(simulator);
+        CompareReport report = Compare.write(
+                paths(),
+                inputs,
+                simulator,
+                sum.comparison(choices),
+                Each.of(choices, choice -> alternatives.of(choice.result())),
+                warnings,
+                Optional.empty(),
+                folder);
         PrintWriter said = spec.commandLine().getOut();
         report.lines().forEach(said::println);
         said.flush();

@@ -2,6 +2,7 @@ package weatherlap.sim.price;
 
 import java.util.List;
 import weatherlap.sim.Check;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.explain.Amount;
 
@@ -15,6 +16,15 @@ public final class CrewRate {
     /** Roles that a crew of so many people has; each needs a wage in every region. */
     public static List<String> roles(int crewSize) {
         return crewSize == 1 ? List.of(LEAD) : List.of(LEAD, OTHERS);
+    }
+
+    /**
+     * Whether each role of a crew has a wage.
+     *
+     * @param wages rows of one region
+     */
+    public static boolean isKnown(List<Wage> wages, int crewSize) {
+        return Each.of(wages, Wage::role).containsAll(roles(crewSize));
     }
 
     /**

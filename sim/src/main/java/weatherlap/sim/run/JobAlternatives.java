@@ -17,6 +17,7 @@ import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakModel;
 import weatherlap.sim.laps.LeakTables;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.price.CrewRate;
 import weatherlap.sim.price.JobParts;
 import weatherlap.sim.quantity.HouseQuantities;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
@@ -58,7 +59,15 @@ public final class JobAlternatives {
      * @throws IllegalArgumentException where a day leaves a crew no time to work
      */
     public Map<Method, JobParts> of(HouseResult run) {
-        Map<Method, HouseTakeoff> takeoffs = simulator.takeoff(run.house());
+        return of(run, simulator.takeoff(run.house()));
+    }
+
+    /** The same from what the run drew from. */
+    public Map<Method, JobParts> of(SimulatedHouse house) {
+        return of(house.result(), house.takeoffs());
+    }
+
+    private Map<Method, JobParts> of(HouseResult run, Map<Method, HouseTakeoff> takeoffs) {
         List<Map<Method, JobParts.Repairs>> repairs = repairs(run, takeoffs.values());
         Map<Method, JobParts> parts = new EnumMap<>(Method.class);
         takeoffs.forEach((method, takeoff) -> parts.put(
@@ -75,11 +84,9 @@ public final class JobAlternatives {
     }
 
     /** Present worth of a dollar at the end of each year of each horizon, USD: what a yearly loss of glass is multiplied by. */
-    public List<Double> worthOfADollarAYear() {
-        double rate = simulator.assumptions().scenario().value(Scalar.DISCOUNT_RATE);
-        return horizons.keySet().stream()
-                .map(years -> HouseSummary.annuity(rate, years))
-                .toList();
+    public static List<Double> worthOfADollarAYear(Assumptions assumptions, List<Integer> horizons) {
+        double rate = assumptions.scenario().value(Scalar.DISCOUNT_RATE);
+        return Each.of(horizons, years -> HouseSummary.annuity(rate, years));
     }
 
     private List<JobParts.CrewWork> work(HouseTakeoff takeoff) {
@@ -87,8 +94,13 @@ public final class JobAlternatives {
         HouseQuantities quantities = HouseTakeoff.quantities(
                 takeoff.house(), takeoff.methods(), Each.of(takeoff.openings(), OpeningTakeoff::geometry));
         List<JobParts.CrewWork> works = new ArrayList<>();
-        crews.forEach((people, changed) ->
-                works.add(work(people, people == own.crewSize() ? own : own.by(changed, quantities))));
+        crews.forEach((people, changed) -> {
+            if (people == own.crewSize()) {
+                works.add(work(people, own));
+            } else if (CrewRate.isKnown(changed.wages(takeoff.house()), people)) {
+                works.add(work(people, own.by(changed, quantities)));
+            }
+        });
         return works;
     }
 

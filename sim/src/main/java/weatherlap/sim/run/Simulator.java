@@ -149,7 +149,8 @@ public final class Simulator {
         Map<Method, MethodDraws> drawn = draw(house, takeoffs);
         return new SimulatedHouse(
                 HouseSummary.of(house, contrast, drawn, assumptions),
-                PlanPricing.of(drawn, assumptions.scenario(), world));
+                PlanPricing.of(drawn, assumptions.scenario(), world),
+                takeoffs);
     }
 
     /** What the job at one house costs the shop, USD, a draw an element: the draws behind the summary of {@link #simulate}. */
