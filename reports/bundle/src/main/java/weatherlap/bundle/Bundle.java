@@ -16,8 +16,9 @@ public final class Bundle {
     private static final String MAIN = OneModule.NAME + "/weatherlap.reports.Main";
     /**
      * For runs of seconds: the first compiler alone, and early; the plainest collector, with room enough that a sheet is made without it, of
-     * which it does not say anything where there is less memory than that; no counters for tools that watch Java, which cost a tenth of a
-     * second. By {@code weatherlap.launched} the program knows how to start itself again with both compilers for a run of minutes.
+     * which it does not say anything where there is less memory than that, and for what lasts, since it goes through all of it before it asks
+     * for more; no counters for tools that watch Java, which cost a tenth of a second. By {@code weatherlap.launched} the program knows how
+     * to start itself again with both compilers for a run of minutes.
      */
     private static final List<String> FLAGS = List.of(
             "-XX:TieredStopAtLevel=1",
@@ -27,6 +28,7 @@ public final class Bundle {
             "-XX:Tier3BackEdgeThreshold=20000",
             "-XX:+UseSerialGC",
             "-XX:NewSize=320m",
+            "-XX:InitialRAMPercentage=8",
             "-XX:-UsePerfData",
             "-Xlog:gc+ergo=off",
             "-Dweatherlap.launched=" + MAIN);

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import picocli.CommandLine;
@@ -115,12 +116,15 @@ public final class Weatherlap implements Runnable {
     }
 
     /**
-     * Commands, ready to parse: those that the arguments name, and of the others what a list of commands shows, since reading all their
-     * options takes a tenth of a short run.
+     * Commands, ready to parse: the one that the arguments begin with, alone; else those that they name, and of the others what a list of
+     * commands shows, since reading all their options takes a tenth of a short run.
      */
     static CommandLine commandLine(List<String> arguments) {
         CommandLine all = new CommandLine(new Weatherlap());
-        for (Class<?> type : COMMANDS) {
+        List<Class<?>> begun = COMMANDS.stream()
+                .filter(type -> !arguments.isEmpty() && isOf(type, arguments.get(0)))
+                .toList();
+        for (Class<?> type : begun.isEmpty() ? COMMANDS : begun) {
             Command command = type.getAnnotation(Command.class);
             boolean isNamed = arguments.contains(command.name()) || arguments.contains(CompletionCommand.NAME);
             all.addSubcommand(command.name(), isNamed ? new CommandLine(type) : listed(command));
@@ -132,6 +136,12 @@ public final class Weatherlap implements Runnable {
                 .registerConverter(Long.class, new Read<>(NumberWords::large))
                 .registerConverter(long.class, new Read<>(NumberWords::large))
                 .registerConverter(Double.class, new Read<>(NumberWords::number));
+    }
+
+    /** By the name of the class, since to read what is written on it takes longer; the one that completes them needs them all. */
+    private static boolean isOf(Class<?> type, String command) {
+        return type != CompletionCommand.class
+                && type.getSimpleName().toLowerCase(Locale.ROOT).equals(command + "command");
     }
 
     private static CommandSpec listed(Command command) {
