@@ -14,51 +14,64 @@ public final class RankedDraws {
     private static final int BINS = 64;
     private static final int FEW = 16;
 
+    /** One for each thread, used again for each column. */
+    private static final ThreadLocal<RankedDraws> SCRATCH = ThreadLocal.withInitial(RankedDraws::new);
+
     /** Bin after bin, those in {@link #sorted} in order. */
-    private final double[] binned;
+    private double[] binned = new double[0];
+
+    /** Of each draw. */
+    private byte[] binOf = new byte[0];
 
     /** Where each bin begins, and where the last ends. */
     private final int[] begins = new int[BINS + 1];
+
+    /** Where the next draw of each bin goes. */
+    private final int[] next = new int[BINS];
 
     private final boolean[] sorted = new boolean[BINS];
 
     /** Bins of many draws, each when it is first looked into. */
     private RankedDraws[] within;
 
-    private RankedDraws(double[] draws) {
+    private RankedDraws() {}
+
+    private RankedDraws of(double[] draws) {
+        if (binned.length != draws.length) {
+            binned = new double[draws.length];
+            binOf = new byte[draws.length];
+        }
+        within = null;
+        double[] placed = binned;
+        byte[] of = binOf;
+        int[] to = next;
         double least = draws[0];
         double greatest = draws[0];
         for (double draw : draws) {
             least = draw < least ? draw : least;
             greatest = draw > greatest ? draw : greatest;
         }
-        if (least == greatest) {
-            binned = draws;
-            Arrays.fill(begins, 1, BINS + 1, draws.length);
-            sorted[0] = true;
-            return;
-        }
+        Arrays.fill(sorted, least == greatest);
+        Arrays.fill(to, 0);
         double binsPerUnit = BINS / (greatest - least);
-        byte[] bin = new byte[draws.length];
-        int[] next = new int[BINS];
-        for (int d = 0; d < bin.length; d++) {
+        for (int d = 0; d < draws.length; d++) {
             int b = Math.min(BINS - 1, (int) ((draws[d] - least) * binsPerUnit));
-            bin[d] = (byte) b;
-            next[b]++;
+            of[d] = (byte) b;
+            to[b]++;
         }
         for (int b = 0; b < BINS; b++) {
-            begins[b + 1] = begins[b] + next[b];
-            next[b] = begins[b];
+            begins[b + 1] = begins[b] + to[b];
+            to[b] = begins[b];
         }
-        binned = new double[draws.length];
-        for (int d = 0; d < bin.length; d++) {
-            binned[next[bin[d]]++] = draws[d];
+        for (int d = 0; d < draws.length; d++) {
+            placed[to[of[d]]++] = draws[d];
         }
+        return this;
     }
 
     /** Quantiles of draws, which are left as they are. */
     public static double[] quantiles(double[] draws, double... probabilities) {
-        return QUANTILE.evaluate(draws.length, new RankedDraws(draws)::at, probabilities);
+        return QUANTILE.evaluate(draws.length, SCRATCH.get().of(draws)::at, probabilities);
     }
 
     /** The draw of a rank, the least having 0. */
@@ -84,7 +97,7 @@ public final class RankedDraws {
             within = new RankedDraws[BINS];
         }
         if (within[bin] == null) {
-            within[bin] = new RankedDraws(Arrays.copyOfRange(binned, from, to));
+            within[bin] = new RankedDraws().of(Arrays.copyOfRange(binned, from, to));
         }
         return within[bin];
     }
