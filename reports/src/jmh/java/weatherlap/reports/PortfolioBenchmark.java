@@ -22,6 +22,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
+import org.openjdk.jmh.infra.Blackhole;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.datasets.climate.DemoClimate;
@@ -58,11 +59,24 @@ public class PortfolioBenchmark {
             .toList();
     private final Simulator simulator = new Simulator(
             assumptions, RainClimate.of(DemoClimate.hourly(), assumptions.scenario()), Sampling.SOBOL, 256, 1);
-    private final double riskLimit = assumptions.scenario().value(Scalar.RISK_LIMIT);
-    private final List<SimulatedHouse> simulated =
-            houses.stream().map(simulator::simulateForPlans).toList();
-    private final List<HouseChoice> choices = HouseChoice.each(simulated, riskLimit);
     private Path folder;
+
+    /** Houses simulated, all at once as no run has them; kept only where they are asked for. */
+    @State(Scope.Benchmark)
+    public static class Simulated {
+        private List<SimulatedHouse> houses;
+        private List<HouseChoice> choices;
+        private double riskLimit;
+
+        @Setup(Level.Trial)
+        public void simulate(PortfolioBenchmark portfolio) {
+            riskLimit = portfolio.assumptions.scenario().value(Scalar.RISK_LIMIT);
+            houses = portfolio.houses.stream()
+                    .map(portfolio.simulator::simulateForPlans)
+                    .toList();
+            choices = HouseChoice.each(houses, riskLimit);
+        }
+    }
 
     @Setup(Level.Trial)
     public void writePortfolio() throws IOException {
@@ -99,26 +113,22 @@ public class PortfolioBenchmark {
     }
 
     @Benchmark
-    public List<Object> takeOff() {
-        List<Object> made = new ArrayList<>();
-        houses.forEach(house -> made.add(simulator.takeoff(house)));
-        return made;
+    public void takeOff(Blackhole taker) {
+        houses.forEach(house -> taker.consume(simulator.takeoff(house)));
     }
 
     @Benchmark
-    public List<Object> simulate() {
-        List<Object> made = new ArrayList<>();
-        houses.forEach(house -> made.add(simulator.simulateForPlans(house)));
-        return made;
+    public void simulate(Blackhole taker) {
+        houses.forEach(house -> taker.consume(simulator.simulateForPlans(house)));
     }
 
     @Benchmark
-    public List<HouseChoice> plan() {
-        return HouseChoice.each(simulated, riskLimit);
+    public List<HouseChoice> plan(Simulated simulated) {
+        return HouseChoice.each(simulated.houses, simulated.riskLimit);
     }
 
     @Benchmark
-    public ResultFiles.Rows write() {
-        return ResultFiles.Rows.of(choices);
+    public ResultFiles.Rows write(Simulated simulated) {
+        return ResultFiles.Rows.of(simulated.choices);
     }
 }
