@@ -14,20 +14,34 @@ class LongRunTest {
 
     @Test
     void aFolderOfManyOpeningsIsLarge() throws IOException {
-        assertThat(LongRun.isLarge(folder.toString())).isFalse();
-        try (RandomAccessFile openings =
-                new RandomAccessFile(folder.resolve("openings.csv").toFile(), "rw")) {
-            openings.setLength(LongRun.LARGE);
-            assertThat(LongRun.isLarge(folder.toString())).isFalse();
-            openings.setLength(LongRun.LARGE + 1);
-        }
-        assertThat(LongRun.isLarge(folder.toString())).isTrue();
+        assertThat(readsLarge("compare", folder.toString())).isFalse();
+        write(LongRun.LARGE);
+        assertThat(readsLarge("compare", folder.toString())).isFalse();
+        write(LongRun.LARGE + 1);
+        assertThat(readsLarge("compare", folder.toString())).isTrue();
+    }
+
+    @Test
+    void anEarlierOutputIsNotRead() throws IOException {
+        write(LongRun.LARGE + 1);
+        assertThat(readsLarge("compare", "houses", "--out", folder.toString())).isFalse();
+        assertThat(readsLarge("compare", folder.toString(), "--out", "report")).isTrue();
     }
 
     @Test
     void whatIsNoFolderIsNotLarge() {
-        assertThat(LongRun.isLarge("compare")).isFalse();
-        assertThat(LongRun.isLarge("--set=\0")).isFalse();
+        assertThat(readsLarge("compare", "--set=\0")).isFalse();
+    }
+
+    private static boolean readsLarge(String... arguments) {
+        return LongRun.readsLarge(arguments);
+    }
+
+    private void write(long bytes) throws IOException {
+        try (RandomAccessFile openings =
+                new RandomAccessFile(folder.resolve("openings.csv").toFile(), "rw")) {
+            openings.setLength(bytes);
+        }
     }
 
     @Test
