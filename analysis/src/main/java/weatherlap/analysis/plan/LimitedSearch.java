@@ -180,7 +180,7 @@ final class LimitedSearch {
         double[] sums = new double[options.size()];
         for (BoundedOption option : options) {
             double[] own = option.dry();
-            double sum = sum(own);
+            double sum = PlanCost.sum(own);
             int place = 0;
             int wetter = 0; // where the last rival was, which is where the next one often is
             while (place < kept.size() && sums[place] >= sum && wetter >= 0) {
@@ -196,14 +196,6 @@ final class LimitedSearch {
             }
         }
         return kept;
-    }
-
-    private static double sum(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum;
     }
 
     /** The first draw in which a rival is wetter; below 0 in none. */

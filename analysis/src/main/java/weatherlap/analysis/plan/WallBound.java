@@ -28,26 +28,7 @@ final class WallBound {
 
     /** g of an option; −∞ where the house would be too wet with it, were all other walls dry. */
     double log(double[] dry) {
-        return sum(dry) < leastSum ? Double.NEGATIVE_INFINITY : Math.log(weighted(dry)) / walls;
-    }
-
-    /** Four sums abreast, none of which waits for another. */
-    private static double sum(double[] dry) {
-        double a = 0;
-        double b = 0;
-        double c = 0;
-        double e = 0;
-        int d = 0;
-        for (; d < dry.length - 3; d += 4) {
-            a += dry[d];
-            b += dry[d + 1];
-            c += dry[d + 2];
-            e += dry[d + 3];
-        }
-        for (; d < dry.length; d++) {
-            a += dry[d];
-        }
-        return a + b + c + e;
+        return PlanCost.sum(dry) < leastSum ? Double.NEGATIVE_INFINITY : Math.log(weighted(dry)) / walls;
     }
 
     private double weighted(double[] dry) {

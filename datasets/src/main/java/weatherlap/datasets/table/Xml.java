@@ -10,11 +10,20 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
-/** Text in XML, by a parser that fetches nothing: no document type, no entities, no inclusions. */
+/** Text in XML and out of it. */
 public final class Xml {
     private Xml() {}
 
-    /** @throws SAXException if it is not well-formed, or has a document type */
+    /** A text that is no markup, as it stands in an element or between double quotes. */
+    public static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
+    }
+
+    /**
+     * Parses without fetching anything: no document type, no entities, no inclusions.
+     *
+     * @throws SAXException if it is not well-formed, or has a document type
+     */
     public static Document parsed(InputSource source) throws SAXException, IOException {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();

@@ -5,6 +5,7 @@ import java.awt.Font;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
 import weatherlap.charts.kit.Fonts;
+import weatherlap.datasets.table.Xml;
 
 /**
  * Names as the font of printed sheets can write them: it has Latin, Greek, Cyrillic, Armenian, Georgian, Hebrew and Arabic letters; other
@@ -24,8 +25,7 @@ public final class Printable {
 
     /** A page of XHTML; what a name brings in stays text in it. */
     static String inPage(String xhtml) {
-        return of(
-                xhtml, spelt -> spelt.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;"));
+        return of(xhtml, Xml::escaped);
     }
 
     private static String of(String text, UnaryOperator<String> written) {

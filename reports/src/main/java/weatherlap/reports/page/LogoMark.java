@@ -1,6 +1,7 @@
 package weatherlap.reports.page;
 
 import weatherlap.datasets.shop.Logo;
+import weatherlap.datasets.table.Xml;
 
 /** The logo of a shop in a page or on a sheet: embedded, nothing is fetched. */
 public final class LogoMark {
@@ -18,17 +19,14 @@ public final class LogoMark {
         String size = "width=\"" + px(scale * logo.widthPx()) + "\" height=\"" + px(scale * logo.heightPx()) + "\"";
         if (logo instanceof Logo.Svg svg) {
             return "<svg xmlns=\"http://www.w3.org/2000/svg\" " + size + " viewBox=\"" + svg.viewBox()
-                    + "\" role=\"img\" aria-label=\"" + escaped(name) + "\">" + svg.inner() + "</svg>";
+                    + "\" role=\"img\" aria-label=\"" + Xml.escaped(name) + "\">" + svg.inner() + "</svg>";
         }
         Logo.Png png = (Logo.Png) logo;
-        return "<img " + size + " alt=\"" + escaped(name) + "\" src=\"data:image/png;base64," + png.base64() + "\" />";
+        return "<img " + size + " alt=\"" + Xml.escaped(name) + "\" src=\"data:image/png;base64," + png.base64()
+                + "\" />";
     }
 
     private static int px(double px) {
         return Math.max(1, (int) Math.floor(px));
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
     }
 }

@@ -179,7 +179,7 @@ record JobSheet(OwnNumbers own, List<SheetLine> jobs, List<Double> dollarAYearUs
         formulas(new Line(sheet, row), job, region);
         sheet.number(row, GLASS_FT2, job.result().glassLostFt2(), TENTHS, Look.NUMBER);
         for (int c = 0; c < own.crews().size(); c++) {
-            var work = job.parts().crews().get(c);
+            var work = job.work(own.crews().get(c));
             sheet.number(row, crew(0) + c, work.personMinutes(), TENTHS, Look.NUMBER);
             sheet.number(row, crew(1) + c, work.days(), WHOLE, Look.NUMBER);
             sheet.number(row, crew(2) + c, work.materialUsd(), USD, Look.NUMBER);

@@ -129,7 +129,7 @@ record WindowSheet(OwnNumbers own, List<SheetLine> jobs) implements CellSheet.Fi
                 Look.NUMBER);
         sheet.number(row, basis + 1, job.parts().openingMaterialUsd().get(window), USD, Look.NUMBER);
         for (int c = 0; c < own.crews().size(); c++) {
-            double alone = job.parts().crews().get(c).openingMinutes().get(window);
+            double alone = job.work(own.crews().get(c)).openingMinutes().get(window);
             sheet.number(row, basis + 2 + c, alone, TENTHS, Look.NUMBER);
         }
         int column = PRICES + methods.indexOf(job.method());

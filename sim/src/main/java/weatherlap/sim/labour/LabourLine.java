@@ -24,11 +24,7 @@ public record LabourLine(LabourStep step, double quantity, List<Amount> factors)
 
     /** The product of the factors. */
     public double multiplier() {
-        double product = 1;
-        for (int f = 0; f < factors.size(); f++) {
-            product *= factors.get(f).value();
-        }
-        return product;
+        return times(1);
     }
 
     /** What a drawn value of the step's minutes is multiplied by. */
@@ -38,11 +34,15 @@ public record LabourLine(LabourStep step, double quantity, List<Amount> factors)
 
     /** Expected person-minutes: quantity × mean × factors, the value of {@link #amount()}. */
     public double meanMinutes() {
-        double minutes = quantity * step.minutes().mean();
+        return times(quantity * step.minutes().mean());
+    }
+
+    private double times(double number) {
+        double product = number;
         for (int f = 0; f < factors.size(); f++) {
-            minutes *= factors.get(f).value();
+            product *= factors.get(f).value();
         }
-        return minutes;
+        return product;
     }
 
     /** Expected person-minutes of some lines together. */

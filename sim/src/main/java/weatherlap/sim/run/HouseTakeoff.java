@@ -250,7 +250,7 @@ public record HouseTakeoff(
      * share is spread over them and the shares sum to the price.
      */
     public Amount priceOfOpening(int opening, Amount housePrice) {
-        double all = Sum.of(directUsd());
+        double all = Sum.of(directUsd(work.openingMaterialUsd()));
         Amount own = directCost(opening);
         return Amount.product(
                 "price of the opening",
@@ -264,12 +264,11 @@ public record HouseTakeoff(
                                 List.of(own, Amount.given("all openings", all, "USD")))));
     }
 
-    /** What labour and material at each opening alone cost, USD. */
-    double[] directUsd() {
-        return directUsd(work.openingMaterialUsd());
-    }
-
-    /** The same, the material of each known. */
+    /**
+     * What labour and material at each opening alone cost, USD.
+     *
+     * @param materialUsd {@link WorkTakeoff#openingMaterialUsd} of this takeoff
+     */
     double[] directUsd(double[] materialUsd) {
         double[] usd = materialUsd.clone();
         double wage = work.personHour().value();

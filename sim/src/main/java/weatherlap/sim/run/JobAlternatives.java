@@ -70,16 +70,19 @@ public final class JobAlternatives {
     private Map<Method, JobParts> of(HouseResult run, Map<Method, HouseTakeoff> takeoffs) {
         List<Map<Method, JobParts.Repairs>> repairs = repairs(run, takeoffs.values());
         Map<Method, JobParts> parts = new EnumMap<>(Method.class);
-        takeoffs.forEach((method, takeoff) -> parts.put(
-                method,
-                new JobParts(
-                        method,
-                        work(takeoff),
-                        Each.of(repairs, years -> years.get(method)),
-                        Arrays.stream(takeoff.work().openingMaterialUsd())
-                                .boxed()
-                                .toList(),
-                        Arrays.stream(takeoff.directUsd()).boxed().toList())));
+        takeoffs.forEach((method, takeoff) -> {
+            double[] materialUsd = takeoff.work().openingMaterialUsd();
+            parts.put(
+                    method,
+                    new JobParts(
+                            method,
+                            work(takeoff),
+                            Each.of(repairs, years -> years.get(method)),
+                            Arrays.stream(materialUsd).boxed().toList(),
+                            Arrays.stream(takeoff.directUsd(materialUsd))
+                                    .boxed()
+                                    .toList()));
+        });
         return parts;
     }
 
