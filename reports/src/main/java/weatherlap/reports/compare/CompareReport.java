@@ -26,10 +26,10 @@ import weatherlap.reports.owner.OwnerFigures;
 import weatherlap.reports.owner.OwnerWords;
 import weatherlap.reports.page.PlainTable;
 import weatherlap.reports.page.WeatherWords;
-import weatherlap.reports.season.SeasonSection;
 import weatherlap.reports.whatif.FrontSheets;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.many.Ahead;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.price.JobParts;
@@ -43,7 +43,6 @@ import weatherlap.sim.run.Simulator;
  * @param comparison of both methods
  * @param jobs of the houses shown, by the {@link FrontSheets#alternatives} to the run
  * @param simulator that made the results
- * @param decision the default rule and the choice for each house shown
  * @param climate the weather
  * @param terms by which the shop rounds its price list
  * @param assumed which tables of assumptions are not as bundled, in words
@@ -51,13 +50,13 @@ import weatherlap.sim.run.Simulator;
  * @param warnings doubtful but usable input
  * @param run what is needed to repeat the run: name and value, to show
  * @param unmeasured what was taken as usual, of houses that a short table gave
+ * @param found on the comparison: sought while what needs none of it is made
  */
 public record CompareReport(
         String name,
         Comparison comparison,
         List<Map<Method, JobParts>> jobs,
         Simulator simulator,
-        Decision decision,
         Assumptions assumptions,
         RainClimate climate,
         Terms terms,
@@ -65,42 +64,36 @@ public record CompareReport(
         SourceNames sources,
         List<String> warnings,
         Map<String, String> run,
-        Optional<SwingStudy> unmeasured) {
+        Optional<SwingStudy> unmeasured,
+        Ahead<Findings> found) {
 
     /**
      * Writes the tables, {@code summary.json} and the workbook on one thread, and meanwhile the appendix, which takes longest, on this and
      * another; the two printed pages and the page on screen on whichever comes free.
      */
     public void write(OutputFolder folder) throws IOException {
-        Optional<SeasonStudy> season = SeasonSection.study(decision, assumptions.scenario(), climate);
         try (TwoThreads threads = new TwoThreads()) {
-            threads.give(() -> writeTables(folder, season));
-            ReportPages pages = new ReportPages(this, season);
+            threads.give(() -> writeTables(folder));
+            ReportPages pages = new ReportPages(this);
             threads.give(() -> folder.write("appendix.pdf", pages.appendix()));
             threads.give(() -> pages.writeUpFront(folder));
             threads.await();
         }
     }
 
-    private void writeTables(OutputFolder folder, Optional<SeasonStudy> season) throws IOException {
+    private void writeTables(OutputFolder folder) throws IOException {
         ResultTable segments = comparison.segments().table();
-        ResultTable rule = RuleTable.of(decision.study());
-        ResultTable seasons = season.map(SeasonTable::of).orElseGet(() -> SeasonTable.of(List.of()));
         ResultTable prices = PriceList.table(comparison.shown(), terms::rounded);
+        ResultTable rule = RuleTable.of(decision().study());
+        Optional<SeasonStudy> season = found.get().season();
+        ResultTable seasons = season.map(SeasonTable::of).orElseGet(() -> SeasonTable.of(List.of()));
         TableWriter.CSV.write(folder, List.of(rule, seasons, prices));
-        folder.write("summary.json", SummaryJson.of(figures(season), segments, season));
+        folder.write("summary.json", SummaryJson.of(figures(), segments, season));
         List<TableCells> sheets = new ArrayList<>(List.of(rule, segments, seasons, prices));
         sheets.addAll(ResultFiles.rows(comparison.shown()));
         TableWriter.workbook(
                         FrontSheets.of(
-                                title(),
-                                inShort(),
-                                figures(season),
-                                ownRecords(),
-                                comparison,
-                                jobs,
-                                assumptions,
-                                terms),
+                                title(), inShort(), figures(), ownRecords(), comparison, jobs, assumptions, terms),
                         workbookLines())
                 .write(folder, sheets);
     }
@@ -109,13 +102,18 @@ public record CompareReport(
     public List<String> lines() {
         Answer answer = comparison.answer();
         List<String> lines = new ArrayList<>();
-        lines.add(new OwnerWords(figures(Optional.empty())).inALine());
+        lines.add(new OwnerWords(figures()).inALine());
         lines.addAll(PlainTable.lines(AnswerText.keyFigures(answer, years())));
         return lines;
     }
 
-    OwnerFigures figures(Optional<SeasonStudy> season) {
-        return OwnerFigures.of(comparison, decision, assumptions, season);
+    /** The default rule and the choice for each house shown. */
+    Decision decision() {
+        return found.get().decision();
+    }
+
+    OwnerFigures figures() {
+        return found.get().figures();
     }
 
     /** Of the shop, on which the level of the leaks rests, in words; empty: on judgement. */
@@ -161,7 +159,7 @@ public record CompareReport(
     }
 
     private List<String> workbookLines() {
-        OwnerWords words = new OwnerWords(figures(Optional.empty()));
+        OwnerWords words = new OwnerWords(figures());
         List<String> lines = new ArrayList<>(List.of(title(), scope(), words.inALine()));
         words.questions(ownRecords()).forEach(question -> lines.add(question.asks() + " " + question.answer()));
         lines.add(

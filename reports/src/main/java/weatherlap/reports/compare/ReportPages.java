@@ -21,6 +21,7 @@ import weatherlap.reports.page.Unprintable;
 import weatherlap.reports.season.PriceSection;
 import weatherlap.reports.season.SeasonSection;
 import weatherlap.reports.unmeasured.UnmeasuredSection;
+import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.run.HouseResult;
 
 /** The owner's report as a page on screen, as two printed pages, and as a printed appendix that holds the rest. */
@@ -32,27 +33,32 @@ final class ReportPages {
     private final List<String> season;
     private final List<Section> rest;
 
-    /** @param season empty where no house has a window */
-    ReportPages(CompareReport report, Optional<SeasonStudy> season) {
+    /** Makes first what needs no findings: they may still be sought. */
+    ReportPages(CompareReport report) {
         this.report = report;
-        this.figures = report.figures(season);
-        this.season = season.map(study ->
-                        SeasonSection.sentences(study, report.assumptions().scenario()))
-                .orElse(List.of());
-        List<Section> sections = new ArrayList<>(List.of(
-                AnswerSection.of(report),
-                EvidenceSection.of(report),
-                SeasonSection.of(season, report.assumptions().scenario()),
-                PriceSection.of(report.comparison().shown(), report.terms()),
-                SegmentsSection.of(report),
-                HousesSection.of(report),
-                MethodSection.of(report),
-                AssumptionsSection.of(report)));
+        Section prices = PriceSection.of(report.comparison().shown(), report.terms());
+        Section segments = SegmentsSection.of(report);
+        Section houses = HousesSection.of(report);
+        Section method = MethodSection.of(report);
+        Section assumptions = AssumptionsSection.of(report);
+        Scenario scenario = report.assumptions().scenario();
+        Optional<SeasonStudy> study = report.found().get().season();
+        figures = report.figures();
+        season = study.map(found -> SeasonSection.sentences(found, scenario)).orElse(List.of());
+        List<Section> sections = new ArrayList<>();
+        sections.add(AnswerSection.of(report));
         report.unmeasured()
-                .ifPresent(study -> sections.add(
-                        1,
-                        UnmeasuredSection.of(study, report.comparison().answer().contrast(), report.years())));
-        this.rest = List.copyOf(sections);
+                .ifPresent(unmeasured -> sections.add(UnmeasuredSection.of(
+                        unmeasured, report.comparison().answer().contrast(), report.years())));
+        sections.addAll(List.of(
+                EvidenceSection.of(report),
+                SeasonSection.of(study, scenario),
+                prices,
+                segments,
+                houses,
+                method,
+                assumptions));
+        rest = List.copyOf(sections);
     }
 
     /** The two printed pages and the page on screen, which begin with the same. */

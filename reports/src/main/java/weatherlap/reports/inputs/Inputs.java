@@ -32,6 +32,7 @@ import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Portfolio;
+import weatherlap.sim.many.Ahead;
 import weatherlap.sim.rain.HourlyWeather;
 import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;

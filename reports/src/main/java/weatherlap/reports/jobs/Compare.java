@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import weatherlap.analysis.choice.Decision;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.tables.Comparison;
 import weatherlap.analysis.unmeasured.SwingStudy;
@@ -20,6 +19,7 @@ import weatherlap.datasets.portfolio.SortedPortfolio;
 import weatherlap.datasets.shortform.ShortPortfolio;
 import weatherlap.datasets.table.Problem;
 import weatherlap.reports.compare.CompareReport;
+import weatherlap.reports.compare.Findings;
 import weatherlap.reports.compare.ResultFiles;
 import weatherlap.reports.compare.ResultFiles.Rows;
 import weatherlap.reports.format.Pdf;
@@ -43,8 +43,10 @@ import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
+import weatherlap.sim.many.Ahead;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.price.JobParts;
+import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.run.JobAlternatives;
 import weatherlap.sim.run.SimulatedHouse;
 import weatherlap.sim.run.Simulator;
@@ -72,8 +74,9 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
     /** @throws BadInput with every problem of the tables, before anything is simulated or written; of a large portfolio, before anything is
      *     put in place */
     public void run(Messages messages) throws IOException {
+        Inputs inputs = inputs();
         Pdf.loadAhead();
-        run(inputs(), messages);
+        run(inputs, messages);
     }
 
     private Optional<Path> large() {
@@ -135,23 +138,21 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
             OutputFolder folder)
             throws IOException {
         Assumptions assumptions = inputs.assumptions().assumptions();
+        RainClimate climate = inputs.rain();
         CompareReport report = new CompareReport(
                 inputs.name(),
                 comparison,
                 jobs,
                 simulator,
-                Decision.of(
-                        comparison.shown(),
-                        assumptions.scenario(),
-                        !inputs.climate().anyBearing()),
                 assumptions,
-                inputs.rain(),
+                climate,
                 inputs.shop().terms(),
                 AssumedWords.of(inputs.assumptions(), paths.assumptions()),
                 TableNames.sources(paths.portfolio(), paths.assumptions()),
                 Stream.concat(inputs.warnings().stream(), warnings.stream()).toList(),
                 shown(paths, inputs),
-                unmeasured);
+                unmeasured,
+                Ahead.of(() -> Findings.of(comparison, assumptions, climate)));
         report.write(folder);
         WriteAssumptions.write(inputs.assumptions(), "assumptions/", folder);
         return report;

@@ -1,2 +1,2 @@
-/** Many things, one after another, on several threads; and the last few of them kept. */
+/** Work on other threads: many things one after another, or one before it is asked for; and the last few values kept. */
 package weatherlap.sim.many;
