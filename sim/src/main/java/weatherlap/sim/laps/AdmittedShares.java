@@ -10,7 +10,7 @@ public final class AdmittedShares {
     /** @param shares 0 to 1, by position of the fault in its table, then by draw; 0 lets nothing in */
     public AdmittedShares(double[][] shares) {
         logs = Arrays.stream(shares)
-                .map(draws -> Arrays.stream(draws).map(Math::log).toArray())
+                .map(draws -> Arrays.stream(draws).map(AdmittedShares::log).toArray())
                 .toArray(double[][]::new);
         highest = Arrays.stream(logs)
                 .mapToDouble(draws -> Arrays.stream(draws).max().orElseThrow())
@@ -26,17 +26,21 @@ public final class AdmittedShares {
     public AdmittedShares with(int fault, double share) {
         double[][] changed = logs.clone();
         double[] changedHighest = highest.clone();
-        changedHighest[fault] = Math.log(share);
+        changedHighest[fault] = log(share);
         changed[fault] = new double[logs[fault].length];
         Arrays.fill(changed[fault], changedHighest[fault]);
         return new AdmittedShares(changed, changedHighest);
+    }
+
+    private static double log(double share) {
+        return Math.log(Math.max(share, Double.MIN_VALUE));
     }
 
     int faults() {
         return logs.length;
     }
 
-    /** By draw; minus infinity where nothing is let in. */
+    /** By draw; that of the smallest number where nothing is let in, so that all are finite. */
     double[] logs(int fault) {
         return logs[fault];
     }

@@ -60,13 +60,18 @@ public final class LeakDraws {
             }
         }
         Arrays.fill(wet, wets, wets + ABREAST - 1, dry);
-        for (int w = 0; w < wets; w += 2) {
-            add(wet[w], wet[w + 1]);
+        for (int w = 0; w < wets; w += ABREAST) {
+            add(damage, sum, wet[w], wet[w + 1], wet[w + 2], wet[w + 3]);
         }
-        finish();
+        finish(damage, sum);
         for (int w = 0; w < wets; w += ABREAST) {
             share(w);
         }
+    }
+
+    /** Drops the paths of openings so far: those to come are like none of them. */
+    public void forget() {
+        causes = null;
     }
 
     private void prepare(int paths, LeakCauses shared) {
@@ -102,15 +107,15 @@ public final class LeakDraws {
         return made;
     }
 
-    private void add(double[] one, double[] two) {
-        for (int d = 0; d < one.length; d++) {
-            damage[d] = damage[d] * (1 - one[d]) * (1 - two[d]);
-            sum[d] = sum[d] + one[d] + two[d];
+    private static void add(double[] none, double[] sum, double[] one, double[] two, double[] three, double[] four) {
+        for (int d = 0; d < none.length; d++) {
+            none[d] = none[d] * (1 - one[d]) * (1 - two[d]) * (1 - three[d]) * (1 - four[d]);
+            sum[d] = sum[d] + one[d] + two[d] + three[d] + four[d];
         }
     }
 
     /** From the chance of none to the chance of any, and from the sum to the weight of each in it. */
-    private void finish() {
+    private static void finish(double[] damage, double[] sum) {
         for (int d = 0; d < damage.length; d++) {
             damage[d] = 1 - damage[d];
             sum[d] = sum[d] > 0 ? damage[d] / sum[d] : 0;
@@ -127,8 +132,9 @@ public final class LeakDraws {
         double ofTwo = 0;
         double ofThree = 0;
         double ofFour = 0;
+        double[] weights = sum;
         for (int d = 0; d < one.length; d++) {
-            double weight = sum[d];
+            double weight = weights[d];
             ofOne += one[d] * weight;
             ofTwo += two[d] * weight;
             ofThree += three[d] * weight;

@@ -49,22 +49,20 @@ final class PathDraws {
         double perNormal = terms.knotsPerNormal();
         double last = LeakTable.lastPosition();
         boolean covered = terms.covered();
+        double[] out = damage;
         double damaged = 0;
         double discounted = 0;
         double mended = 0;
-        for (int d = 0; d < damage.length; d++) {
+        for (int d = 0; d < out.length; d++) {
             double position = first + perLog * logAdmitted[d] + perNormal * normal[d];
-            if (position <= 0) {
-                damage[d] = 0;
-                continue;
-            }
+            position = 0.5 * (position + Math.abs(position)); // or 0, without a branch that nobody foresees
             position = position < last ? position : last;
             int knot = (int) position;
             double share = position - knot;
             int at = knot * LeakTable.COLUMNS;
             double stands = strata[stratum[d]];
             double y = stands * (table[at + LeakTable.HORIZON] + share * table[at + LeakTable.HORIZON + 1]);
-            damage[d] = y;
+            out[d] = y;
             damaged += y;
             discounted += stands * (table[at + LeakTable.DISCOUNTED] + share * table[at + LeakTable.DISCOUNTED + 1]);
             if (covered) {

@@ -13,19 +13,53 @@ import weatherlap.sim.laps.LeakModel.RepairWorth;
  *
  * @param chance [opening][draw]: of damage within the horizon
  * @param contribution [opening][path]: to the mean of the chance
- * @param openingDamageUsd mean of what the family pays for repairs
- * @param damageUsd the same of all openings by draw
- * @param openingWarranted mean of the damages that the shop mends, each at its discount
+ * @param damageUsd by draw: what the family pays for repairs
  * @param warrantyUsd by draw: what the shop pays for repairs
+ * @param means of both
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
 record HouseLeaks(
-        double[][] chance,
-        double[][] contribution,
-        double[] openingDamageUsd,
-        double[] damageUsd,
-        double[] openingWarranted,
-        double[] warrantyUsd) {
+        double[][] chance, double[][] contribution, double[] damageUsd, double[] warrantyUsd, RepairMeans means) {
+
+    /**
+     * Means of the repairs, opening by opening.
+     *
+     * @param damageUsd what the family pays for them
+     * @param warranted damages that the shop mends, each at its discount
+     */
+    @SuppressWarnings("ArrayRecordComponent") // as above
+    record RepairMeans(double[] damageUsd, double[] warranted) {
+        private RepairMeans(int openings) {
+            this(new double[openings], new double[openings]);
+        }
+
+        /** Of those alone; see {@link HouseLeaks#of}. */
+        static RepairMeans of(List<LeakModel> models, double meanRepairUsd, LeakCauses causes, LeakDraws scratch) {
+            RepairMeans means = new RepairMeans(models.size());
+            for (int o = 0; o < models.size(); o++) {
+                LeakModel model = models.get(o);
+                model.run(causes, scratch);
+                means.set(o, scratch, model.repairWorth(scratch), meanRepairUsd);
+            }
+            return means;
+        }
+
+        private void set(int opening, LeakDraws drawn, RepairWorth worth, double meanRepairUsd) {
+            double mean = Summary.mean(drawn.damage());
+            damageUsd[opening] = mean * worth.family() * meanRepairUsd;
+            warranted[opening] = mean * worth.shop();
+        }
+
+        /** Mean damages that the shop mends at all openings. */
+        double allWarranted() {
+            return Sum.of(warranted);
+        }
+
+        /** Mean of what the family pays for repairs at all openings. */
+        double allDamageUsd() {
+            return Sum.of(damageUsd);
+        }
+    }
 
     /**
      * @param models in the order of the openings
@@ -39,41 +73,30 @@ record HouseLeaks(
         HouseLeaks leaks = new HouseLeaks(
                 new double[openings][],
                 new double[openings][],
-                new double[openings],
                 new double[draws],
-                new double[openings],
-                new double[draws]);
+                new double[draws],
+                new RepairMeans(openings));
         for (int o = 0; o < openings; o++) {
             LeakModel model = models.get(o);
             model.run(causes, scratch);
+            RepairWorth worth = model.repairWorth(scratch);
             leaks.chance[o] = scratch.damage().clone();
             leaks.contribution[o] =
                     Arrays.copyOf(scratch.contribution(), model.paths().size());
-            leaks.add(o, model.repairWorth(scratch), repairUsd, meanRepairUsd);
+            leaks.means.set(o, scratch, worth, meanRepairUsd);
+            leaks.pay(leaks.chance[o], repairUsd, worth.family(), worth.shop());
         }
         return leaks;
     }
 
-    private void add(int opening, RepairWorth worth, double[] repairUsd, double meanRepairUsd) {
-        double[] own = chance[opening];
-        for (int d = 0; d < own.length; d++) {
-            double usd = own[d] * repairUsd[d];
-            damageUsd[d] += usd * worth.family();
-            warrantyUsd[d] += usd * worth.shop();
+    private void pay(double[] chance, double[] repairUsd, double family, double shop) {
+        double[] damage = damageUsd;
+        double[] warranty = warrantyUsd;
+        for (int d = 0; d < damage.length; d++) {
+            double usd = chance[d] * repairUsd[d];
+            damage[d] += usd * family;
+            warranty[d] += usd * shop;
         }
-        double mean = Summary.mean(own);
-        openingDamageUsd[opening] = mean * worth.family() * meanRepairUsd;
-        openingWarranted[opening] = mean * worth.shop();
-    }
-
-    /** Mean damages that the shop mends at all openings. */
-    double warranted() {
-        return Sum.of(openingWarranted);
-    }
-
-    /** Mean of what the family pays for repairs at all openings. */
-    double meanDamageUsd() {
-        return Sum.of(openingDamageUsd);
     }
 
     /** Chance of damage at any opening, by draw: 1 − ∏(1 − P_o). */

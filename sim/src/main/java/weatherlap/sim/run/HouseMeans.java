@@ -145,8 +145,9 @@ public final class HouseMeans {
         Map<Method, Mean> means = new EnumMap<>(Method.class);
         for (Method method : contrast.both()) {
             HouseLeaks leak = HouseLeaks.of(models.get(method), repairUsd, repair.mean(), causes, scratch);
-            double damageUsd = leak.meanDamageUsd();
-            double priceUsd = pricing.priceUsd(work.get(method).expectedCost(leak.warranted() * repair.mean()));
+            double damageUsd = leak.means().allDamageUsd();
+            double priceUsd =
+                    pricing.priceUsd(work.get(method).expectedCost(leak.means().allWarranted() * repair.mean()));
             double glassUsd = shape.get(method).glassLostFt2() * glassUsdPerFt2;
             means.put(method, new Mean(priceUsd + damageUsd + glassUsd, Summary.mean(leak.any())));
         }

@@ -20,6 +20,7 @@ import weatherlap.sim.method.Method;
 import weatherlap.sim.price.CrewRate;
 import weatherlap.sim.price.JobParts;
 import weatherlap.sim.quantity.HouseQuantities;
+import weatherlap.sim.run.HouseLeaks.RepairMeans;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 import weatherlap.sim.work.OpeningWork;
 import weatherlap.sim.work.WorkTakeoff;
@@ -141,18 +142,16 @@ public final class JobAlternatives {
         List<List<LeakModel>> models = Each.of(
                 takeoffs.get(0).openings(),
                 opening -> LeakModel.each(opening.opening(), methods, opening.exposure(), laps));
+        LeakDraws draws = scratch.get();
+        draws.forget();
         Map<Method, JobParts.Repairs> repairs = new EnumMap<>(Method.class);
         for (int m = 0; m < methods.size(); m++) {
             int method = m;
-            HouseLeaks leaks = HouseLeaks.of(
-                    Each.of(models, opening -> opening.get(method)),
-                    world.repairUsd(),
-                    world.meanRepairUsd(),
-                    causes,
-                    scratch.get());
+            RepairMeans means = RepairMeans.of(
+                    Each.of(models, opening -> opening.get(method)), world.meanRepairUsd(), causes, draws);
             repairs.put(
                     methods.get(m),
-                    new JobParts.Repairs(years, leaks.warranted() * world.meanRepairUsd(), leaks.meanDamageUsd()));
+                    new JobParts.Repairs(years, means.allWarranted() * world.meanRepairUsd(), means.allDamageUsd()));
         }
         return repairs;
     }

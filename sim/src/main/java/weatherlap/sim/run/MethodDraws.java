@@ -62,7 +62,7 @@ record MethodDraws(
         double[] labourMinutes = labour(weights, openingMinutes, world, causes);
         double[] materialUsd = material(weights, world);
         Pricing pricing = Pricing.of(scenario);
-        JobCost expected = takeoff.work().expectedCost(leaks.warranted() * world.meanRepairUsd());
+        JobCost expected = takeoff.work().expectedCost(leaks.means().allWarranted() * world.meanRepairUsd());
         double priceUsd = pricing.priceUsd(expected);
         double[] costUsd = new double[world.draws()];
         for (int d = 0; d < costUsd.length; d++) {
@@ -83,9 +83,9 @@ record MethodDraws(
                 openingUsd,
                 leaks.chance(),
                 leaks.contribution(),
-                leaks.openingDamageUsd(),
+                leaks.means().damageUsd(),
                 leaks.damageUsd(),
-                leaks.openingWarranted(),
+                leaks.means().warranted(),
                 pricing,
                 expected,
                 priceUsd,
