@@ -9,23 +9,44 @@ import weatherlap.sim.run.PlanParts.Way;
 
 /** One way of doing the first openings of a wall: those before the last, which many ways share, and the last. */
 final class FirstOpenings {
-    /** No opening at all. */
-    static final FirstOpenings NONE = new FirstOpenings(null, null, 0, new BitSet(), 0, 0, 0);
-
     /** Of so many openings what stays dry is worked out once for all that begin with them: 3⁶ ways at most, 1.5 MB at 256 draws. */
     private static final int SHARED = 6;
+
+    /** Siding panels that are taken down; with those of one more opening, which many ways ask for in turn, they are joined once. */
+    private static final class Panels {
+        private final BitSet down;
+        private final int count;
+        private BitSet siding;
+        private Panels joined;
+
+        Panels(BitSet down) {
+            this.down = down;
+            count = down.cardinality();
+        }
+
+        Panels with(BitSet more) {
+            if (siding != more) {
+                BitSet both = new BitSet();
+                both.or(down);
+                both.or(more);
+                siding = more;
+                joined = new Panels(both);
+            }
+            return joined;
+        }
+    }
 
     private final FirstOpenings before;
     private final Way last;
     private final int methods;
-    private final BitSet panels;
+    private final Panels panels;
     private final double ownUsd;
     private final int openings;
     private final int sidings;
     private double[] dry;
 
     private FirstOpenings(
-            FirstOpenings before, Way last, int methods, BitSet panels, double ownUsd, int openings, int sidings) {
+            FirstOpenings before, Way last, int methods, Panels panels, double ownUsd, int openings, int sidings) {
         this.before = before;
         this.last = last;
         this.methods = methods;
@@ -33,6 +54,11 @@ final class FirstOpenings {
         this.ownUsd = ownUsd;
         this.openings = openings;
         this.sidings = sidings;
+    }
+
+    /** No opening at all. */
+    static FirstOpenings none() {
+        return new FirstOpenings(null, null, 0, new Panels(new BitSet()), 0, 0, 0);
     }
 
     /**
@@ -46,17 +72,10 @@ final class FirstOpenings {
                 this,
                 way,
                 methods | 1 << way.method().ordinal(),
-                takesDown ? both(panels, siding) : panels,
+                takesDown ? panels.with(siding) : panels,
                 ownUsd + way.horizonUsd(),
                 openings + 1,
                 sidings + (takesDown ? 1 : 0));
-    }
-
-    private static BitSet both(BitSet some, BitSet more) {
-        BitSet both = new BitSet(Math.max(some.length(), more.length()));
-        both.or(some);
-        both.or(more);
-        return both;
     }
 
     /** Set of the methods used. */
@@ -71,7 +90,7 @@ final class FirstOpenings {
 
     /** In the order of the openings. */
     List<Way> ways() {
-        return List.copyOf(waysAfter(NONE.openings));
+        return List.copyOf(waysAfter(0));
     }
 
     private Deque<Way> waysAfter(int opening) {
@@ -84,7 +103,7 @@ final class FirstOpenings {
 
     /** Horizon cost without what the house bears once, USD, were they all that the wall has. */
     double usd(Wall wall) {
-        return ownUsd + PlanCost.sharedUsd(wall, methods, panels);
+        return ownUsd + PlanCost.sharedUsd(wall, methods, panels.count);
     }
 
     /** By draw: chance that they all stay dry, multiplied in their order; not to be changed. One opening or more. */
@@ -96,8 +115,7 @@ final class FirstOpenings {
             return product();
         }
         if (dry == null) {
-            dry = before.dry().clone();
-            PlanCost.times(dry, last.dry());
+            dry = PlanCost.product(before.dry(), last.dry());
         }
         return dry;
     }
@@ -107,8 +125,9 @@ final class FirstOpenings {
         while (shared.openings > SHARED) {
             shared = shared.before;
         }
-        double[] product = shared.dry().clone();
-        waysAfter(SHARED).forEach(way -> PlanCost.times(product, way.dry()));
+        Deque<Way> ways = waysAfter(SHARED);
+        double[] product = PlanCost.product(shared.dry(), ways.removeFirst().dry());
+        ways.forEach(way -> PlanCost.times(product, way.dry()));
         return product;
     }
 }

@@ -43,8 +43,8 @@ final class LeastRisk {
         for (Way way : open.subList(1, open.size())) {
             double[] dry = way.dry();
             for (int d = 0; d < draws; d++) {
-                low[d] = Math.min(low[d], dry[d]);
-                high[d] = Math.max(high[d], dry[d]);
+                low[d] = dry[d] < low[d] ? dry[d] : low[d];
+                high[d] = dry[d] > high[d] ? dry[d] : high[d];
             }
         }
         lows[opening] = low;
@@ -98,8 +98,8 @@ final class LeastRisk {
         double[][] products = new double[bounds.length][];
         double[] product = PlanCost.ones(draws);
         for (int o = bounds.length - 1; o >= 0; o--) {
-            products[o] = product.clone();
-            PlanCost.times(product, bounds[o]);
+            products[o] = product;
+            product = PlanCost.product(product, bounds[o]);
         }
         return products;
     }

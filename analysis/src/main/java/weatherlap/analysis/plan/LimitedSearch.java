@@ -248,8 +248,7 @@ final class LimitedSearch {
                         cutOffUsd = Math.min(cutOffUsd, bound);
                         continue;
                     }
-                    double[] next = dry.clone();
-                    PlanCost.times(next, option.dry());
+                    double[] next = PlanCost.product(dry, option.dry());
                     if (PlanSearch.mean(next) >= leastDry) {
                         chosen[wall] = option.option();
                         look(wall + 1, spent + option.usd(), log + option.log(), next);

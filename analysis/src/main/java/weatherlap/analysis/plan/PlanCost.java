@@ -48,12 +48,12 @@ final class PlanCost {
                 panels.or(part.panels());
             }
         }
-        return price + sharedUsd(wall, PlanParts.mask(Set.copyOf(methods)), panels);
+        return price + sharedUsd(wall, PlanParts.mask(Set.copyOf(methods)), panels.cardinality());
     }
 
-    /** Part of the price that the openings of a wall share. */
-    static double sharedUsd(Wall wall, int methods, BitSet panels) {
-        return wall.fixedUsd()[methods] + panels.cardinality() * wall.perPanelUsd()[methods];
+    /** Part of the price that the openings of a wall share, so many panels taken down for them. */
+    static double sharedUsd(Wall wall, int methods, int panels) {
+        return wall.fixedUsd()[methods] + panels * wall.perPanelUsd()[methods];
     }
 
     /** 1 − mean over the draws of the product of what stays dry: openings share causes. */
@@ -75,6 +75,14 @@ final class PlanCost {
         for (int d = 0; d < product.length; d++) {
             product[d] *= factor[d];
         }
+    }
+
+    static double[] product(double[] one, double[] other) {
+        double[] product = new double[one.length];
+        for (int d = 0; d < product.length; d++) {
+            product[d] = one[d] * other[d];
+        }
+        return product;
     }
 
     /** Over the draws: four sums abreast, none of which waits for another. */

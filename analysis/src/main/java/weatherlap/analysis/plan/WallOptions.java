@@ -1,6 +1,7 @@
 package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -22,14 +23,14 @@ final class WallOptions {
     private static final int MOST_KEPT = 64;
     private static final int MOST_KEPT_IN_ALL = MOST_KEPT * MOST_KEPT;
 
-    private final List<WallOption> options;
+    private final WallOption[] options;
     /** [set of methods]: the cheapest that uses exactly these; null where there is none. */
     private final WallOption[] cheapest = new WallOption[1 << Method.values().length];
 
     private final double leastUsd;
 
     /** @param boundUsd that no way of doing the wall costs less than, where the options are not all; else not asked */
-    private WallOptions(List<WallOption> options, boolean all, double boundUsd) {
+    private WallOptions(WallOption[] options, boolean all, double boundUsd) {
         this.options = options;
         for (WallOption option : options) {
             WallOption best = cheapest[option.methods()];
@@ -42,29 +43,30 @@ final class WallOptions {
 
     /** @param open in the order of the wall's openings */
     static WallOptions of(Wall wall, List<OpenMethods> open) {
-        List<FirstOpenings> firsts = List.of(FirstOpenings.NONE);
+        FirstOpenings[] firsts = {FirstOpenings.none()};
         boolean exact = wall.openings().size() <= MOST_EXACT;
         double least = 0;
         for (int o = 0; o < wall.openings().size(); o++) {
             Part part = wall.openings().get(o);
-            List<Way> ways = open.get(o).ways(part);
-            List<FirstOpenings> longer = new ArrayList<>(firsts.size() * ways.size());
+            Way[] ways = open.get(o).ways(part).toArray(Way[]::new);
+            FirstOpenings[] longer = new FirstOpenings[firsts.length * ways.length];
+            int count = 0;
             for (FirstOpenings first : firsts) {
                 for (Way way : ways) {
-                    longer.add(first.with(way, part.panels()));
+                    longer[count++] = first.with(way, part.panels());
                 }
             }
             firsts = exact ? longer : kept(wall, longer);
             least += leastUsd(ways);
         }
-        List<WallOption> options = new ArrayList<>(firsts.size());
-        for (FirstOpenings all : firsts) {
-            options.add(new WallOption(all, all.usd(wall)));
+        WallOption[] options = new WallOption[firsts.length];
+        for (int i = 0; i < options.length; i++) {
+            options[i] = new WallOption(firsts[i], firsts[i].usd(wall));
         }
         return new WallOptions(options, exact, least);
     }
 
-    private static double leastUsd(List<Way> ways) {
+    private static double leastUsd(Way[] ways) {
         double least = Double.POSITIVE_INFINITY;
         for (Way way : ways) {
             least = Math.min(least, way.horizonUsd());
@@ -104,15 +106,15 @@ final class WallOptions {
         return cheap;
     }
 
-    private static List<FirstOpenings> kept(Wall wall, List<FirstOpenings> firsts) {
+    private static FirstOpenings[] kept(Wall wall, FirstOpenings[] firsts) {
         record Priced(FirstOpenings openings, double usd) {}
-        Stream<FirstOpenings> sorted = firsts.stream()
+        Stream<FirstOpenings> sorted = Arrays.stream(firsts)
                 .map(first -> new Priced(first, first.usd(wall)))
                 .sorted(Comparator.comparingDouble(Priced::usd))
                 .map(Priced::openings);
         int counts = wall.openings().size() + 1;
         int most = Math.max(1, Math.min(MOST_KEPT, MOST_KEPT_IN_ALL / counts));
         int[] seen = new int[counts];
-        return sorted.filter(first -> seen[first.sidings()]++ < most).toList();
+        return sorted.filter(first -> seen[first.sidings()]++ < most).toArray(FirstOpenings[]::new);
     }
 }

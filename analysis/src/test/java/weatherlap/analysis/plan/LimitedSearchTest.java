@@ -144,6 +144,6 @@ class LimitedSearchTest {
     }
 
     private static WallOption option(Method method, double usd, double... dry) {
-        return new WallOption(FirstOpenings.NONE.with(new Way(method, usd, 0, 0, dry, List.of()), new BitSet()), usd);
+        return new WallOption(FirstOpenings.none().with(new Way(method, usd, 0, 0, dry, List.of()), new BitSet()), usd);
     }
 }
