@@ -60,8 +60,8 @@ public final class LeakDraws {
             }
         }
         Arrays.fill(wet, wets, wets + ABREAST - 1, dry);
-        for (int w = 0; w < wets; w += ABREAST) {
-            add(damage, sum, wet[w], wet[w + 1], wet[w + 2], wet[w + 3]);
+        for (int w = 0; w < wets; w += 2) {
+            add(damage, sum, wet[w], wet[w + 1]);
         }
         finish(damage, sum);
         for (int w = 0; w < wets; w += ABREAST) {
@@ -107,10 +107,10 @@ public final class LeakDraws {
         return made;
     }
 
-    private static void add(double[] none, double[] sum, double[] one, double[] two, double[] three, double[] four) {
+    private static void add(double[] none, double[] sum, double[] one, double[] two) {
         for (int d = 0; d < none.length; d++) {
-            none[d] = none[d] * (1 - one[d]) * (1 - two[d]) * (1 - three[d]) * (1 - four[d]);
-            sum[d] = sum[d] + one[d] + two[d] + three[d] + four[d];
+            none[d] = none[d] * (1 - one[d]) * (1 - two[d]);
+            sum[d] = sum[d] + one[d] + two[d];
         }
     }
 
