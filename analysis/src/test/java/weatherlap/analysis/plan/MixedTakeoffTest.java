@@ -57,7 +57,9 @@ class MixedTakeoffTest {
                                 .toList());
                 assertThat(mixed.rooms()).hasSameSizeAs(takeoff.rooms());
                 assertThat(mixed.work().crewDays()).isEqualTo(takeoff.work().crewDays());
-                assertThat(mixed.work().materials()).isEqualTo(takeoff.work().materials());
+                assertThat(mixed.work().materials())
+                        .usingRecursiveFieldByFieldElementComparator()
+                        .isEqualTo(takeoff.work().materials());
                 assertThat(mixed.work().labour().value())
                         .isEqualTo(takeoff.work().labour().value());
                 assertThat(mixed.work().material().value())

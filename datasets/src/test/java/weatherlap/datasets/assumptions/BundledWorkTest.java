@@ -160,7 +160,7 @@ class BundledWorkTest {
                 .filter(line -> line.item().id().equals("foam"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(1 / foam.inPackages(foam.openings().get(0))).isBetween(3.0, 5.0);
+        assertThat(1 / foam.inPackages(foam.openings()[0])).isBetween(3.0, 5.0);
         double screws = ten.openings().get(0).lines().stream()
                 .filter(line -> line.step().id().equals("ff_screws"))
                 .findFirst()

@@ -62,10 +62,14 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
 
     private static CodeReview of(List<OpeningGeometry> openings, List<RoomReview> asked, boolean relief) {
         List<RoomChange> rooms = new ArrayList<>();
-        asked.forEach(room -> rooms.addAll(room.changes(openings, relief)));
+        for (RoomReview room : asked) {
+            rooms.addAll(room.changes(openings, relief));
+        }
         List<List<CodeChange>> byOpening = Each.of(openings, opening -> new ArrayList<>());
         for (RoomChange room : rooms) {
-            room.bearers().forEach(bearer -> byOpening.get(bearer).add(room.change()));
+            for (int bearer : room.bearers()) {
+                byOpening.get(bearer).add(room.change());
+            }
         }
         for (int o = 0; o < openings.size(); o++) {
             byOpening.get(o).addAll(ResidentialCode.ofWindow(openings.get(o)));

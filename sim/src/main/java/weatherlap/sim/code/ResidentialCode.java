@@ -52,9 +52,9 @@ public final class ResidentialCode {
         Unit today = Unit.today(geometry);
         Unit after = Unit.after(geometry);
         List<CodeChange> changes = new ArrayList<>();
-        change(safetyGlazing(today), safetyGlazing(after)).ifPresent(changes::add);
-        change(roomGlazing(opening, today), roomGlazing(opening, after)).ifPresent(changes::add);
-        change(fall(opening, today), fall(opening, after)).ifPresent(changes::add);
+        add(changes, safetyGlazing(today), safetyGlazing(after));
+        add(changes, roomGlazing(opening, today), roomGlazing(opening, after));
+        add(changes, fall(opening, today), fall(opening, after));
         return changes;
     }
 
@@ -202,7 +202,9 @@ public final class ResidentialCode {
     }
 
     /** Whether a rule applies hangs on the opening alone, so that it has both or neither. */
-    private static Optional<CodeChange> change(Optional<CodeCheck> before, Optional<CodeCheck> after) {
-        return before.flatMap(b -> after.map(a -> new CodeChange(b, a, false)));
+    private static void add(List<CodeChange> changes, Optional<CodeCheck> before, Optional<CodeCheck> after) {
+        if (before.isPresent() && after.isPresent()) {
+            changes.add(new CodeChange(before.get(), after.get(), false));
+        }
     }
 }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import weatherlap.sim.Each;
 import weatherlap.sim.Sum;
 import weatherlap.sim.code.ResidentialCode.Unit;
@@ -119,8 +118,16 @@ public record RoomReview(List<Integer> openings, int wayOut) {
         }
         double floor = floorFt2.getAsDouble();
         return List.of(
-                change(room, unit -> unit.glass().glassFt2(), glass -> ResidentialCode.light(glass, floor)),
-                change(room, Unit::clearFt2, open -> ResidentialCode.ventilation(open, floor)));
+                new CodeChange(
+                        ResidentialCode.light(Sum.of(room, one -> one.existing().glassFt2()), floor),
+                        ResidentialCode.light(Sum.of(room, one -> one.replaced().glassFt2()), floor),
+                        false),
+                new CodeChange(
+                        ResidentialCode.ventilation(
+                                Sum.of(room, one -> Unit.today(one).clearFt2()), floor),
+                        ResidentialCode.ventilation(
+                                Sum.of(room, one -> Unit.after(one).clearFt2()), floor),
+                        false));
     }
 
     /** As the first window says that says it. */
@@ -131,12 +138,5 @@ public record RoomReview(List<Integer> openings, int wayOut) {
             }
         }
         return OptionalDouble.empty();
-    }
-
-    private static CodeChange change(
-            List<OpeningGeometry> room, ToDoubleFunction<Unit> area, Function<Double, CodeCheck> rule) {
-        double today = Sum.of(room, geometry -> area.applyAsDouble(Unit.today(geometry)));
-        double after = Sum.of(room, geometry -> area.applyAsDouble(Unit.after(geometry)));
-        return new CodeChange(rule.apply(today), rule.apply(after), false);
     }
 }

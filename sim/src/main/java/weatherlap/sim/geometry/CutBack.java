@@ -3,11 +3,9 @@ package weatherlap.sim.geometry;
 import java.util.List;
 import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
-import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Opening;
-import weatherlap.sim.method.Method;
 
 /**
  * What a flanged unit, which stands deeper in the wall than the old one, takes off the interior returns.
@@ -31,10 +29,9 @@ public record CutBack(double cutIn, double depthLeftIn, int layers, double sawDe
         pieces = List.copyOf(pieces);
     }
 
-    static CutBack of(Opening opening, Method method, Assumptions assumptions) {
-        Scenario scenario = assumptions.scenario();
+    /** @param frameDepthIn of the new unit, outside to inside, in. */
+    static CutBack of(Opening opening, double frameDepthIn, Scenario scenario) {
         double cutIn = opening.inside().setbackIn().orElse(scenario.value(Scalar.SETBACK_IN));
-        double frameDepthIn = assumptions.sightline(method, opening).depthIn();
         double depthLeftIn = returnDepthIn(
                 scenario.value(Scalar.WALL_DEPTH_IN), frameDepthIn, scenario.value(Scalar.FLANGE_SETBACK_IN));
         List<Cut> pieces = cutIn > 0 ? pieces(opening) : List.of();

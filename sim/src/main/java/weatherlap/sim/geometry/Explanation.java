@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
-import weatherlap.sim.assumptions.Product;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.Sightline;
@@ -31,23 +30,26 @@ public final class Explanation {
     private final Amount unitHeight;
 
     private Explanation(
-            OpeningGeometry geometry, Assumptions assumptions, Glass glass, ClearOpening clear, Product product) {
+            OpeningGeometry geometry, Assumptions assumptions, Glass glass, ClearOpening clear, boolean existing) {
         this.scenario = assumptions.scenario();
         this.opening = geometry.opening();
         this.glass = glass;
         this.clear = clear;
-        boolean existing = product == Product.EXISTING;
         this.unit = existing ? "old unit" : "new unit";
         this.operation = existing ? opening.operation() : opening.newOperation();
         Sightline old = assumptions.existingSightline(opening);
-        this.row = existing ? old : assumptions.sightline(product, assumptions.newUnitMaterial(), operation);
+        this.row = existing ? old : geometry.order().sightline();
         if (existing) {
             this.unitWidth = OrderAmounts.cell(
                     Amount.given("frame width", opening.frame().widthIn(), "in."), opening.units(), scenario);
             this.unitHeight = Amount.given("frame height", opening.frame().heightIn(), "in.");
         } else {
             OrderAmounts order = OrderAmounts.of(
-                    opening, geometry.method(), assumptions, geometry.order().squareness());
+                    opening,
+                    geometry.method(),
+                    row,
+                    assumptions,
+                    geometry.order().squareness());
             this.unitWidth = order.width();
             this.unitHeight = order.height();
         }
@@ -55,13 +57,12 @@ public final class Explanation {
 
     /** Of the unit that stands. */
     public static Explanation existing(OpeningGeometry geometry, Assumptions assumptions) {
-        return new Explanation(geometry, assumptions, geometry.existing(), geometry.existingClear(), Product.EXISTING);
+        return new Explanation(geometry, assumptions, geometry.existing(), geometry.existingClear(), true);
     }
 
     /** Of the unit that the method puts in. */
     public static Explanation replaced(OpeningGeometry geometry, Assumptions assumptions) {
-        return new Explanation(
-                geometry, assumptions, geometry.replaced(), geometry.clear(), Product.of(geometry.method()));
+        return new Explanation(geometry, assumptions, geometry.replaced(), geometry.clear(), false);
     }
 
     /** Glass that one method loses against the unit that stands, ft². */

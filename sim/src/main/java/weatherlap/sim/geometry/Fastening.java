@@ -1,7 +1,6 @@
 package weatherlap.sim.geometry;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -10,6 +9,9 @@ import java.util.List;
  * head and sill, with a look at the reveal before every other hole is filled (common practice, no source).
  */
 public final class Fastening {
+    private static final Turn[] TURNS = Turn.values();
+    private static final Side[] SIDES = Side.values();
+
     private Fastening() {}
 
     /** Side of a unit that a screw stands at. */
@@ -45,23 +47,22 @@ public final class Fastening {
     /** Every screw of a flanged unit, in the order they are driven. */
     static List<Fastener> around(double widthIn, double heightIn, double spacingIn, double edgeIn) {
         List<Fastener> screws = new ArrayList<>();
-        for (Side side : Side.values()) {
-            boolean upright = side == Side.LEFT || side == Side.RIGHT;
-            double sideIn = upright ? heightIn : widthIn;
-            int count = count(sideIn, spacingIn, edgeIn);
-            for (int k = 0; k < count; k++) {
-                double along = count == 1 ? sideIn / 2 : edgeIn + k * (sideIn - 2 * edgeIn) / (count - 1);
-                double xIn = upright ? (side == Side.LEFT ? 0 : widthIn) : along;
-                double yIn = upright ? along : (side == Side.SILL ? 0 : heightIn);
-                screws.add(new Fastener(1, turn(upright, k, count), side, xIn, yIn));
+        for (Turn turn : TURNS) {
+            for (Side side : SIDES) {
+                boolean upright = side == Side.LEFT || side == Side.RIGHT;
+                double sideIn = upright ? heightIn : widthIn;
+                int count = count(sideIn, spacingIn, edgeIn);
+                for (int k = 0; k < count; k++) {
+                    if (turn(upright, k, count) == turn) {
+                        double along = count == 1 ? sideIn / 2 : edgeIn + k * (sideIn - 2 * edgeIn) / (count - 1);
+                        double xIn = upright ? (side == Side.LEFT ? 0 : widthIn) : along;
+                        double yIn = upright ? along : (side == Side.SILL ? 0 : heightIn);
+                        screws.add(new Fastener(screws.size() + 1, turn, side, xIn, yIn));
+                    }
+                }
             }
         }
-        screws.sort(Comparator.comparing(Fastener::turn));
-        List<Fastener> numbered = new ArrayList<>();
-        for (Fastener screw : screws) {
-            numbered.add(new Fastener(numbered.size() + 1, screw.turn(), screw.side(), screw.xIn(), screw.yIn()));
-        }
-        return List.copyOf(numbered);
+        return List.copyOf(screws);
     }
 
     private static Turn turn(boolean upright, int k, int count) {

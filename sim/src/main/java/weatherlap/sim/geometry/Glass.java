@@ -49,7 +49,6 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces, double gla
     }
 
     private static Glass inRoughOpening(Opening opening, OrderSize order, Assumptions assumptions) {
-        Sightline sightline = assumptions.sightline(order.method(), opening);
         double gapIn = assumptions.scenario().value(Scalar.ROUGH_GAP_IN);
         Rect hole = new Rect(
                 -gapIn / 2,
@@ -59,35 +58,36 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces, double gla
         Rect assembly = hole.centred(order.overallWidthIn(), order.heightIn());
         Tiling tiling = new Tiling();
         tiling.ring(Part.GAP, hole, assembly);
-        return assemble(hole, mulled(assembly, opening, assumptions), sightline, opening.newOperation(), tiling);
+        return assemble(
+                hole, mulled(assembly, opening, assumptions), order.sightline(), opening.newOperation(), tiling);
     }
 
     private static Glass insideOldFrame(Opening opening, OrderSize order, Assumptions assumptions) {
         Sightline old = assumptions.existingSightline(opening);
-        Sightline sightline = assumptions.sightline(order.method(), opening);
         Rect frame = frame(opening);
         Mulled cells = mulled(frame, opening, assumptions);
         Tiling tiling = new Tiling();
         tiling.add(Part.OLD_FRAME, cells.posts());
-        List<Lites> units = new ArrayList<>();
+        List<Rect> units = new ArrayList<>();
         for (Rect cell : cells.cells()) {
             Rect inside = cell.inset(old.jambIn(), old.headIn(), old.sillIn());
             tiling.ring(Part.OLD_FRAME, cell, inside);
             Rect unit = inside.centred(order.widthIn(), order.heightIn());
             tiling.ring(Part.GAP, inside, unit);
-            units.add(Lites.of(unit, sightline, opening.newOperation()));
+            units.add(unit);
         }
-        return with(frame, units, tiling);
+        return with(frame, units, order.sightline(), opening.newOperation(), tiling);
     }
 
     private static Glass assemble(Rect hole, Mulled mulled, Sightline sightline, Operation operation, Tiling tiling) {
         tiling.add(Part.MULL_POST, mulled.posts());
-        return with(hole, Each.of(mulled.cells(), cell -> Lites.of(cell, sightline, operation)), tiling);
+        return with(hole, mulled.cells(), sightline, operation, tiling);
     }
 
-    private static Glass with(Rect hole, List<Lites> units, Tiling tiling) {
-        units.forEach(unit -> tiling.add(unit.pieces()));
-        return new Glass(hole, units, tiling.pieces(), areaIn2(tiling.pieces(), Part.GLASS));
+    private static Glass with(Rect hole, List<Rect> units, Sightline sightline, Operation operation, Tiling tiling) {
+        List<Lites> lites = Each.of(units, unit -> Lites.of(unit, sightline, operation, tiling));
+        List<Piece> pieces = tiling.pieces();
+        return new Glass(hole, lites, pieces, areaIn2(pieces, Part.GLASS));
     }
 
     private static Mulled mulled(Rect whole, Opening opening, Assumptions assumptions) {

@@ -22,30 +22,28 @@ import weatherlap.sim.house.Operation;
  * @param inside of the frame, where the sashes stand
  * @param sashes outlines, the outer one first: upper before lower, left before right; those of a sliding pair overlap
  * @param lites visible glass, in the order of the sashes
- * @param pieces cover the unit once
  */
-public record Lites(Rect unit, Rect inside, List<Rect> sashes, List<Rect> lites, List<Piece> pieces) {
+public record Lites(Rect unit, Rect inside, List<Rect> sashes, List<Rect> lites) {
     public Lites {
         sashes = List.copyOf(sashes);
         lites = List.copyOf(lites);
-        pieces = List.copyOf(pieces);
     }
 
-    static Lites of(Rect unit, Sightline sightline, Operation operation) {
+    /** @param tiling gets the pieces that cover the unit once */
+    static Lites of(Rect unit, Sightline sightline, Operation operation, Tiling tiling) {
         Rect inside = unit.inset(sightline.jambIn(), sightline.headIn(), sightline.sillIn());
-        Tiling tiling = new Tiling();
         tiling.ring(Part.FRAME, unit, inside);
         Rect daylight = inside.inset(sightline.stileIn(), sightline.topRailIn(), sightline.bottomRailIn());
         List<Rect> meeting = meetingRail(daylight, sightline, operation);
         List<Rect> lites = lites(daylight, meeting, operation);
         if (Each.any(lites, Rect::isEmpty)) {
             tiling.add(Part.SASH, inside);
-            return new Lites(unit, inside, List.of(), List.of(), tiling.pieces());
+            return new Lites(unit, inside, List.of(), List.of());
         }
         tiling.ring(Part.SASH, inside, daylight);
         tiling.add(Part.SASH, meeting);
         tiling.add(Part.GLASS, lites);
-        return new Lites(unit, inside, sashes(inside, meeting, operation), lites, tiling.pieces());
+        return new Lites(unit, inside, sashes(inside, meeting, operation), lites);
     }
 
     /** Lites that an operation divides a unit into. */

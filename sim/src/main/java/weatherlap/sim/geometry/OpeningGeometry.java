@@ -73,8 +73,8 @@ public record OpeningGeometry(
             int storey,
             Assumptions assumptions) {
         Scenario scenario = assumptions.scenario();
-        Sightline sightline = assumptions.sightline(method, opening);
         OrderSize order = OrderSize.of(opening, method, assumptions);
+        Sightline sightline = order.sightline();
         Glass replaced = Glass.replaced(opening, order, assumptions);
         Lites unit = replaced.units().get(0);
         ClearOpening clear = ClearOpening.of(unit, sightline, opening.newOperation(), scenario);
@@ -87,8 +87,9 @@ public record OpeningGeometry(
                 : List.of();
         Flashing flashing = method.hasFlange() ? flashing(order, scenario) : Flashing.NONE;
         Capping capping = method.isCapped() ? capping(opening, scenario) : Capping.NONE;
-        Optional<CutBack> cutBack =
-                method.cutsReturns() ? Optional.of(CutBack.of(opening, method, assumptions)) : Optional.empty();
+        Optional<CutBack> cutBack = method.cutsReturns()
+                ? Optional.of(CutBack.of(opening, sightline.depthIn(), scenario))
+                : Optional.empty();
         return new OpeningGeometry(
                 opening,
                 method,

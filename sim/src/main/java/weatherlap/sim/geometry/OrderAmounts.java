@@ -21,8 +21,9 @@ import weatherlap.sim.method.Method;
  * @param height to order
  */
 record OrderAmounts(Amount cellWidth, Amount insideWidth, Amount insideHeight, Amount width, Amount height) {
-    static OrderAmounts of(Opening opening, Method method, Assumptions assumptions, Squareness squareness) {
-        Sightline row = assumptions.sightline(method, opening);
+    /** @param row of the unit */
+    static OrderAmounts of(
+            Opening opening, Method method, Sightline row, Assumptions assumptions, Squareness squareness) {
         Amount width = given("width measured", smallest(opening.frame().widthIn(), opening, Readings::smallestWidthIn));
         Amount height =
                 given("height measured", smallest(opening.frame().heightIn(), opening, Readings::smallestHeightIn));
@@ -44,8 +45,8 @@ record OrderAmounts(Amount cellWidth, Amount insideWidth, Amount insideHeight, A
                 cell,
                 roughWidth,
                 roughHeight,
-                rounded("order width", cell, scenario),
-                rounded("order height", exactHeight, scenario));
+                rounded("order width, rounded down to the step", cell, scenario),
+                rounded("order height, rounded down to the step", exactHeight, scenario));
     }
 
     private static OrderAmounts insideOldFrame(
@@ -82,9 +83,9 @@ record OrderAmounts(Amount cellWidth, Amount insideWidth, Amount insideHeight, A
                 cell,
                 insideWidth,
                 insideHeight,
-                rounded("order width", exactWidth, scenario),
+                rounded("order width, rounded down to the step", exactWidth, scenario),
                 rounded(
-                        "order height",
+                        "order height, rounded down to the step",
                         Amount.difference("height less deduction", "in.", insideHeight, lower),
                         scenario));
     }
@@ -102,7 +103,9 @@ record OrderAmounts(Amount cellWidth, Amount insideWidth, Amount insideHeight, A
 
     /** The smallest reading, and never more than the frame. */
     private static double smallest(double frameIn, Opening opening, ToDoubleFunction<Readings> reading) {
-        return Math.min(frameIn, opening.readings().map(reading::applyAsDouble).orElse(frameIn));
+        return opening.readings().isPresent()
+                ? Math.min(frameIn, reading.applyAsDouble(opening.readings().get()))
+                : frameIn;
     }
 
     private static Amount given(String name, double valueIn) {
@@ -111,10 +114,6 @@ record OrderAmounts(Amount cellWidth, Amount insideWidth, Amount insideHeight, A
 
     private static Amount rounded(String name, Amount exact, Scenario scenario) {
         Amount step = scenario.amount(Scalar.ORDER_STEP_IN);
-        return Amount.formula(
-                name + ", rounded down to the step",
-                OrderSize.roundDown(exact.value(), step.value()),
-                "in.",
-                List.of(exact, step));
+        return Amount.formula(name, OrderSize.roundDown(exact.value(), step.value()), "in.", List.of(exact, step));
     }
 }

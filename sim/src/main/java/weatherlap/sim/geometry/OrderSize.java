@@ -4,6 +4,7 @@ import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.assumptions.Sightline;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
 
@@ -27,6 +28,7 @@ import weatherlap.sim.method.Method;
  * @param heightIn likewise
  * @param overallWidthIn first unit's left to last unit's right: of the assembly where it is one
  * @param squareness of the readings
+ * @param sightline row of the unit
  */
 public record OrderSize(
         Method method,
@@ -36,7 +38,8 @@ public record OrderSize(
         double widthIn,
         double heightIn,
         double overallWidthIn,
-        Squareness squareness) {
+        Squareness squareness,
+        Sightline sightline) {
     public OrderSize {
         Check.within("units", units, 1, 4);
         Check.notNegative("order width", widthIn);
@@ -46,10 +49,9 @@ public record OrderSize(
 
     public static OrderSize of(Opening opening, Method method, Assumptions assumptions) {
         Scenario scenario = assumptions.scenario();
-        Squareness squareness = opening.readings()
-                .map(readings -> Squareness.of(readings, scenario))
-                .orElse(Squareness.UNREAD);
-        OrderAmounts amounts = OrderAmounts.of(opening, method, assumptions, squareness);
+        Sightline sightline = assumptions.sightline(method, opening);
+        Squareness squareness = Squareness.of(opening, scenario);
+        OrderAmounts amounts = OrderAmounts.of(opening, method, sightline, assumptions, squareness);
         double widthIn = amounts.width().value();
         // units of an assembly stand post to post, others in the cells of the old frame
         double pitchIn =
@@ -63,7 +65,8 @@ public record OrderSize(
                 widthIn,
                 amounts.height().value(),
                 widthIn > 0 ? widthIn + (opening.units() - 1) * pitchIn : 0,
-                squareness);
+                squareness,
+                sightline);
     }
 
     /** Whether a unit goes in at all. */

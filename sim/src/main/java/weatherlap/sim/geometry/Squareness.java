@@ -3,6 +3,7 @@ package weatherlap.sim.geometry;
 import java.util.OptionalDouble;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Readings;
 
 /**
@@ -27,6 +28,11 @@ public record Squareness(
         boolean withinTolerance) {
     /** Nothing was read. */
     static final Squareness UNREAD = new Squareness(0, 0, OptionalDouble.empty(), 0, true);
+
+    /** Of an opening, as far as it was read. */
+    static Squareness of(Opening opening, Scenario scenario) {
+        return opening.readings().isPresent() ? of(opening.readings().get(), scenario) : UNREAD;
+    }
 
     static Squareness of(Readings readings, Scenario scenario) {
         double widthSpreadIn = spread(readings.widthTopIn(), readings.widthMiddleIn(), readings.widthBottomIn());

@@ -19,11 +19,6 @@ final class Tiling {
         }
     }
 
-    /** Pieces that another tiling has collected. */
-    void add(List<Piece> others) {
-        pieces.addAll(others);
-    }
-
     /** The ring between an outer and an inner rectangle: uprights over the full height, head and sill between them. */
     void ring(Part part, Rect outer, Rect inner) {
         if (inner.isEmpty()) {

@@ -16,6 +16,7 @@ import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.OpeningQuantities;
 
@@ -27,7 +28,7 @@ public final class LabourTakeoff {
     private final Assumptions assumptions;
     private final House house;
     private final HouseFacts facts;
-    private final Set<Method> methods;
+    private final MethodScope methods;
     private final Pace pace;
     private final Map<Spot, PacedStep[]> atOpenings = new HashMap<>();
 
@@ -42,7 +43,7 @@ public final class LabourTakeoff {
         this.assumptions = assumptions;
         this.house = house;
         this.facts = facts;
-        this.methods = methods;
+        this.methods = MethodScope.of(methods);
         pace = new Pace(assumptions.scenario(), house.openingCount(), house.leadSafe());
     }
 
@@ -62,7 +63,11 @@ public final class LabourTakeoff {
         Map<Fact, String> known = facts.openings().get(wall).get(opening);
         OpeningQuantities counted = quantities.openings().get(opening);
         Spot spot = new Spot(counted.method(), house.storeyOf(elevation, window));
-        PacedStep[] possible = atOpenings.computeIfAbsent(spot, this::paced);
+        PacedStep[] possible = atOpenings.get(spot);
+        if (possible == null) {
+            possible = paced(spot);
+            atOpenings.put(spot, possible);
+        }
         PacedStep[] steps = new PacedStep[possible.length];
         double[] numbers = new double[possible.length];
         int count = 0;
@@ -96,7 +101,7 @@ public final class LabourTakeoff {
             return lines;
         }
         List<Integer> storeys = Each.of(elevation.openings(), opening -> house.storeyOf(elevation, opening));
-        Set<Method> used = quantities.methods();
+        MethodScope used = quantities.methods();
         for (LabourStep step : assumptions.steps()) {
             if (step.driver().level() == Driver.Level.ELEVATION
                     && step.method().coversAny(used)

@@ -30,6 +30,10 @@ public final class Pace {
     private final boolean leadSafe;
     private final Amount cold;
     private final Amount learning;
+    private final boolean learns;
+    private final Amount contained;
+    /** By storey, the first at 0. */
+    private final List<Amount> heights;
 
     /**
      * @param openings in the house
@@ -41,6 +45,12 @@ public final class Pace {
         this.leadSafe = leadSafe;
         cold = cold();
         learning = learning();
+        learns = openings > 1 && scenario.value(Scalar.LEARNING_SLOPE) < 1;
+        contained = scenario.amount(Scalar.LEAD_SAFE_FACTOR);
+        heights = List.of(
+                Amount.given("first story", 1, ""),
+                scenario.amount(Scalar.HEIGHT_FACTOR_SECOND),
+                scenario.amount(Scalar.HEIGHT_FACTOR_THIRD));
     }
 
     /** Factors of a step at an opening. */
@@ -49,7 +59,7 @@ public final class Pace {
         if (step.heightSensitive() && storey > 1) {
             factors.add(height(storey));
         }
-        if (openings > 1 && scenario.value(Scalar.LEARNING_SLOPE) < 1) {
+        if (learns) {
             factors.add(learning);
         }
         contained(step, factors);
@@ -59,7 +69,7 @@ public final class Pace {
     /** Work in the containment is slower: at an opening, and on the panels or boards around it; not what lead-safe work adds itself. */
     private void contained(LabourStep step, List<Amount> factors) {
         if (leadSafe && !step.appliesWhen().asks(Fact.LEAD_SAFE)) {
-            factors.add(scenario.amount(Scalar.LEAD_SAFE_FACTOR));
+            factors.add(contained);
         }
     }
 
@@ -106,9 +116,7 @@ public final class Pace {
     }
 
     private Amount height(int storey) {
-        return storey == 1
-                ? Amount.given("first story", 1, "")
-                : scenario.amount(storey == 2 ? Scalar.HEIGHT_FACTOR_SECOND : Scalar.HEIGHT_FACTOR_THIRD);
+        return heights.get(Math.min(storey, heights.size()) - 1);
     }
 
     private Amount learning() {

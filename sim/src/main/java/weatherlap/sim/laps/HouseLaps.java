@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import weatherlap.sim.Each;
+import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
@@ -99,11 +100,14 @@ public final class HouseLaps {
             List<LapFault> faults = tables.assumptions().faults();
             after = new int[faults.size()];
             standing = new Standing[faults.size()];
-            Facts.byMethod(house, opening, tables.assumptions().scenario()).forEach((method, facts) -> {
+            Map<Method, Map<Fact, String>> facts =
+                    Facts.byMethod(house, opening, tables.assumptions().scenario());
+            for (Method method : facts.keySet()) {
+                Map<Fact, String> known = facts.get(method);
                 for (int f = 0; f < after.length; f++) {
-                    after[f] |= faults.get(f).canStand(method, facts) ? 1 << method.ordinal() : 0;
+                    after[f] |= faults.get(f).canStand(method, known) ? 1 << method.ordinal() : 0;
                 }
-            });
+            }
         }
 
         /** An existing fault can stand where some method would leave it there. */

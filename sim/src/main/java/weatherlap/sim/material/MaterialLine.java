@@ -15,7 +15,8 @@ import weatherlap.sim.explain.Amount;
  * @param walls quantity of the driver that each wall shares, in the order of the house's walls; all 0 for an item of the openings
  * @param house quantity of the driver counted once for the house; 0 for any other item
  */
-public record MaterialLine(Material item, List<Double> openings, List<Double> walls, double house) {
+@SuppressWarnings("ArrayRecordComponent") // gone through for every item of a house
+public record MaterialLine(Material item, double[] openings, double[] walls, double house) {
     public MaterialLine {
         for (double quantity : openings) {
             Check.notNegative("quantity at an opening of ", item.id(), quantity);
@@ -24,8 +25,6 @@ public record MaterialLine(Material item, List<Double> openings, List<Double> wa
             Check.notNegative("quantity at a wall of ", item.id(), quantity);
         }
         Check.notNegative("quantity at the house of ", item.id(), house);
-        openings = List.copyOf(openings);
-        walls = List.copyOf(walls);
     }
 
     /** The same for so many working days. */
@@ -76,12 +75,12 @@ public record MaterialLine(Material item, List<Double> openings, List<Double> wa
 
     /** Expected price of what one opening uses of it, USD: the value of {@link #openingAmount}. */
     public double openingUsd(int opening) {
-        return inPackages(openings.get(opening)) * item.price().mean();
+        return inPackages(openings[opening]) * item.price().mean();
     }
 
     /** Expected price of what a wall uses of it, USD. */
     public double wallUsd(int wall) {
-        return inPackages(walls.get(wall)) * item.price().mean();
+        return inPackages(walls[wall]) * item.price().mean();
     }
 
     /** Expected price of what the house uses of it once, USD. */
@@ -91,7 +90,7 @@ public record MaterialLine(Material item, List<Double> openings, List<Double> wa
 
     /** What one opening uses of it, without the rest of a package. */
     public Amount openingAmount(int opening) {
-        return shareOf(openings.get(opening));
+        return shareOf(openings[opening]);
     }
 
     /** What walls or the house use of it, without the rest of a package. */

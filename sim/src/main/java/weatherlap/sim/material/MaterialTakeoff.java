@@ -1,7 +1,6 @@
 package weatherlap.sim.material;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import weatherlap.sim.assumptions.Assumptions;
@@ -9,8 +8,9 @@ import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.HouseFacts;
 import weatherlap.sim.assumptions.Material;
-import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
+import weatherlap.sim.house.SidingCondition;
+import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.HouseQuantities;
 import weatherlap.sim.quantity.OpeningQuantities;
@@ -26,11 +26,12 @@ public record MaterialTakeoff(Assumptions assumptions, House house, HouseFacts f
 
     /** @param days working days, for items by the day */
     public List<MaterialLine> lines(int days) {
-        List<Double> noOpening = none(house.openingCount());
-        List<Double> noWall = none(house.elevations().size());
+        double[] noOpening = new double[house.openingCount()];
+        double[] noWall = new double[house.elevations().size()];
+        MethodScope methods = MethodScope.of(quantities.methods());
         List<MaterialLine> lines = new ArrayList<>();
         for (Material item : assumptions.materials()) {
-            if (item.method().coversAny(quantities.methods())) {
+            if (item.method().coversAny(methods)) {
                 MaterialLine line = line(item, days, noOpening, noWall);
                 if (line.packages() > 0) {
                     lines.add(line);
@@ -40,40 +41,39 @@ public record MaterialTakeoff(Assumptions assumptions, House house, HouseFacts f
         return lines;
     }
 
-    private MaterialLine line(Material item, int days, List<Double> noOpening, List<Double> noWall) {
+    private MaterialLine line(Material item, int days, double[] noOpening, double[] noWall) {
         return switch (item.driver().level()) {
-            case OPENING -> new MaterialLine(item, atOpenings(item), noWall, 0);
-            case ELEVATION -> new MaterialLine(item, noOpening, atElevations(item), 0);
+            case OPENING -> new MaterialLine(item, atOpenings(item, noOpening.length), noWall, 0);
+            case ELEVATION -> new MaterialLine(item, noOpening, atElevations(item, noWall.length), 0);
             case HOUSE -> new MaterialLine(item, noOpening, noWall, atHouse(item, days));
         };
     }
 
-    private static List<Double> none(int count) {
-        return List.copyOf(Collections.nCopies(count, 0.0));
-    }
-
-    private List<Double> atOpenings(Material item) {
-        List<Double> counts = new ArrayList<>();
+    private double[] atOpenings(Material item, int openings) {
+        double[] counts = new double[openings];
+        int at = 0;
         for (int wall = 0; wall < quantities.elevations().size(); wall++) {
             List<Map<Fact, String>> known = facts.openings().get(wall);
             List<OpeningQuantities> counted = quantities.elevations().get(wall).openings();
-            for (int o = 0; o < counted.size(); o++) {
-                boolean applies = item.method().covers(counted.get(o).method())
-                        && item.appliesWhen().holds(known.get(o));
-                counts.add(applies ? counted.get(o).of(item.driver()) : 0);
+            for (int o = 0; o < counted.size(); o++, at++) {
+                OpeningQuantities one = counted.get(o);
+                if (item.method().covers(one.method()) && item.appliesWhen().holds(known.get(o))) {
+                    counts[at] = one.of(item.driver());
+                }
             }
         }
         return counts;
     }
 
-    private List<Double> atElevations(Material item) {
-        List<Double> counts = new ArrayList<>();
-        for (Elevation elevation : house.elevations()) {
-            ElevationQuantities counted = quantities.elevations().get(counts.size());
-            boolean applies = item.method().coversAny(counted.methods())
-                    && item.appliesWhen().holds(facts.walls().get(counts.size()));
-            counts.add(
-                    applies ? counted.shared(item.driver(), elevation.sidingCondition(), assumptions.scenario()) : 0);
+    private double[] atElevations(Material item, int walls) {
+        double[] counts = new double[walls];
+        for (int wall = 0; wall < walls; wall++) {
+            ElevationQuantities counted = quantities.elevations().get(wall);
+            if (item.method().coversAny(counted.methods())
+                    && item.appliesWhen().holds(facts.walls().get(wall))) {
+                SidingCondition siding = house.elevations().get(wall).sidingCondition();
+                counts[wall] = counted.shared(item.driver(), siding, assumptions.scenario());
+            }
         }
         return counts;
     }

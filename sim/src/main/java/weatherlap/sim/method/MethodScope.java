@@ -1,7 +1,6 @@
 package weatherlap.sim.method;
 
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -11,33 +10,39 @@ import java.util.stream.Stream;
 /**
  * Which methods a row applies to, as tables write it: {@code both} (every method), a method's name, or names as
  * {@code full_flange|insert}.
+ *
+ * @param mask the methods, each 1 &lt;&lt; ordinal: a house asks for them thousands of times
  */
-public record MethodScope(Set<Method> methods) {
+public record MethodScope(int mask) {
     /** Every method: {@code both}, a word from when there were two. */
-    public static final MethodScope EVERY = new MethodScope(EnumSet.allOf(Method.class));
+    public static final MethodScope EVERY = of(EnumSet.allOf(Method.class));
 
     private static final String EVERY_WORD = "both";
 
-    public MethodScope {
-        methods = Collections.unmodifiableSet(EnumSet.copyOf(methods));
+    public static MethodScope of(Method first, Method... more) {
+        return of(EnumSet.of(first, more));
     }
 
-    public static MethodScope of(Method first, Method... more) {
-        return new MethodScope(EnumSet.of(first, more));
+    public static MethodScope of(Set<Method> methods) {
+        int mask = 0;
+        for (Method method : methods) {
+            mask |= 1 << method.ordinal();
+        }
+        return new MethodScope(mask);
+    }
+
+    /** In their order. */
+    public List<Method> methods() {
+        return Arrays.stream(Method.values()).filter(this::covers).toList();
     }
 
     public boolean covers(Method method) {
-        return methods.contains(method);
+        return (mask >> method.ordinal() & 1) == 1;
     }
 
     /** Whether it covers one of them. */
-    public boolean coversAny(Set<Method> some) {
-        for (Method method : some) {
-            if (methods.contains(method)) {
-                return true;
-            }
-        }
-        return false;
+    public boolean coversAny(MethodScope some) {
+        return (mask & some.mask) != 0;
     }
 
     /** Words that may stand between bars, or alone. */
@@ -51,11 +56,11 @@ public record MethodScope(Set<Method> methods) {
         EnumSet<Method> methods = EnumSet.noneOf(Method.class);
         for (String word : text.split("\\|", -1)) {
             if (word.strip().equals(EVERY_WORD)) {
-                methods.addAll(EVERY.methods);
+                methods.addAll(EVERY.methods());
             } else {
                 methods.add(Method.valueOf(word.strip().toUpperCase(Locale.ROOT)));
             }
         }
-        return new MethodScope(methods);
+        return of(methods);
     }
 }

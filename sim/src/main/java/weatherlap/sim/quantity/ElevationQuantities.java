@@ -2,11 +2,11 @@ package weatherlap.sim.quantity;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.SidingCondition;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 
 /**
  * Quantities of one wall.
@@ -21,12 +21,12 @@ public record ElevationQuantities(List<SidingRun> runs, List<OpeningQuantities> 
     }
 
     /** Those by which its openings are done; none where it has none. */
-    public Set<Method> methods() {
+    public MethodScope methods() {
         EnumSet<Method> methods = EnumSet.noneOf(Method.class);
         for (OpeningQuantities opening : openings) {
             methods.add(opening.method());
         }
-        return methods;
+        return MethodScope.of(methods);
     }
 
     /** Siding panels or boards that come down and go back, a count; 0 where there are none. */

@@ -112,8 +112,11 @@ public record HouseTakeoff(
 
         private static List<String> flags(List<CodeChange> codes, OpeningGeometry geometry) {
             List<String> flags = new ArrayList<>();
-            for (int c = 0; c < codes.size(); c++) {
-                codes.get(c).flag().ifPresent(flags::add);
+            for (CodeChange change : codes) {
+                Optional<String> flag = change.flag();
+                if (flag.isPresent()) {
+                    flags.add(flag.get());
+                }
             }
             if (!geometry.hasUnit()) {
                 flags.add("no_unit_fits");
@@ -148,16 +151,10 @@ public record HouseTakeoff(
         }
         HouseFacts facts = HouseFacts.of(house, assumptions.scenario());
         Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(Method.class);
-        openings.forEach((method, own) -> takeoffs.put(
-                method,
-                of(
-                        house,
-                        Set.of(method),
-                        assumptions,
-                        facts,
-                        own,
-                        laps,
-                        codes.get(method).rooms())));
+        for (Method method : methods) {
+            List<RoomChange> rooms = codes.get(method).rooms();
+            takeoffs.put(method, of(house, Set.of(method), assumptions, facts, openings.get(method), laps, rooms));
+        }
         return takeoffs;
     }
 
@@ -176,8 +173,9 @@ public record HouseTakeoff(
         Map<Method, List<OpeningGeometry>> geometries = listEach(methods);
         for (Elevation wall : house.elevations()) {
             for (Opening opening : wall.openings()) {
-                OpeningGeometry.each(house, wall, opening, methods, assumptions)
-                        .forEach(one -> geometries.get(one.method()).add(one));
+                for (OpeningGeometry one : OpeningGeometry.each(house, wall, opening, methods, assumptions)) {
+                    geometries.get(one.method()).add(one);
+                }
             }
         }
         return geometries;

@@ -39,7 +39,7 @@ final class MaterialAmounts {
     static Amount ofOpening(OpeningWork opening, int place, List<MaterialLine> materials) {
         List<Amount> parts = new ArrayList<>(List.of(opening.unit(), opening.tipping()));
         for (MaterialLine line : materials) {
-            if (line.openings().get(place) > 0) {
+            if (line.openings()[place] > 0) {
                 parts.add(line.openingAmount(place));
             }
         }

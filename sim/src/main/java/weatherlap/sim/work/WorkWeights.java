@@ -54,7 +54,7 @@ public record WorkWeights(
             }
             packages[item] = line.packages();
             for (int o = 0; o < openings.size(); o++) {
-                openingItems[o][item] = line.inPackages(line.openings().get(o));
+                openingItems[o][item] = line.inPackages(line.openings()[o]);
             }
         }
         return new WorkWeights(

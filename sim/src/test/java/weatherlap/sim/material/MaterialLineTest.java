@@ -19,7 +19,7 @@ class MaterialLineTest {
     /** Three openings of 40 ft with a tenth for waste are 132 ft: two rolls of 75 ft, and 18 ft are left over. */
     @Test
     void wholePackagesForTheHouse() {
-        MaterialLine line = new MaterialLine(TAPE, List.of(40.0, 40.0, 40.0), List.of(), 0);
+        MaterialLine line = new MaterialLine(TAPE, new double[] {40, 40, 40}, new double[0], 0);
         assertThat(line.usedStock()).isEqualTo(120);
         assertThat(line.packages()).isEqualTo(2);
         assertThat(line.amount().value()).isEqualTo(60);
@@ -30,9 +30,9 @@ class MaterialLineTest {
     @Test
     void aFullPackageDoesNotOpenAnother() {
         Material exact = item("tape", Driver.TAPE_FT, 0.1, 0, 0.3, 30);
-        assertThat(new MaterialLine(exact, List.of(1.0, 1.0, 1.0), List.of(), 0).packages())
+        assertThat(new MaterialLine(exact, new double[] {1, 1, 1}, new double[0], 0).packages())
                 .isEqualTo(1);
-        assertThat(new MaterialLine(exact, List.of(0.0), List.of(), 0).packages())
+        assertThat(new MaterialLine(exact, new double[1], new double[0], 0).packages())
                 .isZero();
     }
 
@@ -40,7 +40,8 @@ class MaterialLineTest {
     void openingsSharedAndRestMakeTheHouse(
             @ForAll @Size(max = 20) List<@DoubleRange(min = 0, max = 300) Double> openings,
             @ForAll @DoubleRange(min = 0, max = 50) double shared) {
-        MaterialLine line = new MaterialLine(TAPE, openings, List.of(shared), 0);
+        MaterialLine line =
+                new MaterialLine(TAPE, openings.stream().mapToDouble(o -> o).toArray(), new double[] {shared}, 0);
         double sum = line.sharedAmount().value() + line.remainderAmount().value();
         for (int o = 0; o < openings.size(); o++) {
             sum += line.openingAmount(o).value();
@@ -53,7 +54,7 @@ class MaterialLineTest {
     void aCartridgeGoesAsFarAsItsVolume() {
         Material sealant = item("sealant", Driver.SEALANT_IN3, 1, 0, 10.1 * 231 / 128, 9);
         double bead = 24.30 * 12 * 0.25 * 0.25;
-        assertThat(new MaterialLine(sealant, List.of(bead), List.of(), 0).inPackages(bead))
+        assertThat(new MaterialLine(sealant, new double[] {bead}, new double[0], 0).inPackages(bead))
                 .isCloseTo(1, within(0.001));
     }
 }
