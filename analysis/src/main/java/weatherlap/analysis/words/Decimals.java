@@ -38,8 +38,10 @@ public final class Decimals {
         }
         text.append(units / power);
         if (decimals > 0) {
-            String digits = Long.toString(power + units % power);
-            text.append('.').append(digits, 1, digits.length());
+            text.append('.');
+        }
+        for (long place = power / 10; place > 0; place /= 10) {
+            text.append((char) ('0' + units / place % 10));
         }
     }
 

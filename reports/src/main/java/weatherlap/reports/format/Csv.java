@@ -22,8 +22,8 @@ public final class Csv {
     /** A cell that holds one is quoted. */
     private static final String TO_QUOTE = "\t\n\r\",;";
 
-    /** Most characters of a cell lie beyond it. */
-    private static final char LAST_TO_QUOTE = ';';
+    /** Characters to make room for in a cell, with what stands before it. */
+    private static final int ROOM = 8;
 
     private Csv() {}
 
@@ -50,7 +50,8 @@ public final class Csv {
      * @throws IllegalArgumentException for a cell that is empty, or no finite number, where its column wants one
      */
     public static byte[] rows(TableCells result) {
-        CsvLines lines = new CsvLines();
+        CsvLines lines =
+                new CsvLines(ROOM * result.count() * result.layout().columns().size());
         for (int row = 0; row < result.count(); row++) {
             result.give(row, lines);
             lines.end();
@@ -60,8 +61,12 @@ public final class Csv {
 
     /** Cells as they are written. */
     private static final class CsvLines implements CellTaker {
-        private final StringBuilder text = new StringBuilder();
+        private final StringBuilder text;
         private boolean first = true;
+
+        CsvLines(int room) {
+            text = new StringBuilder(room);
+        }
 
         private StringBuilder next() {
             if (!first) {
@@ -121,7 +126,7 @@ public final class Csv {
         boolean plain = !cell.startsWith(" ") && !cell.endsWith(" ");
         for (int i = 0; plain && i < cell.length(); i++) {
             char c = cell.charAt(i);
-            plain = c > LAST_TO_QUOTE || TO_QUOTE.indexOf(c) < 0;
+            plain = c > ',' ? c != ';' : TO_QUOTE.indexOf(c) < 0;
         }
         return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
