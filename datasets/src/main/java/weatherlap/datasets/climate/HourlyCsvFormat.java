@@ -13,10 +13,11 @@ import weatherlap.datasets.table.Source;
 
 /** Reads {@link ClimateCsv}. Times with an offset from UTC are all brought to the offset of the first. */
 final class HourlyCsvFormat {
+    /** Stands for any digits. */
+    private static final String SHORT = "0000-00-00T00:00";
+
     private final Faults faults;
     private ZoneOffset offset;
-    /** The hour after the last one read. */
-    private LocalDateTime next = LocalDateTime.MIN;
 
     private HourlyCsvFormat(Faults faults) {
         this.faults = faults;
@@ -60,14 +61,33 @@ final class HourlyCsvFormat {
         String iso = text.replace(' ', 'T');
         boolean zoned = iso.endsWith("Z") || iso.lastIndexOf('+') > 0 || iso.lastIndexOf('-') > iso.indexOf('T');
         if (!zoned) {
-            LocalDateTime time = iso.equals(next.toString()) ? next : LocalDateTime.parse(iso);
-            next = time.plusHours(1);
-            return time;
+            return isShort(iso)
+                    ? LocalDateTime.of(
+                            whole(iso, 0, 4),
+                            whole(iso, 5, 7),
+                            whole(iso, 8, 10),
+                            whole(iso, 11, 13),
+                            whole(iso, 14, 16))
+                    : LocalDateTime.parse(iso);
         }
         OffsetDateTime time = OffsetDateTime.parse(iso);
         if (offset == null) {
             offset = time.getOffset();
         }
         return time.withOffsetSameInstant(offset).toLocalDateTime();
+    }
+
+    /** Whether a time is written to the minute, as the program itself does and most files do: such a one needs no formatter. */
+    private static boolean isShort(String iso) {
+        boolean fits = iso.length() == SHORT.length();
+        for (int i = 0; fits && i < iso.length(); i++) {
+            char c = iso.charAt(i);
+            fits = SHORT.charAt(i) == '0' ? c >= '0' && c <= '9' : c == SHORT.charAt(i);
+        }
+        return fits;
+    }
+
+    private static int whole(String digits, int from, int to) {
+        return Integer.parseInt(digits, from, to, 10);
     }
 }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import weatherlap.datasets.typed.Amounts;
 import weatherlap.datasets.typed.Bearings;
 import weatherlap.datasets.typed.Lengths;
+import weatherlap.datasets.typed.PlainNumber;
 import weatherlap.datasets.typed.ShortForms;
 import weatherlap.datasets.typed.Unread;
 
@@ -150,12 +151,14 @@ public sealed interface CellType {
 
         @Override
         public String fault(String cell) {
-            if (!isPlain(cell) && !DECIMAL.matcher(cell).matches()) {
+            double plain = PlainNumber.of(cell);
+            boolean isPlain = !Double.isNaN(plain);
+            if (!isPlain && !DECIMAL.matcher(cell).matches()) {
                 return Quoted.of(cell)
                         + (isBearing() ? " is not a direction (N, NE, ... NW, or " : " is not a number (")
                         + expected() + ")" + Unread.hint(cell);
             }
-            double value = Double.parseDouble(cell);
+            double value = isPlain ? plain : Double.parseDouble(cell);
             if (value != 0 && Math.abs(value) < SMALLEST && !isAny()) {
                 return Quoted.of(cell) + " is too small to mean anything (" + expected() + "); write 0 for none";
             }
@@ -172,23 +175,6 @@ public sealed interface CellType {
             return isAny() || (tooLow ? aboveLow : belowHigh)
                     ? ""
                     : "; the nearest is " + Amounts.shown(tooLow ? low : high);
-        }
-
-        /** Short, of digits, a point at most among them and a minus at most before them, as most cells are: spares the pattern. */
-        private static boolean isPlain(String cell) {
-            int digits = 0;
-            int points = 0;
-            for (int i = 0; i < cell.length(); i++) {
-                char c = cell.charAt(i);
-                if (c >= '0' && c <= '9') {
-                    digits++;
-                } else if (c == '.') {
-                    points++;
-                } else if (c != '-' || i > 0) {
-                    return false;
-                }
-            }
-            return digits > 0 && digits < 16 && points < 2;
         }
     }
 

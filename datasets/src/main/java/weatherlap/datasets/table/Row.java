@@ -1,6 +1,5 @@
 package weatherlap.datasets.table;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.StringJoiner;
 import java.util.TreeMap;
+import weatherlap.datasets.typed.PlainNumber;
 
 /**
  * One row of a table whose cells have been held against their columns. Ask a row for values only where it {@link #isSound()}, or for
@@ -20,8 +20,6 @@ public final class Row {
     private final Map<String, Integer> places;
     private final String[] cells;
     private final boolean sound;
-    /** What was asked for as a number already, since checks ask again and again. */
-    private double[] numbers = {};
 
     /** @param cells one for each column of the schema, in its order; empty text where the file leaves the column out */
     public Row(String file, int line, Map<String, Integer> places, String[] cells, boolean sound) {
@@ -103,15 +101,9 @@ public final class Row {
     }
 
     public double number(String column) {
-        int place = place(column);
-        if (numbers.length == 0) {
-            numbers = new double[cells.length];
-            Arrays.fill(numbers, Double.NaN);
-        }
-        if (Double.isNaN(numbers[place])) {
-            numbers[place] = Double.parseDouble(cells[place]);
-        }
-        return numbers[place];
+        String cell = text(column);
+        double plain = PlainNumber.of(cell);
+        return Double.isNaN(plain) ? Double.parseDouble(cell) : plain;
     }
 
     public OptionalDouble optionalNumber(String column) {
