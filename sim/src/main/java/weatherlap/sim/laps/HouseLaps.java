@@ -71,7 +71,7 @@ public final class HouseLaps {
                 List<Likelihood> sights = new ArrayList<>();
                 for (AtOpening one : all) {
                     if (one.canStandToday(f)) {
-                        sights.add(sight(f, one.opening));
+                        sights.add(one.sights.get(f));
                     }
                 }
                 believe(prior, sights);
@@ -90,6 +90,8 @@ public final class HouseLaps {
     /** The laps of one opening. */
     final class AtOpening {
         private final Opening opening;
+        /** By fault: what the notes on it say. */
+        private final List<Likelihood> sights;
         /** By fault: the methods after whose work it can stand, each 1 &lt;&lt; ordinal. */
         private final int[] after;
         /** By fault, when it was first asked for; the same whoever asks first. */
@@ -98,6 +100,7 @@ public final class HouseLaps {
         private AtOpening(Opening opening) {
             this.opening = opening;
             List<LapFault> faults = tables.assumptions().faults();
+            sights = Each.of(faults, fault -> Likelihood.of(fault, opening, reliability));
             after = new int[faults.size()];
             standing = new Standing[faults.size()];
             Map<Method, Map<Fact, String>> facts =
@@ -137,7 +140,7 @@ public final class HouseLaps {
         Standing standing(int fault) {
             if (standing[fault] == null) {
                 Belief belief = beliefs.get(fault);
-                Likelihood seen = sight(fault, opening);
+                Likelihood seen = sights.get(fault);
                 standing[fault] = seen.saysNothing()
                         ? belief.unseen()
                         : belief.standing().computeIfAbsent(seen, sight -> HouseLaps.standing(belief, sight));
@@ -176,7 +179,7 @@ public final class HouseLaps {
 
     /** What the notes on an opening say of a fault. */
     Likelihood sight(int fault, Opening opening) {
-        return Likelihood.of(fault(fault), opening, reliability);
+        return at(opening).sights.get(fault);
     }
 
     /**
@@ -211,9 +214,5 @@ public final class HouseLaps {
             sum += own[i];
         }
         return new Standing(Math.min(1, sum / own.length), own);
-    }
-
-    private LapFault fault(int index) {
-        return tables.assumptions().faults().get(index);
     }
 }
