@@ -32,4 +32,9 @@ public record ResultRows<R>(Layout<R> layout, List<R> rows) implements TableCell
             column.give(made, row, taker);
         }
     }
+
+    @Override
+    public void give(int row, int column, CellTaker taker) {
+        layout.columns().get(column).give(rows.get(row), row, taker);
+    }
 }

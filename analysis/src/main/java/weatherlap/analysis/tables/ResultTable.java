@@ -77,12 +77,17 @@ public record ResultTable(Layout<?> layout, List<Column<?>> columns) implements 
     @Override
     public void give(int row, CellTaker taker) {
         for (int c = 0; c < columns.size(); c++) {
-            ResultColumn<?> column = layout.columns().get(c);
-            if (column.kind() == ResultColumn.Kind.TEXT) {
-                taker.text(text(row, c));
-            } else {
-                number(row, c).ifPresentOrElse(number -> taker.number(number, column.decimals()), taker::nothing);
-            }
+            give(row, c, taker);
+        }
+    }
+
+    @Override
+    public void give(int row, int column, CellTaker taker) {
+        ResultColumn<?> shown = layout.columns().get(column);
+        if (shown.kind() == ResultColumn.Kind.TEXT) {
+            taker.text(text(row, column));
+        } else {
+            number(row, column).ifPresentOrElse(number -> taker.number(number, shown.decimals()), taker::nothing);
         }
     }
 }

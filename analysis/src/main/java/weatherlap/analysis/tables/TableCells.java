@@ -16,4 +16,7 @@ public sealed interface TableCells permits ResultRows, ResultTable {
      * @throws IllegalArgumentException for a cell that is empty, or no finite number, where its column wants one
      */
     void give(int row, CellTaker taker);
+
+    /** Hands one cell of a row over, of a column counted from 0; else likewise. */
+    void give(int row, int column, CellTaker taker);
 }

@@ -12,7 +12,6 @@ import java.util.regex.Pattern;
 import weatherlap.analysis.columns.CellTaker;
 import weatherlap.analysis.columns.ResultColumn;
 import weatherlap.analysis.tables.TableCells;
-import weatherlap.datasets.workbook.SheetNames;
 import weatherlap.sim.Each;
 import weatherlap.sim.method.Method;
 
@@ -26,13 +25,13 @@ final class ResultSheet implements CellTaker {
     private static final String ROW_ENDS = "</row>";
     private static final Pattern STYLED = Pattern.compile("<c r=\"([A-Z]+\\d+)\" s=\"(\\d+)\"");
 
-    private final List<String> begins;
-    private final List<String> styles;
+    private final String[] styles;
     private final int methods;
     private final Map<String, String> tints = new HashMap<>();
     private final StringBuilder xml = new StringBuilder();
     private int row = 1;
     private int column;
+    private boolean afterGap;
 
     /** @param patterns the rows of empty cells */
     private ResultSheet(String patterns, List<? extends ResultColumn<?>> columns) {
@@ -40,8 +39,10 @@ final class ResultSheet implements CellTaker {
         for (Matcher cell = STYLED.matcher(patterns); cell.find(); ) {
             looks.put(cell.group(1), " s=\"" + cell.group(2) + "\"");
         }
-        begins = Each.upTo(columns.size(), c -> "<c r=\"" + SheetNames.letters(c));
-        styles = Each.upTo(columns.size(), c -> looks.getOrDefault(CellSheet.cell(1, c), ""));
+        styles = new String[columns.size()];
+        for (int c = 0; c < styles.length; c++) {
+            styles[c] = looks.getOrDefault(CellSheet.cell(1, c), "");
+        }
         methods = methods(columns);
         for (Method method : Method.values()) {
             tints.put(method.name(), looks.get(CellSheet.cell(tint(method), methods)));
@@ -77,6 +78,7 @@ final class ResultSheet implements CellTaker {
     private void write(TableCells table, int at, OutputStream out) throws IOException {
         row++;
         column = 0;
+        afterGap = false;
         xml.setLength(0);
         xml.append("<row r=\"").append(row).append("\">");
         table.give(at, this);
@@ -87,32 +89,39 @@ final class ResultSheet implements CellTaker {
         out.write(xml.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** A method in its colours, as in the pictures. */
     @Override
     public void text(String cell) {
         String text = WorkbookFile.text(cell);
-        begin(column == methods ? tints.getOrDefault(text.toUpperCase(Locale.ROOT), "") : styles.get(column));
-        xml.append(" t=\"inlineStr\"><is><t");
-        xml.append(text.strip().length() < text.length() ? " xml:space=\"preserve\">" : ">");
-        append(text);
-        xml.append("</t></is></c>");
+        begin(column == methods ? tints.getOrDefault(text.toUpperCase(Locale.ROOT), "") : styles[column]);
+        xml.append(" t=\"inlineStr\"><is>");
+        append(text, xml);
+        xml.append("</is></c>");
     }
 
-    /** A method in its colours, as in the pictures. */
+    /** A cell that does not say where it stands is the next one. */
     private void begin(String style) {
-        xml.append(begins.get(column)).append(row).append('"').append(style);
+        xml.append("<c");
+        if (afterGap) {
+            xml.append(" r=\"").append(CellSheet.cell(row - 1, column)).append('"');
+            afterGap = false;
+        }
+        xml.append(style);
         column++;
     }
 
-    private void append(String text) {
+    /** Appends the text as an element. */
+    static void append(String text, StringBuilder xml) {
+        xml.append(text.strip().length() < text.length() ? "<t xml:space=\"preserve\">" : "<t>");
+        int done = 0;
         for (int i = 0; i < text.length(); i++) {
             char letter = text.charAt(i);
-            switch (letter) {
-                case '&' -> xml.append("&amp;");
-                case '<' -> xml.append("&lt;");
-                case '>' -> xml.append("&gt;");
-                default -> xml.append(letter);
+            if (letter == '&' || letter == '<' || letter == '>') {
+                xml.append(text, done, i).append(letter == '&' ? "&amp;" : letter == '<' ? "&lt;" : "&gt;");
+                done = i + 1;
             }
         }
+        xml.append(text, done, text.length()).append("</t>");
     }
 
     @Override
@@ -120,12 +129,13 @@ final class ResultSheet implements CellTaker {
         if (!Double.isFinite(number)) {
             throw new IllegalArgumentException("A result (" + number + ") must be a finite number.");
         }
-        begin(styles.get(column));
+        begin(styles[column]);
         xml.append("><v>").append(number).append("</v></c>");
     }
 
     @Override
     public void nothing() {
         column++;
+        afterGap = true;
     }
 }

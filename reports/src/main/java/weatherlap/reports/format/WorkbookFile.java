@@ -137,9 +137,8 @@ public final class WorkbookFile {
         List<? extends ResultColumn<?>> columns = result.layout().columns();
         header(sheet, 0, Each.of(columns, ResultColumn::titleWithUnit));
         sheet.freezePane(keyColumns(columns), 1);
-        double[] widths = ColumnWidths.of(result);
         for (int c = 0; c < columns.size(); c++) {
-            sheet.width(c, Math.min(WIDEST, widths[c]));
+            sheet.width(c, Math.min(WIDEST, ColumnWidth.of(result, c)));
             if (columns.get(c).kind() != ResultColumn.Kind.TEXT) {
                 sheet.style(1, c).format(format(columns.get(c))).set();
             }

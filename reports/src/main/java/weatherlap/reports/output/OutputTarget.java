@@ -1,6 +1,7 @@
 package weatherlap.reports.output;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -9,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 
 /** Which folders may be written. */
 final class OutputTarget {
@@ -79,16 +81,32 @@ final class OutputTarget {
             throw new OutputRefused(asked + " also holds the empty folder " + empty.get()
                     + ", which this program did not make, and is left alone, even with --force");
         }
-        for (String file : Folders.files(target)) {
-            if (!file.equals(RunRecord.FILE) && !ours.containsKey(file)) {
+        SortedSet<String> files = Folders.files(target);
+        files.remove(RunRecord.FILE);
+        for (String file : files) {
+            if (!ours.containsKey(file)) {
                 throw new OutputRefused(asked + " also holds " + file
                         + ", which this program did not write, and is left alone, even with --force");
             }
-            if (!file.equals(RunRecord.FILE)
-                    && !Checksum.of(target.resolve(file)).equals(ours.get(file))) {
-                throw new OutputRefused(asked + "/" + file
+        }
+        try {
+            Optional<String> edited = files.parallelStream()
+                    .filter(file -> !unchecked(target.resolve(file)).equals(ours.get(file)))
+                    .findFirst();
+            if (edited.isPresent()) {
+                throw new OutputRefused(asked + "/" + edited.get()
                         + " was edited after it was written, so the folder is left alone, even with --force");
             }
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+
+    private static String unchecked(Path file) {
+        try {
+            return Checksum.of(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
