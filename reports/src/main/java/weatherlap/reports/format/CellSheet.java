@@ -2,13 +2,10 @@ package weatherlap.reports.format;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.BitSet;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.dhatim.fastexcel.DataValidationErrorStyle;
 import org.dhatim.fastexcel.StyleSetter;
 import org.dhatim.fastexcel.Workbook;
@@ -29,13 +26,27 @@ public final class CellSheet {
         void fill(CellSheet sheet);
     }
 
-    private final Worksheet sheet;
-    private final Map<String, String> asRun = new LinkedHashMap<>();
-    private final List<PlacedChart> charts = new ArrayList<>();
-    private final Map<Style, SortedMap<Integer, BitSet>> styled = new LinkedHashMap<>();
+    /** Most points of a row, and most characters of a column. */
+    private static final double HIGHEST = 409.5;
 
-    /** How cells look: the rows of each column that do are set. */
-    private record Style(Look look, Optional<String> format) {}
+    private static final double WIDEST = 255;
+
+    private static final FilledCell[] NONE = {};
+
+    private final Worksheet sheet;
+    private final List<FilledCell[]> rows = new ArrayList<>();
+    private final List<Style> styles = new ArrayList<>();
+    private final Map<Integer, Double> heights = new HashMap<>();
+    private final List<PlacedChart> charts = new ArrayList<>();
+    private int columns;
+    private int columnsWithWidth;
+
+    /** How cells look. */
+    private record Style(Look look, String format) {
+        boolean is(Look other, String otherFormat) {
+            return look == other && format.equals(otherFormat);
+        }
+    }
 
     private CellSheet(Worksheet sheet) {
         this.sheet = sheet;
@@ -46,9 +57,92 @@ public final class CellSheet {
         CellSheet cells = new CellSheet(sheet);
         sheet.pageOrientation("landscape");
         filler.fill(cells);
-        cells.style();
+        cells.frame();
         sheet.finish();
         return cells;
+    }
+
+    /** All but the rows, which {@link #in} adds: in their place an empty cell of each style, in the last column. */
+    private void frame() {
+        for (int c = columnsWithWidth; c < columns; c++) {
+            int characters = characters(c);
+            if (characters > 0) {
+                sheet.width(c, Math.min(WIDEST, (int) ((characters * 7 + 10) / 7.0 * 256) / 256.0));
+            }
+        }
+        for (int i = 0; i < styles.size(); i++) {
+            StyleSetter cell = sheet.style(i, columns - 1);
+            styles.get(i).look.on(cell);
+            if (!styles.get(i).format.isEmpty()) {
+                cell.format(styles.get(i).format);
+            }
+            cell.set();
+        }
+    }
+
+    private int characters(int column) {
+        int most = 0;
+        for (FilledCell[] row : rows) {
+            if (column < row.length && row[column] != null) {
+                most = Math.max(most, row[column].characters());
+            }
+        }
+        return most;
+    }
+
+    /** @param frame the part of the sheet, as it is without its rows */
+    Content in(Content frame) {
+        return out -> {
+            String xml = frame.text();
+            int begin = xml.indexOf("<row ");
+            int end = xml.indexOf("</sheetData>");
+            List<String> looks = ResultSheet.STYLED
+                    .matcher(xml)
+                    .results()
+                    .map(cell -> cell.group(2))
+                    .toList();
+            SheetRows.write(xml.substring(0, begin), out);
+            SheetRows written = new SheetRows(out);
+            for (int r = 0; r < rows.size(); r++) {
+                if (rows.get(r).length > 0) {
+                    Double height = heights.get(r);
+                    written.begin(r, height == null ? "" : " ht=\"" + height + "\" customHeight=\"1\"");
+                    for (FilledCell cell : rows.get(r)) {
+                        if (cell == null) {
+                            written.gap();
+                        } else {
+                            cell.write(looks.get(cell.style()), written);
+                        }
+                    }
+                    written.end();
+                }
+            }
+            SheetRows.write(xml.substring(end), out);
+        };
+    }
+
+    private void put(int row, int column, FilledCell cell) {
+        while (rows.size() <= row) {
+            rows.add(NONE);
+        }
+        FilledCell[] cells = rows.get(row);
+        if (cells.length <= column) {
+            columns = Math.max(columns, column + 1);
+            cells = Arrays.copyOf(cells, columns);
+            rows.set(row, cells);
+        }
+        cells[column] = cell;
+    }
+
+    private int style(Look look, String format) {
+        int number = 0;
+        while (number < styles.size() && !styles.get(number).is(look, format)) {
+            number++;
+        }
+        if (number == styles.size()) {
+            styles.add(new Style(look, format));
+        }
+        return number;
     }
 
     /** A cell as formulas of other sheets name it. */
@@ -72,8 +166,8 @@ public final class CellSheet {
     }
 
     public void text(int row, int column, String text, Look look) {
-        sheet.value(row, column, WorkbookFile.text(text));
-        style(row, column, look, Optional.empty());
+        String shown = WorkbookFile.text(text);
+        put(row, column, new FilledCell(style(look, ""), "", shown, true, shown.length()));
     }
 
     /** A line of small importance at the left, over the empty cells right of it. */
@@ -83,50 +177,29 @@ public final class CellSheet {
 
     /** A text over several cells of a row, which is made high enough for it. */
     public void text(int row, int left, int right, String text, Look look, double charactersALine) {
-        text(row, left, text, look);
+        put(row, left, new FilledCell(style(look, ""), "", WorkbookFile.text(text), true, 0));
         sheet.range(row, left, row, right).merge();
         lines(row, Math.ceil(text.length() / charactersALine));
     }
 
     /** @param format of the spreadsheet, such as {@code #,##0} */
     public void number(int row, int column, double value, String format, Look look) {
-        sheet.value(row, column, finite(value));
-        style(row, column, look, Optional.of(format));
+        String shown = finite(value);
+        put(row, column, new FilledCell(style(look, format), "", shown, false, shown.length()));
     }
 
     /**
      * A formula.
      *
-     * @param expression of the program's own making: no text of a table may be in it
+     * @param expression of the program's own making: no text of a table may be in it, and it must do without &lt; and &amp;
      * @param value that it has with the numbers of the run
      */
     public void formula(int row, int column, String expression, double value, String format, Look look) {
-        sheet.formula(row, column, expression);
-        asRun.put(cell(row, column), Double.toString(finite(value)));
-        style(row, column, look, Optional.of(format));
+        put(row, column, new FilledCell(style(look, format), expression, finite(value), false, 0));
     }
 
-    private static double finite(double value) {
-        return Check.within("number of a sheet", value, -Double.MAX_VALUE, Double.MAX_VALUE);
-    }
-
-    private void style(int row, int column, Look look, Optional<String> format) {
-        styled.computeIfAbsent(new Style(look, format), style -> new TreeMap<>())
-                .computeIfAbsent(column, c -> new BitSet())
-                .set(row);
-    }
-
-    /** Cells of a column that stand below one another are styled at a time: each call costs the same, however many they are. */
-    private void style() {
-        styled.forEach((style, columns) -> columns.forEach((column, rows) -> {
-            for (int top = rows.nextSetBit(0); top >= 0; top = rows.nextSetBit(rows.nextClearBit(top))) {
-                StyleSetter cells = sheet.range(top, column, rows.nextClearBit(top) - 1, column)
-                        .style();
-                style.look.on(cells);
-                style.format.ifPresent(cells::format);
-                cells.set();
-            }
-        }));
+    private static String finite(double value) {
+        return Double.toString(Check.within("number of a sheet", value, -Double.MAX_VALUE, Double.MAX_VALUE));
     }
 
     /** Lets a cell hold one of some whole numbers alone. */
@@ -153,7 +226,9 @@ public final class CellSheet {
                 .error(message);
     }
 
+    /** The widths of the first columns; others are as wide as the longest of their texts and numbers. */
     public void widths(double... characters) {
+        columnsWithWidth = characters.length;
         for (int c = 0; c < characters.length; c++) {
             sheet.width(c, characters[c]);
         }
@@ -161,7 +236,7 @@ public final class CellSheet {
 
     /** Makes a row high enough for some lines of text. */
     public void lines(int row, double lines) {
-        sheet.rowHeight(row, 4 + WorkbookFile.LINE_PT * Math.max(1, lines));
+        heights.put(row, Math.min(HIGHEST, 4 + WorkbookFile.LINE_PT * Math.max(1, lines)));
     }
 
     /** Keeps rows and columns in sight. */
@@ -198,8 +273,8 @@ public final class CellSheet {
         List<String> written = new ArrayList<>();
         for (int row = top; row <= bottom; row++) {
             for (int column = left; column <= right; column++) {
-                Object value = sheet.value(row, column);
-                written.add(asRun.getOrDefault(cell(row, column), value == null ? "" : value.toString()));
+                FilledCell[] cells = row < rows.size() ? rows.get(row) : NONE;
+                written.add(column < cells.length && cells[column] != null ? cells[column].value() : "");
             }
         }
         return new ColumnChart.Cells(range(sheet.getName(), top, left, bottom, right), written);
@@ -208,10 +283,6 @@ public final class CellSheet {
     /** A chart over the rectangle from a cell to another, the second not covered. */
     public void chart(ColumnChart chart, int top, int left, int bottom, int right) {
         charts.add(new PlacedChart(chart, top, left, bottom, right));
-    }
-
-    Map<String, String> asRun() {
-        return asRun;
     }
 
     List<PlacedChart> charts() {

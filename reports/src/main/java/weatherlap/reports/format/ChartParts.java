@@ -3,25 +3,22 @@ package weatherlap.reports.format;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * The parts of a workbook that the library which writes it does not know: charts, the drawings that hold them, and the values that formulas
- * have. Merged cells, which it lists in an order of chance, are put in one.
+ * The parts of a workbook that the library which writes it does not know: charts, and the drawings that hold them. Merged cells, which it
+ * lists in an order of chance, are put in one.
  *
- * @see "ISO/IEC 29500-1:2016, 12.3.8 drawings part, 14.2.1 chart part, 18.3.1.40 formula, 18.3.1.96 value, 21.2 DrawingML charts"
+ * @see "ISO/IEC 29500-1:2016, 12.3.8 drawings part, 14.2.1 chart part, 21.2 DrawingML charts"
  */
 final class ChartParts {
     private static final String DOCUMENT = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     private static final String TYPE = "application/vnd.openxmlformats-officedocument.";
     private static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n";
     private static final String TYPES = "[Content_Types].xml";
-    private static final String CELL = "<c r=\"";
-    private static final String FORMULA_ENDS = "</f>";
     private static final Pattern MERGED = Pattern.compile("(<mergeCell ref=\"[A-Z0-9:]+\"(/>|></mergeCell>))+");
 
     private final SortedMap<String, Content> parts;
@@ -35,7 +32,7 @@ final class ChartParts {
     /** @param number of the sheet, from 1 */
     void add(int number, CellSheet sheet) {
         String part = WorkbookFile.sheet(number);
-        change(part, xml -> inOrder(withValues(xml, sheet.asRun())));
+        change(part, ChartParts::inOrder);
         if (!sheet.charts().isEmpty()) {
             String relations = "xl/worksheets/_rels/sheet" + number + ".xml.rels";
             if (parts.containsKey(relations)) {
@@ -45,20 +42,7 @@ final class ChartParts {
             String drawn = "<drawing xmlns:r=\"" + DOCUMENT + "\" r:id=\"rId1\"/></worksheet>";
             change(part, xml -> xml.replace("</worksheet>", drawn));
         }
-    }
-
-    /** @param values by the cells of the formulas */
-    private static String withValues(String sheet, Map<String, String> values) {
-        StringBuilder all = new StringBuilder(sheet.length());
-        int done = 0;
-        for (int end = sheet.indexOf(FORMULA_ENDS); end >= 0; end = sheet.indexOf(FORMULA_ENDS, done)) {
-            int name = sheet.lastIndexOf(CELL, end) + CELL.length();
-            String value = values.get(sheet.substring(name, sheet.indexOf('"', name)));
-            int after = end + FORMULA_ENDS.length();
-            all.append(sheet, done, after).append("<v>").append(value).append("</v>");
-            done = after;
-        }
-        return all.append(sheet, done, sheet.length()).toString();
+        parts.computeIfPresent(part, (name, frame) -> sheet.in(frame));
     }
 
     private static String inOrder(String sheet) {

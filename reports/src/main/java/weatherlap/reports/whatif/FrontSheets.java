@@ -46,10 +46,8 @@ public final class FrontSheets {
                 comparison.results().houses().stream()
                         .map(result -> result.house())
                         .toList());
-        JobSheet behind = new JobSheet(
-                own,
-                SheetLine.of(comparison.shown(), jobs),
-                JobAlternatives.worthOfADollarAYear(assumptions, own.years()));
+        WindowSheet windows = WindowSheet.of(own, SheetLine.of(comparison.shown(), jobs));
+        JobSheet behind = new JobSheet(own, windows, JobAlternatives.worthOfADollarAYear(assumptions, own.years()));
         return List.of(
                 new SummarySheet(
                         heading,
@@ -59,7 +57,7 @@ public final class FrontSheets {
                         PriceList.windowsBySize(comparison.shown(), terms::rounded)),
                 new WhatIfSheet(
                         own, behind, ShownAnswer.of(comparison, own.pricing().serviceReserve())),
-                new WindowSheet(own, behind.jobs()),
+                windows,
                 behind);
     }
 }

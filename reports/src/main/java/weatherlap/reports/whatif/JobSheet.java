@@ -10,9 +10,10 @@ import weatherlap.sim.house.House;
 /**
  * A line for each house by each method: what the formulas come to, then what they begin from.
  *
+ * @param windows of the same jobs
  * @param dollarAYearUsd present worth of a dollar a year over each number of years
  */
-record JobSheet(OwnNumbers own, List<SheetLine> jobs, List<Double> dollarAYearUsd) implements CellSheet.Filler {
+record JobSheet(OwnNumbers own, WindowSheet windows, List<Double> dollarAYearUsd) implements CellSheet.Filler {
     static final String SHEET = "Behind the what-if";
 
     static final int STANDS_FOR = 3;
@@ -49,6 +50,10 @@ record JobSheet(OwnNumbers own, List<SheetLine> jobs, List<Double> dollarAYearUs
         return SHEET;
     }
 
+    List<SheetLine> jobs() {
+        return windows.jobs();
+    }
+
     /** A cell of a job, as formulas of other sheets name it. */
     static String cell(SheetLine job, int column) {
         return CellSheet.cell(SHEET, FIRST + job.line(), column);
@@ -56,7 +61,7 @@ record JobSheet(OwnNumbers own, List<SheetLine> jobs, List<Double> dollarAYearUs
 
     /** A column of all jobs, likewise. */
     String column(int column) {
-        return CellSheet.range(SHEET, FIRST, column, FIRST + jobs.size() - 1, column);
+        return CellSheet.range(SHEET, FIRST, column, FIRST + jobs().size() - 1, column);
     }
 
     /** Of cells from one on, each for a crew, the one of the crew that holds. */
@@ -77,9 +82,9 @@ record JobSheet(OwnNumbers own, List<SheetLine> jobs, List<Double> dollarAYearUs
                         + ". The columns after them are what the program worked out, for each crew and each number of years.");
         places(sheet);
         headings(sheet);
-        jobs.forEach(job -> line(sheet, job));
+        jobs().forEach(job -> line(sheet, job));
         sheet.freeze(FIRST, STANDS_FOR);
-        sheet.list(HEADER, HEADER + jobs.size(), horizon(1) + own.years().size() - 1);
+        sheet.list(HEADER, HEADER + jobs().size(), horizon(1) + own.years().size() - 1);
         sheet.widths(10, 26, 12, 14, 14, 10, 8, 12, 12, 12, 13, 13, 13, 12, 12, 13, 13, 10);
     }
 
@@ -259,7 +264,7 @@ record JobSheet(OwnNumbers own, List<SheetLine> jobs, List<Double> dollarAYearUs
                 job.result().horizonCostUsd().mean());
         line.usd(
                 WINDOWS,
-                job.windows() == 0 ? "0" : "SUM(" + WindowSheet.ownCost(own, jobs, job) + ")",
+                job.windows() == 0 ? "0" : "SUM(" + windows.ownCost(job) + ")",
                 job.parts().openingUsd().stream().mapToDouble(usd -> usd).sum());
     }
 }

@@ -13,8 +13,12 @@ import weatherlap.sim.house.House;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.OpeningResult;
 
-/** What each window is asked for by each method: its share of the price of its house, as the numbers of the what-if have it. */
-record WindowSheet(OwnNumbers own, List<SheetLine> jobs) implements CellSheet.Filler {
+/**
+ * What each window is asked for by each method: its share of the price of its house, as the numbers of the what-if have it.
+ *
+ * @param methods of the jobs, in their usual order
+ */
+record WindowSheet(OwnNumbers own, List<SheetLine> jobs, List<Method> methods) implements CellSheet.Filler {
     static final String SHEET = "Price by window";
 
     private static final int HEADER = 2;
@@ -29,51 +33,47 @@ record WindowSheet(OwnNumbers own, List<SheetLine> jobs) implements CellSheet.Fi
         return SHEET;
     }
 
-    /** Methods of the jobs, in their usual order. */
-    private static List<Method> methods(List<SheetLine> jobs) {
-        return Arrays.stream(Method.values())
+    static WindowSheet of(OwnNumbers own, List<SheetLine> jobs) {
+        List<Method> methods = Arrays.stream(Method.values())
                 .filter(method -> jobs.stream().anyMatch(job -> job.method() == method))
                 .toList();
+        return new WindowSheet(own, jobs, methods);
     }
 
     /** First column of what the price of a window by a method begins from: its own cost, its material, its minutes by crew. */
-    private static int basis(OwnNumbers own, List<Method> methods, Method method) {
+    private int basis(Method method) {
         return PRICES
                 + methods.size()
                 + methods.indexOf(method) * (2 + own.crews().size());
     }
 
     /** What labor and material at each window of a job alone cost, as formulas of other sheets name the cells. */
-    static String ownCost(OwnNumbers own, List<SheetLine> jobs, SheetLine job) {
-        int column = basis(own, methods(jobs), job.method());
+    String ownCost(SheetLine job) {
+        int column = basis(job.method());
         int first = FIRST + job.firstWindow();
         return CellSheet.range(SHEET, first, column, first + job.windows() - 1, column);
     }
 
     @Override
     public void fill(CellSheet sheet) {
-        List<Method> methods = methods(jobs);
         sheet.note(
                 0,
                 "A window’s share of the price of its house with all windows done by that method: a window done alone costs more."
                         + " Prices follow the sheet " + OwnNumbers.SHEET + ".");
-        headings(sheet, methods);
+        headings(sheet);
         for (SheetLine job : jobs) {
-            for (int o = 0; o < job.windows(); o++) {
-                int row = FIRST + job.firstWindow() + o;
-                if (job.line() == 0 || jobs.get(job.line() - 1).house() != job.house()) {
+            if (job.line() == 0 || jobs.get(job.line() - 1).house() != job.house()) {
+                for (int o = 0; o < job.windows(); o++) {
                     name(
                             sheet,
-                            row,
+                            FIRST + job.firstWindow() + o,
                             job.choice().result().house(),
                             job.openings().get(o));
                 }
-                price(sheet, row, job, o, methods);
             }
+            prices(sheet, job);
         }
-        int last = basis(own, methods, methods.get(methods.size() - 1))
-                + 1
-                + own.crews().size();
+        int last = basis(methods.get(methods.size() - 1)) + 1 + own.crews().size();
         sheet.freeze(FIRST, 4);
         sheet.list(HEADER, HEADER + SheetLine.windows(jobs), last);
         sheet.asPage();
@@ -81,7 +81,7 @@ record WindowSheet(OwnNumbers own, List<SheetLine> jobs) implements CellSheet.Fi
         sheet.widths(10, 26, 10, 10, 16, 14, 9, 9, 7, 13, 13, 13);
     }
 
-    private void headings(CellSheet sheet, List<Method> methods) {
+    private void headings(CellSheet sheet) {
         List<String> fixed = List.of(
                 "house_id", "house", "wall", "window", "room", "opens as", "width, in.", "height, in.", "story");
         for (int c = 0; c < fixed.size(); c++) {
@@ -89,7 +89,7 @@ record WindowSheet(OwnNumbers own, List<SheetLine> jobs) implements CellSheet.Fi
         }
         for (Method method : methods) {
             sheet.text(HEADER, PRICES + methods.indexOf(method), "price, " + method.label(), Look.HEADER);
-            int basis = basis(own, methods, method);
+            int basis = basis(method);
             sheet.text(HEADER, basis, method.label() + ": labor and material here alone", Look.HEADER);
             sheet.text(HEADER, basis + 1, method.label() + ": material here", Look.HEADER);
             for (int c = 0; c < own.crews().size(); c++) {
@@ -115,36 +115,38 @@ record WindowSheet(OwnNumbers own, List<SheetLine> jobs) implements CellSheet.Fi
         sheet.number(row, 8, house.storeyOf(any.elevation(), any.opening()), "0", Look.NUMBER);
     }
 
-    private void price(CellSheet sheet, int row, SheetLine job, int window, List<Method> methods) {
-        int basis = basis(own, methods, job.method());
-        String rate = own.rate(own.region(job.choice().result().house()));
-        String minutes =
-                CellSheet.range(row, basis + 2, row, basis + 1 + own.crews().size());
-        sheet.formula(
-                row,
-                basis,
-                CellSheet.cell(row, basis + 1) + "+" + JobSheet.byCrew(minutes) + "/60*" + rate,
-                job.parts().openingUsd().get(window),
-                USD,
-                Look.NUMBER);
-        sheet.number(row, basis + 1, job.parts().openingMaterialUsd().get(window), USD, Look.NUMBER);
-        for (int c = 0; c < own.crews().size(); c++) {
-            double alone = job.work(own.crews().get(c)).openingMinutes().get(window);
-            sheet.number(row, basis + 2 + c, alone, TENTHS, Look.NUMBER);
-        }
+    private void prices(CellSheet sheet, SheetLine job) {
+        int basis = basis(job.method());
         int column = PRICES + methods.indexOf(job.method());
-        Set<Limit> closed = job.choice().closed().get(window).getOrDefault(job.method(), Set.of());
-        if (closed.isEmpty()) {
+        String rate = "/60*" + own.rate(own.region(job.choice().result().house()));
+        String price = JobSheet.cell(job, JobSheet.PRICE) + "*";
+        String all = "/" + JobSheet.cell(job, JobSheet.WINDOWS);
+        for (int o = 0; o < job.windows(); o++) {
+            int row = FIRST + job.firstWindow() + o;
+            String minutes =
+                    CellSheet.range(row, basis + 2, row, basis + 1 + own.crews().size());
             sheet.formula(
                     row,
-                    column,
-                    JobSheet.cell(job, JobSheet.PRICE) + "*" + CellSheet.cell(row, basis) + "/"
-                            + JobSheet.cell(job, JobSheet.WINDOWS),
-                    job.openings().get(window).priceUsd(),
+                    basis,
+                    CellSheet.cell(row, basis + 1) + "+" + JobSheet.byCrew(minutes) + rate,
+                    job.parts().openingUsd().get(o),
                     USD,
                     Look.NUMBER);
-        } else {
-            sheet.text(row, column, closed.stream().map(OwnerTerms::of).collect(Collectors.joining(", ")), Look.NOTE);
+            sheet.number(row, basis + 1, job.parts().openingMaterialUsd().get(o), USD, Look.NUMBER);
+            Set<Limit> closed = job.choice().closed().get(o).getOrDefault(job.method(), Set.of());
+            if (closed.isEmpty()) {
+                double asked = job.openings().get(o).priceUsd();
+                sheet.formula(row, column, price + CellSheet.cell(row, basis) + all, asked, USD, Look.NUMBER);
+            } else {
+                String why = closed.stream().map(OwnerTerms::of).collect(Collectors.joining(", "));
+                sheet.text(row, column, why, Look.NOTE);
+            }
+        }
+        for (int c = 0; c < own.crews().size(); c++) {
+            List<Double> alone = job.work(own.crews().get(c)).openingMinutes();
+            for (int o = 0; o < job.windows(); o++) {
+                sheet.number(FIRST + job.firstWindow() + o, basis + 2 + c, alone.get(o), TENTHS, Look.NUMBER);
+            }
         }
     }
 }

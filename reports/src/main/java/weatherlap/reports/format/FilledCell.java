@@ -1,0 +1,23 @@
+package weatherlap.reports.format;
+
+/**
+ * What a cell of a {@link CellSheet} holds.
+ *
+ * @param style among those of the sheet, from 0
+ * @param formula empty for none
+ * @param characters for which its column has to be wide enough
+ */
+record FilledCell(int style, String formula, String value, boolean isText, int characters) {
+    /** @param look its style, as an attribute */
+    void write(String look, SheetRows row) {
+        if (isText) {
+            row.text(look, value);
+            return;
+        }
+        StringBuilder xml = row.cell(look).append('>');
+        if (!formula.isEmpty()) {
+            xml.append("<f>").append(formula).append("</f>");
+        }
+        xml.append("<v>").append(value).append("</v></c>");
+    }
+}

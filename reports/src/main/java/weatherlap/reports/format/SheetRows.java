@@ -1,0 +1,86 @@
+package weatherlap.reports.format;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * Writes the rows of a sheet straight into its part, which a library of cells would first keep. A cell that does not say where it stands is
+ * the next one.
+ *
+ * @see "ISO/IEC 29500-1:2016, 18.3.1.4 cell, 18.3.1.53 rich text inline, 18.3.1.73 row"
+ */
+final class SheetRows {
+    private final OutputStream out;
+    private final StringBuilder xml = new StringBuilder();
+    private int row;
+    private int column;
+    private boolean afterGap;
+
+    SheetRows(OutputStream out) {
+        this.out = out;
+    }
+
+    static void write(String xml, OutputStream out) throws IOException {
+        out.write(xml.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Begins a row.
+     *
+     * @param at from 0
+     * @param look its attributes
+     */
+    void begin(int at, String look) {
+        row = at;
+        column = 0;
+        afterGap = false;
+        xml.setLength(0);
+        xml.append("<row r=\"").append(at + 1).append('"').append(look).append('>');
+    }
+
+    void end() throws IOException {
+        write(xml.append("</row>").toString(), out);
+    }
+
+    /** The column of the next cell, from 0. */
+    int column() {
+        return column;
+    }
+
+    /** Leaves a cell out. */
+    void gap() {
+        column++;
+        afterGap = true;
+    }
+
+    /**
+     * Begins a cell, whose text goes on after its style.
+     *
+     * @param style as an attribute
+     */
+    StringBuilder cell(String style) {
+        xml.append("<c");
+        if (afterGap) {
+            xml.append(" r=\"").append(CellSheet.cell(row, column)).append('"');
+            afterGap = false;
+        }
+        column++;
+        return xml.append(style);
+    }
+
+    /** @param text without what XML does not know */
+    void text(String style, String text) {
+        cell(style).append(" t=\"inlineStr\"><is>");
+        xml.append(text.strip().length() < text.length() ? "<t xml:space=\"preserve\">" : "<t>");
+        int done = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
+            if (letter == '&' || letter == '<' || letter == '>') {
+                xml.append(text, done, i).append(letter == '&' ? "&amp;" : letter == '<' ? "&lt;" : "&gt;");
+                done = i + 1;
+            }
+        }
+        xml.append(text, done, text.length()).append("</t></is></c>");
+    }
+}
