@@ -142,10 +142,6 @@ public record SheetNames(Map<String, Sheet> sheets) {
 
     /** A, B, … Z, AA, … of a column, from 0. */
     public static String letters(int column) {
-        StringBuilder letters = new StringBuilder();
-        for (int rest = column; rest >= 0; rest = rest / 26 - 1) {
-            letters.insert(0, (char) ('A' + rest % 26));
-        }
-        return letters.toString();
+        return column < 0 ? "" : letters(column / 26 - 1) + (char) ('A' + column % 26);
     }
 }
