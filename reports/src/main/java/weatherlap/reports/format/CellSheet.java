@@ -191,7 +191,7 @@ public final class CellSheet {
     /**
      * A formula.
      *
-     * @param expression of the program's own making: no text of a table may be in it, and it must do without &lt; and &amp;
+     * @param expression of the program's own making: no text of a table may be in it
      * @param value that it has with the numbers of the run
      */
     public void formula(int row, int column, String expression, double value, String format, Look look) {

@@ -12,12 +12,8 @@ record FilledCell(int style, String formula, String value, boolean isText, int c
     void write(String look, SheetRows row) {
         if (isText) {
             row.text(look, value);
-            return;
+        } else {
+            row.number(look, formula, value);
         }
-        StringBuilder xml = row.cell(look).append('>');
-        if (!formula.isEmpty()) {
-            xml.append("<f>").append(formula).append("</f>");
-        }
-        xml.append("<v>").append(value).append("</v></c>");
     }
 }

@@ -73,6 +73,22 @@ final class SheetRows {
     void text(String style, String text) {
         cell(style).append(" t=\"inlineStr\"><is>");
         xml.append(text.strip().length() < text.length() ? "<t xml:space=\"preserve\">" : "<t>");
+        escaped(text);
+        xml.append("</t></is></c>");
+    }
+
+    /** @param formula that the number has come of; empty for none */
+    void number(String style, String formula, String number) {
+        cell(style).append('>');
+        if (!formula.isEmpty()) {
+            xml.append("<f>");
+            escaped(formula);
+            xml.append("</f>");
+        }
+        xml.append("<v>").append(number).append("</v></c>");
+    }
+
+    private void escaped(String text) {
         int done = 0;
         for (int i = 0; i < text.length(); i++) {
             char letter = text.charAt(i);
@@ -81,6 +97,6 @@ final class SheetRows {
                 done = i + 1;
             }
         }
-        xml.append(text, done, text.length()).append("</t></is></c>");
+        xml.append(text, done, text.length());
     }
 }

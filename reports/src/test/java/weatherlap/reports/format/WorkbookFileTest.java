@@ -104,6 +104,7 @@ class WorkbookFileTest {
             sheet.text(20, 0, "<name> & so on", Look.HEADER);
             sheet.number(21, 0, 6, "0", Look.INPUT);
             sheet.formula(22, 0, CellSheet.cell("Front", 21, 0) + "*7", 42, "0", Look.NUMBER);
+            sheet.formula(23, 2, "IF(A22<7,1,0)", 1, "0", Look.NUMBER);
             sheet.allow(21, 0, List.of(6, 7), "Pick 6 or 7.");
             sheet.chart(
                     new ColumnChart(
@@ -134,6 +135,7 @@ class WorkbookFileTest {
             assertThat(rows.get(0).getCellText(0)).isEqualTo("=1+1 & <b>");
             assertThat(rows.get(22).getCell(0).getFormula()).isEqualTo("'Front'!$A$22*7");
             assertThat(rows.get(22).getCell(0).getRawValue()).isEqualTo("42.0");
+            assertThat(rows.get(23).getCell(2).getFormula()).isEqualTo("IF(A22<7,1,0)");
         }
     }
 
