@@ -22,6 +22,7 @@ import weatherlap.datasets.shop.Terms;
 import weatherlap.reports.format.SourceNames;
 import weatherlap.reports.output.OutputFolder;
 import weatherlap.reports.output.TableWriter;
+import weatherlap.reports.output.TwoThreads;
 import weatherlap.reports.owner.OwnerFigures;
 import weatherlap.reports.owner.OwnerWords;
 import weatherlap.reports.page.PlainTable;

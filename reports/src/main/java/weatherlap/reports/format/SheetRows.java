@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 
 /**
  * Writes the rows of a sheet straight into its part, which a library of cells would first keep. A cell that does not say where it stands is
- * the next one.
+ * the next one; after one that is left out all say it, since some readers count those alone that are there.
  *
  * @see "ISO/IEC 29500-1:2016, 18.3.1.4 cell, 18.3.1.53 rich text inline, 18.3.1.73 row"
  */
@@ -15,7 +15,7 @@ final class SheetRows {
     private final StringBuilder xml = new StringBuilder();
     private int row;
     private int column;
-    private boolean afterGap;
+    private boolean hasGap;
 
     SheetRows(OutputStream out) {
         this.out = out;
@@ -34,7 +34,7 @@ final class SheetRows {
     void begin(int at, String look) {
         row = at;
         column = 0;
-        afterGap = false;
+        hasGap = false;
         xml.setLength(0);
         xml.append("<row r=\"").append(at + 1).append('"').append(look).append('>');
     }
@@ -51,7 +51,7 @@ final class SheetRows {
     /** Leaves a cell out. */
     void gap() {
         column++;
-        afterGap = true;
+        hasGap = true;
     }
 
     /**
@@ -61,9 +61,8 @@ final class SheetRows {
      */
     StringBuilder cell(String style) {
         xml.append("<c");
-        if (afterGap) {
+        if (hasGap) {
             xml.append(" r=\"").append(CellSheet.cell(row, column)).append('"');
-            afterGap = false;
         }
         column++;
         return xml.append(style);

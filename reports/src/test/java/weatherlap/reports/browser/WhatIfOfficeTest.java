@@ -221,13 +221,20 @@ class WhatIfOfficeTest {
             Path sheet = zip.getPath("xl/worksheets/sheet2.xml");
             String xml = Files.readString(sheet);
             for (Map.Entry<String, String> cell : cells.entrySet()) {
-                String typed =
-                        xml.replaceFirst("(<c r=\"" + cell.getKey() + "\"[^>]*><v>)[^<]*", "$1" + cell.getValue());
+                String typed = typed(xml, cell.getKey(), cell.getValue());
                 assertThat(typed).as(cell.getKey()).isNotEqualTo(xml);
                 xml = typed;
             }
             Files.writeString(sheet, xml);
         }
+    }
+
+    /** Cells do not say where they stand: the number is that of so many cells after the first of its row, none of which is left out. */
+    private static String typed(String xml, String cell, String value) {
+        int before = cell.charAt(0) - 'A';
+        return xml.replaceFirst(
+                "(<row r=\"" + cell.substring(1) + "\"[^>]*>(?:<c .*?</c>){" + before + "}<c [^>]*><v>)[^<]*",
+                "$1" + value);
     }
 
     private static InputPaths paths(Path houses, List<String> settings) {

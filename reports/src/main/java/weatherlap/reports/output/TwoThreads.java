@@ -1,4 +1,4 @@
-package weatherlap.reports.compare;
+package weatherlap.reports.output;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -11,17 +11,18 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 
 /** Two threads that take pieces of work in the order in which they are given. */
-final class TwoThreads implements AutoCloseable {
+public final class TwoThreads implements AutoCloseable {
     /** A piece of work that may fail to write. */
     @FunctionalInterface
-    interface Work {
+    public interface Work {
         void run() throws IOException;
     }
 
     private final ExecutorService pool = Executors.newFixedThreadPool(2);
     private final List<Future<?>> given = new ArrayList<>();
 
-    void give(Work work) {
+    /** Takes a piece of work, which is begun when a thread is free. */
+    public void give(Work work) {
         given.add(pool.submit((Callable<Void>) () -> {
             work.run();
             return null;
@@ -29,7 +30,7 @@ final class TwoThreads implements AutoCloseable {
     }
 
     /** Returns when all is done, or throws what went wrong first of it in the order given. */
-    void await() throws IOException {
+    public void await() throws IOException {
         try {
             for (Future<?> work : given) {
                 work.get();
