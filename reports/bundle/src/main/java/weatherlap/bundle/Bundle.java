@@ -15,10 +15,11 @@ public final class Bundle {
     private static final String NAME = "weatherlap";
     private static final String MAIN = OneModule.NAME + "/weatherlap.reports.Main";
     /**
-     * For runs of seconds: the first compiler alone, and early; the plainest collector, with room enough that a sheet is made without it, of
-     * which it does not say anything where there is less memory than that, and for what lasts, since it goes through all of it before it asks
-     * for more; no counters for tools that watch Java, which cost a tenth of a second. By {@code weatherlap.launched} the program knows how
-     * to start itself again with both compilers for a run of minutes.
+     * For runs of seconds and a few minutes: the first compiler alone, and early; the collector that stops for the shortest time, with room
+     * for new objects in which a sheet is made without it, less of it where there is less memory, of which it does not say anything; for what
+     * lasts room at once, since it goes through all of it before it asks for more; no counters for tools that watch Java, which cost a tenth
+     * of a second; the archive of classes where it was made to lie, as in every Java up to 16, since to move it costs another. By {@code
+     * weatherlap.launched} the program knows how to start itself again with both compilers for a longer run.
      */
     private static final List<String> FLAGS = List.of(
             "-XX:TieredStopAtLevel=1",
@@ -26,9 +27,10 @@ public final class Bundle {
             "-XX:Tier3MinInvocationThreshold=50",
             "-XX:Tier3CompileThreshold=1000",
             "-XX:Tier3BackEdgeThreshold=20000",
-            "-XX:+UseSerialGC",
-            "-XX:NewSize=240m",
-            "-XX:MaxNewSize=240m",
+            "-XX:+UnlockDiagnosticVMOptions",
+            "-XX:ArchiveRelocationMode=0",
+            "-XX:+UseParallelGC",
+            "-XX:MaxNewSize=400m",
             "-XX:InitialRAMPercentage=8",
             "-XX:-UsePerfData",
             "-Xlog:gc+ergo=off",
