@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
  * Writes the rows of a sheet straight into its part, which a library of cells would first keep. A cell that does not say where it stands is
  * the next one; after one that is left out all say it, since some readers count those alone that are there.
  *
- * @see "ISO/IEC 29500-1:2016, 18.3.1.4 cell, 18.3.1.53 rich text inline, 18.3.1.73 row"
+ * @see "ISO/IEC 29500-1:2016, 18.3.1.4 cell, 18.3.1.40 formula, 18.3.1.53 rich text inline, 18.3.1.73 row, 18.3.1.96 value"
  */
 final class SheetRows {
     private final OutputStream out;

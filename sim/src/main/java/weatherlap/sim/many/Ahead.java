@@ -4,7 +4,10 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 
-/** Something found on a thread of its own, begun before it is asked for. What goes wrong is thrown where it is asked for; where it never is, it is dropped. */
+/**
+ * Something found on a thread of its own, begun before it is asked for. What goes wrong is thrown where it is asked for; where it never is, it
+ * is dropped.
+ */
 public final class Ahead<T> {
     private final FutureTask<T> found;
 

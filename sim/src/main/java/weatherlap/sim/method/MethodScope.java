@@ -53,14 +53,11 @@ public record MethodScope(int mask) {
 
     /** @throws IllegalArgumentException where a word between bars is not one of {@link #words()} */
     public static MethodScope parse(String text) {
-        EnumSet<Method> methods = EnumSet.noneOf(Method.class);
+        int mask = 0;
         for (String word : text.split("\\|", -1)) {
-            if (word.strip().equals(EVERY_WORD)) {
-                methods.addAll(EVERY.methods());
-            } else {
-                methods.add(Method.valueOf(word.strip().toUpperCase(Locale.ROOT)));
-            }
+            String name = word.strip();
+            mask |= name.equals(EVERY_WORD) ? EVERY.mask : of(Method.valueOf(name.toUpperCase(Locale.ROOT))).mask;
         }
-        return of(methods);
+        return new MethodScope(mask);
     }
 }

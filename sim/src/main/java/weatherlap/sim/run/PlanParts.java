@@ -8,6 +8,7 @@ import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 
 /**
  * What any plan of a house is put together from. A plan gives each opening a method; it is priced at
@@ -91,10 +92,6 @@ public record PlanParts(House house, List<Wall> walls, double[] setupUsd, double
 
     /** How a set of methods is counted. */
     public static int mask(Set<Method> methods) {
-        int mask = 0;
-        for (Method method : methods) {
-            mask |= 1 << method.ordinal();
-        }
-        return mask;
+        return MethodScope.of(methods).mask();
     }
 }
