@@ -14,7 +14,7 @@ import java.util.function.Function;
 
 /** Many things done on several threads and taken in their order; no more than a few chunks of them are in memory at a time. */
 public final class InChunks {
-    private static final int CHUNK = 16;
+    private static final int CHUNK = 4;
     private static final int CHUNKS_A_THREAD = 3;
 
     private InChunks() {}

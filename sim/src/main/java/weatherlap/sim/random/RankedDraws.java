@@ -31,30 +31,37 @@ public final class RankedDraws {
 
     private final boolean[] sorted = new boolean[BINS];
 
-    /** Bins of many draws, each when it is first looked into. */
-    private RankedDraws[] within;
+    private int count;
+
+    /** The bin of many draws that was looked into last, and which it is. */
+    private RankedDraws within;
+
+    private int binWithin;
 
     private RankedDraws() {}
 
-    private RankedDraws of(double[] draws) {
-        if (binned.length != draws.length) {
-            binned = new double[draws.length];
-            binOf = new byte[draws.length];
+    /** The draws from one on, up to another. */
+    private RankedDraws of(double[] draws, int from, int end) {
+        if (binOf.length < end) {
+            binned = new double[end];
+            binOf = new byte[end];
         }
-        within = null;
+        count = end - from;
+        binWithin = -1;
         double[] placed = binned;
         byte[] of = binOf;
         int[] to = next;
-        double least = draws[0];
-        double greatest = draws[0];
-        for (double draw : draws) {
+        double least = draws[from];
+        double greatest = least;
+        for (int d = from; d < end; d++) {
+            double draw = draws[d];
             least = draw < least ? draw : least;
             greatest = draw > greatest ? draw : greatest;
         }
         Arrays.fill(sorted, least == greatest);
         Arrays.fill(to, 0);
         double binsPerUnit = BINS / (greatest - least);
-        for (int d = 0; d < draws.length; d++) {
+        for (int d = from; d < end; d++) {
             int b = Math.min(BINS - 1, (int) ((draws[d] - least) * binsPerUnit));
             of[d] = (byte) b;
             to[b]++;
@@ -63,7 +70,7 @@ public final class RankedDraws {
             begins[b + 1] = begins[b] + to[b];
             to[b] = begins[b];
         }
-        for (int d = 0; d < draws.length; d++) {
+        for (int d = from; d < end; d++) {
             placed[to[of[d]]++] = draws[d];
         }
         return this;
@@ -71,7 +78,7 @@ public final class RankedDraws {
 
     /** Quantiles of draws, which are left as they are. */
     public static double[] quantiles(double[] draws, double... probabilities) {
-        return QUANTILE.evaluate(draws.length, SCRATCH.get().of(draws)::at, probabilities);
+        return QUANTILE.evaluate(draws.length, SCRATCH.get().of(draws, 0, draws.length)::at, probabilities);
     }
 
     /** The draw of a rank, the least having 0. */
@@ -82,7 +89,7 @@ public final class RankedDraws {
         }
         int from = begins[bin];
         int to = begins[bin + 1];
-        if (!sorted[bin] && to - from > FEW && to - from < binned.length) {
+        if (!sorted[bin] && to - from > FEW && to - from < count) {
             return within(bin, from, to).at(rank - from);
         }
         if (!sorted[bin]) {
@@ -94,12 +101,13 @@ public final class RankedDraws {
 
     private RankedDraws within(int bin, int from, int to) {
         if (within == null) {
-            within = new RankedDraws[BINS];
+            within = new RankedDraws();
         }
-        if (within[bin] == null) {
-            within[bin] = new RankedDraws().of(Arrays.copyOfRange(binned, from, to));
+        if (binWithin != bin) {
+            within.of(binned, from, to);
+            binWithin = bin;
         }
-        return within[bin];
+        return within;
     }
 
     /** By insertion: cheapest for a few. */
