@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import weatherlap.sim.Each;
 import weatherlap.sim.code.Finding.EscapeMeasure;
 import weatherlap.sim.code.Finding.Shortfall;
 import weatherlap.sim.geometry.ClearOpening;
@@ -46,16 +47,23 @@ public final class ResidentialCode {
 
     private ResidentialCode() {}
 
-    /** The rules asked of one window, before and after. */
-    public static List<CodeChange> ofWindow(OpeningGeometry geometry) {
-        Opening opening = geometry.opening();
-        Unit today = Unit.today(geometry);
-        Unit after = Unit.after(geometry);
-        List<CodeChange> changes = new ArrayList<>();
-        add(changes, safetyGlazing(today), safetyGlazing(after));
-        add(changes, roomGlazing(opening, today), roomGlazing(opening, after));
-        add(changes, fall(opening, today), fall(opening, after));
-        return changes;
+    /** The rules asked of one window, held against the unit that stands. */
+    static List<CodeCheck> ofWindow(OpeningGeometry geometry) {
+        return ofWindow(geometry.opening(), Unit.today(geometry));
+    }
+
+    /** The same, before and after; whether a rule applies hangs on the opening alone, so that it is asked of both units or of neither. */
+    static List<CodeChange> ofWindow(OpeningGeometry geometry, List<CodeCheck> today) {
+        List<CodeCheck> after = ofWindow(geometry.opening(), Unit.after(geometry));
+        return Each.upTo(after.size(), rule -> new CodeChange(today.get(rule), after.get(rule), false));
+    }
+
+    private static List<CodeCheck> ofWindow(Opening opening, Unit unit) {
+        List<CodeCheck> checks = new ArrayList<>(3);
+        safetyGlazing(unit).ifPresent(checks::add);
+        roomGlazing(opening, unit).ifPresent(checks::add);
+        fall(opening, unit).ifPresent(checks::add);
+        return checks;
     }
 
     /** Whether the unit works as the old one did, or opens as far: what R310.2.5 asks of it beside its size. */
@@ -199,12 +207,5 @@ public final class ResidentialCode {
         return unit.floorIn().isPresent()
                 ? OptionalDouble.of(yIn - unit.floorIn().getAsDouble())
                 : OptionalDouble.empty();
-    }
-
-    /** Whether a rule applies hangs on the opening alone, so that it has both or neither. */
-    private static void add(List<CodeChange> changes, Optional<CodeCheck> before, Optional<CodeCheck> after) {
-        if (before.isPresent() && after.isPresent()) {
-            changes.add(new CodeChange(before.get(), after.get(), false));
-        }
     }
 }
