@@ -20,6 +20,7 @@ import weatherlap.sim.geometry.SidingRuns;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.labour.LabourTakeoff;
 import weatherlap.sim.laps.HouseLaps;
 import weatherlap.sim.laps.LeakModel;
 import weatherlap.sim.laps.LeakTables;
@@ -149,11 +150,11 @@ public record HouseTakeoff(
                 o++;
             }
         }
-        HouseFacts facts = HouseFacts.of(house, assumptions.scenario());
+        LabourTakeoff labour = new LabourTakeoff(assumptions, house, HouseFacts.of(house, assumptions.scenario()));
         Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(Method.class);
         for (Method method : methods) {
             List<RoomChange> rooms = codes.get(method).rooms();
-            takeoffs.put(method, of(house, Set.of(method), assumptions, facts, openings.get(method), laps, rooms));
+            takeoffs.put(method, of(house, Set.of(method), labour, openings.get(method), laps, rooms));
         }
         return takeoffs;
     }
@@ -168,8 +169,7 @@ public record HouseTakeoff(
         return geometries(house, List.of(method), assumptions).get(method);
     }
 
-    private static Map<Method, List<OpeningGeometry>> geometries(
-            House house, List<Method> methods, Assumptions assumptions) {
+    private static Map<Method, List<OpeningGeometry>> geometries(House house, List<Method> methods, Assumptions assumptions) {
         Map<Method, List<OpeningGeometry>> geometries = listEach(methods);
         for (Elevation wall : house.elevations()) {
             for (Opening opening : wall.openings()) {
@@ -201,20 +201,19 @@ public record HouseTakeoff(
         CodeReview codes = CodeReview.of(geometries, Each.of(own, OpeningTakeoff::geometry), assumptions.scenario());
         List<OpeningTakeoff> openings =
                 Each.upTo(own.size(), o -> own.get(o).with(codes.byOpening().get(o)));
-        return of(any.house, Method.set(methods), assumptions, any.work.facts(), openings, any.laps, codes.rooms());
+        return of(any.house, Method.set(methods), any.work.steps(), openings, any.laps, codes.rooms());
     }
 
     private static HouseTakeoff of(
             House house,
             Set<Method> methods,
-            Assumptions assumptions,
-            HouseFacts facts,
+            LabourTakeoff labour,
             List<OpeningTakeoff> openings,
             HouseLaps laps,
             List<RoomChange> rooms) {
         HouseQuantities quantities = quantities(house, methods, Each.of(openings, OpeningTakeoff::geometry));
         List<Integer> panelsDown = Each.of(quantities.elevations(), wall -> (int) wall.panelsDown());
-        WorkTakeoff work = WorkTakeoff.of(assumptions, house, facts, quantities);
+        WorkTakeoff work = WorkTakeoff.of(labour, house, quantities);
         return new HouseTakeoff(house, methods, panelsDown, openings, work, laps, rooms);
     }
 
