@@ -15,6 +15,7 @@ import weatherlap.sim.code.CodeChange;
 import weatherlap.sim.code.CodeReview;
 import weatherlap.sim.code.RoomChange;
 import weatherlap.sim.explain.Amount;
+import weatherlap.sim.geometry.Geometries;
 import weatherlap.sim.geometry.OpeningGeometry;
 import weatherlap.sim.geometry.SidingRuns;
 import weatherlap.sim.house.Elevation;
@@ -129,9 +130,15 @@ public record HouseTakeoff(
     /** Takes a house off for every method that it is open to. */
     public static Map<Method, HouseTakeoff> of(
             House house, Assumptions assumptions, RainClimate climate, LeakTables tables) {
+        return of(house, assumptions, climate, tables, new Geometries(assumptions));
+    }
+
+    /** The same, with what is known of openings like those of the house. */
+    static Map<Method, HouseTakeoff> of(
+            House house, Assumptions assumptions, RainClimate climate, LeakTables tables, Geometries alike) {
         HouseLaps laps = HouseLaps.of(house, tables);
         List<Method> methods = Method.openTo(house.cladding());
-        Map<Method, List<OpeningGeometry>> geometries = geometries(house, methods, assumptions);
+        Map<Method, List<OpeningGeometry>> geometries = geometries(house, methods, alike);
         Map<Method, CodeReview> codes = CodeReview.of(geometries, assumptions.scenario());
         Map<Method, List<OpeningTakeoff>> openings = listEach(methods);
         int o = 0;
@@ -166,14 +173,14 @@ public record HouseTakeoff(
     }
 
     static List<OpeningGeometry> geometries(House house, Method method, Assumptions assumptions) {
-        return geometries(house, List.of(method), assumptions).get(method);
+        return geometries(house, List.of(method), new Geometries(assumptions)).get(method);
     }
 
-    private static Map<Method, List<OpeningGeometry>> geometries(House house, List<Method> methods, Assumptions assumptions) {
+    private static Map<Method, List<OpeningGeometry>> geometries(House house, List<Method> methods, Geometries alike) {
         Map<Method, List<OpeningGeometry>> geometries = listEach(methods);
         for (Elevation wall : house.elevations()) {
             for (Opening opening : wall.openings()) {
-                for (OpeningGeometry one : OpeningGeometry.each(house, wall, opening, methods, assumptions)) {
+                for (OpeningGeometry one : alike.each(house, wall, opening, methods)) {
                     geometries.get(one.method()).add(one);
                 }
             }
