@@ -42,6 +42,24 @@ public final class Geometries {
                     opening.units(),
                     opening.inside());
         }
+
+        @Override
+        public boolean equals(Object other) { // as a record's, which costs several times as much
+            return other instanceof Kind kind
+                    && widthIn == kind.widthIn
+                    && heightIn == kind.heightIn
+                    && material == kind.material
+                    && operation == kind.operation
+                    && newOperation == kind.newOperation
+                    && units == kind.units
+                    && inside.equals(kind.inside);
+        }
+
+        @Override
+        public int hashCode() {
+            int ways = 8 * (8 * operation.ordinal() + newOperation.ordinal()) + units;
+            return 31 * (31 * Double.hashCode(widthIn) + Double.hashCode(heightIn)) + ways;
+        }
     }
 
     private final Assumptions assumptions;
