@@ -13,6 +13,7 @@ import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.laps.Belief.Standing;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 
 /**
  * What is believed of the laps of one house after all that was seen at its openings.
@@ -112,13 +113,8 @@ public final class HouseLaps {
         }
 
         /** Whether a fault can stand after the work of one of some methods. */
-        boolean canStand(int fault, List<Method> methods) {
-            for (Method method : methods) {
-                if (canStand(fault, method)) {
-                    return true;
-                }
-            }
-            return false;
+        boolean canStand(int fault, MethodScope methods) {
+            return (after[fault] & methods.mask()) != 0;
         }
 
         /** Whether a fault can stand after the work of a method. */

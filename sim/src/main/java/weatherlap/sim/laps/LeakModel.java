@@ -9,6 +9,7 @@ import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.rain.OpeningExposure;
 
 /**
@@ -56,9 +57,10 @@ public final class LeakModel {
         for (Joint joint : JOINTS) {
             logLitres[joint.ordinal()] = Math.log(exposure.litresPerYear(joint));
         }
+        MethodScope some = MethodScope.of(Method.set(methods));
         PathTerms[] byFault = new PathTerms[here.faults()];
         for (int f = 0; f < byFault.length; f++) {
-            if (here.canStand(f, methods) && here.standing(f).probability() > 0) {
+            if (here.canStand(f, some) && here.standing(f).probability() > 0) {
                 byFault[f] = path(f, here.standing(f), exposure, logLitres, variance, laps);
             }
         }
