@@ -57,8 +57,9 @@ public final class Geometries {
 
         @Override
         public int hashCode() {
-            int ways = 8 * (8 * operation.ordinal() + newOperation.ordinal()) + units;
-            return 31 * (31 * Double.hashCode(widthIn) + Double.hashCode(heightIn)) + ways;
+            int sixteenths = 4096 * (int) (16 * widthIn) + (int) (16 * heightIn);
+            int opens = 8 * operation.ordinal() + newOperation.ordinal();
+            return 31 * (31 * (31 * sixteenths + opens) + 4 * material.ordinal() + units) + inside.layers();
         }
     }
 
