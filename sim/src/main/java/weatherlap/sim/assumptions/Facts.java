@@ -31,22 +31,13 @@ public final class Facts {
 
     /** What lap faults may ask of an opening done by a method. */
     public static Map<Fact, String> of(House house, Opening opening, Method method, Scenario scenario) {
-        return byMethod(house, opening, scenario).get(method);
-    }
-
-    /** The same by each method. */
-    public static Map<Method, Map<Fact, String>> byMethod(House house, Opening opening, Scenario scenario) {
         EnumMap<Fact, String> facts = ofHouse(house);
         putOpening(facts, house, opening, scenario);
         put(facts, Fact.HEAD_LAP, opening.laps().head());
         put(facts, Fact.JAMB_LAP, opening.laps().jamb());
         put(facts, Fact.SILL_LAP, opening.laps().sill());
-        Map<Method, Map<Fact, String>> byMethod = new EnumMap<>(Method.class);
-        for (Method method : Method.values()) {
-            put(facts, Fact.METHOD, method);
-            byMethod.put(method, Collections.unmodifiableMap(facts.clone()));
-        }
-        return byMethod;
+        put(facts, Fact.METHOD, method);
+        return Collections.unmodifiableMap(facts);
     }
 
     private static void putOpening(Map<Fact, String> facts, House house, Opening opening, Scenario scenario) {

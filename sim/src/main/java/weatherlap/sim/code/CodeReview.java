@@ -31,7 +31,8 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
         Map<Method, CodeReview> reviews = new EnumMap<>(Method.class);
         List<RoomReview> rooms = rooms(geometries);
         boolean relief = relieves(scenario);
-        geometries.forEach((method, own) -> reviews.put(method, of(own, rooms, relief)));
+        List<List<CodeCheck>> today = today(geometries);
+        geometries.forEach((method, own) -> reviews.put(method, of(own, rooms, today, relief)));
         return Collections.unmodifiableMap(reviews);
     }
 
@@ -42,7 +43,12 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
      */
     public static CodeReview of(
             Map<Method, List<OpeningGeometry>> geometries, List<OpeningGeometry> plan, Scenario scenario) {
-        return of(plan, rooms(geometries), relieves(scenario));
+        return of(plan, rooms(geometries), today(geometries), relieves(scenario));
+    }
+
+    /** What the rules asked of each window say of the unit that stands, whatever comes after it. */
+    private static List<List<CodeCheck>> today(Map<Method, List<OpeningGeometry>> geometries) {
+        return Each.of(geometries.values().iterator().next(), ResidentialCode::ofWindow);
     }
 
     private static boolean relieves(Scenario scenario) {
@@ -60,7 +66,8 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
         return Each.of(List.copyOf(byRoom.values()), room -> RoomReview.of(room, geometries.values()));
     }
 
-    private static CodeReview of(List<OpeningGeometry> openings, List<RoomReview> asked, boolean relief) {
+    private static CodeReview of(
+            List<OpeningGeometry> openings, List<RoomReview> asked, List<List<CodeCheck>> today, boolean relief) {
         List<RoomChange> rooms = new ArrayList<>();
         for (RoomReview room : asked) {
             rooms.addAll(room.changes(openings, relief));
@@ -72,7 +79,7 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
             }
         }
         for (int o = 0; o < openings.size(); o++) {
-            byOpening.get(o).addAll(ResidentialCode.ofWindow(openings.get(o)));
+            byOpening.get(o).addAll(ResidentialCode.ofWindow(openings.get(o), today.get(o)));
         }
         return new CodeReview(rooms, byOpening);
     }

@@ -6,8 +6,8 @@ import static weatherlap.sim.code.CodeCheck.Verdict.PASSES;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import weatherlap.sim.Each;
 import weatherlap.sim.code.Finding.EscapeMeasure;
 import weatherlap.sim.code.Finding.Shortfall;
 import weatherlap.sim.geometry.ClearOpening;
@@ -46,16 +46,31 @@ public final class ResidentialCode {
 
     private ResidentialCode() {}
 
-    /** The rules asked of one window, before and after. */
-    public static List<CodeChange> ofWindow(OpeningGeometry geometry) {
-        Opening opening = geometry.opening();
-        Unit today = Unit.today(geometry);
-        Unit after = Unit.after(geometry);
-        List<CodeChange> changes = new ArrayList<>();
-        add(changes, safetyGlazing(today), safetyGlazing(after));
-        add(changes, roomGlazing(opening, today), roomGlazing(opening, after));
-        add(changes, fall(opening, today), fall(opening, after));
-        return changes;
+    /** The rules asked of one window, held against the unit that stands. */
+    static List<CodeCheck> ofWindow(OpeningGeometry geometry) {
+        return ofWindow(geometry.opening(), Unit.today(geometry));
+    }
+
+    /** The same, before and after; whether a rule applies hangs on the opening alone, so that it is asked of both units or of neither. */
+    static List<CodeChange> ofWindow(OpeningGeometry geometry, List<CodeCheck> today) {
+        List<CodeCheck> after = ofWindow(geometry.opening(), Unit.after(geometry));
+        return Each.upTo(after.size(), rule -> new CodeChange(today.get(rule), after.get(rule), false));
+    }
+
+    private static List<CodeCheck> ofWindow(Opening opening, Unit unit) {
+        List<CodeCheck> checks = new ArrayList<>(3);
+        if (unit.floorIn().isPresent()) {
+            checks.add(safetyGlazing(unit, unit.floorIn().getAsDouble()));
+        }
+        switch (opening.place().room()) {
+            case BATH -> checks.add(lowGlazing(CodeRule.WET_GLAZING, unit, WET_BOTTOM_IN));
+            case STAIR -> checks.add(lowGlazing(CodeRule.STAIR_GLAZING, unit, STAIR_BOTTOM_IN));
+            case BEDROOM, KITCHEN, LIVING, BASEMENT, OTHER -> {}
+        }
+        if (unit.floorIn().isPresent()) {
+            checks.add(fall(opening, unit, unit.floorIn().getAsDouble()));
+        }
+        return checks;
     }
 
     /** Whether the unit works as the old one did, or opens as far: what R310.2.5 asks of it beside its size. */
@@ -140,20 +155,16 @@ public final class ResidentialCode {
                 finding -> finding.share(rule, areaFt2, floorFt2, needed));
     }
 
-    private static Optional<CodeCheck> safetyGlazing(Unit unit) {
-        if (unit.floorIn().isEmpty()) {
-            return Optional.empty();
-        }
-        double floorIn = unit.floorIn().getAsDouble();
+    private static CodeCheck safetyGlazing(Unit unit, double floorIn) {
         for (Rect lite : unit.glass().lites()) {
             if (needsSafetyGlazing(lite.areaFt2(), lite.bottomIn() - floorIn, lite.topIn() - floorIn)) {
-                return Optional.of(new CodeCheck(
+                return new CodeCheck(
                         CodeRule.SAFETY_GLAZING,
                         OPEN,
-                        finding -> finding.largeLowLite(lite.areaFt2(), lite.bottomIn() - floorIn)));
+                        finding -> finding.largeLowLite(lite.areaFt2(), lite.bottomIn() - floorIn));
             }
         }
-        return Optional.of(new CodeCheck(CodeRule.SAFETY_GLAZING, PASSES, Finding::noLargeLowLite));
+        return new CodeCheck(CodeRule.SAFETY_GLAZING, PASSES, Finding::noLargeLowLite);
     }
 
     /** The three measures of R308.4.3; the fourth, a walking surface within 36 in., is presumed. */
@@ -161,15 +172,7 @@ public final class ResidentialCode {
         return liteFt2 > 9 && bottomOverFloorIn < 18 && topOverFloorIn > 36;
     }
 
-    /** Glazing of a bath or a stair, which is asked for higher over the floor. */
-    private static Optional<CodeCheck> roomGlazing(Opening opening, Unit unit) {
-        return switch (opening.place().room()) {
-            case BATH -> Optional.of(lowGlazing(CodeRule.WET_GLAZING, unit, WET_BOTTOM_IN));
-            case STAIR -> Optional.of(lowGlazing(CodeRule.STAIR_GLAZING, unit, STAIR_BOTTOM_IN));
-            case BEDROOM, KITCHEN, LIVING, BASEMENT, OTHER -> Optional.empty();
-        };
-    }
-
+    /** Of a bath or a stair, where it is asked for higher over the floor. */
     private static CodeCheck lowGlazing(CodeRule rule, Unit unit, double limitIn) {
         double lowestIn = Double.POSITIVE_INFINITY;
         for (Rect lite : unit.glass().lites()) {
@@ -180,31 +183,21 @@ public final class ResidentialCode {
         return new CodeCheck(rule, low ? OPEN : PASSES, finding -> finding.roomGlazing(rule, bottomIn, low));
     }
 
-    private static Optional<CodeCheck> fall(Opening opening, Unit unit) {
-        if (unit.floorIn().isEmpty()) {
-            return Optional.empty();
-        }
+    private static CodeCheck fall(Opening opening, Unit unit, double floorIn) {
         if (!unit.clear().opens()) {
-            return Optional.of(new CodeCheck(CodeRule.FALL, PASSES, Finding::doesNotOpen));
+            return new CodeCheck(CodeRule.FALL, PASSES, Finding::doesNotOpen);
         }
-        double overFloorIn = unit.clear().rect().bottomIn() - unit.floorIn().getAsDouble();
+        double overFloorIn = unit.clear().rect().bottomIn() - floorIn;
         double overGradeIn =
                 opening.place().sillHeightIn() + unit.clear().rect().bottomIn();
         boolean low = overGradeIn > 72 && overFloorIn < 24;
-        return Optional.of(new CodeCheck(
-                CodeRule.FALL, low ? OPEN : PASSES, finding -> finding.fall(low, overFloorIn, overGradeIn)));
+        return new CodeCheck(
+                CodeRule.FALL, low ? OPEN : PASSES, finding -> finding.fall(low, overFloorIn, overGradeIn));
     }
 
     private static OptionalDouble overFloorIn(double yIn, Unit unit) {
         return unit.floorIn().isPresent()
                 ? OptionalDouble.of(yIn - unit.floorIn().getAsDouble())
                 : OptionalDouble.empty();
-    }
-
-    /** Whether a rule applies hangs on the opening alone, so that it has both or neither. */
-    private static void add(List<CodeChange> changes, Optional<CodeCheck> before, Optional<CodeCheck> after) {
-        if (before.isPresent() && after.isPresent()) {
-            changes.add(new CodeChange(before.get(), after.get(), false));
-        }
     }
 }

@@ -24,17 +24,26 @@ import weatherlap.sim.house.Room;
  *
  * @param openings by place in the house
  * @param wayOut place of the opening that the escape rule hangs on
+ * @param escape today; empty where nobody sleeps in it
+ * @param lightAndAir today, rules in their order; none where they are not asked
  */
-public record RoomReview(List<Integer> openings, int wayOut) {
+record RoomReview(List<Integer> openings, int wayOut, Optional<CodeCheck> escape, List<CodeCheck> lightAndAir) {
 
     /** @param all openings of the house, a list a method */
-    public static RoomReview of(List<Integer> openings, Collection<List<OpeningGeometry>> all) {
+    static RoomReview of(List<Integer> openings, Collection<List<OpeningGeometry>> all) {
+        int wayOut = openings.size() == 1
+                ? openings.get(0)
+                : Collections.min(Each.of(openings, o -> Candidate.of(o, all)), Candidate.BEST_FIRST)
+                        .opening();
+        List<OpeningGeometry> any = all.iterator().next();
+        List<OpeningGeometry> room = Each.of(openings, any::get);
         return new RoomReview(
                 openings,
-                openings.size() == 1
-                        ? openings.get(0)
-                        : Collections.min(Each.of(openings, o -> Candidate.of(o, all)), Candidate.BEST_FIRST)
-                                .opening());
+                wayOut,
+                Each.any(room, RoomReview::sleptIn)
+                        ? Optional.of(best(room, any.get(wayOut), Unit::today))
+                        : Optional.empty(),
+                lightAndAir(room, Unit::today));
     }
 
     /**
@@ -62,24 +71,22 @@ public record RoomReview(List<Integer> openings, int wayOut) {
     }
 
     /** @param own openings of the house under one method */
-    public List<RoomChange> changes(List<OpeningGeometry> own, boolean relief) {
+    List<RoomChange> changes(List<OpeningGeometry> own, boolean relief) {
         List<OpeningGeometry> room = Each.of(openings, own::get);
         Optional<String> id = room.get(0).opening().place().roomId();
         List<RoomChange> changes = new ArrayList<>();
-        if (Each.any(room, RoomReview::sleptIn)) {
-            changes.add(new RoomChange(id, openings, List.of(wayOut), escape(room, own.get(wayOut), relief)));
+        if (escape.isPresent()) {
+            OpeningGeometry out = own.get(wayOut);
+            CodeChange change = new CodeChange(
+                    escape.get(), best(room, out, Unit::after), relief && ResidentialCode.mayBeRelieved(out));
+            changes.add(new RoomChange(id, openings, List.of(wayOut), change));
         }
-        for (CodeChange change : lightAndAir(room)) {
+        List<CodeCheck> after = lightAndAir(room, Unit::after);
+        for (int rule = 0; rule < after.size(); rule++) {
+            CodeChange change = new CodeChange(lightAndAir.get(rule), after.get(rule), false);
             changes.add(new RoomChange(id, openings, openings, change));
         }
         return changes;
-    }
-
-    private static CodeChange escape(List<OpeningGeometry> room, OpeningGeometry wayOut, boolean relief) {
-        return new CodeChange(
-                best(room, wayOut, Unit::today),
-                best(room, wayOut, Unit::after),
-                relief && ResidentialCode.mayBeRelieved(wayOut));
     }
 
     private static boolean sleptIn(OpeningGeometry geometry) {
@@ -107,7 +114,7 @@ public record RoomReview(List<Integer> openings, int wayOut) {
     }
 
     /** Of a habitable room that has an id and a floor: R303.1 asks nothing of a stair, and R303.3 asks otherwise of a bath. */
-    private static List<CodeChange> lightAndAir(List<OpeningGeometry> room) {
+    private static List<CodeCheck> lightAndAir(List<OpeningGeometry> room, Function<OpeningGeometry, Unit> side) {
         Opening first = room.get(0).opening();
         OptionalDouble floorFt2 = floorFt2(room);
         if (first.place().roomId().isEmpty()
@@ -117,17 +124,10 @@ public record RoomReview(List<Integer> openings, int wayOut) {
             return List.of();
         }
         double floor = floorFt2.getAsDouble();
+        List<Unit> units = Each.of(room, side);
         return List.of(
-                new CodeChange(
-                        ResidentialCode.light(Sum.of(room, one -> one.existing().glassFt2()), floor),
-                        ResidentialCode.light(Sum.of(room, one -> one.replaced().glassFt2()), floor),
-                        false),
-                new CodeChange(
-                        ResidentialCode.ventilation(
-                                Sum.of(room, one -> Unit.today(one).clearFt2()), floor),
-                        ResidentialCode.ventilation(
-                                Sum.of(room, one -> Unit.after(one).clearFt2()), floor),
-                        false));
+                ResidentialCode.light(Sum.of(units, unit -> unit.glass().glassFt2()), floor),
+                ResidentialCode.ventilation(Sum.of(units, Unit::clearFt2), floor));
     }
 
     /** As the first window says that says it. */

@@ -28,6 +28,9 @@ import weatherlap.sim.house.Operation;
  * @param glassIn2 area of the glass in sight, in²
  */
 public record Glass(Rect hole, List<Lites> units, List<Piece> pieces, double glassIn2) {
+    /** A rectangle of an opening's elevation that one kind of part covers. */
+    public record Piece(Part part, Rect rect) {}
+
     public Glass {
         units = List.copyOf(units);
         pieces = List.copyOf(pieces);
@@ -101,6 +104,9 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces, double gla
 
     /** Every visible lite, unit by unit. */
     public List<Rect> lites() {
+        if (units.size() == 1) {
+            return units.get(0).lites();
+        }
         List<Rect> lites = new ArrayList<>();
         for (Lites unit : units) {
             lites.addAll(unit.lites());

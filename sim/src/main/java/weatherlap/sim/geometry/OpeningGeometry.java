@@ -106,6 +106,24 @@ public record OpeningGeometry(
                 Quantities.of(order, replaced, cutBack, fasteners.size(), flashing, capping, scenario));
     }
 
+    /** That of another opening, which differs in its place alone. */
+    OpeningGeometry of(Opening other, boolean upstairs) {
+        return new OpeningGeometry(
+                other,
+                method,
+                existing,
+                replaced,
+                existingClear,
+                clear,
+                order,
+                weight.carried(upstairs),
+                cutBack,
+                fasteners,
+                flashing,
+                capping,
+                quantities);
+    }
+
     private static Flashing flashing(OrderSize order, Scenario scenario) {
         return Flashing.of(
                 order.overallWidthIn(),

@@ -2,6 +2,7 @@ package weatherlap.sim.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import weatherlap.sim.geometry.Glass.Piece;
 
 /** Collects the pieces of an opening so that they cover it once. */
 final class Tiling {

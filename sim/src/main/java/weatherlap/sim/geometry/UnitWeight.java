@@ -55,6 +55,11 @@ public record UnitWeight(int pieces, double glassLb, double frameLb, double limi
         return Units.kilogramsToPounds(kilograms);
     }
 
+    /** The same upstairs or not. */
+    UnitWeight carried(boolean up) {
+        return up == upstairs ? this : new UnitWeight(pieces, glassLb, frameLb, limitLb, up);
+    }
+
     /** Of one piece. */
     public double totalLb() {
         return glassLb + frameLb;

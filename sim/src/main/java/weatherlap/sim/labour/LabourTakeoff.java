@@ -1,21 +1,15 @@
 package weatherlap.sim.labour;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
-import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.HouseFacts;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.Opening;
-import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.OpeningQuantities;
@@ -28,27 +22,24 @@ public final class LabourTakeoff {
     private final Assumptions assumptions;
     private final House house;
     private final HouseFacts facts;
-    private final MethodScope methods;
     private final Pace pace;
-    private final Map<Spot, PacedStep[]> atOpenings = new HashMap<>();
+    /** When they are first asked for; the same whoever asks first. */
+    private OpeningSteps atOpenings;
 
-    /** What the pace of an opening's steps hangs on. */
-    private record Spot(Method method, int storey) {}
-
-    /**
-     * @param facts of the house
-     * @param methods used in it
-     */
-    public LabourTakeoff(Assumptions assumptions, House house, HouseFacts facts, Set<Method> methods) {
+    /** @param facts of the house */
+    public LabourTakeoff(Assumptions assumptions, House house, HouseFacts facts) {
         this.assumptions = assumptions;
         this.house = house;
         this.facts = facts;
-        this.methods = MethodScope.of(methods);
         pace = new Pace(assumptions.scenario(), house.openingCount(), house.leadSafe());
     }
 
     public Assumptions assumptions() {
         return assumptions;
+    }
+
+    public HouseFacts facts() {
+        return facts;
     }
 
     /**
@@ -58,39 +49,22 @@ public final class LabourTakeoff {
      * @param opening in the order of the wall's
      */
     public OpeningLabour ofOpening(int wall, ElevationQuantities quantities, int opening) {
-        Elevation elevation = house.elevations().get(wall);
-        Opening window = elevation.openings().get(opening);
-        Map<Fact, String> known = facts.openings().get(wall).get(opening);
-        OpeningQuantities counted = quantities.openings().get(opening);
-        Spot spot = new Spot(counted.method(), house.storeyOf(elevation, window));
-        PacedStep[] possible = atOpenings.get(spot);
-        if (possible == null) {
-            possible = paced(spot);
-            atOpenings.put(spot, possible);
+        if (atOpenings == null) {
+            atOpenings = new OpeningSteps(assumptions, house, facts, pace);
         }
+        OpeningQuantities counted = quantities.openings().get(opening);
+        PacedStep[] possible = atOpenings.at(wall, opening);
         PacedStep[] steps = new PacedStep[possible.length];
         double[] numbers = new double[possible.length];
         int count = 0;
         for (PacedStep paced : possible) {
-            if (paced.step().appliesWhen().holds(known)) {
+            if (paced.step().method().covers(counted.method())) {
                 steps[count] = paced;
                 numbers[count] = counted.of(paced.step().driver());
                 count += numbers[count] > 0 ? 1 : 0;
             }
         }
         return new OpeningLabour(steps, numbers, count);
-    }
-
-    private PacedStep[] paced(Spot spot) {
-        List<LabourStep> all = assumptions.steps();
-        List<PacedStep> paced = new ArrayList<>();
-        for (int place = 0; place < all.size(); place++) {
-            LabourStep step = all.get(place);
-            if (step.driver().level() == Driver.Level.OPENING && step.method().covers(spot.method)) {
-                paced.add(PacedStep.of(place, step, pace.atOpening(step, spot.storey)));
-            }
-        }
-        return paced.toArray(PacedStep[]::new);
     }
 
     /** Lines that the openings of a wall share; none where it has no opening. */
@@ -113,17 +87,17 @@ public final class LabourTakeoff {
         return lines;
     }
 
-    /** Lines once a house. */
-    public List<LabourLine> ofJob() {
-        return ofHouse(Driver.JOB, 1);
+    /** Lines once a house that is done by some methods. */
+    public List<LabourLine> ofJob(MethodScope methods) {
+        return ofHouse(methods, Driver.JOB, 1);
     }
 
-    /** Lines of each working day. */
-    public List<LabourLine> ofDays(int days) {
-        return ofHouse(Driver.DAY, days);
+    /** Lines of each working day of one. */
+    public List<LabourLine> ofDays(MethodScope methods, int days) {
+        return ofHouse(methods, Driver.DAY, days);
     }
 
-    private List<LabourLine> ofHouse(Driver driver, int count) {
+    private List<LabourLine> ofHouse(MethodScope methods, Driver driver, int count) {
         List<LabourLine> lines = new ArrayList<>();
         for (LabourStep step : assumptions.steps()) {
             if (step.driver() == driver

@@ -18,17 +18,27 @@ final class FaultPrior {
 
     private FaultPrior() {}
 
-    static double of(LapFault fault, House house) {
-        return mean(fault, house, fault.oddsByEra().getOrDefault(Era.of(house.yearBuilt()), 1.0));
+    /**
+     * What the priors of a house go by.
+     *
+     * @param barriers that it may have, each with the same chance
+     */
+    record Ground(List<Barrier> barriers, Era era) {
+        static Ground of(House house) {
+            return new Ground(possible(house), Era.of(house.yearBuilt()));
+        }
+    }
+
+    static double of(LapFault fault, Ground ground) {
+        return mean(fault, ground.barriers(), fault.oddsByEra().getOrDefault(ground.era(), 1.0));
     }
 
     /** Before the odds of the era. */
     static double byBarrier(LapFault fault, House house) {
-        return mean(fault, house, 1);
+        return mean(fault, possible(house), 1);
     }
 
-    private static double mean(LapFault fault, House house, double odds) {
-        List<Barrier> possible = possible(house);
+    private static double mean(LapFault fault, List<Barrier> possible, double odds) {
         double sum = 0;
         for (Barrier one : possible) {
             sum += timesOdds(given(fault, fault.priorByBarrier(), one), odds);

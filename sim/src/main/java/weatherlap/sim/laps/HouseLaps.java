@@ -4,17 +4,16 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ConcurrentMap;
-import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
-import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.laps.Belief.Standing;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 
 /**
  * What is believed of the laps of one house after all that was seen at its openings.
@@ -25,31 +24,20 @@ import weatherlap.sim.method.Method;
  * over to the others.
  */
 public final class HouseLaps {
+    private static final List<Method> METHODS = List.of(Method.values());
+
     private final House house;
     private final LeakTables tables;
-    private final double reliability;
     private final List<Belief> beliefs;
 
     /** By the opening itself. */
     private final Map<Opening, AtOpening> openings;
 
-    /**
-     * Of one fault.
-     *
-     * @param prior probability before anyone looked
-     * @param quality after the evidence
-     * @param unseen where nothing is seen at an opening that tells of it; by the strata of the quality
-     * @param standing by what is seen at an opening; openings where the same is seen share it
-     */
-    private record Belief(
-            double prior, SharedQuality quality, Standing unseen, ConcurrentMap<Likelihood, Standing> standing) {}
-
     private HouseLaps(House house, LeakTables tables, List<Belief> beliefs, Map<Opening, AtOpening> openings) {
         this.house = house;
         this.tables = tables;
-        this.openings = openings;
-        reliability = tables.scalar(Scalar.INSPECTION_RELIABILITY);
         this.beliefs = beliefs;
+        this.openings = openings;
     }
 
     public static HouseLaps of(House house, LeakTables tables) {
@@ -59,39 +47,40 @@ public final class HouseLaps {
     }
 
     private void believe() {
-        List<AtOpening> all = Each.of(house.openings().toList(), AtOpening::new);
-        all.forEach(one -> openings.put(one.opening, one));
-        List<LapFault> faults = tables.assumptions().faults();
-        for (int f = 0; f < faults.size(); f++) {
-            if (faults.get(f).kind() == FaultKind.NEW) {
-                believe(tables.crew(f), List.of());
-            } else {
-                SharedQuality prior =
-                        SharedQuality.of(FaultPrior.of(faults.get(f), house), tables.scalar(Scalar.HOUSE_CORRELATION));
-                List<Likelihood> sights = new ArrayList<>();
-                for (AtOpening one : all) {
-                    if (one.canStandToday(f)) {
-                        sights.add(one.sights.get(f));
-                    }
-                }
-                believe(prior, sights);
+        List<AtOpening> all = new ArrayList<>();
+        for (Elevation wall : house.elevations()) {
+            for (Opening opening : wall.openings()) {
+                AtOpening one = new AtOpening(opening);
+                all.add(one);
+                openings.put(opening, one);
             }
+        }
+        List<Belief> untold = tables.untold(FaultPrior.Ground.of(house));
+        for (int f = 0; f < untold.size(); f++) {
+            beliefs.add(tables.told(f, untold.get(f), telling(f, all)));
         }
     }
 
-    private void believe(SharedQuality prior, List<Likelihood> sights) {
-        SharedQuality quality = prior.after(sights);
-        double[] strata =
-                quality.equals(prior) ? tables.untold(prior) : tables.strata().of(quality);
-        Standing unseen = new Standing(quality.mean(), strata);
-        beliefs.add(new Belief(prior.mean(), quality, unseen, new ConcurrentHashMap<>()));
+    /** Numbers of what is seen of a fault and says something of it, at the openings where it can stand today. */
+    private List<Integer> telling(int fault, List<AtOpening> all) {
+        if (tables.assumptions().faults().get(fault).kind() == FaultKind.NEW) {
+            return List.of();
+        }
+        Sights sights = tables.sights(fault);
+        List<Integer> telling = new ArrayList<>();
+        for (int o = 0; o < all.size(); o++) {
+            AtOpening one = all.get(o);
+            int sight = sights.at(one.opening);
+            if (one.canStandToday(fault) && !sights.likelihood(sight).saysNothing()) {
+                telling.add(sight);
+            }
+        }
+        return telling;
     }
 
     /** The laps of one opening. */
     final class AtOpening {
         private final Opening opening;
-        /** By fault: what the notes on it say. */
-        private final List<Likelihood> sights;
         /** By fault: the methods after whose work it can stand, each 1 &lt;&lt; ordinal. */
         private final int[] after;
         /** By fault, when it was first asked for; the same whoever asks first. */
@@ -100,13 +89,14 @@ public final class HouseLaps {
         private AtOpening(Opening opening) {
             this.opening = opening;
             List<LapFault> faults = tables.assumptions().faults();
-            sights = Each.of(faults, fault -> Likelihood.of(fault, opening, reliability));
             after = new int[faults.size()];
             standing = new Standing[faults.size()];
-            Map<Method, Map<Fact, String>> facts =
-                    Facts.byMethod(house, opening, tables.assumptions().scenario());
-            for (Method method : facts.keySet()) {
-                Map<Fact, String> known = facts.get(method);
+            Map<Fact, String> known = null;
+            for (Method method : METHODS) {
+                if (known == null || tables.asksMethod()) {
+                    known = Facts.of(
+                            house, opening, method, tables.assumptions().scenario());
+                }
                 for (int f = 0; f < after.length; f++) {
                     after[f] |= faults.get(f).canStand(method, known) ? 1 << method.ordinal() : 0;
                 }
@@ -123,13 +113,8 @@ public final class HouseLaps {
         }
 
         /** Whether a fault can stand after the work of one of some methods. */
-        boolean canStand(int fault, List<Method> methods) {
-            for (Method method : methods) {
-                if (canStand(fault, method)) {
-                    return true;
-                }
-            }
-            return false;
+        boolean canStand(int fault, MethodScope methods) {
+            return (after[fault] & methods.mask()) != 0;
         }
 
         /** Whether a fault can stand after the work of a method. */
@@ -139,11 +124,8 @@ public final class HouseLaps {
 
         Standing standing(int fault) {
             if (standing[fault] == null) {
-                Belief belief = beliefs.get(fault);
-                Likelihood seen = sights.get(fault);
-                standing[fault] = seen.saysNothing()
-                        ? belief.unseen()
-                        : belief.standing().computeIfAbsent(seen, sight -> HouseLaps.standing(belief, sight));
+                Sights sights = tables.sights(fault);
+                standing[fault] = beliefs.get(fault).standing(sights, sights.at(opening));
             }
             return standing[fault];
         }
@@ -179,17 +161,9 @@ public final class HouseLaps {
 
     /** What the notes on an opening say of a fault. */
     Likelihood sight(int fault, Opening opening) {
-        return at(opening).sights.get(fault);
+        Sights sights = tables.sights(fault);
+        return sights.likelihood(sights.at(opening));
     }
-
-    /**
-     * Probability that a fault stands at an opening, after the evidence.
-     *
-     * @param probability over all qualities
-     * @param byStratum given the stratum of the quality of the house (or crew)
-     */
-    @SuppressWarnings("ArrayRecordComponent") // column of the hot loop
-    record Standing(double probability, double[] byStratum) {}
 
     /** Probability that a fault that can stand at an opening does, after the evidence. */
     public double probability(int fault, Opening opening) {
@@ -203,16 +177,5 @@ public final class HouseLaps {
 
     Standing standing(int fault, Opening opening) {
         return at(opening).standing(fault);
-    }
-
-    private static Standing standing(Belief belief, Likelihood sight) {
-        double[] shared = belief.unseen().byStratum();
-        double[] own = new double[shared.length];
-        double sum = 0;
-        for (int i = 0; i < own.length; i++) {
-            own[i] = sight.update(shared[i]);
-            sum += own[i];
-        }
-        return new Standing(Math.min(1, sum / own.length), own);
     }
 }

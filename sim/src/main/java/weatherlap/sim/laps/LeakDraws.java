@@ -47,11 +47,11 @@ public final class LeakDraws {
         dry = new double[draws];
     }
 
-    void run(List<PathTerms> paths, LeakCauses shared) {
-        prepare(paths.size(), shared);
+    void run(PathTerms[] paths, LeakCauses shared) {
+        prepare(paths.length, shared);
         int wets = 0;
-        for (int f = 0; f < paths.size(); f++) {
-            PathDraws path = draws(paths.get(f));
+        for (int f = 0; f < paths.length; f++) {
+            PathDraws path = draws(paths[f]);
             ofPath[f] = path;
             contribution[f] = 0;
             if (path.wet) {

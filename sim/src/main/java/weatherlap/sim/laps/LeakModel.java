@@ -1,13 +1,15 @@
 package weatherlap.sim.laps;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import weatherlap.sim.Each;
+import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.rain.OpeningExposure;
 
 /**
@@ -29,12 +31,14 @@ import weatherlap.sim.rain.OpeningExposure;
  * that a longer one, which varies less, can lower P of an opening that is all but dry, by less than 0.0001 (held by a test).
  */
 public final class LeakModel {
-    private final List<PathTerms> terms;
+    private static final Joint[] JOINTS = Joint.values();
+
+    private final PathTerms[] terms;
     private final List<LeakPath> paths;
 
-    private LeakModel(List<PathTerms> terms) {
+    private LeakModel(PathTerms[] terms) {
         this.terms = terms;
-        paths = Each.of(terms, PathTerms::path);
+        paths = Each.upTo(terms.length, f -> terms[f].path());
     }
 
     /** Compiles the paths that can stand at an opening of the house after the work. */
@@ -49,35 +53,47 @@ public final class LeakModel {
         Scenario scenario = laps.tables().assumptions().scenario();
         double variance =
                 Math.log1p(exposure.yearSpread() * exposure.yearSpread() / scenario.whole(Scalar.HORIZON_YEARS));
+        double[] logLitres = new double[JOINTS.length];
+        for (Joint joint : JOINTS) {
+            logLitres[joint.ordinal()] = Math.log(exposure.litresPerYear(joint));
+        }
+        MethodScope some = MethodScope.of(Method.set(methods));
         PathTerms[] byFault = new PathTerms[here.faults()];
         for (int f = 0; f < byFault.length; f++) {
-            if (here.canStand(f, methods) && here.standing(f).probability() > 0) {
-                byFault[f] = path(f, here.standing(f), exposure, variance, laps);
+            if (here.canStand(f, some) && here.standing(f).probability() > 0) {
+                byFault[f] = path(f, here.standing(f), exposure, logLitres, variance, laps);
             }
         }
         return Each.of(methods, method -> new LeakModel(standing(byFault, method, here)));
     }
 
     private static PathTerms path(
-            int f, HouseLaps.Standing stands, OpeningExposure exposure, double variance, HouseLaps laps) {
+            int f,
+            Belief.Standing stands,
+            OpeningExposure exposure,
+            double[] logLitres,
+            double variance,
+            HouseLaps laps) {
         LeakTables tables = laps.tables();
         LapFault fault = tables.assumptions().faults().get(f);
+        Joint joint = fault.joint();
         LeakTables.Compiled line =
                 tables.compiled(fault.firstLine(), laps.house().cladding());
-        double litres = exposure.litresPerYear(fault.joint());
-        LeakPath path = new LeakPath(f, fault, laps.prior(f), stands.probability(), litres, line.passes());
+        LeakPath path = new LeakPath(
+                f, fault, laps.prior(f), stands.probability(), exposure.litresPerYear(joint), line.passes());
         boolean covered = tables.warrantyCovers().covers(fault.kind());
-        return PathTerms.of(path, stands.byStratum(), line.table(), variance, covered);
+        return PathTerms.of(path, stands.byStratum(), line.table(), logLitres[joint.ordinal()], variance, covered);
     }
 
-    private static List<PathTerms> standing(PathTerms[] byFault, Method after, HouseLaps.AtOpening here) {
-        List<PathTerms> terms = new ArrayList<>();
+    private static PathTerms[] standing(PathTerms[] byFault, Method after, HouseLaps.AtOpening here) {
+        PathTerms[] terms = new PathTerms[byFault.length];
+        int count = 0;
         for (int f = 0; f < byFault.length; f++) {
             if (byFault[f] != null && here.canStand(f, after)) {
-                terms.add(byFault[f]);
+                terms[count++] = byFault[f];
             }
         }
-        return terms;
+        return Arrays.copyOf(terms, count);
     }
 
     /** In the order of the table of faults. */

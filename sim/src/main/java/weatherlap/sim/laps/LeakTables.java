@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
+import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.FirstLine;
 import weatherlap.sim.assumptions.LapFault;
@@ -38,10 +40,26 @@ public final class LeakTables {
         }
     }
 
+    /** Sights of a fault at openings of one house. */
+    private record Told(Belief untold, List<Integer> numbers) {
+        @Override
+        public boolean equals(Object other) { // as a record's, which costs several times as much
+            return other instanceof Told told && untold == told.untold && numbers.equals(told.numbers);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * untold.hashCode() + numbers.hashCode();
+        }
+    }
+
     private static final int FIRST_LINES = FirstLine.values().length;
 
     /** Lines that are kept for others like them and for later runs: sweeps of other assumptions come back to the same ones. */
     private static final int KEPT = 512;
+
+    /** Beliefs kept: some 10 MB. */
+    private static final int MOST_TOLD = 2048;
 
     private static final Map<Terms, Compiled> SHARED =
             Collections.synchronizedMap(new LinkedHashMap<>(KEPT, 0.75f, true) {
@@ -59,7 +77,11 @@ public final class LeakTables {
             new AtomicReferenceArray<>(Cladding.values().length * FIRST_LINES);
 
     private final QualityStrata strata;
-    private final Map<SharedQuality, double[]> untold = new ConcurrentHashMap<>();
+    private final Map<SharedQuality, double[]> untoldStrata = new ConcurrentHashMap<>();
+    private final Map<FaultPrior.Ground, List<Belief>> untold = new ConcurrentHashMap<>();
+    private final Map<Told, Belief> told = new ConcurrentHashMap<>();
+    private final List<Sights> sights;
+    private final boolean asksMethod;
     private final List<SharedQuality> crew;
     private final WarrantyCovers covers;
 
@@ -84,6 +106,9 @@ public final class LeakTables {
         crew = assumptions.faults().stream()
                 .map(fault -> SharedQuality.of(crewPrior(fault, workmanship), correlation))
                 .toList();
+        double reliability = scenario.value(Scalar.INSPECTION_RELIABILITY);
+        sights = Each.of(assumptions.faults(), fault -> new Sights(fault, reliability));
+        asksMethod = Each.any(assumptions.faults(), fault -> fault.appliesWhen().asks(Fact.METHOD));
     }
 
     public static LeakTables of(Assumptions assumptions) {
@@ -148,18 +173,61 @@ public final class LeakTables {
         return compiled(line, cladding).table();
     }
 
-    /** Strata of a belief that no sight has changed. There are as many as crews' faults, and old ones by barrier and era: all are kept. */
-    double[] untold(SharedQuality prior) {
-        return untold.computeIfAbsent(prior, strata::of);
+    /**
+     * What is believed of each fault before anyone has looked. There are as many as crews' faults, and old ones by barrier and era: all
+     * are kept.
+     */
+    List<Belief> untold(FaultPrior.Ground ground) {
+        return untold.computeIfAbsent(ground, asked -> Each.upTo(crew.size(), f -> untold(prior(f, asked))));
     }
 
-    QualityStrata strata() {
-        return strata;
+    private SharedQuality prior(int f, FaultPrior.Ground ground) {
+        LapFault fault = assumptions.faults().get(f);
+        return fault.kind() == FaultKind.NEW
+                ? crew.get(f)
+                : SharedQuality.of(FaultPrior.of(fault, ground), scalar(Scalar.HOUSE_CORRELATION));
     }
 
-    /** What a crew's work is like, by position of the fault in its table. */
-    SharedQuality crew(int fault) {
-        return crew.get(fault);
+    private Belief untold(SharedQuality prior) {
+        return new Belief(prior.mean(), prior, untoldStrata.computeIfAbsent(prior, strata::of));
+    }
+
+    /**
+     * What is believed of a fault after sights at some openings of a house. Few houses have many, so that most of what is told is told of
+     * many houses: it is kept.
+     *
+     * @param untold the belief before, as {@link #untold(FaultPrior.Ground)} gives it
+     * @param numbers of the sights, see {@link Sights}
+     */
+    Belief told(int fault, Belief untold, List<Integer> numbers) {
+        if (numbers.isEmpty()) {
+            return untold;
+        }
+        Told evidence = new Told(untold, numbers);
+        Belief known = told.get(evidence);
+        if (known == null) {
+            known = tell(fault, evidence);
+            if (told.size() < MOST_TOLD) {
+                told.put(evidence, known);
+            }
+        }
+        return known;
+    }
+
+    private Belief tell(int fault, Told told) {
+        Belief untold = told.untold();
+        SharedQuality quality = untold.quality().after(Each.of(told.numbers(), sights(fault)::likelihood));
+        return quality.equals(untold.quality()) ? untold : new Belief(untold.prior(), quality, strata.of(quality));
+    }
+
+    /** Of a fault by its position in its table. */
+    Sights sights(int fault) {
+        return sights.get(fault);
+    }
+
+    /** Whether a fault asks by which method an opening is done. */
+    boolean asksMethod() {
+        return asksMethod;
     }
 
     WarrantyCovers warrantyCovers() {

@@ -2,11 +2,8 @@ package weatherlap.sim.laps;
 
 import weatherlap.sim.Check;
 import weatherlap.sim.assumptions.FaultKind;
-import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.house.Lap;
-import weatherlap.sim.house.Opening;
-import weatherlap.sim.house.Sighting;
 
 /**
  * How likely what was seen at an opening is, if a fault stands there and if it does not. Only their ratio matters.
@@ -27,17 +24,19 @@ public record Likelihood(double ifStanding, double ifNot) {
         Check.positive("sum of the likelihoods", ifStanding + ifNot);
     }
 
-    /** What the measurer's notes on an opening say of an existing fault; nothing of a fault that new work may bring. */
-    public static Likelihood of(LapFault fault, Opening opening, double reliability) {
+    /**
+     * What the measurer's notes on an opening say of an existing fault; nothing of a fault that new work may bring.
+     *
+     * @param seen of the lap at the joint of the fault
+     * @param stained whether a stain is seen there, or rot
+     */
+    static Likelihood of(LapFault fault, Lap seen, boolean stained, double reliability) {
         if (fault.kind() == FaultKind.NEW) {
             return NONE;
         }
-        boolean stained =
-                opening.laps().stain() == Sighting.YES || opening.frame().rotten();
         Likelihood stain = stained ? new Likelihood(fault.stainOdds(), 1) : NONE;
         return fault.seenAs()
-                .map(shown -> lap(reading(opening, shown.joint()), shown.lap(), reliability))
-                .map(stain::and)
+                .map(shown -> lap(seen, shown.lap(), reliability).and(stain))
                 .orElse(stain);
     }
 
@@ -65,14 +64,5 @@ public record Likelihood(double ifStanding, double ifNot) {
         double standing = probability * ifStanding;
         double sum = standing + (1 - probability) * ifNot;
         return sum == 0 ? probability : standing / sum;
-    }
-
-    private static Lap reading(Opening opening, Joint joint) {
-        return switch (joint) {
-            case HEAD -> opening.laps().head();
-            case JAMB -> opening.laps().jamb();
-            case SILL -> opening.laps().sill();
-            case CORNER, FIELD -> Lap.UNKNOWN;
-        };
     }
 }

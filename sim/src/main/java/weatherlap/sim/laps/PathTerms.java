@@ -19,9 +19,12 @@ record PathTerms(
         double knotsPerNormal,
         boolean covered) {
 
-    /** @param variance σ² of the weather */
-    static PathTerms of(LeakPath path, double[] standing, LeakTable table, double variance, boolean covered) {
-        double logLitres = Math.log(path.arrivingLitresPerYear());
+    /**
+     * @param logLitres logarithm of the litres a year at the joint of the path
+     * @param variance σ² of the weather
+     */
+    static PathTerms of(
+            LeakPath path, double[] standing, LeakTable table, double logLitres, double variance, boolean covered) {
         return new PathTerms(
                 path,
                 standing,

@@ -68,8 +68,25 @@ final class QualityStrata {
         int node = (int) Math.floor(position + 1e-9);
         double low = spread(node);
         double share = (low - 1 / Math.sqrt(quality.weight() + 1)) / (low - spread(node + 1));
-        double[] result = atWeight(quality.mean(), node);
-        return Math.abs(share) < 1e-9 ? result : mix(result, atWeight(quality.mean(), node + 1), share);
+        double mean = quality.mean();
+        if (mean == 0 || mean == 1) {
+            return known(mean);
+        }
+        double meanPosition = Math.log(mean / (1 - mean)) / STEP_OF_MEAN_LOGIT;
+        int below = (int) Math.max(-LARGEST_NODE - 1, Math.min(LARGEST_NODE, Math.floor(meanPosition)));
+        double meanShare = (mean - mean(below)) / (mean(below + 1) - mean(below));
+        double[] a = atNode(below, node);
+        double[] b = atNode(below + 1, node);
+        boolean onNode = Math.abs(share) < 1e-9;
+        double[] c = onNode ? a : atNode(below, node + 1);
+        double[] e = onNode ? b : atNode(below + 1, node + 1);
+        double[] mixed = new double[STRATA];
+        for (int i = 0; i < STRATA; i++) {
+            double lighter = a[i] + meanShare * (b[i] - a[i]);
+            double heavier = c[i] + meanShare * (e[i] - c[i]);
+            mixed[i] = lighter + share * (heavier - lighter);
+        }
+        return mixed;
     }
 
     private double spread(int weightNode) {
@@ -80,16 +97,6 @@ final class QualityStrata {
         return referenceWeight * Math.pow(STEP_OF_WEIGHT, node);
     }
 
-    private double[] atWeight(double mean, int weightNode) {
-        if (mean == 0 || mean == 1) {
-            return atNode(mean == 0 ? -LARGEST_NODE - 1 : LARGEST_NODE + 1, weightNode);
-        }
-        double position = Math.log(mean / (1 - mean)) / STEP_OF_MEAN_LOGIT;
-        int below = (int) Math.max(-LARGEST_NODE - 1, Math.min(LARGEST_NODE, Math.floor(position)));
-        double share = (mean - mean(below)) / (mean(below + 1) - mean(below));
-        return mix(atNode(below, weightNode), atNode(below + 1, weightNode), share);
-    }
-
     private static double mean(int node) {
         return node < -LARGEST_NODE ? 0 : node > LARGEST_NODE ? 1 : logistic(node * STEP_OF_MEAN_LOGIT);
     }
@@ -97,20 +104,17 @@ final class QualityStrata {
     private double[] atNode(int meanNode, int weightNode) {
         double mean = mean(meanNode);
         if (mean == 0 || mean == 1) {
-            double[] known = new double[STRATA];
-            Arrays.fill(known, mean);
-            return known;
+            return known(mean);
         }
         return tables.computeIfAbsent(
                 new Cell(meanNode, weightNode), cell -> exact(new SharedQuality(mean, weight(weightNode))));
     }
 
-    private static double[] mix(double[] a, double[] b, double shareOfB) {
-        double[] mixed = new double[STRATA];
-        for (int i = 0; i < STRATA; i++) {
-            mixed[i] = a[i] + shareOfB * (b[i] - a[i]);
-        }
-        return mixed;
+    /** Of a θ that is known. */
+    private static double[] known(double mean) {
+        double[] known = new double[STRATA];
+        Arrays.fill(known, mean);
+        return known;
     }
 
     /** Means of the strata without a grid. */

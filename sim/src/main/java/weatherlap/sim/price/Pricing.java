@@ -46,7 +46,7 @@ public record Pricing(Way way, double profitFraction, double serviceReserve, dou
         return chargedUsd(
                 switch (way) {
                     case GROSS_MARGIN -> expected.directUsd();
-                    case OVERHEAD_AND_NET -> expected.directUsd() + overheadUsd(expected);
+                    case OVERHEAD_AND_NET -> expected.directUsd() + overheadUsd(expected.crewHours());
                 });
     }
 
@@ -57,20 +57,33 @@ public record Pricing(Way way, double profitFraction, double serviceReserve, dou
 
     /** Price less direct cost and service, USD; overhead is paid out of it. Below 0: the job does not even pay its own bills. */
     public double grossProfitUsd(double priceUsd, JobCost cost) {
-        return priceUsd * (1 - serviceReserve) - cost.directUsd();
+        return grossProfitUsd(priceUsd, cost.directUsd());
+    }
+
+    private double grossProfitUsd(double priceUsd, double directUsd) {
+        return priceUsd * (1 - serviceReserve) - directUsd;
     }
 
     /** Gross profit less overhead, USD. Below 0: the shop loses money on the job. */
     public double netProfitUsd(double priceUsd, JobCost cost) {
-        return grossProfitUsd(priceUsd, cost) - overheadUsd(cost);
+        return netProfitUsd(priceUsd, cost.directUsd(), cost.crewHours());
+    }
+
+    private double netProfitUsd(double priceUsd, double directUsd, double crewHours) {
+        return grossProfitUsd(priceUsd, directUsd) - overheadUsd(crewHours);
     }
 
     /** Everything the job costs the shop at a price, USD: direct, service and overhead. */
     public double fullCostUsd(double priceUsd, JobCost cost) {
-        return priceUsd - netProfitUsd(priceUsd, cost);
+        return fullCostUsd(priceUsd, cost.directUsd(), cost.crewHours());
     }
 
-    private double overheadUsd(JobCost cost) {
-        return overheadUsdPerCrewHour * cost.crewHours();
+    /** The same from {@link JobCost#directUsd}, USD, and {@link JobCost#crewHours}. */
+    public double fullCostUsd(double priceUsd, double directUsd, double crewHours) {
+        return priceUsd - netProfitUsd(priceUsd, directUsd, crewHours);
+    }
+
+    private double overheadUsd(double crewHours) {
+        return overheadUsdPerCrewHour * crewHours;
     }
 }

@@ -35,6 +35,7 @@ import weatherlap.sim.house.Opening;
  */
 public final class OpeningRain {
     private static final String LITRES = "L/year";
+    private static final Joint[] JOINTS = Joint.values();
 
     private final Scenario scenario;
     private final WallRain wall;
@@ -98,11 +99,20 @@ public final class OpeningRain {
 
     /** What the leak model needs. */
     public OpeningExposure exposure() {
+        Amount jamb = explain(Joint.JAMB);
+        Amount sill = explain(Joint.SILL);
         Map<Joint, Double> litres = new EnumMap<>(Joint.class);
-        for (Joint joint : Joint.values()) {
-            litres.put(joint, explain(joint).value());
+        for (Joint joint : JOINTS) {
+            Amount water =
+                    switch (joint) {
+                        case JAMB -> jamb;
+                        case SILL -> sill;
+                        case CORNER -> corner(jamb, sill);
+                        case HEAD, FIELD -> explain(joint);
+                    };
+            litres.put(joint, water.value());
         }
-        double share = shelter.meanShare(headDepthM, sillDepthM());
+        double share = openingShare.value();
         return new OpeningExposure(
                 free.value(),
                 free.value() * share,
@@ -146,14 +156,7 @@ public final class OpeningRain {
                         "water that runs down the glass to the sill",
                         LITRES,
                         List.of(free, openingShare, width(), height()));
-            case CORNER ->
-                Amount.sum(
-                        "water at the bottom corners",
-                        LITRES,
-                        List.of(
-                                explain(Joint.JAMB),
-                                Amount.product(
-                                        "from the sill", LITRES, List.of(explain(Joint.SILL), cornerShareOfSill()))));
+            case CORNER -> corner(explain(Joint.JAMB), explain(Joint.SILL));
             case FIELD ->
                 Amount.product(
                         "water on the wall around the opening",
@@ -163,6 +166,11 @@ public final class OpeningRain {
                                 shelter.explain("the band", headDepthM, sillDepthM() + fieldBelowM()),
                                 fieldBand()));
         };
+    }
+
+    private Amount corner(Amount jamb, Amount sill) {
+        Amount fromSill = Amount.product("from the sill", LITRES, List.of(sill, cornerShareOfSill()));
+        return Amount.sum("water at the bottom corners", LITRES, List.of(jamb, fromSill));
     }
 
     private Amount runoffHeight() {

@@ -24,13 +24,14 @@ record HouseLeaks(
     /**
      * Means of the repairs, opening by opening.
      *
+     * @param chance of damage within the horizon
      * @param damageUsd what the family pays for them
      * @param warranted damages that the shop mends, each at its discount
      */
     @SuppressWarnings("ArrayRecordComponent") // as above
-    record RepairMeans(double[] damageUsd, double[] warranted) {
+    record RepairMeans(double[] chance, double[] damageUsd, double[] warranted) {
         private RepairMeans(int openings) {
-            this(new double[openings], new double[openings]);
+            this(new double[openings], new double[openings], new double[openings]);
         }
 
         /** Of those alone; see {@link HouseLeaks#of}. */
@@ -46,6 +47,7 @@ record HouseLeaks(
 
         private void set(int opening, LeakDraws drawn, RepairWorth worth, double meanRepairUsd) {
             double mean = Summary.mean(drawn.damage());
+            chance[opening] = mean;
             damageUsd[opening] = mean * worth.family() * meanRepairUsd;
             warranted[opening] = mean * worth.shop();
         }

@@ -117,7 +117,7 @@ final class HouseSummary {
                 priceUsd(o),
                 opening.exposure(),
                 LeakPath.expectedPastFirstLine(opening.leaks().paths()),
-                Summary.of(draws.leak()[o]).times(100),
+                Summary.of(draws.meanLeak()[o], draws.leak()[o]).times(100),
                 causes(o));
     }
 

@@ -15,11 +15,13 @@ import weatherlap.sim.code.CodeChange;
 import weatherlap.sim.code.CodeReview;
 import weatherlap.sim.code.RoomChange;
 import weatherlap.sim.explain.Amount;
+import weatherlap.sim.geometry.Geometries;
 import weatherlap.sim.geometry.OpeningGeometry;
 import weatherlap.sim.geometry.SidingRuns;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
+import weatherlap.sim.labour.LabourTakeoff;
 import weatherlap.sim.laps.HouseLaps;
 import weatherlap.sim.laps.LeakModel;
 import weatherlap.sim.laps.LeakTables;
@@ -128,9 +130,15 @@ public record HouseTakeoff(
     /** Takes a house off for every method that it is open to. */
     public static Map<Method, HouseTakeoff> of(
             House house, Assumptions assumptions, RainClimate climate, LeakTables tables) {
+        return of(house, assumptions, climate, tables, new Geometries(assumptions));
+    }
+
+    /** The same, with what is known of openings like those of the house. */
+    static Map<Method, HouseTakeoff> of(
+            House house, Assumptions assumptions, RainClimate climate, LeakTables tables, Geometries alike) {
         HouseLaps laps = HouseLaps.of(house, tables);
         List<Method> methods = Method.openTo(house.cladding());
-        Map<Method, List<OpeningGeometry>> geometries = geometries(house, methods, assumptions);
+        Map<Method, List<OpeningGeometry>> geometries = geometries(house, methods, alike);
         Map<Method, CodeReview> codes = CodeReview.of(geometries, assumptions.scenario());
         Map<Method, List<OpeningTakeoff>> openings = listEach(methods);
         int o = 0;
@@ -149,11 +157,11 @@ public record HouseTakeoff(
                 o++;
             }
         }
-        HouseFacts facts = HouseFacts.of(house, assumptions.scenario());
+        LabourTakeoff labour = new LabourTakeoff(assumptions, house, HouseFacts.of(house, assumptions.scenario()));
         Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(Method.class);
         for (Method method : methods) {
             List<RoomChange> rooms = codes.get(method).rooms();
-            takeoffs.put(method, of(house, Set.of(method), assumptions, facts, openings.get(method), laps, rooms));
+            takeoffs.put(method, of(house, Set.of(method), labour, openings.get(method), laps, rooms));
         }
         return takeoffs;
     }
@@ -165,15 +173,14 @@ public record HouseTakeoff(
     }
 
     static List<OpeningGeometry> geometries(House house, Method method, Assumptions assumptions) {
-        return geometries(house, List.of(method), assumptions).get(method);
+        return geometries(house, List.of(method), new Geometries(assumptions)).get(method);
     }
 
-    private static Map<Method, List<OpeningGeometry>> geometries(
-            House house, List<Method> methods, Assumptions assumptions) {
+    private static Map<Method, List<OpeningGeometry>> geometries(House house, List<Method> methods, Geometries alike) {
         Map<Method, List<OpeningGeometry>> geometries = listEach(methods);
         for (Elevation wall : house.elevations()) {
             for (Opening opening : wall.openings()) {
-                for (OpeningGeometry one : OpeningGeometry.each(house, wall, opening, methods, assumptions)) {
+                for (OpeningGeometry one : alike.each(house, wall, opening, methods)) {
                     geometries.get(one.method()).add(one);
                 }
             }
@@ -201,20 +208,19 @@ public record HouseTakeoff(
         CodeReview codes = CodeReview.of(geometries, Each.of(own, OpeningTakeoff::geometry), assumptions.scenario());
         List<OpeningTakeoff> openings =
                 Each.upTo(own.size(), o -> own.get(o).with(codes.byOpening().get(o)));
-        return of(any.house, Method.set(methods), assumptions, any.work.facts(), openings, any.laps, codes.rooms());
+        return of(any.house, Method.set(methods), any.work.steps(), openings, any.laps, codes.rooms());
     }
 
     private static HouseTakeoff of(
             House house,
             Set<Method> methods,
-            Assumptions assumptions,
-            HouseFacts facts,
+            LabourTakeoff labour,
             List<OpeningTakeoff> openings,
             HouseLaps laps,
             List<RoomChange> rooms) {
         HouseQuantities quantities = quantities(house, methods, Each.of(openings, OpeningTakeoff::geometry));
         List<Integer> panelsDown = Each.of(quantities.elevations(), wall -> (int) wall.panelsDown());
-        WorkTakeoff work = WorkTakeoff.of(assumptions, house, facts, quantities);
+        WorkTakeoff work = WorkTakeoff.of(labour, house, quantities);
         return new HouseTakeoff(house, methods, panelsDown, openings, work, laps, rooms);
     }
 

@@ -38,6 +38,7 @@ record MethodDraws(
         double[] materialUsd,
         double[][] openingUsd,
         double[][] leak,
+        double[] meanLeak,
         double[][] leakContribution,
         double[] openingDamageUsd,
         double[] damageUsd,
@@ -64,15 +65,12 @@ record MethodDraws(
         Pricing pricing = Pricing.of(scenario);
         JobCost expected = takeoff.work().expectedCost(leaks.means().allWarranted() * world.meanRepairUsd());
         double priceUsd = pricing.priceUsd(expected);
+        double[] warrantyUsd = leaks.warrantyUsd();
         double[] costUsd = new double[world.draws()];
         for (int d = 0; d < costUsd.length; d++) {
             double hours = Units.minutesToHours(labourMinutes[d]);
-            JobCost cost = new JobCost(
-                    hours * weights.usdPerPersonHour(),
-                    materialUsd[d],
-                    leaks.warrantyUsd()[d],
-                    hours / weights.crewSize());
-            costUsd[d] = pricing.fullCostUsd(priceUsd, cost);
+            double directUsd = hours * weights.usdPerPersonHour() + materialUsd[d] + warrantyUsd[d];
+            costUsd[d] = pricing.fullCostUsd(priceUsd, directUsd, hours / weights.crewSize());
         }
         return new MethodDraws(
                 takeoff,
@@ -82,6 +80,7 @@ record MethodDraws(
                 materialUsd,
                 openingUsd,
                 leaks.chance(),
+                leaks.means().chance(),
                 leaks.contribution(),
                 leaks.means().damageUsd(),
                 leaks.damageUsd(),

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.geometry.Geometries;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Portfolio;
 import weatherlap.sim.laps.AdmittedShares;
@@ -37,6 +38,7 @@ public final class Simulator {
     private final Uniforms uniforms;
     private final World world;
     private final LeakTables leakTables;
+    private final Geometries geometries;
     private final AdmittedShares admitted;
     private final ThreadLocal<LeakDraws> scratch;
 
@@ -53,7 +55,14 @@ public final class Simulator {
     }
 
     private Simulator(Assumptions assumptions, RainClimate climate, Uniforms uniforms, World world) {
-        this(assumptions, climate, uniforms, world, new AdmittedShares(world.admitted()), LeakTables.of(assumptions));
+        this(
+                assumptions,
+                climate,
+                uniforms,
+                world,
+                new AdmittedShares(world.admitted()),
+                LeakTables.of(assumptions),
+                new Geometries(assumptions));
     }
 
     private Simulator(
@@ -62,13 +71,15 @@ public final class Simulator {
             Uniforms uniforms,
             World world,
             AdmittedShares admitted,
-            LeakTables leakTables) {
+            LeakTables leakTables,
+            Geometries geometries) {
         contrast = assumptions.scenario().contrast();
         this.assumptions = assumptions;
         this.climate = climate;
         this.uniforms = uniforms;
         this.world = world;
         this.leakTables = leakTables;
+        this.geometries = geometries;
         this.admitted = admitted;
         scratch = ThreadLocal.withInitial(() -> new LeakDraws(world.draws()));
     }
@@ -97,13 +108,15 @@ public final class Simulator {
                 uniforms,
                 world.withAdmitted(fault, share),
                 admitted.with(fault, share),
-                leakTables);
+                leakTables,
+                geometries);
     }
 
     /** The same draws with one choice of the scenario taken otherwise; how they are laid, {@link Choice#SAMPLING}, stays. */
     public Simulator withChoice(Choice choice, String word) {
         Assumptions changed = assumptions.with(assumptions.scenario().with(choice, word));
-        return new Simulator(changed, climate, uniforms, world, admitted, LeakTables.of(changed));
+        return new Simulator(
+                changed, climate, uniforms, world, admitted, LeakTables.of(changed), new Geometries(changed));
     }
 
     public Assumptions assumptions() {
@@ -131,7 +144,7 @@ public final class Simulator {
 
     /** What one house is without any draw, by method: the same that {@link #simulate} draws from. */
     public Map<Method, HouseTakeoff> takeoff(House house) {
-        return HouseTakeoff.of(house, assumptions, climate, leakTables);
+        return HouseTakeoff.of(house, assumptions, climate, leakTables, geometries);
     }
 
     /** One house under every method. */

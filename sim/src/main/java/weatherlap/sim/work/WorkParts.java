@@ -7,6 +7,7 @@ import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
@@ -15,10 +16,12 @@ import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.labour.LabourTakeoff;
 import weatherlap.sim.material.Disposal;
 import weatherlap.sim.material.NewUnit;
+import weatherlap.sim.method.MethodScope;
+import weatherlap.sim.price.CrewRate;
 import weatherlap.sim.quantity.ElevationQuantities;
 import weatherlap.sim.quantity.HouseQuantities;
 
-/** What a {@link WorkTakeoff} is put together from: the work on each wall, and the days that it takes. */
+/** What a {@link WorkTakeoff} is put together from: the work on each wall, the days that it takes and what an hour costs. */
 final class WorkParts {
     private WorkParts() {}
 
@@ -50,12 +53,17 @@ final class WorkParts {
             HouseQuantities quantities) {
         Scenario scenario = labour.assumptions().scenario();
         int crew = scenario.whole(Scalar.CREW_SIZE);
-        double lostMinutes =
-                scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY) + LabourLine.meanMinutes(labour.ofDays(1)) / crew;
+        List<LabourLine> daily = labour.ofDays(MethodScope.of(quantities.methods()), 1);
+        double lostMinutes = scenario.value(Scalar.TRAVEL_MINUTES_PER_DAY) + LabourLine.meanMinutes(daily) / crew;
         double dayMinutes = scenario.value(Scalar.HOURS_PER_DAY) * Units.MINUTES_PER_HOUR - lostMinutes;
         List<DayPlan.Wall> walls = Each.upTo(
                 elevations.size(),
                 e -> elevations.get(e).toPlan(quantities.elevations().get(e)));
         return DayPlan.of(dayMinutes, crew, LabourLine.meanMinutes(jobLines), walls);
+    }
+
+    static Amount personHour(Assumptions assumptions, House house) {
+        return CrewRate.usdPerPersonHour(
+                assumptions.wages(house), assumptions.scenario().whole(Scalar.CREW_SIZE));
     }
 }

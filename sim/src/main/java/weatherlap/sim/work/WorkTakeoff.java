@@ -21,7 +21,7 @@ import weatherlap.sim.material.Disposal;
 import weatherlap.sim.material.MaterialLine;
 import weatherlap.sim.material.MaterialTakeoff;
 import weatherlap.sim.method.Method;
-import weatherlap.sim.price.CrewRate;
+import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.price.JobCost;
 import weatherlap.sim.price.Pricing;
 import weatherlap.sim.quantity.HouseQuantities;
@@ -29,7 +29,7 @@ import weatherlap.sim.quantity.HouseQuantities;
 /**
  * The work on one house.
  *
- * @param facts of the house
+ * @param steps of the house, which its labour by any methods is taken from
  * @param methods by which its openings are done
  * @param elevations in table order
  * @param jobLines labour once a house
@@ -41,7 +41,7 @@ import weatherlap.sim.quantity.HouseQuantities;
 public record WorkTakeoff(
         Assumptions assumptions,
         House house,
-        HouseFacts facts,
+        LabourTakeoff steps,
         Set<Method> methods,
         List<ElevationWork> elevations,
         List<LabourLine> jobLines,
@@ -64,32 +64,29 @@ public record WorkTakeoff(
      *     a day's overhead leaves no time to work
      */
     public static WorkTakeoff of(Assumptions assumptions, House house, HouseQuantities quantities) {
-        return of(assumptions, house, HouseFacts.of(house, assumptions.scenario()), quantities);
+        return of(
+                new LabourTakeoff(assumptions, house, HouseFacts.of(house, assumptions.scenario())), house, quantities);
     }
 
-    /** The same, with the facts of the house known. */
-    public static WorkTakeoff of(Assumptions assumptions, House house, HouseFacts facts, HouseQuantities quantities) {
+    /** The same from the labor of the house, which serves any methods. */
+    public static WorkTakeoff of(LabourTakeoff labour, House house, HouseQuantities quantities) {
         quantities.fitting(house);
-        LabourTakeoff labour = new LabourTakeoff(assumptions, house, facts, quantities.methods());
+        Assumptions assumptions = labour.assumptions();
+        MethodScope methods = MethodScope.of(quantities.methods());
         List<ElevationWork> elevations = WorkParts.elevations(labour, house, quantities);
-        List<LabourLine> jobLines = labour.ofJob();
+        List<LabourLine> jobLines = labour.ofJob(methods);
         DayPlan days = WorkParts.days(labour, elevations, jobLines, quantities);
         return new WorkTakeoff(
                 assumptions,
                 house,
-                facts,
+                labour,
                 quantities.methods(),
                 elevations,
                 jobLines,
-                labour.ofDays(days.days()),
+                labour.ofDays(methods, days.days()),
                 days,
-                new MaterialTakeoff(assumptions, house, facts, quantities).lines(days.days()),
-                personHour(assumptions, house));
-    }
-
-    private static Amount personHour(Assumptions assumptions, House house) {
-        return CrewRate.usdPerPersonHour(
-                assumptions.wages(house), assumptions.scenario().whole(Scalar.CREW_SIZE));
+                new MaterialTakeoff(assumptions, house, labour.facts(), quantities).lines(days.days()),
+                WorkParts.personHour(assumptions, house));
     }
 
     /**
@@ -102,22 +99,22 @@ public record WorkTakeoff(
         int smaller = Math.min(
                 assumptions.scenario().whole(Scalar.CREW_SIZE),
                 changed.scenario().whole(Scalar.CREW_SIZE));
-        LabourTakeoff labour = new LabourTakeoff(changed, house, facts, methods);
+        LabourTakeoff theirs = new LabourTakeoff(changed, house, steps.facts());
         boolean same = !Each.any(changed.steps(), step -> step.people() > smaller);
-        List<ElevationWork> walls = same ? elevations : WorkParts.elevations(labour, house, quantities);
-        List<LabourLine> ofJob = same ? jobLines : labour.ofJob();
-        DayPlan days = WorkParts.days(labour, walls, ofJob, quantities);
+        List<ElevationWork> walls = same ? elevations : WorkParts.elevations(theirs, house, quantities);
+        List<LabourLine> ofJob = same ? jobLines : theirs.ofJob(MethodScope.of(methods));
+        DayPlan days = WorkParts.days(theirs, walls, ofJob, quantities);
         return new WorkTakeoff(
                 changed,
                 house,
-                facts,
+                theirs,
                 methods,
                 walls,
                 ofJob,
-                labour.ofDays(days.days()),
+                theirs.ofDays(MethodScope.of(methods), days.days()),
                 days,
                 Each.of(materials, line -> line.over(days.days())),
-                personHour(changed, house));
+                WorkParts.personHour(changed, house));
     }
 
     /** All openings, in table order over the walls. */

@@ -2,10 +2,8 @@ package weatherlap.sim.work;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Material;
-import weatherlap.sim.explain.Amount;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.material.MaterialLine;
 
@@ -44,44 +42,49 @@ public record WorkWeights(
     static WorkWeights of(WorkTakeoff work) {
         List<OpeningWork> openings = work.openings();
         LabourStep[] steps = work.assumptions().steps().toArray(LabourStep[]::new);
-        List<Material> items = work.assumptions().materials();
-        int item = 0;
-        double[][] openingItems = new double[openings.size()][items.size()];
-        double[] packages = new double[items.size()];
-        for (MaterialLine line : work.materials()) {
-            while (items.get(item) != line.item()) {
-                item++;
-            }
-            packages[item] = line.packages();
-            for (int o = 0; o < openings.size(); o++) {
-                openingItems[o][item] = line.inPackages(line.openings()[o]);
-            }
+        double[][] openingSteps = new double[openings.size()][];
+        double[] unitUsd = new double[openings.size()];
+        double[] tippingUsd = new double[openings.size()];
+        for (int o = 0; o < openings.size(); o++) {
+            OpeningWork one = openings.get(o);
+            openingSteps[o] = one.own().weights(steps.length);
+            unitUsd[o] = one.unit().value();
+            tippingUsd[o] = one.tipping().value();
         }
+        double[][] elevationSteps = new double[work.elevations().size()][];
+        for (int e = 0; e < elevationSteps.length; e++) {
+            elevationSteps[e] = weights(steps, work.elevations().get(e).lines());
+        }
+        double[] packages = new double[work.assumptions().materials().size()];
+        double[][] openingItems = new double[openings.size()][packages.length];
+        items(work, packages, openingItems);
         return new WorkWeights(
-                weights(openings, opening -> opening.own().weights(steps.length)),
-                weights(work.elevations(), wall -> weights(steps, wall.lines())),
+                openingSteps,
+                elevationSteps,
                 weights(steps, work.jobLines(), work.dayLines()),
                 work.travel().value(),
                 openingItems,
                 packages,
-                values(openings, OpeningWork::unit),
-                values(openings, OpeningWork::tipping),
+                unitUsd,
+                tippingUsd,
                 work.houseFixedUsd(),
                 work.personHour().value(),
                 work.crewSize(),
                 work.crewDays().days());
     }
 
-    private static <A> double[][] weights(List<A> list, Function<A, double[]> own) {
-        double[][] weights = new double[list.size()][];
-        Arrays.setAll(weights, i -> own.apply(list.get(i)));
-        return weights;
-    }
-
-    private static double[] values(List<OpeningWork> openings, Function<OpeningWork, Amount> amount) {
-        double[] values = new double[openings.size()];
-        Arrays.setAll(values, o -> amount.apply(openings.get(o)).value());
-        return values;
+    private static void items(WorkTakeoff work, double[] packages, double[][] openingItems) {
+        List<Material> items = work.assumptions().materials();
+        int item = 0;
+        for (MaterialLine line : work.materials()) {
+            while (items.get(item) != line.item()) {
+                item++;
+            }
+            packages[item] = line.packages();
+            for (int o = 0; o < openingItems.length; o++) {
+                openingItems[o][item] = line.inPackages(line.openings()[o]);
+            }
+        }
     }
 
     /** By step, from lines that each stand in the order of the steps. */

@@ -12,6 +12,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.locationtech.jts.geom.Geometry;
 import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.geometry.Glass.Piece;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.method.Method;

@@ -1,0 +1,96 @@
+package weatherlap.sim.geometry;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import weatherlap.sim.Each;
+import weatherlap.sim.assumptions.Assumptions;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.FrameMaterial;
+import weatherlap.sim.house.House;
+import weatherlap.sim.house.Inside;
+import weatherlap.sim.house.Opening;
+import weatherlap.sim.house.Operation;
+import weatherlap.sim.method.Method;
+
+/**
+ * Geometry of openings under some assumptions. Windows come in few sizes, so that most openings of a portfolio, unless their readings
+ * were taken, are like one before in all but their place: what is worked out for one serves the others. Safe to share between threads.
+ */
+public final class Geometries {
+    private static final int METHODS = Method.values().length;
+
+    /** Kinds that are kept: some 10 MB. */
+    private static final int MOST_KEPT = 1024;
+
+    /** All of an opening without readings that its geometry hangs on, but for whether it is upstairs. */
+    private record Kind(
+            double widthIn,
+            double heightIn,
+            FrameMaterial material,
+            Operation operation,
+            Operation newOperation,
+            int units,
+            Inside inside) {
+        static Kind of(Opening opening) {
+            return new Kind(
+                    opening.frame().widthIn(),
+                    opening.frame().heightIn(),
+                    opening.frame().material(),
+                    opening.operation(),
+                    opening.newOperation(),
+                    opening.units(),
+                    opening.inside());
+        }
+
+        @Override
+        public boolean equals(Object other) { // as a record's, which costs several times as much
+            return other instanceof Kind kind
+                    && widthIn == kind.widthIn
+                    && heightIn == kind.heightIn
+                    && material == kind.material
+                    && operation == kind.operation
+                    && newOperation == kind.newOperation
+                    && units == kind.units
+                    && inside.equals(kind.inside);
+        }
+
+        @Override
+        public int hashCode() {
+            int sixteenths = 4096 * (int) (16 * widthIn) + (int) (16 * heightIn);
+            int opens = 8 * operation.ordinal() + newOperation.ordinal();
+            return 31 * (31 * (31 * sixteenths + opens) + 4 * material.ordinal() + units) + inside.layers();
+        }
+    }
+
+    private final Assumptions assumptions;
+    /** By method, those that were asked for; the same whoever asks first. */
+    private final Map<Kind, OpeningGeometry[]> known = new ConcurrentHashMap<>();
+
+    public Geometries(Assumptions assumptions) {
+        this.assumptions = assumptions;
+    }
+
+    /** That of an opening of a house under some methods, in their order. */
+    public List<OpeningGeometry> each(House house, Elevation elevation, Opening opening, List<Method> methods) {
+        if (opening.readings().isPresent()) {
+            return OpeningGeometry.each(house, elevation, opening, methods, assumptions);
+        }
+        Kind kind = Kind.of(opening);
+        OpeningGeometry[] alike = known.get(kind);
+        if (alike == null) {
+            alike = new OpeningGeometry[METHODS];
+            if (known.size() < MOST_KEPT) {
+                known.put(kind, alike);
+            }
+        }
+        OpeningGeometry[] byMethod = alike;
+        if (Each.any(methods, method -> byMethod[method.ordinal()] == null)) {
+            for (OpeningGeometry one : OpeningGeometry.each(house, elevation, opening, methods, assumptions)) {
+                byMethod[one.method().ordinal()] = one;
+            }
+        }
+        boolean upstairs = house.storeyOf(elevation, opening) > 1;
+        return Each.of(methods, method -> byMethod[method.ordinal()].of(opening, upstairs));
+    }
+}
