@@ -3,11 +3,11 @@ package weatherlap.sim.price;
 import weatherlap.sim.Check;
 
 /**
- * What one house costs the shop, as expected or in one draw.
+ * What one house costs the shop, as expected.
  *
  * @param labourUsd wages with burden
  * @param materialUsd units, items, permit and tipping
- * @param warrantyUsd repairs of leaks that the warranty covers, at present worth: chance × cost, in a draw the chance given its causes
+ * @param warrantyUsd repairs of leaks that the warranty covers, at present worth: chance × cost
  * @param crewHours hours the crew is out
  */
 public record JobCost(double labourUsd, double materialUsd, double warrantyUsd, double crewHours) {
@@ -20,6 +20,11 @@ public record JobCost(double labourUsd, double materialUsd, double warrantyUsd, 
 
     /** USD, before overhead and reserves on the price. */
     public double directUsd() {
+        return directUsd(labourUsd, materialUsd, warrantyUsd);
+    }
+
+    /** The same from its parts, for a draw. */
+    public static double directUsd(double labourUsd, double materialUsd, double warrantyUsd) {
         return labourUsd + materialUsd + warrantyUsd;
     }
 }

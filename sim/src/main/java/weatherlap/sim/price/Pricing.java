@@ -78,7 +78,7 @@ public record Pricing(Way way, double profitFraction, double serviceReserve, dou
         return fullCostUsd(priceUsd, cost.directUsd(), cost.crewHours());
     }
 
-    /** The same from {@link JobCost#directUsd}, USD, and {@link JobCost#crewHours}. */
+    /** The same from {@link JobCost#directUsd()}, USD, and {@link JobCost#crewHours}. */
     public double fullCostUsd(double priceUsd, double directUsd, double crewHours) {
         return priceUsd - netProfitUsd(priceUsd, directUsd, crewHours);
     }

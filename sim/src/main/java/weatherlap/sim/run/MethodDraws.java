@@ -69,7 +69,7 @@ record MethodDraws(
         double[] costUsd = new double[world.draws()];
         for (int d = 0; d < costUsd.length; d++) {
             double hours = Units.minutesToHours(labourMinutes[d]);
-            double directUsd = hours * weights.usdPerPersonHour() + materialUsd[d] + warrantyUsd[d];
+            double directUsd = JobCost.directUsd(hours * weights.usdPerPersonHour(), materialUsd[d], warrantyUsd[d]);
             costUsd[d] = pricing.fullCostUsd(priceUsd, directUsd, hours / weights.crewSize());
         }
         return new MethodDraws(
