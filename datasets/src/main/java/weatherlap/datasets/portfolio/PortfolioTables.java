@@ -122,8 +122,9 @@ public final class PortfolioTables {
                     .toList(),
             List.of("house_id", "elevation_id", "opening_id"));
 
-    private static final Map<Schema, List<String>> JOB_COLUMNS =
-            Map.of(HOUSES, jobColumns(HOUSES), OPENINGS, jobColumns(OPENINGS));
+    /** By file. */
+    private static final Map<String, List<String>> JOB_COLUMNS =
+            Map.of(HOUSES.file(), jobColumns(HOUSES), OPENINGS.file(), jobColumns(OPENINGS));
 
     /** All three, in the order in which they are filled in and read. */
     public static final List<Schema> ALL = List.of(HOUSES, ELEVATIONS, OPENINGS);
@@ -205,7 +206,7 @@ public final class PortfolioTables {
     /** What a row tells the crew, by column; nothing where its cell is empty. */
     static Map<String, String> jobOf(Schema schema, Row row) {
         Map<String, String> job = new LinkedHashMap<>();
-        for (String name : JOB_COLUMNS.get(schema)) {
+        for (String name : JOB_COLUMNS.get(schema.file())) {
             if (row.has(name)) {
                 job.put(name, row.text(name));
             }
@@ -221,7 +222,7 @@ public final class PortfolioTables {
 
     /** The cells of a row that tell the crew, in the order of the columns. */
     static Stream<String> jobCells(Schema schema, Map<String, String> job) {
-        return JOB_COLUMNS.get(schema).stream().map(name -> job.getOrDefault(name, ""));
+        return JOB_COLUMNS.get(schema.file()).stream().map(name -> job.getOrDefault(name, ""));
     }
 
     private static List<String> jobColumns(Schema schema) {
