@@ -11,44 +11,35 @@ import java.util.function.ToDoubleFunction;
  * @see "Kahan 1965, Communications of the ACM 8(1), 40 (compensated summation)"
  */
 public final class Sum {
-    private double sum;
-    private double tooMuch;
-
     private Sum() {}
 
     public static double of(double[] values) {
-        Sum sum = new Sum();
+        double sum = 0;
+        double tooMuch = 0;
         for (double value : values) {
-            sum.add(value);
+            double exact = value - tooMuch;
+            double next = sum + exact;
+            tooMuch = next - sum - exact;
+            sum = next;
         }
-        return sum.total();
+        return sum - tooMuch;
     }
 
     public static double of(Collection<Double> values) {
-        Sum sum = new Sum();
+        double[] all = new double[values.size()];
+        int count = 0;
         for (double value : values) {
-            sum.add(value);
+            all[count++] = value;
         }
-        return sum.total();
+        return of(all);
     }
 
     /** Of what each element has. */
     public static <T> double of(List<T> all, ToDoubleFunction<? super T> value) {
-        Sum sum = new Sum();
-        for (int i = 0; i < all.size(); i++) {
-            sum.add(value.applyAsDouble(all.get(i)));
+        double[] values = new double[all.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = value.applyAsDouble(all.get(i));
         }
-        return sum.total();
-    }
-
-    private void add(double value) {
-        double exact = value - tooMuch;
-        double next = sum + exact;
-        tooMuch = next - sum - exact;
-        sum = next;
-    }
-
-    private double total() {
-        return sum - tooMuch;
+        return of(values);
     }
 }

@@ -1,5 +1,6 @@
 package weatherlap.analysis.leaks;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -29,13 +30,13 @@ public final class HouseLeakTable {
 
     /** The same before it is filled. */
     public static ResultRows<InHouse<OpeningResult>> rows(List<HouseChoice> choices) {
-        return new ResultRows<>(
-                LAYOUT,
-                choices.stream()
-                        .flatMap(choice -> choice.result().openings().stream()
-                                .map(opening -> new InHouse<>(choice, opening))
-                                .sorted(ORDER))
-                        .toList());
+        List<InHouse<OpeningResult>> rows = new ArrayList<>();
+        for (HouseChoice choice : choices) {
+            int first = rows.size();
+            choice.result().openings().forEach(opening -> rows.add(new InHouse<>(choice, opening)));
+            rows.subList(first, rows.size()).sort(ORDER);
+        }
+        return new ResultRows<>(LAYOUT, rows);
     }
 
     private static Layout<InHouse<OpeningResult>> layout() {

@@ -101,9 +101,25 @@ final class FirstOpenings {
         return ways;
     }
 
-    /** Horizon cost without what the house bears once, USD, were they all that the wall has. */
-    double usd(Wall wall) {
-        return ownUsd + PlanCost.sharedUsd(wall, methods, panels.count);
+    /** Siding panels that are taken down. */
+    int panels() {
+        return panels.count;
+    }
+
+    /** The same with those of one more opening. */
+    int panels(BitSet siding) {
+        return panels.with(siding).count;
+    }
+
+    /**
+     * Horizon cost with one more opening and without what the house bears once, USD, were they all that the wall has.
+     *
+     * @param moreUsd of the one more opening for itself
+     * @param methods with its own
+     * @param panels likewise
+     */
+    double usd(Wall wall, double moreUsd, int methods, int panels) {
+        return ownUsd + moreUsd + PlanCost.sharedUsd(wall, methods, panels);
     }
 
     /** By draw: chance that they all stay dry, multiplied in their order; not to be changed. One opening or more. */
@@ -127,7 +143,9 @@ final class FirstOpenings {
         }
         Deque<Way> ways = waysAfter(SHARED);
         double[] product = PlanCost.product(shared.dry(), ways.removeFirst().dry());
-        ways.forEach(way -> PlanCost.times(product, way.dry()));
+        for (Way way : ways) {
+            PlanCost.times(product, way.dry());
+        }
         return product;
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import weatherlap.analysis.plan.Plan.WallPlan;
+import weatherlap.sim.Each;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.method.Method;
@@ -49,7 +50,7 @@ public record HouseChoice(
      */
     public static HouseChoice of(SimulatedHouse house, double riskLimit) {
         PlanParts parts = house.parts();
-        List<OpenMethods> open = parts.openings().stream().map(OpenMethods::of).toList();
+        List<OpenMethods> open = Each.of(parts.openings(), OpenMethods::of);
         PlanSearch search = new PlanSearch(parts, open);
         Plan family = search.best(riskLimit);
         boolean atRisk = family.leakProbability() > riskLimit;
@@ -62,9 +63,7 @@ public record HouseChoice(
         });
         return new HouseChoice(
                 house.result(),
-                open.stream()
-                        .map(opening -> closed(opening, house.result().house().cladding()))
-                        .toList(),
+                Each.of(open, opening -> closed(opening, house.result().house().cladding())),
                 wherever.plans(),
                 atRisk ? Set.of() : over,
                 family,
@@ -75,7 +74,7 @@ public record HouseChoice(
 
     /** The same for each of some houses, in their order. */
     public static List<HouseChoice> each(List<SimulatedHouse> houses, double riskLimit) {
-        return houses.stream().map(house -> of(house, riskLimit)).toList();
+        return Each.of(houses, house -> of(house, riskLimit));
     }
 
     private static Map<Method, Set<Limit>> closed(OpenMethods opening, Cladding cladding) {
@@ -90,11 +89,13 @@ public record HouseChoice(
     }
 
     private static Method shop(HouseResult result, Map<Method, Plan> wherever) {
-        return wherever.entrySet().stream()
-                .filter(plan -> plan.getValue().methods().contains(plan.getKey()))
-                .map(Map.Entry::getKey)
-                .max((a, b) -> Double.compare(perDay(result, a), perDay(result, b)))
-                .orElse(result.preferred());
+        Method best = null;
+        for (Map.Entry<Method, Plan> plan : wherever.entrySet()) {
+            Method method = plan.getKey();
+            boolean better = best == null || Double.compare(perDay(result, method), perDay(result, best)) > 0;
+            best = better && plan.getValue().methods().contains(method) ? method : best;
+        }
+        return best == null ? result.preferred() : best;
     }
 
     private static double perDay(HouseResult result, Method method) {
@@ -158,11 +159,9 @@ public record HouseChoice(
 
     /** Limits leave the house one plan, whichever of the two methods it starts from. */
     public boolean onePlan() {
-        return result.contrast().both().stream()
-                        .map(method -> wherever.get(method).byOpening())
-                        .distinct()
-                        .count()
-                == 1;
+        return wherever.get(result.contrast().first())
+                .byOpening()
+                .equals(wherever.get(result.contrast().second()).byOpening());
     }
 
     /** Family and shop want different methods. */

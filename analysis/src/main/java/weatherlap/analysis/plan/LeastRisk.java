@@ -38,10 +38,16 @@ final class LeastRisk {
 
     private void bound(int opening) {
         List<Way> open = ways.get(opening);
-        double[] low = open.get(0).dry().clone();
-        double[] high = low.clone();
-        for (Way way : open.subList(1, open.size())) {
-            double[] dry = way.dry();
+        double[] first = open.get(0).dry();
+        if (open.size() == 1) {
+            lows[opening] = first;
+            highs[opening] = first;
+            return;
+        }
+        double[] low = first.clone();
+        double[] high = first.clone();
+        for (int w = 1; w < open.size(); w++) {
+            double[] dry = open.get(w).dry();
             for (int d = 0; d < draws; d++) {
                 low[d] = dry[d] < low[d] ? dry[d] : low[d];
                 high[d] = dry[d] > high[d] ? dry[d] : high[d];
@@ -54,11 +60,19 @@ final class LeastRisk {
     /** @param ways open at each opening, of one opening or more */
     static List<Way> of(List<List<Way>> ways) {
         LeastRisk risk = new LeastRisk(ways);
-        while (risk.prune()) {
+        while (risk.plans() > 1 && risk.prune()) {
             continue;
         }
-        long plans = risk.ways.stream().mapToLong(List::size).reduce(1, (a, b) -> Math.min(MOST + 1L, a * b));
-        return plans <= MOST ? risk.best() : risk.ascend();
+        return risk.plans() <= MOST ? risk.best() : risk.ascend();
+    }
+
+    /** How many are left open; where they are many, some number beyond those that are tried. */
+    private long plans() {
+        long plans = 1;
+        for (List<Way> open : ways) {
+            plans = Math.min(MOST + 1L, plans * open.size());
+        }
+        return plans;
     }
 
     private boolean prune() {
@@ -72,9 +86,11 @@ final class LeastRisk {
                 PlanCost.times(lowAfter[o], lowBefore);
                 PlanCost.times(highAfter[o], highBefore);
                 List<Way> kept = unbeaten(ways.get(o), lowAfter[o], highAfter[o]);
-                pruned |= kept.size() < ways.get(o).size();
-                ways.set(o, kept);
-                bound(o);
+                if (kept.size() < ways.get(o).size()) {
+                    pruned = true;
+                    ways.set(o, kept);
+                    bound(o);
+                }
             }
             PlanCost.times(lowBefore, lows[o]);
             PlanCost.times(highBefore, highs[o]);
@@ -123,7 +139,7 @@ final class LeastRisk {
             plans = longer;
         }
         List<Way> best = plans.get(0);
-        double driest = mean(best);
+        double driest = plans.size() > 1 ? mean(best) : 0;
         for (List<Way> plan : plans.subList(1, plans.size())) {
             double mean = mean(plan);
             if (mean > driest) {
@@ -169,8 +185,10 @@ final class LeastRisk {
 
     /** By draw: chance that all stay dry. */
     static double[] product(List<Way> plan) {
-        double[] dry = PlanCost.ones(plan.get(0).dry().length);
-        plan.forEach(way -> PlanCost.times(dry, way.dry()));
+        double[] dry = plan.get(0).dry().clone();
+        for (int o = 1; o < plan.size(); o++) {
+            PlanCost.times(dry, plan.get(o).dry());
+        }
         return dry;
     }
 }

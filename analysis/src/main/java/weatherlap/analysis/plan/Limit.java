@@ -27,17 +27,15 @@ public enum Limit {
     /** The limits that one way of doing an opening breaks by itself. */
     static Set<Limit> brokenBy(Opening opening, Way way) {
         EnumSet<Limit> broken = EnumSet.noneOf(Limit.class);
-        for (Limit limit : values()) {
-            boolean breaks =
-                    switch (limit) {
-                        case NO_UNIT_FITS, ESCAPE_LOST -> way.codeFlags().contains(limit.word());
-                        case ROTTEN_FRAME ->
-                            way.method().keepsOldFrame() && opening.frame().rotten();
-                        case BEHIND_MASONRY, RISK_LIMIT -> false;
-                    };
-            if (breaks) {
-                broken.add(limit);
+        for (String flag : way.codeFlags()) {
+            if (flag.equals(NO_UNIT_FITS.word)) {
+                broken.add(NO_UNIT_FITS);
+            } else if (flag.equals(ESCAPE_LOST.word)) {
+                broken.add(ESCAPE_LOST);
             }
+        }
+        if (way.method().keepsOldFrame() && opening.frame().rotten()) {
+            broken.add(ROTTEN_FRAME);
         }
         return broken;
     }

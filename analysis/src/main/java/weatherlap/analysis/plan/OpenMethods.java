@@ -21,8 +21,14 @@ import weatherlap.sim.run.PlanParts.Way;
 record OpenMethods(Set<Method> open, Map<Method, Set<Limit>> closed) {
     static OpenMethods of(Part part) {
         Map<Method, Set<Limit>> broken = new EnumMap<>(Method.class);
+        boolean allKept = true;
         for (Way way : part.ways()) {
-            broken.put(way.method(), Limit.brokenBy(part.opening(), way));
+            Set<Limit> limits = Limit.brokenBy(part.opening(), way);
+            broken.put(way.method(), limits);
+            allKept &= limits.isEmpty();
+        }
+        if (allKept) {
+            return new OpenMethods(Collections.unmodifiableSet(broken.keySet()), Map.of());
         }
         Set<Method> open = open(broken);
         Map<Method, Set<Limit>> closed = new EnumMap<>(Method.class);

@@ -2,8 +2,8 @@ package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumSet;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
 import weatherlap.sim.house.Elevation;
@@ -47,21 +47,23 @@ public record Plan(
 
         /** Whether the wall is all of a method, in part, or not: as tables have it. */
         public String uses(Method method) {
-            return Plan.uses(Set.copyOf(methods), method);
+            return Plan.uses(Method.set(methods), method);
         }
 
         /** The one method of the wall; empty where it is mixed. */
         public Optional<Method> single() {
-            return one(Set.copyOf(methods));
+            return one(Method.set(methods));
         }
     }
 
     /** The plan of a wall with openings. */
     public WallPlan wall(Elevation elevation) {
-        return walls.stream()
-                .filter(wall -> wall.elevation().id().equals(elevation.id()))
-                .findFirst()
-                .orElseThrow();
+        for (WallPlan wall : walls) {
+            if (wall.elevation().id().equals(elevation.id())) {
+                return wall;
+            }
+        }
+        throw new NoSuchElementException("no wall " + elevation.id());
     }
 
     /** The method of one opening. */
@@ -91,9 +93,7 @@ public record Plan(
 
     /** The methods that it uses; none for a house without openings. */
     public Set<Method> methods() {
-        EnumSet<Method> used = EnumSet.noneOf(Method.class);
-        used.addAll(byOpening());
-        return Collections.unmodifiableSet(used);
+        return Method.set(byOpening());
     }
 
     /** The one method of the whole house; empty where it is mixed. */

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.NoSuchElementException;
-import java.util.Set;
 import weatherlap.analysis.plan.Plan.WallPlan;
 import weatherlap.sim.Sum;
 import weatherlap.sim.method.Method;
@@ -29,7 +28,7 @@ final class PlanCost {
             first += own.size();
             walls.add(new WallPlan(wall.elevation(), own));
             price += wallUsd(wall, own);
-            used |= PlanParts.mask(Set.copyOf(own));
+            used |= mask(own);
         }
         price += methods.isEmpty() ? 0 : parts.setupUsd()[used];
         List<Way> ways = ways(parts.openings(), methods);
@@ -48,7 +47,16 @@ final class PlanCost {
                 panels.or(part.panels());
             }
         }
-        return price + sharedUsd(wall, PlanParts.mask(Set.copyOf(methods)), panels.cardinality());
+        return price + sharedUsd(wall, mask(methods), panels.cardinality());
+    }
+
+    /** Set of the methods, each of which may stand often. */
+    private static int mask(List<Method> methods) {
+        int mask = 0;
+        for (Method method : methods) {
+            mask |= 1 << method.ordinal();
+        }
+        return mask;
     }
 
     /** Part of the price that the openings of a wall share, so many panels taken down for them. */

@@ -3,6 +3,7 @@ package weatherlap.analysis.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import weatherlap.sim.Each;
 import weatherlap.sim.Sum;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.PlanParts;
@@ -145,28 +146,17 @@ final class PlanSearch {
     }
 
     private Plan plan(List<WallOption> options, double lossBoundUsd) {
-        return PlanCost.plan(
-                parts,
-                methods(options.stream()
-                        .flatMap(option -> option.ways().stream())
-                        .toList()),
-                lossBoundUsd);
+        List<Way> ways = new ArrayList<>();
+        options.forEach(option -> ways.addAll(option.ways()));
+        return PlanCost.plan(parts, methods(ways), lossBoundUsd);
     }
 
     private static List<Method> methods(List<Way> ways) {
-        return ways.stream().map(Way::method).toList();
+        return Each.of(ways, Way::method);
     }
 
-    /** Summed after Kahan, so that means of plans that differ by little compare by what they differ by. */
+    /** Summed without loss, so that means of plans that differ by little compare by what they differ by. */
     static double mean(double[] values) {
-        double sum = 0;
-        double lost = 0;
-        for (double value : values) {
-            double next = value - lost;
-            double larger = sum + next;
-            lost = larger - sum - next;
-            sum = larger;
-        }
-        return (sum - lost) / values.length;
+        return Sum.of(values) / values.length;
     }
 }

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.PlanParts.Part;
 import weatherlap.sim.run.PlanParts.Wall;
@@ -23,47 +22,57 @@ final class WallOptions {
     private static final int MOST_KEPT = 64;
     private static final int MOST_KEPT_IN_ALL = MOST_KEPT * MOST_KEPT;
 
-    private final WallOption[] options;
+    private final LongerWays longer;
+    private final int[] places;
     /** [set of methods]: the cheapest that uses exactly these; null where there is none. */
     private final WallOption[] cheapest = new WallOption[1 << Method.values().length];
 
     private final double leastUsd;
 
-    /** @param boundUsd that no way of doing the wall costs less than, where the options are not all; else not asked */
-    private WallOptions(WallOption[] options, boolean all, double boundUsd) {
-        this.options = options;
-        for (WallOption option : options) {
-            WallOption best = cheapest[option.methods()];
-            if (best == null || option.usd() < best.usd()) {
-                cheapest[option.methods()] = option;
-            }
+    /**
+     * @param places of the options among the ways
+     * @param boundUsd that no way of doing the wall costs less than, where the options are not all; else not asked
+     */
+    private WallOptions(LongerWays longer, int[] places, boolean all, double boundUsd) {
+        this.longer = longer;
+        this.places = places;
+        int[] at = new int[cheapest.length];
+        Arrays.fill(at, -1);
+        for (int place : places) {
+            int set = longer.methods(place);
+            at[set] = at[set] < 0 || longer.usd(place) < longer.usd(at[set]) ? place : at[set];
+        }
+        for (int set = 0; set < at.length; set++) {
+            cheapest[set] = at[set] < 0 ? null : option(at[set]);
         }
         leastUsd = all ? cheapest(~0).orElseThrow().usd() : boundUsd;
     }
 
+    private WallOption option(int place) {
+        return new WallOption(longer.at(place), longer.usd(place));
+    }
+
     /** @param open in the order of the wall's openings */
     static WallOptions of(Wall wall, List<OpenMethods> open) {
-        FirstOpenings[] firsts = {FirstOpenings.none()};
         boolean exact = wall.openings().size() <= MOST_EXACT;
+        FirstOpenings[] firsts = {FirstOpenings.none()};
         double least = 0;
-        for (int o = 0; o < wall.openings().size(); o++) {
+        for (int o = 0; ; o++) {
             Part part = wall.openings().get(o);
             Way[] ways = open.get(o).ways(part).toArray(Way[]::new);
-            FirstOpenings[] longer = new FirstOpenings[firsts.length * ways.length];
-            int count = 0;
-            for (FirstOpenings first : firsts) {
-                for (Way way : ways) {
-                    longer[count++] = first.with(way, part.panels());
-                }
-            }
-            firsts = exact ? longer : kept(wall, longer);
             least += leastUsd(ways);
+            boolean isLast = o == wall.openings().size() - 1;
+            if (exact && !isLast) {
+                firsts = LongerWays.all(firsts, ways, part.panels());
+                continue;
+            }
+            LongerWays longer = new LongerWays(wall, firsts, ways, part.panels());
+            int[] places = exact ? longer.places() : kept(wall, longer);
+            if (isLast) {
+                return new WallOptions(longer, places, exact, least);
+            }
+            firsts = Arrays.stream(places).mapToObj(longer::at).toArray(FirstOpenings[]::new);
         }
-        WallOption[] options = new WallOption[firsts.length];
-        for (int i = 0; i < options.length; i++) {
-            options[i] = new WallOption(firsts[i], firsts[i].usd(wall));
-        }
-        return new WallOptions(options, exact, least);
     }
 
     private static double leastUsd(Way[] ways) {
@@ -98,23 +107,23 @@ final class WallOptions {
     /** Those of less than so many USD. */
     List<WallOption> below(double belowUsd) {
         List<WallOption> cheap = new ArrayList<>();
-        for (WallOption option : options) {
-            if (option.usd() < belowUsd) {
-                cheap.add(option);
+        for (int place : places) {
+            if (longer.usd(place) < belowUsd) {
+                cheap.add(option(place));
             }
         }
         return cheap;
     }
 
-    private static FirstOpenings[] kept(Wall wall, FirstOpenings[] firsts) {
-        record Priced(FirstOpenings openings, double usd) {}
-        Stream<FirstOpenings> sorted = Arrays.stream(firsts)
-                .map(first -> new Priced(first, first.usd(wall)))
-                .sorted(Comparator.comparingDouble(Priced::usd))
-                .map(Priced::openings);
+    private static int[] kept(Wall wall, LongerWays longer) {
         int counts = wall.openings().size() + 1;
         int most = Math.max(1, Math.min(MOST_KEPT, MOST_KEPT_IN_ALL / counts));
         int[] seen = new int[counts];
-        return sorted.filter(first -> seen[first.sidings()]++ < most).toArray(FirstOpenings[]::new);
+        return Arrays.stream(longer.places())
+                .boxed()
+                .sorted(Comparator.comparingDouble(longer::usd))
+                .mapToInt(Integer::intValue)
+                .filter(place -> seen[longer.at(place).sidings()]++ < most)
+                .toArray();
     }
 }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import weatherlap.sim.Each;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.PlanParts;
@@ -29,7 +30,7 @@ public record Wherever(Contrast contrast, Map<Method, Plan> plans, double[] hori
 
     /** The plans of a house, without the search for the cheapest of all. */
     public static Wherever of(SimulatedHouse house) {
-        return of(house, house.parts().openings().stream().map(OpenMethods::of).toList());
+        return of(house, Each.of(house.parts().openings(), OpenMethods::of));
     }
 
     /** @param open in table order over the walls */

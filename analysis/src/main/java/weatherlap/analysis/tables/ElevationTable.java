@@ -53,7 +53,8 @@ public final class ElevationTable {
 
     /** The same before it is filled. */
     public static ResultRows<InHouse<ElevationResult>> rows(List<HouseChoice> choices) {
-        return new ResultRows<>(LAYOUT, InHouse.each(choices, choice -> choice.result().elevations().stream()));
+        return new ResultRows<>(
+                LAYOUT, InHouse.each(choices, choice -> choice.result().elevations()));
     }
 
     private static String id(InHouse<ElevationResult> row) {

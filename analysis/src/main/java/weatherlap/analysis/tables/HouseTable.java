@@ -147,7 +147,9 @@ public final class HouseTable {
 
     /** The same before it is filled. */
     public static ResultRows<InHouse<Method>> rows(List<HouseChoice> choices) {
-        return new ResultRows<>(LAYOUT, InHouse.each(choices, choice -> choice.result().methods().keySet().stream()));
+        return new ResultRows<>(
+                LAYOUT,
+                InHouse.each(choices, choice -> choice.result().methods().keySet()));
     }
 
     private static MethodResult result(InHouse<Method> row) {

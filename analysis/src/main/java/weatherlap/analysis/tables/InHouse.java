@@ -1,8 +1,9 @@
 package weatherlap.analysis.tables;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import weatherlap.analysis.plan.HouseChoice;
 
 /**
@@ -16,9 +17,13 @@ public record InHouse<P>(HouseChoice choice, P part) {
     }
 
     /** The parts of houses, house by house. */
-    public static <P> List<InHouse<P>> each(List<HouseChoice> choices, Function<HouseChoice, Stream<P>> parts) {
-        return choices.stream()
-                .flatMap(choice -> parts.apply(choice).map(part -> new InHouse<>(choice, part)))
-                .toList();
+    public static <P> List<InHouse<P>> each(List<HouseChoice> choices, Function<HouseChoice, Collection<P>> parts) {
+        List<InHouse<P>> all = new ArrayList<>();
+        for (HouseChoice choice : choices) {
+            for (P part : parts.apply(choice)) {
+                all.add(new InHouse<>(choice, part));
+            }
+        }
+        return all;
     }
 }

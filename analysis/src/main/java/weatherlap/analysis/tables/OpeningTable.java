@@ -95,19 +95,21 @@ public final class OpeningTable {
 
     /** The same before it is filled. */
     public static ResultRows<InHouse<OpeningResult>> rows(List<HouseChoice> choices) {
-        return new ResultRows<>(LAYOUT, InHouse.each(choices, choice -> choice.result().openings().stream()));
+        return new ResultRows<>(
+                LAYOUT, InHouse.each(choices, choice -> choice.result().openings()));
     }
 
     private static String causes(List<OpeningResult.LeakCause> causes) {
         StringBuilder text = new StringBuilder();
         for (OpeningResult.LeakCause cause : causes) {
             long tenThousandths = Math.round(cause.contribution() * 10_000);
-            if (tenThousandths > 0) {
-                text.append(text.isEmpty() ? "" : ";")
-                        .append(cause.faultId())
-                        .append(tenThousandths < 10_000 ? " 0." : " 1.")
-                        .append(Long.toString(10_000 + tenThousandths % 10_000), 1, 5);
+            if (tenThousandths == 0) {
+                break;
             }
+            text.append(text.isEmpty() ? "" : ";")
+                    .append(cause.faultId())
+                    .append(tenThousandths < 10_000 ? " 0." : " 1.")
+                    .append(Long.toString(10_000 + tenThousandths % 10_000), 1, 5);
         }
         return text.toString();
     }

@@ -28,8 +28,9 @@ public record ResultRows<R>(Layout<R> layout, List<R> rows) implements TableCell
     @Override
     public void give(int row, CellTaker taker) {
         R made = rows.get(row);
-        for (ResultColumn<R> column : layout.columns()) {
-            column.give(made, row, taker);
+        List<ResultColumn<R>> columns = layout.columns();
+        for (int column = 0; column < columns.size(); column++) {
+            columns.get(column).give(made, row, taker);
         }
     }
 

@@ -6,8 +6,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import weatherlap.sim.Each;
+import weatherlap.sim.method.Contrast;
 import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
+import weatherlap.sim.run.OpeningResult;
 
 /**
  * The comparison for the whole portfolio and for each segment of it.
@@ -33,12 +36,24 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
 
         /** Takes a house in. */
         void add(HouseResult house) {
+            Contrast contrast = house.contrast();
             for (ElevationResult wall : house.elevations()) {
-                whole.add(house, wall);
-                sums.forEach((segmentation, byLabel) -> byLabel.computeIfAbsent(
-                                segmentation.of(house.house(), wall.elevation()), key -> new Share.Sum())
-                        .add(house, wall));
+                List<OpeningResult> openings = openings(house, wall);
+                whole.add(house, contrast, wall, openings);
+                for (Map.Entry<Segmentation, TreeMap<Segmentation.Segment, Share.Sum>> sum : sums.entrySet()) {
+                    Segmentation.Segment segment = sum.getKey().of(house.house(), wall.elevation());
+                    sum.getValue()
+                            .computeIfAbsent(segment, key -> new Share.Sum())
+                            .add(house, contrast, wall, openings);
+                }
             }
+        }
+
+        private static List<OpeningResult> openings(HouseResult house, ElevationResult wall) {
+            return Each.where(
+                    house.openings(),
+                    opening -> opening.method() == wall.method()
+                            && opening.elevation().id().equals(wall.elevation().id()));
         }
 
         /** Takes in other houses, which come after these. */

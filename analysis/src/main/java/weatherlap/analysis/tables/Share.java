@@ -2,6 +2,7 @@ package weatherlap.analysis.tables;
 
 import java.io.Serializable;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
@@ -60,23 +61,25 @@ public record Share(
                     horizonCostUsd + other.horizonCostUsd);
         }
 
-        private Totals plus(OpeningResult opening) {
+        /** @param openings of the wall */
+        private Totals plus(ElevationResult wall, List<OpeningResult> openings) {
+            double existingFt2 = glassExistingFt2;
+            double afterFt2 = glassFt2;
+            double scores = leakScores;
+            double rain = drivingRain;
+            for (int o = 0; o < openings.size(); o++) {
+                OpeningResult opening = openings.get(o);
+                existingFt2 += opening.glassExistingFt2();
+                afterFt2 += opening.glassFt2();
+                scores += opening.leakScore().mean();
+                rain += opening.exposure().litresPerM2Year();
+            }
             return new Totals(
-                    glassExistingFt2 + opening.glassExistingFt2(),
-                    glassFt2 + opening.glassFt2(),
-                    labourMinutes,
-                    leakScores + opening.leakScore().mean(),
-                    drivingRain + opening.exposure().litresPerM2Year(),
-                    horizonCostUsd);
-        }
-
-        private Totals plus(ElevationResult wall) {
-            return new Totals(
-                    glassExistingFt2,
-                    glassFt2,
+                    existingFt2,
+                    afterFt2,
                     labourMinutes + wall.labourMinutesMean(),
-                    leakScores,
-                    drivingRain,
+                    scores,
+                    rain,
                     horizonCostUsd + wall.horizonCostUsdMean());
         }
     }
@@ -99,29 +102,27 @@ public record Share(
         private int openings;
         private String lastHouse = "";
 
-        void add(HouseResult house, ElevationResult wall) {
+        /**
+         * Takes in a wall under one method.
+         *
+         * @param there the contrast of the house
+         * @param its openings under that method
+         */
+        void add(HouseResult house, Contrast there, ElevationResult wall, List<OpeningResult> its) {
             if (!house.house().id().equals(lastHouse)) {
                 lastHouse = house.house().id();
                 houses++;
                 contrast = house.named();
-                forFirst += house.preferred() == house.contrast().first() ? 1 : 0;
+                forFirst += house.preferred() == there.first() ? 1 : 0;
             }
-            Contrast there = house.contrast();
-            if (!there.both().contains(wall.method())) {
+            if (wall.method() != there.first() && wall.method() != there.second()) {
                 return;
             }
             Method named = contrast.named(wall.method(), there);
-            methods.putIfAbsent(named, Totals.NONE);
             if (named == contrast.first()) {
                 openings += wall.elevation().openings().size();
             }
-            methods.merge(named, Totals.NONE, (sum, none) -> sum.plus(wall));
-            for (OpeningResult opening : house.openings()) {
-                if (opening.method() == wall.method()
-                        && opening.elevation().id().equals(wall.elevation().id())) {
-                    methods.merge(named, Totals.NONE, (sum, none) -> sum.plus(opening));
-                }
-            }
+            methods.put(named, methods.getOrDefault(named, Totals.NONE).plus(wall, its));
         }
 
         /** Takes in other houses, which come after these. */

@@ -2,13 +2,21 @@ package weatherlap.analysis.words;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
 
 /** Numbers as text: once rounded, half away from zero, never in exponents, never a zero with a minus sign. */
 public final class Decimals {
-    private static final double[] POWERS = {1, 10, 100, 1e3, 1e4, 1e5, 1e6};
+    /** The most that {@link #put} writes: a sign, ten digits and a point. */
+    public static final int LONGEST = 12;
+
+    private static final int[] POWERS = {
+        1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000
+    };
 
     /** Below it a scaled number is off by less than 1e-5, so that only those next to a tie need care. */
-    private static final double LARGEST_PLAIN = 1e10;
+    private static final double LARGEST_PLAIN = 2e9;
+
+    private static final int MOST_DECIMALS = 6;
 
     private Decimals() {}
 
@@ -19,30 +27,49 @@ public final class Decimals {
 
     /** With so many digits after the point, such as 12.30. */
     public static String fixed(double value, int decimals) {
-        return rounded(value, decimals).toPlainString();
+        byte[] text = new byte[LONGEST];
+        int end = put(value, decimals, text, 0);
+        return end < 0
+                ? rounded(value, decimals).toPlainString()
+                : new String(text, 0, end, StandardCharsets.ISO_8859_1);
     }
 
-    /** Appends {@link #fixed}. */
-    public static void append(StringBuilder text, double value, int decimals) {
-        double scaled = Math.abs(value) * (decimals < POWERS.length ? POWERS[decimals] : Double.NaN);
-        double fraction = scaled - (long) scaled;
-        boolean nearTie = Math.abs(fraction - 0.5) < 1e-4;
-        if (!(scaled < LARGEST_PLAIN) || nearTie) {
-            text.append(fixed(value, decimals));
-            return;
+    /**
+     * Writes {@link #fixed} where that takes no long arithmetic, which is nearly always.
+     *
+     * @param at where to write it, with room for the {@link #LONGEST}
+     * @return where it ends; negative where it was not written
+     */
+    public static int put(double value, int decimals, byte[] text, int at) {
+        double scaled = Math.abs(value) * (decimals <= MOST_DECIMALS ? POWERS[decimals] : Double.NaN);
+        if (!(scaled < LARGEST_PLAIN)) {
+            return -1;
         }
-        long units = (long) (scaled + 0.5);
-        long power = (long) POWERS[decimals];
+        int units = (int) scaled;
+        double fraction = scaled - units;
+        if (Math.abs(fraction - 0.5) < 1e-4) {
+            return -1;
+        }
+        units += fraction > 0.5 ? 1 : 0;
+        int start = at;
         if (value < 0 && units != 0) {
-            text.append('-');
+            text[start++] = '-';
         }
-        text.append(units / power);
-        if (decimals > 0) {
-            text.append('.');
+        int digits = decimals + 1;
+        while (digits < POWERS.length && units >= POWERS[digits]) {
+            digits++;
         }
-        for (long place = power / 10; place > 0; place /= 10) {
-            text.append((char) ('0' + units / place % 10));
+        int end = start + digits + (decimals > 0 ? 1 : 0);
+        int place = end;
+        for (int digit = 0; digit < digits; digit++) {
+            if (digit == decimals && decimals > 0) {
+                text[--place] = '.';
+            }
+            int tens = units / 10;
+            text[--place] = (byte) ('0' + units - 10 * tens);
+            units = tens;
         }
+        return end;
     }
 
     /** The shortest text that reads back as the same double, such as 0.1. */

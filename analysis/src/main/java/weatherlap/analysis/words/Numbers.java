@@ -1,10 +1,13 @@
 package weatherlap.analysis.words;
 
+import java.util.regex.Pattern;
+
 /**
  * Numbers as text: a point as decimal mark, commas between thousands, a true minus sign; the same in every locale. What is not a
  * number becomes a dash.
  */
 public final class Numbers {
+    private static final Pattern ZEROS = Pattern.compile("\\.?0+$");
 
     private static final int GROUP = 3;
     private static final char THOUSANDS = ',';
@@ -25,7 +28,7 @@ public final class Numbers {
     /** At most so many decimals, without zeros at the end: 0.001, 12,345. */
     public static String trimmed(double value, int decimals) {
         String text = plain(value, decimals);
-        return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
+        return text.contains(".") ? ZEROS.matcher(text).replaceFirst("") : text;
     }
 
     /** With a plus or minus sign unless it rounds to zero. */
@@ -66,8 +69,7 @@ public final class Numbers {
     }
 
     private static String size(double value, int decimals) {
-        StringBuilder text = new StringBuilder();
-        Decimals.append(text, Math.abs(value), decimals);
+        StringBuilder text = new StringBuilder(Decimals.fixed(Math.abs(value), decimals));
         int point = text.indexOf(".");
         for (int at = (point < 0 ? text.length() : point) - GROUP; at > 0; at -= GROUP) {
             text.insert(at, THOUSANDS);

@@ -34,8 +34,7 @@ class DecimalsPropertyTest {
     }
 
     private static void same(double value, int decimals) {
-        StringBuilder text = new StringBuilder();
-        Decimals.append(text, value, decimals);
-        assertThat(text.toString()).isEqualTo(Decimals.fixed(value, decimals));
+        assertThat(Decimals.fixed(value, decimals))
+                .isEqualTo(Decimals.rounded(value, decimals).toPlainString());
     }
 }

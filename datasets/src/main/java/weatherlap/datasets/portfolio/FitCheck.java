@@ -17,8 +17,8 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.geometry.Glass;
 import weatherlap.sim.geometry.OrderSize;
+import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
-import weatherlap.sim.house.OldFrame;
 import weatherlap.sim.house.Opening;
 import weatherlap.sim.house.Operation;
 import weatherlap.sim.house.Readings;
@@ -38,9 +38,11 @@ final class FitCheck {
         }
     };
 
-    /** All that a fit hangs on. */
+    /** All that a fit hangs on: the condition of the old frame is no part of it. */
     private record Window(
-            OldFrame frame,
+            double widthIn,
+            double heightIn,
+            FrameMaterial material,
             Operation operation,
             Operation newOperation,
             int units,
@@ -108,7 +110,9 @@ final class FitCheck {
 
     private Fit fit(Opening opening, List<Method> open) {
         Window window = new Window(
-                opening.frame(),
+                opening.frame().widthIn(),
+                opening.frame().heightIn(),
+                opening.frame().material(),
                 opening.operation(),
                 opening.newOperation(),
                 opening.units(),

@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import weatherlap.datasets.table.CsvText;
-import weatherlap.datasets.table.Headings;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
+import weatherlap.sim.Each;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
@@ -87,35 +87,37 @@ final class HouseMaker {
         List<Method> open = rows.house().isSound()
                 ? Method.openTo(rows.house().word("cladding", Cladding.class))
                 : List.of(Method.values());
-        SwappedSizes.checkTwins(rows.openings().stream().filter(Row::isSound).toList(), problems);
+        SwappedSizes.checkTwins(Each.where(rows.openings(), Row::isSound), problems);
         List<Elevation> elevations = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (Row row : rows.elevations()) {
-            List<Row> own = openings.getOrDefault(row.text("elevation_id"), List.of()).stream()
-                    .filter(Row::isSound)
-                    .toList();
-            if (row.isSound() && seen.add(row.text("elevation_id"))) {
-                if (rows.house().isSound()) {
-                    checkSiding(row, rows.house().word("cladding", Cladding.class));
-                    warnOfCourses(row, rows.house().word("cladding", Cladding.class));
-                }
-                WallCheck.check(row, own, problems);
-                SwappedSizes.checkHeads(own, problems);
-                if (rows.house().isSound()) {
-                    own.forEach(opening -> warnOfBarrier(rows.house(), opening));
-                    UsualValues.checkWall(row, rows.house().whole("storeys"), problems);
-                }
+            String id = row.text("elevation_id");
+            if (row.isSound() && seen.add(id)) {
+                List<Row> own = Each.where(openings.getOrDefault(id, List.of()), Row::isSound);
+                check(row, own, rows.house());
                 elevations.add(elevation(row, own, open));
             }
         }
         return elevations;
     }
 
+    private void check(Row wall, List<Row> openings, Row house) {
+        if (house.isSound()) {
+            checkSiding(wall, house.word("cladding", Cladding.class));
+            warnOfCourses(wall, house.word("cladding", Cladding.class));
+        }
+        WallCheck.check(wall, openings, problems);
+        SwappedSizes.checkHeads(openings, problems);
+        if (house.isSound()) {
+            if (house.word("barrier", Barrier.class, Barrier.UNKNOWN) == Barrier.NONE) {
+                openings.forEach(opening -> warnOfBarrier(house, opening));
+            }
+            UsualValues.checkWall(wall, house.whole("storeys"), problems);
+        }
+    }
+
     /** A lap of the barrier that somebody saw, where the house is said to have none. */
     private void warnOfBarrier(Row house, Row opening) {
-        if (house.word("barrier", Barrier.class, Barrier.UNKNOWN) != Barrier.NONE) {
-            return;
-        }
         for (String lap : List.of("head_lap", "jamb_lap", "sill_lap")) {
             if (List.of("shingled", "reversed").contains(opening.text(lap))) {
                 opening.warning(
@@ -154,8 +156,6 @@ final class HouseMaker {
     }
 
     private Elevation elevation(Row row, List<Row> openings, List<Method> open) {
-        List<Opening> made =
-                openings.stream().map(opening -> opening(opening, open)).toList();
         return new Elevation(
                 row.text("elevation_id"),
                 row.number("bearing_deg"),
@@ -166,7 +166,7 @@ final class HouseMaker {
                 row.optionalNumber("panel_length_in"),
                 row.word("siding_condition", SidingCondition.class, SidingCondition.UNKNOWN),
                 row.optionalNumber("obstruction_m"),
-                made);
+                Each.of(openings, opening -> opening(opening, open)));
     }
 
     private Opening opening(Row row, List<Method> open) {
@@ -195,7 +195,7 @@ final class HouseMaker {
     /** The house's own, and the notes of its walls, each with the name of its wall. */
     private static Map<String, String> job(HouseRows rows) {
         Map<String, String> job = PortfolioTables.jobOf(PortfolioTables.HOUSES, rows.house());
-        rows.elevations().forEach(wall -> wall.filled(Headings.NOTE)
+        rows.elevations().forEach(wall -> PortfolioTables.notesOf(PortfolioTables.ELEVATIONS, wall)
                 .forEach((name, note) -> job.put(name + ", " + wall.text("elevation_id"), note)));
         return job;
     }

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Row;
+import weatherlap.sim.Each;
 import weatherlap.sim.house.FrameCondition;
 import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.Inside;
@@ -72,8 +73,7 @@ final class OpeningMaker {
     }
 
     private static Optional<Readings> readings(Row row, Problems problems) {
-        List<String> missing =
-                PortfolioTables.READINGS.stream().filter(name -> !row.has(name)).toList();
+        List<String> missing = Each.where(PortfolioTables.READINGS, name -> !row.has(name));
         OptionalDouble rising = row.optionalNumber("diagonal_rising_in");
         OptionalDouble falling = row.optionalNumber("diagonal_falling_in");
         if (rising.isPresent() != falling.isPresent()) {

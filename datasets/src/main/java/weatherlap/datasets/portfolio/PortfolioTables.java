@@ -16,6 +16,7 @@ import weatherlap.datasets.table.Column;
 import weatherlap.datasets.table.Headings;
 import weatherlap.datasets.table.Row;
 import weatherlap.datasets.table.Schema;
+import weatherlap.sim.Each;
 import weatherlap.sim.house.Barrier;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.FrameCondition;
@@ -121,6 +122,10 @@ public final class PortfolioTables {
                     .toList(),
             List.of("house_id", "elevation_id", "opening_id"));
 
+    /** By file. */
+    private static final Map<String, List<String>> JOB_COLUMNS =
+            Map.of(HOUSES.file(), jobColumns(HOUSES), OPENINGS.file(), jobColumns(OPENINGS));
+
     /** All three, in the order in which they are filled in and read. */
     public static final List<Schema> ALL = List.of(HOUSES, ELEVATIONS, OPENINGS);
 
@@ -201,18 +206,27 @@ public final class PortfolioTables {
     /** What a row tells the crew, by column; nothing where its cell is empty. */
     static Map<String, String> jobOf(Schema schema, Row row) {
         Map<String, String> job = new LinkedHashMap<>();
-        for (Column column : schema.columns()) {
-            if (column.name().startsWith(JOB) && row.has(column.name())) {
-                job.put(column.name(), row.text(column.name()));
+        for (String name : JOB_COLUMNS.get(schema.file())) {
+            if (row.has(name)) {
+                job.put(name, row.text(name));
             }
         }
-        job.putAll(row.filled(Headings.NOTE));
+        job.putAll(notesOf(schema, row));
         return job;
+    }
+
+    /** The notes of a row that are not empty, in the order of their names. */
+    static Map<String, String> notesOf(Schema schema, Row row) {
+        return row.hasMoreThan(schema) ? row.filled(Headings.NOTE) : Map.of();
     }
 
     /** The cells of a row that tell the crew, in the order of the columns. */
     static Stream<String> jobCells(Schema schema, Map<String, String> job) {
-        return schema.names().stream().filter(name -> name.startsWith(JOB)).map(name -> job.getOrDefault(name, ""));
+        return JOB_COLUMNS.get(schema.file()).stream().map(name -> job.getOrDefault(name, ""));
+    }
+
+    private static List<String> jobColumns(Schema schema) {
+        return Each.where(schema.names(), name -> name.startsWith(JOB));
     }
 
     private static List<Column> readings() {

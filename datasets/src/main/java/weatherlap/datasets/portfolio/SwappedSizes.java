@@ -21,9 +21,10 @@ final class SwappedSizes {
 
     /** Within one wall: a head that stands out of line and would be in the line of two others the other way round. */
     static void checkHeads(List<Row> wall, Problems problems) {
-        for (Row row : wall) {
-            boolean out = wall.stream().noneMatch(other -> other != row && isNear(head(other), head(row), APART_IN));
-            if (out && !UsualValues.isOddlyShaped(row)) {
+        double[] heads = wall.stream().mapToDouble(SwappedSizes::head).toArray();
+        for (int i = 0; i < heads.length; i++) {
+            Row row = wall.get(i);
+            if (isAlone(heads, i) && !UsualValues.isOddlyShaped(row)) {
                 List<Row> line = wall.stream()
                         .filter(other -> other != row && isNear(head(other), turnedHead(row), SAME_IN))
                         .toList();
@@ -38,20 +39,30 @@ final class SwappedSizes {
         }
     }
 
+    private static boolean isAlone(double[] heads, int one) {
+        for (int other = 0; other < heads.length; other++) {
+            if (other != one && isNear(heads[other], heads[one], APART_IN)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Within one house: two windows of one kind with the same two sizes, the other way round. */
     static void checkTwins(List<Row> house, Problems problems) {
-        for (int i = 0; i < house.size(); i++) {
+        double[] widths = house.stream().mapToDouble(SwappedSizes::width).toArray();
+        double[] heights = house.stream().mapToDouble(SwappedSizes::height).toArray();
+        for (int i = 0; i < widths.length; i++) {
             Row row = house.get(i);
-            if (isNear(width(row), height(row), SAME_IN) || UsualValues.isOddlyShaped(row)) {
-                continue;
+            for (int j = 0; j < i && !isNear(widths[i], heights[i], SAME_IN); j++) {
+                if (isNear(widths[j], heights[i], 0)
+                        && isNear(heights[j], widths[i], 0)
+                        && house.get(j).text("operation").equals(row.text("operation"))
+                        && !UsualValues.isOddlyShaped(row)) {
+                    warn(row, "the sizes are those of " + named(house.get(j)) + " the other way round", problems);
+                    break;
+                }
             }
-            house.subList(0, i).stream()
-                    .filter(other -> other.text("operation").equals(row.text("operation"))
-                            && isNear(width(other), height(row), 0)
-                            && isNear(height(other), width(row), 0))
-                    .findFirst()
-                    .ifPresent(other ->
-                            warn(row, "the sizes are those of " + named(other) + " the other way round", problems));
         }
     }
 

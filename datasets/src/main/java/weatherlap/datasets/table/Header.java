@@ -163,6 +163,10 @@ final class Header {
         for (int c = 0; c < ordered.length; c++) {
             Column column = schema.columns().get(c);
             String raw = raw(cells, c);
+            if (raw.isEmpty() && column.mayBeEmpty()) {
+                ordered[c] = raw;
+                continue;
+            }
             Optional<String> content = content(raw, column);
             String typed = content.orElse("").strip();
             ordered[c] = fits ? plain(typed, column) : typed;

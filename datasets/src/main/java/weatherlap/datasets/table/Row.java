@@ -77,6 +77,11 @@ public final class Row {
         return filled;
     }
 
+    /** Whether there are columns beside those of a schema. */
+    public boolean hasMoreThan(Schema schema) {
+        return cells.length > schema.columns().size();
+    }
+
     /** What tells the row apart: the cells of the key, with slashes between them. */
     public String key(Schema schema) {
         StringJoiner key = new StringJoiner("/");

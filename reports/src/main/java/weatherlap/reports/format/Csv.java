@@ -1,6 +1,7 @@
 package weatherlap.reports.format;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import weatherlap.analysis.columns.CellTaker;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.tables.TableCells;
@@ -61,43 +62,82 @@ public final class Csv {
 
     /** Cells as they are written. */
     private static final class CsvLines implements CellTaker {
-        private final StringBuilder text;
+        private byte[] text;
+        private int size;
         private boolean first = true;
 
         CsvLines(int room) {
-            text = new StringBuilder(room);
+            text = new byte[room];
         }
 
-        private StringBuilder next() {
+        /** Begins a cell of so many bytes at most. */
+        private void next(int most) {
+            if (size + most + 2 > text.length) { // a comma before it, a line feed after it
+                text = Arrays.copyOf(text, 2 * text.length + most + 2);
+            }
             if (!first) {
-                text.append(',');
+                text[size++] = ',';
             }
             first = false;
-            return text;
         }
 
         @Override
         public void text(String cell) {
-            next().append(quoted(defused(cell)));
+            int length = cell.length();
+            next(length);
+            if (length > 0 && !isWord(cell.charAt(0))) {
+                any(quoted(defused(cell)));
+                return;
+            }
+            for (int i = 0; i < length; i++) {
+                char c = cell.charAt(i);
+                if (!isWord(c)) {
+                    any(quoted(cell));
+                    return;
+                }
+                text[size + i] = (byte) c;
+            }
+            size += length;
+        }
+
+        /** What stands in a cell as it is, wherever in it. */
+        private static boolean isWord(char c) {
+            return c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c >= 'A' && c <= 'Z' || c == '_';
         }
 
         @Override
         public void number(double number, int decimals) {
-            Decimals.append(next(), number, decimals);
+            next(Decimals.LONGEST);
+            int end = Decimals.put(number, decimals, text, size);
+            if (end < 0) {
+                any(Decimals.fixed(number, decimals));
+            } else {
+                size = end;
+            }
         }
 
         @Override
         public void nothing() {
-            next();
+            next(0);
+        }
+
+        /** Goes on with the cell that was begun. */
+        private void any(String cell) {
+            byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
+            if (size + bytes.length + 1 > text.length) {
+                text = Arrays.copyOf(text, 2 * text.length + bytes.length);
+            }
+            System.arraycopy(bytes, 0, text, size, bytes.length);
+            size += bytes.length;
         }
 
         void end() {
-            text.append('\n');
+            text[size++] = '\n';
             first = true;
         }
 
         byte[] bytes() {
-            return text.toString().getBytes(StandardCharsets.UTF_8);
+            return Arrays.copyOf(text, size);
         }
     }
 

@@ -1,7 +1,6 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -137,20 +136,21 @@ public record HouseResult(
     }
 
     private double cheapestProbability(Method method, Collection<Method> among) {
-        int draws = horizonUsd.get(method).length;
-        Method[] cheapest = new Method[draws];
-        double[] least = new double[draws];
-        Arrays.fill(least, Double.POSITIVE_INFINITY);
+        double[] own = horizonUsd.get(method);
+        boolean[] beaten = new boolean[own.length];
+        boolean after = false;
         for (Method other : among) {
             double[] usd = horizonUsd.get(other);
-            for (int d = 0; d < draws; d++) {
-                if (usd[d] <= least[d]) {
-                    least[d] = usd[d];
-                    cheapest[d] = other;
-                }
+            for (int d = 0; other != method && d < own.length; d++) {
+                beaten[d] |= after ? usd[d] <= own[d] : usd[d] < own[d];
             }
+            after |= other == method;
         }
-        return (double) Collections.frequency(Arrays.asList(cheapest), method) / draws;
+        int cheapest = 0;
+        for (boolean isBeaten : beaten) {
+            cheapest += isBeaten ? 0 : 1;
+        }
+        return (double) cheapest / own.length;
     }
 
     private static Method cheapest(Collection<Method> among, ToDoubleFunction<Method> usd) {
