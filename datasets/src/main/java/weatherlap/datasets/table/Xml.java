@@ -30,6 +30,7 @@ public final class Xml {
             factory.setNamespaceAware(true);
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            factory.setFeature("http://apache.org/xml/features/dom/defer-node-expansion", false); // all is read
             factory.setXIncludeAware(false);
             factory.setExpandEntityReferences(false);
             DocumentBuilder parser = factory.newDocumentBuilder();

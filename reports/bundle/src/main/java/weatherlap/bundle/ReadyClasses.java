@@ -43,9 +43,13 @@ final class ReadyClasses {
         ReadyClasses classes = new ReadyClasses(program, module, work);
         String book = work.resolve("book.xlsx").toString();
         classes.run(List.of("generate", "--template", "--out", book));
+        String town = work.resolve("town").toString();
+        classes.run(List.of("generate", "--houses", "10", "--climate", "--out", town));
+        String weather = Path.of(town, "climate.csv").toString();
         List<List<String>> everyDay = List.of(
                 List.of("--help"),
                 List.of("compare", book, "--draws", "64", "--out"),
+                List.of("compare", town, "--climate", weather, "--draws", "64", "--out"),
                 List.of("compare", "--draws", "64", "--out"),
                 List.of("handout", "--house", "G0014", "--out"),
                 List.of("handout", "--house", "G0046", "--out"),

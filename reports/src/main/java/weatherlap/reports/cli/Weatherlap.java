@@ -16,10 +16,12 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
 import picocli.CommandLine.Spec;
+import weatherlap.datasets.assumptions.AssumptionTables;
 import weatherlap.reports.inputs.BadInput;
 import weatherlap.reports.options.NumberWords;
 import weatherlap.reports.options.Repeat;
 import weatherlap.reports.workbook.InputWorkbooks;
+import weatherlap.sim.many.Ahead;
 
 /** The command line {@code weatherlap}: picks the command named by the first argument and runs it. */
 @Command(
@@ -55,6 +57,10 @@ public final class Weatherlap implements Runnable {
             DiffCommand.class,
             CompletionCommand.class);
 
+    /** Those that print sheets, for which all tables that come with the program are read. */
+    private static final List<Class<?>> PRINTING =
+            List.of(CompareCommand.class, HandoutCommand.class, CrewsheetCommand.class);
+
     @Spec
     private CommandSpec spec;
 
@@ -68,6 +74,9 @@ public final class Weatherlap implements Runnable {
     }
 
     private static int run(String[] arguments, PrintWriter out, PrintWriter err, InputWorkbooks workbooks) {
+        if (arguments.length > 0 && PRINTING.stream().anyMatch(type -> isOf(type, arguments[0]))) {
+            Ahead.of(AssumptionTables::bundled); // read by the time that the command line is
+        }
         CommandLine commandLine =
                 commandLine(List.of(arguments)).registerConverter(Path.class, new Read<>(workbooks::folder));
         commandLine.setOut(out);

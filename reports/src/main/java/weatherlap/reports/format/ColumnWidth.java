@@ -4,9 +4,10 @@ import weatherlap.analysis.columns.CellTaker;
 import weatherlap.analysis.columns.ResultColumn;
 import weatherlap.analysis.tables.TableCells;
 
-/** How wide a column of a table wants to be: as the longest of its texts. */
+/** How wide a column of a table wants to be: as the longest of its texts, within bounds. */
 final class ColumnWidth implements CellTaker {
     private static final double NARROWEST = 10;
+    private static final double WIDEST = 60;
     private static final double CHARACTER = 1.1;
 
     private int longest;
@@ -19,11 +20,15 @@ final class ColumnWidth implements CellTaker {
         ColumnWidth width = new ColumnWidth();
         width.text(heading.titleWithUnit());
         if (heading.kind() == ResultColumn.Kind.TEXT) {
-            for (int row = 0; row < table.count(); row++) {
+            for (int row = 0; row < table.count() && width.characters() < WIDEST; row++) {
                 table.give(row, column, width);
             }
         }
-        return Math.max(NARROWEST, width.longest * CHARACTER);
+        return Math.min(WIDEST, Math.max(NARROWEST, width.characters()));
+    }
+
+    private double characters() {
+        return longest * CHARACTER;
     }
 
     @Override

@@ -13,6 +13,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.Reader;
 import java.io.StringReader;
+import java.text.Bidi;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.List;
@@ -98,7 +99,12 @@ public final class Pdf {
         Fonts.install();
         BundledFonts.install();
         XRLog.setLoggingEnabled(false);
-        return builder(parsed(xhtml)).buildPdfRenderer();
+        PdfRendererBuilder builder = builder(parsed(xhtml));
+        if (Bidi.requiresBidi(xhtml.toCharArray(), 0, xhtml.length())) {
+            builder.useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory());
+            builder.useUnicodeBidiReorderer(new ICUBidiReorderer());
+        }
+        return builder.buildPdfRenderer();
     }
 
     private static PdfRendererBuilder builder(Document page) {
@@ -116,8 +122,6 @@ public final class Pdf {
         builder.useHttpStreamImplementation(uri -> new Nothing());
         builder.useProtocolsStreamImplementation(uri -> new Nothing(), SCHEMES);
         builder.useReplacementText("?");
-        builder.useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory());
-        builder.useUnicodeBidiReorderer(new ICUBidiReorderer());
         builder.withProducer("Weatherlap");
         for (Fonts.Face face : Fonts.Face.values()) {
             builder.useFont(

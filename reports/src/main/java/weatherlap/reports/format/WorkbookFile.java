@@ -38,8 +38,6 @@ public final class WorkbookFile {
     /** Height of a line of it. */
     static final double LINE_PT = 13.5;
 
-    private static final double WIDEST = 60;
-
     private WorkbookFile() {}
 
     /**
@@ -138,7 +136,7 @@ public final class WorkbookFile {
         header(sheet, 0, Each.of(columns, ResultColumn::titleWithUnit));
         sheet.freezePane(keyColumns(columns), 1);
         for (int c = 0; c < columns.size(); c++) {
-            sheet.width(c, Math.min(WIDEST, ColumnWidth.of(result, c)));
+            sheet.width(c, ColumnWidth.of(result, c));
             if (columns.get(c).kind() != ResultColumn.Kind.TEXT) {
                 sheet.style(1, c).format(format(columns.get(c))).set();
             }

@@ -10,16 +10,19 @@ public final class Direction {
      * @return {@code rtl}, or null for left to right, as a page leaves it out
      */
     public static String of(String text) {
-        return text.codePoints()
-                        .map(Character::getDirectionality)
-                        .filter(d -> d == Character.DIRECTIONALITY_LEFT_TO_RIGHT || isRightToLeft(d))
-                        .limit(1)
-                        .anyMatch(Direction::isRightToLeft)
-                ? "rtl"
-                : null;
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            byte direction = Character.getDirectionality(text.codePointAt(i));
+            if (direction == Character.DIRECTIONALITY_LEFT_TO_RIGHT) {
+                return null;
+            }
+            if (isRightToLeft(direction)) {
+                return "rtl";
+            }
+        }
+        return null;
     }
 
-    private static boolean isRightToLeft(int directionality) {
+    private static boolean isRightToLeft(byte directionality) {
         return directionality == Character.DIRECTIONALITY_RIGHT_TO_LEFT
                 || directionality == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
     }
