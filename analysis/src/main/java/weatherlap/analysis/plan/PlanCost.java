@@ -28,7 +28,7 @@ final class PlanCost {
             first += own.size();
             walls.add(new WallPlan(wall.elevation(), own));
             price += wallUsd(wall, own);
-            used |= mask(own);
+            used |= PlanParts.mask(own);
         }
         price += methods.isEmpty() ? 0 : parts.setupUsd()[used];
         List<Way> ways = ways(parts.openings(), methods);
@@ -47,16 +47,7 @@ final class PlanCost {
                 panels.or(part.panels());
             }
         }
-        return price + sharedUsd(wall, mask(methods), panels.cardinality());
-    }
-
-    /** Set of the methods, each of which may stand often. */
-    private static int mask(List<Method> methods) {
-        int mask = 0;
-        for (Method method : methods) {
-            mask |= 1 << method.ordinal();
-        }
-        return mask;
+        return price + sharedUsd(wall, PlanParts.mask(methods), panels.cardinality());
     }
 
     /** Part of the price that the openings of a wall share, so many panels taken down for them. */

@@ -3,7 +3,6 @@ package weatherlap.analysis.plan;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -124,6 +123,6 @@ public final class PlanReasons {
                 .filter(p -> p != o && own.get(p).takesSidingDown())
                 .forEach(p -> shared.or(wall.openings().get(p).panels()));
         shared.and(wall.openings().get(o).panels());
-        return shared.cardinality() * wall.perPanelUsd()[PlanParts.mask(EnumSet.copyOf(own))];
+        return shared.cardinality() * wall.perPanelUsd()[PlanParts.mask(own)];
     }
 }

@@ -17,10 +17,8 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Wage;
 import weatherlap.sim.geometry.Glass;
 import weatherlap.sim.geometry.OrderSize;
-import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
-import weatherlap.sim.house.Operation;
 import weatherlap.sim.house.Readings;
 import weatherlap.sim.method.Method;
 
@@ -38,16 +36,8 @@ final class FitCheck {
         }
     };
 
-    /** All that a fit hangs on: the condition of the old frame is no part of it. */
-    private record Window(
-            double widthIn,
-            double heightIn,
-            FrameMaterial material,
-            Operation operation,
-            Operation newOperation,
-            int units,
-            Optional<Readings> readings,
-            List<Method> open) {}
+    /** All that a fit hangs on. */
+    private record Window(Opening.Kind kind, Optional<Readings> readings, List<Method> open) {}
 
     /**
      * One window.
@@ -109,17 +99,8 @@ final class FitCheck {
     }
 
     private Fit fit(Opening opening, List<Method> open) {
-        Window window = new Window(
-                opening.frame().widthIn(),
-                opening.frame().heightIn(),
-                opening.frame().material(),
-                opening.operation(),
-                opening.newOperation(),
-                opening.units(),
-                opening.readings(),
-                open);
         return known.computeIfAbsent(
-                window,
+                new Window(opening.kind(), opening.readings(), open),
                 one -> new Fit(
                         Glass.existing(opening, assumptions).glassIn2() > 0,
                         Each.where(open, method -> !hasUnit(opening, method))));

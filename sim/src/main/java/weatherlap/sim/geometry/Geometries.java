@@ -6,11 +6,9 @@ import java.util.concurrent.ConcurrentHashMap;
 import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.Elevation;
-import weatherlap.sim.house.FrameMaterial;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Inside;
 import weatherlap.sim.house.Opening;
-import weatherlap.sim.house.Operation;
 import weatherlap.sim.method.Method;
 
 /**
@@ -24,48 +22,21 @@ public final class Geometries {
     private static final int MOST_KEPT = 1024;
 
     /** All of an opening without readings that its geometry hangs on, but for whether it is upstairs. */
-    private record Kind(
-            double widthIn,
-            double heightIn,
-            FrameMaterial material,
-            Operation operation,
-            Operation newOperation,
-            int units,
-            Inside inside) {
-        static Kind of(Opening opening) {
-            return new Kind(
-                    opening.frame().widthIn(),
-                    opening.frame().heightIn(),
-                    opening.frame().material(),
-                    opening.operation(),
-                    opening.newOperation(),
-                    opening.units(),
-                    opening.inside());
-        }
-
+    private record Alike(Opening.Kind kind, Inside inside) {
         @Override
-        public boolean equals(Object other) { // as a record's, which costs several times as much
-            return other instanceof Kind kind
-                    && widthIn == kind.widthIn
-                    && heightIn == kind.heightIn
-                    && material == kind.material
-                    && operation == kind.operation
-                    && newOperation == kind.newOperation
-                    && units == kind.units
-                    && inside.equals(kind.inside);
+        public boolean equals(Object other) { // as of the kind
+            return other instanceof Alike alike && kind.equals(alike.kind) && inside.equals(alike.inside);
         }
 
         @Override
         public int hashCode() {
-            int sixteenths = 4096 * (int) (16 * widthIn) + (int) (16 * heightIn);
-            int opens = 8 * operation.ordinal() + newOperation.ordinal();
-            return 31 * (31 * (31 * sixteenths + opens) + 4 * material.ordinal() + units) + inside.layers();
+            return 31 * kind.hashCode() + inside.layers();
         }
     }
 
     private final Assumptions assumptions;
     /** By method, those that were asked for; the same whoever asks first. */
-    private final Map<Kind, OpeningGeometry[]> known = new ConcurrentHashMap<>();
+    private final Map<Alike, OpeningGeometry[]> known = new ConcurrentHashMap<>();
 
     public Geometries(Assumptions assumptions) {
         this.assumptions = assumptions;
@@ -76,15 +47,7 @@ public final class Geometries {
         if (opening.readings().isPresent()) {
             return OpeningGeometry.each(house, elevation, opening, methods, assumptions);
         }
-        Kind kind = Kind.of(opening);
-        OpeningGeometry[] alike = known.get(kind);
-        if (alike == null) {
-            alike = new OpeningGeometry[METHODS];
-            if (known.size() < MOST_KEPT) {
-                known.put(kind, alike);
-            }
-        }
-        OpeningGeometry[] byMethod = alike;
+        OpeningGeometry[] byMethod = known(new Alike(opening.kind(), opening.inside()));
         if (Each.any(methods, method -> byMethod[method.ordinal()] == null)) {
             for (OpeningGeometry one : OpeningGeometry.each(house, elevation, opening, methods, assumptions)) {
                 byMethod[one.method().ordinal()] = one;
@@ -92,5 +55,16 @@ public final class Geometries {
         }
         boolean upstairs = house.storeyOf(elevation, opening) > 1;
         return Each.of(methods, method -> byMethod[method.ordinal()].of(opening, upstairs));
+    }
+
+    private OpeningGeometry[] known(Alike alike) {
+        OpeningGeometry[] byMethod = known.get(alike);
+        if (byMethod == null) {
+            byMethod = new OpeningGeometry[METHODS];
+            if (known.size() < MOST_KEPT) {
+                known.put(alike, byMethod);
+            }
+        }
+        return byMethod;
     }
 }

@@ -33,6 +33,37 @@ public record Opening(
         job = Collections.unmodifiableMap(new LinkedHashMap<>(job));
     }
 
+    /** What the units of an opening, old and new, hang on where no readings were taken; the condition of the frame is no part of it. */
+    public record Kind(
+            double widthIn,
+            double heightIn,
+            FrameMaterial material,
+            Operation operation,
+            Operation newOperation,
+            int units) {
+        @Override
+        public boolean equals(Object other) { // as a record's, which costs several times as much
+            return other instanceof Kind kind
+                    && widthIn == kind.widthIn
+                    && heightIn == kind.heightIn
+                    && material == kind.material
+                    && operation == kind.operation
+                    && newOperation == kind.newOperation
+                    && units == kind.units;
+        }
+
+        @Override
+        public int hashCode() {
+            int sixteenths = 4096 * (int) (16 * widthIn) + (int) (16 * heightIn);
+            int opens = 8 * operation.ordinal() + newOperation.ordinal();
+            return 31 * (31 * sixteenths + opens) + 4 * material.ordinal() + units;
+        }
+    }
+
+    public Kind kind() {
+        return new Kind(frame.widthIn(), frame.heightIn(), frame.material(), operation, newOperation, units);
+    }
+
     /** The same elsewhere. */
     public Opening at(Place other) {
         return new Opening(id, operation, newOperation, units, frame, other, inside, laps, readings, job);

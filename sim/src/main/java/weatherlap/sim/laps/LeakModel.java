@@ -57,7 +57,7 @@ public final class LeakModel {
         for (Joint joint : JOINTS) {
             logLitres[joint.ordinal()] = Math.log(exposure.litresPerYear(joint));
         }
-        MethodScope some = MethodScope.of(Method.set(methods));
+        MethodScope some = MethodScope.of(methods);
         PathTerms[] byFault = new PathTerms[here.faults()];
         for (int f = 0; f < byFault.length; f++) {
             if (here.canStand(f, some) && here.standing(f).probability() > 0) {

@@ -1,10 +1,10 @@
 package weatherlap.sim.method;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -23,7 +23,8 @@ public record MethodScope(int mask) {
         return of(EnumSet.of(first, more));
     }
 
-    public static MethodScope of(Set<Method> methods) {
+    /** @param methods each of which may stand often */
+    public static MethodScope of(Collection<Method> methods) {
         int mask = 0;
         for (Method method : methods) {
             mask |= 1 << method.ordinal();

@@ -2,8 +2,8 @@ package weatherlap.sim.run;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.List;
-import java.util.Set;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
@@ -91,7 +91,7 @@ public record PlanParts(House house, List<Wall> walls, double[] setupUsd, double
     }
 
     /** How a set of methods is counted. */
-    public static int mask(Set<Method> methods) {
+    public static int mask(Collection<Method> methods) {
         return MethodScope.of(methods).mask();
     }
 }
