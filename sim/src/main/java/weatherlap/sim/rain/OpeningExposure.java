@@ -34,6 +34,7 @@ public record OpeningExposure(
     }
 
     public double litresPerYear(Joint joint) {
-        return litresPerYear.getOrDefault(joint, 0.0);
+        Double litres = litresPerYear.get(joint);
+        return litres == null ? 0 : litres;
     }
 }

@@ -35,16 +35,19 @@ import weatherlap.sim.house.Opening;
  */
 public final class OpeningRain {
     private static final String LITRES = "L/year";
-    private static final Joint[] JOINTS = Joint.values();
 
     private final Scenario scenario;
     private final WallRain wall;
     private final Shelter shelter;
+    private final double roughness;
+    private final double obstruction;
+    /** W_bare, or the published one where that is taken and greater. */
+    private final double wallFactor;
     /** Driving rain on the wall over the airfield index: C_R · C_T · O · W_bare. */
-    private final Amount wallOverAirfield;
+    private final double wallOverAirfield;
 
-    private final Amount free;
-    private final Amount openingShare;
+    private final double freeLitresPerM2Year;
+    private final double openingShare;
 
     private final double widthM;
     private final double heightM;
@@ -60,32 +63,16 @@ public final class OpeningRain {
         headDepthM = Math.max(0, Units.inchesToMetres(elevation.eaveHeightIn() - opening.headHeightIn()));
         double bare = scenario.value(Scalar.WALL_FACTOR_BARE);
         boolean published = scenario.choice(Choice.SHELTER).equals("wall_factor");
-        double wallFactor = Iso15927.wallFactor(house.storeys(), elevation.overhangIn() == 0);
-        double free = published ? Math.max(bare, wallFactor) : bare;
-        wallOverAirfield = Amount.product(
-                "wall over airfield",
-                "",
-                List.of(
-                        Amount.given(
-                                "roughness coefficient",
-                                Iso15927.roughness(house.terrain(), sillHeightM + heightM / 2),
-                                ""),
-                        Amount.given("topography coefficient", Iso15927.LEVEL_GROUND, ""),
-                        Amount.given("obstruction factor", Iso15927.obstruction(elevation.obstructionM()), ""),
-                        free == bare
-                                ? scenario.amount(Scalar.WALL_FACTOR_BARE)
-                                : Amount.given("wall factor as published", free, "")));
+        double sheltered = Iso15927.wallFactor(house.storeys(), elevation.overhangIn() == 0);
+        wallFactor = published ? Math.max(bare, sheltered) : bare;
+        roughness = Iso15927.roughness(house.terrain(), sillHeightM + heightM / 2);
+        obstruction = Iso15927.obstruction(elevation.obstructionM());
+        wallOverAirfield = roughness * Iso15927.LEVEL_GROUND * obstruction * wallFactor;
         shelter = published
-                ? new Shelter.Uniform(wallFactor / free)
-                : new Shelter.HourlyOverhang(
-                        wall, Units.inchesToMetres(elevation.overhangIn()), wallOverAirfield.value());
-        this.free = Amount.product(
-                "driving rain on the wall without its eave",
-                "L/m² year",
-                List.of(
-                        Amount.given("airfield index, " + wall.facing(), wall.isoLitresPerM2Year(), "L/m² year"),
-                        wallOverAirfield));
-        openingShare = shelter.explain("the opening", headDepthM, sillDepthM());
+                ? new Shelter.Uniform(sheltered / wallFactor)
+                : new Shelter.HourlyOverhang(wall, Units.inchesToMetres(elevation.overhangIn()), wallOverAirfield);
+        freeLitresPerM2Year = wall.isoLitresPerM2Year() * wallOverAirfield;
+        openingShare = shelter.meanShare(headDepthM, sillDepthM());
     }
 
     /**
@@ -99,27 +86,30 @@ public final class OpeningRain {
 
     /** What the leak model needs. */
     public OpeningExposure exposure() {
-        Amount jamb = explain(Joint.JAMB);
-        Amount sill = explain(Joint.SILL);
+        double onOpening = freeLitresPerM2Year * openingShare;
+        double jamb = onOpening * jambStripsM2();
+        double sill = onOpening * widthM * heightM;
         Map<Joint, Double> litres = new EnumMap<>(Joint.class);
-        for (Joint joint : JOINTS) {
-            Amount water =
-                    switch (joint) {
-                        case JAMB -> jamb;
-                        case SILL -> sill;
-                        case CORNER -> corner(jamb, sill);
-                        case HEAD, FIELD -> explain(joint);
-                    };
-            litres.put(joint, water.value());
-        }
-        double share = openingShare.value();
+        litres.put(
+                Joint.HEAD,
+                freeLitresPerM2Year
+                        * shelter.meanShare(headDepthM - runoffHeightM(), headDepthM)
+                        * widthM
+                        * runoffHeightM()
+                        * scenario.value(Scalar.RUNOFF_FRACTION));
+        litres.put(Joint.JAMB, jamb);
+        litres.put(Joint.SILL, sill);
+        litres.put(Joint.CORNER, jamb + sill * cornerShareOfSill());
+        litres.put(
+                Joint.FIELD,
+                freeLitresPerM2Year * shelter.meanShare(headDepthM, sillDepthM() + fieldBelowM()) * fieldBandM2());
         return new OpeningExposure(
-                free.value(),
-                free.value() * share,
-                1 - share,
+                freeLitresPerM2Year,
+                onOpening,
+                1 - openingShare,
                 litres,
                 wall.yearSpread(),
-                wall.designSpellLitresPerM2() * wallOverAirfield.value());
+                wall.designSpellLitresPerM2() * wallOverAirfield);
     }
 
     /** Share of the driving rain that reaches the head of the opening, 0 to 1. */
@@ -137,7 +127,7 @@ public final class OpeningRain {
         return shelter.share(sillDepthM());
     }
 
-    /** Water that arrives at a joint, L a year, with the parts it is made of down to the rows of the scenario. */
+    /** Water that arrives at a joint, that of {@link #exposure}, with the parts it is made of down to the rows of the scenario. */
     public Amount explain(Joint joint) {
         return switch (joint) {
             case HEAD ->
@@ -145,31 +135,54 @@ public final class OpeningRain {
                         "water that runs down to the head",
                         LITRES,
                         List.of(
-                                free,
+                                free(),
                                 shelter.explain("the wall above", headDepthM - runoffHeightM(), headDepthM),
                                 width(),
                                 runoffHeight(),
                                 scenario.amount(Scalar.RUNOFF_FRACTION)));
-            case JAMB -> Amount.product("water at the jambs", LITRES, List.of(free, openingShare, jambStrips()));
+            case JAMB -> Amount.product("water at the jambs", LITRES, List.of(free(), openingShare(), jambStrips()));
             case SILL ->
                 Amount.product(
                         "water that runs down the glass to the sill",
                         LITRES,
-                        List.of(free, openingShare, width(), height()));
+                        List.of(free(), openingShare(), width(), height()));
             case CORNER -> corner(explain(Joint.JAMB), explain(Joint.SILL));
             case FIELD ->
                 Amount.product(
                         "water on the wall around the opening",
                         LITRES,
                         List.of(
-                                free,
+                                free(),
                                 shelter.explain("the band", headDepthM, sillDepthM() + fieldBelowM()),
                                 fieldBand()));
         };
     }
 
+    private Amount free() {
+        Amount overAirfield = Amount.product(
+                "wall over airfield",
+                "",
+                List.of(
+                        Amount.given("roughness coefficient", roughness, ""),
+                        Amount.given("topography coefficient", Iso15927.LEVEL_GROUND, ""),
+                        Amount.given("obstruction factor", obstruction, ""),
+                        wallFactor == scenario.value(Scalar.WALL_FACTOR_BARE)
+                                ? scenario.amount(Scalar.WALL_FACTOR_BARE)
+                                : Amount.given("wall factor as published", wallFactor, "")));
+        return Amount.product(
+                "driving rain on the wall without its eave",
+                "L/m² year",
+                List.of(
+                        Amount.given("airfield index, " + wall.facing(), wall.isoLitresPerM2Year(), "L/m² year"),
+                        overAirfield));
+    }
+
+    private Amount openingShare() {
+        return shelter.explain("the opening", headDepthM, sillDepthM());
+    }
+
     private Amount corner(Amount jamb, Amount sill) {
-        Amount fromSill = Amount.product("from the sill", LITRES, List.of(sill, cornerShareOfSill()));
+        Amount fromSill = Amount.product("from the sill", LITRES, List.of(sill, cornerShare()));
         return Amount.sum("water at the bottom corners", LITRES, List.of(jamb, fromSill));
     }
 
@@ -184,24 +197,23 @@ public final class OpeningRain {
     private Amount jambStrips() {
         return Amount.formula(
                 "a strip along both jambs",
-                2 * jointStripM() * heightM,
+                jambStripsM2(),
                 "m²",
                 List.of(height(), scenario.amount(Scalar.JOINT_STRIP_IN)));
     }
 
-    private Amount cornerShareOfSill() {
+    private Amount cornerShare() {
         return Amount.formula(
                 "two strips over the width of the frame",
-                Math.min(1, 2 * jointStripM() / widthM),
+                cornerShareOfSill(),
                 "",
                 List.of(scenario.amount(Scalar.JOINT_STRIP_IN), width()));
     }
 
     private Amount fieldBand() {
-        double stripM = Units.inchesToMetres(scenario.value(Scalar.FIELD_STRIP_IN));
         return Amount.formula(
                 "a band at both sides and below",
-                2 * stripM * (heightM + fieldBelowM()) + widthM * fieldBelowM(),
+                fieldBandM2(),
                 "m²",
                 List.of(
                         width(),
@@ -226,11 +238,27 @@ public final class OpeningRain {
         return Math.min(headDepthM, Units.feetToMetres(scenario.value(Scalar.RUNOFF_HEIGHT_FT)));
     }
 
+    private double jambStripsM2() {
+        return 2 * jointStripM() * heightM;
+    }
+
+    private double cornerShareOfSill() {
+        return Math.min(1, 2 * jointStripM() / widthM);
+    }
+
     private double jointStripM() {
         return Units.inchesToMetres(scenario.value(Scalar.JOINT_STRIP_IN));
     }
 
+    private double fieldBandM2() {
+        return 2 * fieldStripM() * (heightM + fieldBelowM()) + widthM * fieldBelowM();
+    }
+
+    private double fieldStripM() {
+        return Units.inchesToMetres(scenario.value(Scalar.FIELD_STRIP_IN));
+    }
+
     private double fieldBelowM() {
-        return Math.min(Units.inchesToMetres(scenario.value(Scalar.FIELD_STRIP_IN)), sillHeightM);
+        return Math.min(fieldStripM(), sillHeightM);
     }
 }
