@@ -21,6 +21,7 @@ import weatherlap.sim.material.MaterialLine;
 import weatherlap.sim.material.NewUnit;
 import weatherlap.sim.method.Method;
 import weatherlap.sim.run.HouseTakeoff;
+import weatherlap.sim.work.OpeningWork;
 import weatherlap.sim.work.WorkTakeoff;
 
 /**
@@ -115,9 +116,8 @@ public final class JobStocks {
     }
 
     private double tipping(JobRecord job, WorkTakeoff work) {
-        double all = work.openings().stream()
-                .mapToDouble(opening -> opening.tipping().value())
-                .sum();
+        double all =
+                work.openings().stream().mapToDouble(OpeningWork::tippingUsd).sum();
         return Math.max(
                 assumptions.scenario().value(Scalar.TIPPING_LEAST_USD),
                 all * job.openings() / work.openings().size());

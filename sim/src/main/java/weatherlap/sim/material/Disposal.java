@@ -23,7 +23,7 @@ public final class Disposal {
     public static Amount cost(Scenario scenario, Opening opening) {
         Amount tons = Amount.formula(
                 "old unit",
-                Units.poundsToShortTons(weightLb(scenario, opening)),
+                tons(scenario, opening),
                 "ton",
                 List.of(
                         Amount.given(
@@ -34,6 +34,15 @@ public final class Disposal {
                         scenario.amount(Scalar.PANE_THICKNESS_MM),
                         scenario.amount(Scalar.FRAME_LB_PER_FT)));
         return Amount.product("tipping", "USD", List.of(tons, scenario.amount(Scalar.DISPOSAL_USD_PER_TON)));
+    }
+
+    /** The value of {@link #cost}, USD. */
+    public static double usd(Scenario scenario, Opening opening) {
+        return tons(scenario, opening) * scenario.value(Scalar.DISPOSAL_USD_PER_TON);
+    }
+
+    private static double tons(Scenario scenario, Opening opening) {
+        return Units.poundsToShortTons(weightLb(scenario, opening));
     }
 
     /** What the least charge of one load asks beyond the tipping of a house's openings, USD. */

@@ -29,6 +29,12 @@ public final class NewUnit {
         return Amount.sum("new unit", "USD", List.of(base, size));
     }
 
+    /** The value of {@link #cost}, USD. */
+    public static double usd(Assumptions assumptions, Method method, Opening opening) {
+        UnitPrice price = assumptions.unitPrice(method, opening.newOperation());
+        return opening.units() * price.baseUsd() + unitedInches(opening) * price.usdPerUnitedInch();
+    }
+
     /** United inches of all units of an opening, in. */
     public static double unitedInches(Opening opening) {
         return opening.frame().widthIn() + opening.units() * opening.frame().heightIn();

@@ -14,8 +14,6 @@ import weatherlap.sim.house.Opening;
 import weatherlap.sim.labour.DayPlan;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.labour.LabourTakeoff;
-import weatherlap.sim.material.Disposal;
-import weatherlap.sim.material.NewUnit;
 import weatherlap.sim.method.MethodScope;
 import weatherlap.sim.price.CrewRate;
 import weatherlap.sim.quantity.ElevationQuantities;
@@ -33,15 +31,14 @@ final class WorkParts {
     private static ElevationWork elevation(
             LabourTakeoff labour, Elevation elevation, int wall, HouseQuantities quantities) {
         ElevationQuantities counted = quantities.elevations().get(wall);
-        Assumptions assumptions = labour.assumptions();
-        List<OpeningWork> openings = new ArrayList<>();
-        for (int o = 0; o < elevation.openings().size(); o++) {
-            Opening opening = elevation.openings().get(o);
+        List<Opening> here = elevation.openings();
+        List<OpeningWork> openings = new ArrayList<>(here.size());
+        for (int o = 0; o < here.size(); o++) {
             openings.add(new OpeningWork(
-                    opening,
-                    labour.ofOpening(wall, counted, o),
-                    NewUnit.cost(assumptions, counted.openings().get(o).method(), opening),
-                    Disposal.cost(assumptions.scenario(), opening)));
+                    labour.assumptions(),
+                    here.get(o),
+                    counted.openings().get(o).method(),
+                    labour.ofOpening(wall, counted, o)));
         }
         return new ElevationWork(elevation, labour.ofElevation(wall, counted), openings);
     }

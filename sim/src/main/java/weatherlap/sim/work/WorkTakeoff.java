@@ -198,7 +198,7 @@ public record WorkTakeoff(
         double units = 0;
         double items = 0;
         for (OpeningWork opening : openings()) {
-            units += opening.unit().value();
+            units += opening.unitUsd();
         }
         for (MaterialLine line : materials) {
             items += line.usd();
@@ -211,7 +211,7 @@ public record WorkTakeoff(
     private double tippingUsd() {
         double tipping = 0;
         for (OpeningWork opening : openings()) {
-            tipping += opening.tipping().value();
+            tipping += opening.tippingUsd();
         }
         return tipping;
     }
@@ -226,7 +226,7 @@ public record WorkTakeoff(
         List<OpeningWork> all = openings();
         double[] usd = new double[all.size()];
         for (int o = 0; o < usd.length; o++) {
-            usd[o] = all.get(o).unit().value() + all.get(o).tipping().value();
+            usd[o] = all.get(o).unitUsd() + all.get(o).tippingUsd();
             for (MaterialLine line : materials) {
                 usd[o] += line.openingUsd(o);
             }

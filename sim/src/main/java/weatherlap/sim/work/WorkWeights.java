@@ -48,8 +48,8 @@ public record WorkWeights(
         for (int o = 0; o < openings.size(); o++) {
             OpeningWork one = openings.get(o);
             openingSteps[o] = one.own().weights(steps.length);
-            unitUsd[o] = one.unit().value();
-            tippingUsd[o] = one.tipping().value();
+            unitUsd[o] = one.unitUsd();
+            tippingUsd[o] = one.tippingUsd();
         }
         double[][] elevationSteps = new double[work.elevations().size()][];
         for (int e = 0; e < elevationSteps.length; e++) {

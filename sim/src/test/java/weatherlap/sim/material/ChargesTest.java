@@ -27,6 +27,16 @@ class ChargesTest {
                 .isEqualTo(2 * 210 + 4 * (2 * 78));
     }
 
+    @Test
+    void theValueAloneIsThatOfTheAmount() {
+        var assumptions = WorkFixtures.assumptions(List.of(), List.of());
+        var opening = WorkFixtures.opening("o", 24, 3);
+        assertThat(NewUnit.usd(assumptions, Method.INSERT, opening))
+                .isEqualTo(NewUnit.cost(assumptions, Method.INSERT, opening).value());
+        assertThat(Disposal.usd(assumptions.scenario(), opening))
+                .isEqualTo(Disposal.cost(assumptions.scenario(), opening).value());
+    }
+
     /**
      * Validation. Glass weighs 2.5 kg/m² for each mm: two 3 mm lites of 36 × 60 in. are 46.1 lb (by hand: 15 ft² × 6 mm ×
      * 0.512 lb/ft² mm); 16 ft of frame at 1 lb/ft are 16 lb more.
