@@ -37,7 +37,20 @@ final class FitCheck {
     };
 
     /** All that a fit hangs on. */
-    private record Window(Opening.Kind kind, Optional<Readings> readings, List<Method> open) {}
+    private record Window(Opening.Kind kind, Optional<Readings> readings, List<Method> open) {
+        @Override
+        public boolean equals(Object other) { // as of the kind
+            return other instanceof Window window
+                    && kind.equals(window.kind)
+                    && readings.equals(window.readings)
+                    && open.equals(window.open);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * kind.hashCode() + readings.hashCode();
+        }
+    }
 
     /**
      * One window.

@@ -172,7 +172,9 @@ final class HouseMaker {
     private Opening opening(Row row, List<Method> open) {
         Opening opening = OpeningMaker.make(row, problems);
         UsualValues.checkOpening(row, problems);
-        fit.ifPresent(check -> check.checkUnits(row, opening, open, problems));
+        if (fit.isPresent()) {
+            fit.get().checkUnits(row, opening, open, problems);
+        }
         return opening;
     }
 

@@ -1,7 +1,9 @@
 package weatherlap.datasets.portfolio;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import weatherlap.datasets.table.Column;
 import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Folder;
@@ -9,7 +11,6 @@ import weatherlap.datasets.table.Loaded;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Row;
 import weatherlap.datasets.table.Schema;
-import weatherlap.sim.Each;
 import weatherlap.sim.explain.Basis;
 
 /** Warns of what may be, but seldom is: each range, with what to check and what it rests on, is a row of {@code usual-values.csv}. */
@@ -30,7 +31,10 @@ final class UsualValues {
                     Column.text("source", "citation").optional()),
             List.of("of", "given"));
 
-    private static final List<Range> RANGES = Each.of(rows(), Range::of);
+    /** By what is held against them, in the order of the table. */
+    private static final Map<String, List<Range>> RANGES =
+            rows().stream().map(Range::of).collect(Collectors.groupingBy(range -> range.of()));
+
     private static final double SHOWN_TO = 100;
 
     private UsualValues() {}
@@ -47,8 +51,8 @@ final class UsualValues {
                     row, row.text("of"), given[0], given[given.length - 1], row.number("least"), row.number("most"));
         }
 
-        boolean isFor(String what, Row cells) {
-            return of.equals(what) && (column.isEmpty() || cells.text(column).equals(word));
+        boolean isFor(Row cells) {
+            return column.isEmpty() || cells.text(column).equals(word);
         }
 
         boolean isPassedBy(double value) {
@@ -81,7 +85,9 @@ final class UsualValues {
 
     static void checkOpening(Row opening, Problems problems) {
         warn(opening, "sill_height_in", opening.number("sill_height_in"), problems);
-        opening.optionalNumber("interior_sill_in").ifPresent(sill -> warn(opening, "interior_sill_in", sill, problems));
+        if (opening.has("interior_sill_in")) {
+            warn(opening, "interior_sill_in", opening.number("interior_sill_in"), problems);
+        }
         double width = opening.number("frame_width_in") / opening.whole("units", 1);
         double height = opening.number("frame_height_in");
         boolean oddWidth = warn(opening, "unit_width_in", width, problems);
@@ -104,8 +110,8 @@ final class UsualValues {
 
     /** The range that a value is out of, if it is. */
     private static Optional<Row> odd(Row row, String of, double value) {
-        for (Range range : RANGES) {
-            if (range.isFor(of, row)) {
+        for (Range range : RANGES.get(of)) {
+            if (range.isFor(row)) {
                 return range.isPassedBy(value) ? Optional.of(range.row()) : Optional.empty();
             }
         }

@@ -7,6 +7,7 @@ import weatherlap.datasets.table.CsvText;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
+import weatherlap.sim.Each;
 import weatherlap.sim.Units;
 
 /** Whether the windows of a wall lie within it and beside each other. Lengths in inches. */
@@ -33,8 +34,10 @@ final class WallCheck {
     private WallCheck() {}
 
     static void check(Row wall, List<Row> openings, Problems problems) {
-        List<Frame> frames = openings.stream().map(Frame::of).toList();
-        frames.forEach(frame -> checkEdges(wall, frame, problems));
+        List<Frame> frames = Each.of(openings, Frame::of);
+        for (Frame frame : frames) {
+            checkEdges(wall, frame, problems);
+        }
         checkOverlaps(frames, problems);
     }
 
@@ -72,7 +75,12 @@ final class WallCheck {
         List<Frame> open = new ArrayList<>();
         for (Frame frame : sorted) {
             open.removeIf(passed -> passed.right() <= frame.left());
-            open.stream().filter(frame::overlaps).findFirst().ifPresent(other -> report(frame, other, problems));
+            for (Frame other : open) {
+                if (frame.overlaps(other)) {
+                    report(frame, other, problems);
+                    break;
+                }
+            }
             open.add(frame);
         }
     }

@@ -29,6 +29,7 @@ public sealed interface CellType {
     /** A name by which rows refer to each other; it also becomes part of file names and of command-line arguments. */
     record Key() implements CellType {
         private static final Pattern ALLOWED = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N} _.+-]{0,63}");
+        private static final int LONGEST = 64;
 
         @Override
         public String expected() {
@@ -37,7 +38,19 @@ public sealed interface CellType {
 
         @Override
         public String fault(String cell) {
-            return ALLOWED.matcher(cell).matches() ? "" : Quoted.of(cell) + " is not " + expected();
+            return isAscii(cell) || ALLOWED.matcher(cell).matches() ? "" : Quoted.of(cell) + " is not " + expected();
+        }
+
+        /** Of what is allowed in ASCII alone, as most names are. */
+        private static boolean isAscii(String cell) {
+            for (int i = 0; i < cell.length(); i++) {
+                char c = cell.charAt(i);
+                boolean plain = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9';
+                if (!plain && (i == 0 || " _.+-".indexOf(c) < 0)) {
+                    return false;
+                }
+            }
+            return !cell.isEmpty() && cell.length() <= LONGEST;
         }
     }
 
@@ -180,11 +193,9 @@ public sealed interface CellType {
 
     /** A whole number between two bounds. */
     record Whole(int low, int high) implements CellType {
-        private static final Pattern DIGITS = Pattern.compile("[+-]?\\d{1,18}");
-
         @Override
         public String plain(String cell) {
-            return DIGITS.matcher(cell).matches() ? cell : Amounts.number(cell).orElse(cell);
+            return PlainNumber.isWhole(cell) ? cell : Amounts.number(cell).orElse(cell);
         }
 
         @Override
@@ -194,7 +205,7 @@ public sealed interface CellType {
 
         @Override
         public String fault(String cell) {
-            if (!DIGITS.matcher(cell).matches()) {
+            if (!PlainNumber.isWhole(cell)) {
                 return Quoted.of(cell) + " is not a whole number (" + expected() + ")";
             }
             long value = Long.parseLong(cell);
@@ -213,7 +224,7 @@ public sealed interface CellType {
 
         @Override
         public String plain(String cell) {
-            return ShortForms.of(cell, allowed).orElse(cell);
+            return allowed.contains(cell) ? cell : ShortForms.of(cell, allowed).orElse(cell);
         }
 
         @Override

@@ -10,6 +10,9 @@ package weatherlap.datasets.typed;
 public final class PlainNumber {
     private static final int MOST_DIGITS = 15;
 
+    /** Of a number that a long holds. */
+    private static final int MOST_WHOLE_DIGITS = 18;
+
     private PlainNumber() {}
 
     /** The number; NaN where the text is none, or none so plain. */
@@ -35,5 +38,16 @@ public final class PlainNumber {
         }
         double number = digits == 0 ? Double.NaN : whole / over;
         return cell.startsWith("-") ? -number : number;
+    }
+
+    /** Whether the text is of digits that a long holds, with a sign before them at most. */
+    public static boolean isWhole(String cell) {
+        int sign = cell.startsWith("-") || cell.startsWith("+") ? 1 : 0;
+        for (int i = sign; i < cell.length(); i++) {
+            if (cell.charAt(i) < '0' || cell.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return cell.length() > sign && cell.length() <= sign + MOST_WHOLE_DIGITS;
     }
 }

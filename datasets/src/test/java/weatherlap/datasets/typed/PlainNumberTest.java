@@ -33,4 +33,17 @@ class PlainNumberTest {
     void leavesTheRest(String text) {
         assertThat(PlainNumber.of(text)).isNaN();
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "-0", "+7", "007", "123456789012345678", "-999999999999999999"})
+    void wholeNumbers(String text) {
+        assertThat(PlainNumber.isWhole(text)).isTrue();
+        assertThat(Long.parseLong(text)).isBetween(-1_000_000_000_000_000_000L, 1_000_000_000_000_000_000L);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "-", "+", "+-1", "1-", "1.0", "1e3", " 1", "\u0663", "1234567890123456789"})
+    void noWholeNumbers(String text) {
+        assertThat(PlainNumber.isWhole(text)).isFalse();
+    }
 }
