@@ -12,17 +12,41 @@ import java.util.stream.Collectors;
  * When a row applies: every term of one alternative must hold. Written {@code cladding=brick_veneer|stucco & storey=2|3}; a term
  * {@code name!=value} holds when the fact is none of the values, {@code year_built>=1955} and {@code year_built<1955} compare a fact that
  * is a number, and {@code or} between spaces parts alternatives. The empty condition always holds.
- *
- * @param alternatives any of which suffices, each a list of terms that must all hold
  */
-public record Condition(List<List<Term>> alternatives) {
+public final class Condition {
     /** Always holds. */
     public static final Condition ALWAYS = new Condition(List.of(List.of()));
 
     private static final Pattern TERM = Pattern.compile("\\s*(\\w+)\\s*(!=|>=|<|=)([^=<>!]*)");
 
-    public Condition {
-        alternatives = alternatives.stream().map(List::copyOf).toList();
+    private final List<List<Term>> alternatives;
+    /** The same: rows ask thousands of times a house. */
+    private final Term[][] terms;
+
+    /** @param alternatives any of which suffices, each a list of terms that must all hold */
+    public Condition(List<List<Term>> alternatives) {
+        this.alternatives = alternatives.stream().map(List::copyOf).toList();
+        terms = alternatives.stream().map(all -> all.toArray(Term[]::new)).toArray(Term[][]::new);
+    }
+
+    /** Any of which suffices, each a list of terms that must all hold. */
+    public List<List<Term>> alternatives() {
+        return alternatives;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Condition condition && alternatives.equals(condition.alternatives);
+    }
+
+    @Override
+    public int hashCode() {
+        return alternatives.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return alternatives.toString();
     }
 
     /** How a fact must stand to the values of a term. */
@@ -73,21 +97,16 @@ public record Condition(List<List<Term>> alternatives) {
         if (this == ALWAYS) {
             return true;
         }
-        for (int i = 0; i < alternatives.size(); i++) {
-            if (all(alternatives.get(i), facts)) {
+        for (Term[] all : terms) {
+            int term = 0;
+            while (term < all.length && all[term].holds(facts)) {
+                term++;
+            }
+            if (term == all.length) {
                 return true;
             }
         }
         return false;
-    }
-
-    private static boolean all(List<Term> terms, Map<Fact, String> facts) {
-        for (int i = 0; i < terms.size(); i++) {
-            if (!terms.get(i).holds(facts)) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /** Whether it asks about a fact. */

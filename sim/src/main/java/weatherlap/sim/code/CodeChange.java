@@ -31,15 +31,13 @@ public record CodeChange(CodeCheck before, CodeCheck after, boolean relieved) {
 
     /** A short stable code for tables; empty where the new unit passes. */
     public Optional<String> flag() {
-        return after.verdict() == CodeCheck.Verdict.PASSES
-                ? Optional.empty()
-                : Optional.of(rule().key() + "_" + standing());
+        return after.verdict() == CodeCheck.Verdict.PASSES ? Optional.empty() : Optional.of(rule().flag(standing()));
     }
 
-    private String standing() {
+    private CodeRule.Standing standing() {
         if (worse()) {
-            return relieved ? "relieved" : "lost";
+            return relieved ? CodeRule.Standing.RELIEVED : CodeRule.Standing.LOST;
         }
-        return after.verdict() == CodeCheck.Verdict.FAILS ? "fails" : "check";
+        return after.verdict() == CodeCheck.Verdict.FAILS ? CodeRule.Standing.FAILS : CodeRule.Standing.CHECK;
     }
 }

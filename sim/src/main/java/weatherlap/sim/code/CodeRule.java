@@ -1,5 +1,9 @@
 package weatherlap.sim.code;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
 /**
  * Rules of the International Residential Code that a window may touch, 2018 numbering; editions renumber and places amend.
  */
@@ -19,12 +23,25 @@ public enum CodeRule {
     /** Window fall protection. */
     FALL("IRC 2018 R312.2", "fall");
 
+    /** How a new unit that does not pass stands to a rule. */
+    enum Standing {
+        LOST,
+        RELIEVED,
+        FAILS,
+        CHECK
+    }
+
     private final String section;
     private final String key;
+    /** By standing. */
+    private final List<String> flags;
 
     CodeRule(String section, String key) {
         this.section = section;
         this.key = key;
+        flags = Arrays.stream(Standing.values())
+                .map(standing -> key + "_" + standing.name().toLowerCase(Locale.ROOT))
+                .toList();
     }
 
     /** Whether it is asked of a room, not of each of its windows. */
@@ -37,6 +54,11 @@ public enum CodeRule {
 
     public String section() {
         return section;
+    }
+
+    /** What tables have of it. */
+    String flag(Standing standing) {
+        return flags.get(standing.ordinal());
     }
 
     /** First word of its flags in tables. */

@@ -156,7 +156,9 @@ public final class ResidentialCode {
     }
 
     private static CodeCheck safetyGlazing(Unit unit, double floorIn) {
-        for (Rect lite : unit.glass().lites()) {
+        List<Rect> lites = unit.glass().lites();
+        for (int i = 0; i < lites.size(); i++) {
+            Rect lite = lites.get(i);
             if (needsSafetyGlazing(lite.areaFt2(), lite.bottomIn() - floorIn, lite.topIn() - floorIn)) {
                 return new CodeCheck(
                         CodeRule.SAFETY_GLAZING,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Opening;
@@ -34,10 +35,13 @@ public final class SidingRuns {
      */
     public static List<SidingRun> of(House house, Elevation wall, List<Boolean> down) {
         List<Opening> openings = wall.openings();
-        return SidingLayout.of(wall)
-                .filter(layout -> house.cladding().inCourses() && down.contains(true))
-                .map(layout -> new SidingRuns(openings, down).of(layout))
-                .orElseGet(() -> SidingRun.apart(openings.size()));
+        if (house.cladding().inCourses() && down.contains(true)) {
+            Optional<SidingLayout> layout = SidingLayout.of(wall);
+            if (layout.isPresent()) {
+                return new SidingRuns(openings, down).of(layout.get());
+            }
+        }
+        return SidingRun.apart(openings.size());
     }
 
     private List<SidingRun> of(SidingLayout layout) {

@@ -61,11 +61,18 @@ final class DayPlanner {
     DayPlan plan(double houseMinutes) {
         while (!remaining.isEmpty()) {
             Team team = Collections.min(teams, FREE_FIRST);
-            team.next().ifPresentOrElse(team::work, team::nextDay);
+            Optional<Integer> wall = team.next();
+            if (wall.isPresent()) {
+                team.work(wall.get());
+            } else {
+                team.nextDay();
+            }
         }
         stints.sort(Comparator.comparingInt(Stint::day).thenComparingInt(Stint::team));
         List<Integer> days = new ArrayList<>();
-        begun.forEach(wall -> days.addAll(List.of(wall)));
+        for (Integer[] wall : begun) {
+            Collections.addAll(days, wall);
+        }
         return new DayPlan(days(houseMinutes), days, stints);
     }
 
@@ -122,12 +129,15 @@ final class DayPlanner {
             remaining.remove(wall);
             double setup = walls.get(wall).setup();
             for (Run run : walls.get(wall).runs()) {
-                if (!fits(setup + run.minutes()) && left < dayMinutes) {
+                double minutes = setup + run.minutes();
+                if (!fits(minutes) && left < dayMinutes) {
                     nextDay();
                 }
-                if (fits(setup + run.minutes())) {
-                    pour(setup + run.minutes());
-                    run.openings().forEach(opening -> begun.get(wall)[opening] = day);
+                if (fits(minutes)) {
+                    pour(minutes);
+                    for (Integer opening : run.openings()) {
+                        begun.get(wall)[opening] = day;
+                    }
                     stints.add(new Stint(day, number, wall, run.openings(), true, true));
                 } else {
                     overnight(wall, run, setup);

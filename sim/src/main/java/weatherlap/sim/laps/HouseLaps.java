@@ -24,8 +24,6 @@ import weatherlap.sim.method.MethodScope;
  * over to the others.
  */
 public final class HouseLaps {
-    private static final List<Method> METHODS = List.of(Method.values());
-
     private final House house;
     private final LeakTables tables;
     private final List<Belief> beliefs;
@@ -91,14 +89,17 @@ public final class HouseLaps {
             List<LapFault> faults = tables.assumptions().faults();
             after = new int[faults.size()];
             standing = new Standing[faults.size()];
-            Map<Fact, String> known = null;
-            for (Method method : METHODS) {
-                if (known == null || tables.asksMethod()) {
-                    known = Facts.of(
-                            house, opening, method, tables.assumptions().scenario());
-                }
+            for (MethodScope alike : tables.alike()) {
+                Map<Fact, String> known = Facts.of(
+                        house,
+                        opening,
+                        alike.methods().get(0),
+                        tables.assumptions().scenario());
                 for (int f = 0; f < after.length; f++) {
-                    after[f] |= faults.get(f).canStand(method, known) ? 1 << method.ordinal() : 0;
+                    int some = faults.get(f).method().mask() & alike.mask();
+                    if (some != 0 && faults.get(f).appliesWhen().holds(known)) {
+                        after[f] |= some;
+                    }
                 }
             }
         }

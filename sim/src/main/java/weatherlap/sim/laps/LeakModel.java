@@ -60,8 +60,9 @@ public final class LeakModel {
         MethodScope some = MethodScope.of(methods);
         PathTerms[] byFault = new PathTerms[here.faults()];
         for (int f = 0; f < byFault.length; f++) {
-            if (here.canStand(f, some) && here.standing(f).probability() > 0) {
-                byFault[f] = path(f, here.standing(f), exposure, logLitres, variance, laps);
+            if (here.canStand(f, some)) {
+                Belief.Standing stands = here.standing(f);
+                byFault[f] = stands.probability() > 0 ? path(f, stands, exposure, logLitres, variance, laps) : null;
             }
         }
         return Each.of(methods, method -> new LeakModel(standing(byFault, method, here)));

@@ -19,6 +19,7 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.WarrantyCovers;
 import weatherlap.sim.assumptions.Workmanship;
 import weatherlap.sim.house.Cladding;
+import weatherlap.sim.method.MethodScope;
 
 /** What the leak model needs of a scenario, tabulated once and shared by all houses and threads. */
 public final class LeakTables {
@@ -81,7 +82,7 @@ public final class LeakTables {
     private final Map<FaultPrior.Ground, List<Belief>> untold = new ConcurrentHashMap<>();
     private final Map<Told, Belief> told = new ConcurrentHashMap<>();
     private final List<Sights> sights;
-    private final boolean asksMethod;
+    private final List<MethodScope> alike;
     private final List<SharedQuality> crew;
     private final WarrantyCovers covers;
 
@@ -108,7 +109,9 @@ public final class LeakTables {
                 .toList();
         double reliability = scenario.value(Scalar.INSPECTION_RELIABILITY);
         sights = Each.of(assumptions.faults(), fault -> new Sights(fault, reliability));
-        asksMethod = Each.any(assumptions.faults(), fault -> fault.appliesWhen().asks(Fact.METHOD));
+        alike = Each.any(assumptions.faults(), fault -> fault.appliesWhen().asks(Fact.METHOD))
+                ? Each.of(MethodScope.EVERY.methods(), MethodScope::of)
+                : List.of(MethodScope.EVERY);
     }
 
     public static LeakTables of(Assumptions assumptions) {
@@ -225,9 +228,9 @@ public final class LeakTables {
         return sights.get(fault);
     }
 
-    /** Whether a fault asks by which method an opening is done. */
-    boolean asksMethod() {
-        return asksMethod;
+    /** Methods that no fault tells apart by what it asks: all together, or each by itself where one asks for the method. */
+    List<MethodScope> alike() {
+        return alike;
     }
 
     WarrantyCovers warrantyCovers() {

@@ -1,11 +1,10 @@
 package weatherlap.sim.quantity;
 
-import java.util.EnumSet;
 import java.util.List;
+import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.SidingCondition;
-import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 
 /**
@@ -22,11 +21,7 @@ public record ElevationQuantities(List<SidingRun> runs, List<OpeningQuantities> 
 
     /** Those by which its openings are done; none where it has none. */
     public MethodScope methods() {
-        EnumSet<Method> methods = EnumSet.noneOf(Method.class);
-        for (OpeningQuantities opening : openings) {
-            methods.add(opening.method());
-        }
-        return MethodScope.of(methods);
+        return MethodScope.of(Each.of(openings, OpeningQuantities::method));
     }
 
     /** Siding panels or boards that come down and go back, a count; 0 where there are none. */
