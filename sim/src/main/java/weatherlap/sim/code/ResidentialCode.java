@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import weatherlap.sim.Each;
+import weatherlap.sim.Units;
 import weatherlap.sim.code.Finding.EscapeMeasure;
 import weatherlap.sim.code.Finding.Shortfall;
 import weatherlap.sim.geometry.ClearOpening;
@@ -40,6 +41,7 @@ public final class ResidentialCode {
     private static final double ESCAPE_SILL_IN = 44;
     private static final double LIGHT_SHARE = 0.08;
     private static final double OPENABLE_SHARE = 0.04;
+    private static final double LARGE_LITE_FT2 = 9;
     private static final double WET_BOTTOM_IN = 60;
     private static final double STAIR_BOTTOM_IN = 36;
     private static final double NOISE = 1e-9;
@@ -156,9 +158,9 @@ public final class ResidentialCode {
     }
 
     private static CodeCheck safetyGlazing(Unit unit, double floorIn) {
-        List<Rect> lites = unit.glass().lites();
-        for (int i = 0; i < lites.size(); i++) {
-            Rect lite = lites.get(i);
+        boolean anyLarge = Units.squareInchesToSquareFeet(unit.glass().largestLiteIn2()) > LARGE_LITE_FT2;
+        List<Rect> lites = anyLarge ? unit.glass().lites() : List.of();
+        for (Rect lite : lites) {
             if (needsSafetyGlazing(lite.areaFt2(), lite.bottomIn() - floorIn, lite.topIn() - floorIn)) {
                 return new CodeCheck(
                         CodeRule.SAFETY_GLAZING,
@@ -171,7 +173,7 @@ public final class ResidentialCode {
 
     /** The three measures of R308.4.3; the fourth, a walking surface within 36 in., is presumed. */
     public static boolean needsSafetyGlazing(double liteFt2, double bottomOverFloorIn, double topOverFloorIn) {
-        return liteFt2 > 9 && bottomOverFloorIn < 18 && topOverFloorIn > 36;
+        return liteFt2 > LARGE_LITE_FT2 && bottomOverFloorIn < 18 && topOverFloorIn > 36;
     }
 
     /** Of a bath or a stair, where it is asked for higher over the floor. */

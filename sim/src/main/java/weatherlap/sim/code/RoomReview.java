@@ -28,6 +28,9 @@ import weatherlap.sim.house.Room;
  * @param lightAndAir today, rules in their order; none where they are not asked
  */
 record RoomReview(List<Integer> openings, int wayOut, Optional<CodeCheck> escape, List<CodeCheck> lightAndAir) {
+    RoomReview {
+        openings = List.copyOf(openings);
+    }
 
     /** @param all openings of the house, a list a method */
     static RoomReview of(List<Integer> openings, Collection<List<OpeningGeometry>> all) {
@@ -81,10 +84,12 @@ record RoomReview(List<Integer> openings, int wayOut, Optional<CodeCheck> escape
                     escape.get(), best(room, out, Unit::after), relief && ResidentialCode.mayBeRelieved(out));
             changes.add(new RoomChange(id, openings, List.of(wayOut), change));
         }
-        List<CodeCheck> after = lightAndAir(room, Unit::after);
-        for (int rule = 0; rule < after.size(); rule++) {
-            CodeChange change = new CodeChange(lightAndAir.get(rule), after.get(rule), false);
-            changes.add(new RoomChange(id, openings, openings, change));
+        if (!lightAndAir.isEmpty()) {
+            List<CodeCheck> after = lightAndAir(room, Unit::after);
+            for (int rule = 0; rule < after.size(); rule++) {
+                CodeChange change = new CodeChange(lightAndAir.get(rule), after.get(rule), false);
+                changes.add(new RoomChange(id, openings, openings, change));
+            }
         }
         return changes;
     }

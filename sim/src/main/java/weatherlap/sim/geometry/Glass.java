@@ -26,8 +26,9 @@ import weatherlap.sim.house.Operation;
  * @param units left to right
  * @param pieces every part in sight
  * @param glassIn2 area of the glass in sight, in²
+ * @param largestLiteIn2 of it in one lite, in²; 0 without glass
  */
-public record Glass(Rect hole, List<Lites> units, List<Piece> pieces, double glassIn2) {
+public record Glass(Rect hole, List<Lites> units, List<Piece> pieces, double glassIn2, double largestLiteIn2) {
     /** A rectangle of an opening's elevation that one kind of part covers. */
     public record Piece(Part part, Rect rect) {}
 
@@ -90,7 +91,17 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces, double gla
     private static Glass with(Rect hole, List<Rect> units, Sightline sightline, Operation operation, Tiling tiling) {
         List<Lites> lites = Each.of(units, unit -> Lites.of(unit, sightline, operation, tiling));
         List<Piece> pieces = tiling.pieces();
-        return new Glass(hole, lites, pieces, areaIn2(pieces, Part.GLASS));
+        return new Glass(hole, lites, pieces, areaIn2(pieces, Part.GLASS), largestIn2(lites));
+    }
+
+    private static double largestIn2(List<Lites> units) {
+        double largest = 0;
+        for (Lites unit : units) {
+            for (Rect lite : unit.lites()) {
+                largest = Math.max(largest, lite.areaIn2());
+            }
+        }
+        return largest;
     }
 
     private static Mulled mulled(Rect whole, Opening opening, Assumptions assumptions) {

@@ -1,6 +1,5 @@
 package weatherlap.sim.labour;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -19,36 +18,30 @@ final class OpeningSteps {
     private final List<List<PacedStep[]>> steps;
 
     OpeningSteps(Assumptions assumptions, House house, HouseFacts facts, Pace pace) {
-        PacedStep[][] byStorey = new PacedStep[house.storeys()][];
+        List<LabourStep> all = assumptions.steps();
+        PacedStep[][] byStorey = new PacedStep[house.storeys()][all.size()];
         steps = Each.upTo(house.elevations().size(), w -> {
             Elevation wall = house.elevations().get(w);
             return Each.upTo(wall.openings().size(), o -> {
                 int storey = house.storeyOf(wall, wall.openings().get(o));
-                if (byStorey[storey - 1] == null) {
-                    byStorey[storey - 1] = paced(assumptions.steps(), pace, storey);
-                }
-                return applying(byStorey[storey - 1], facts.openings().get(w).get(o));
+                return applying(all, facts.openings().get(w).get(o), storey, pace, byStorey[storey - 1]);
             });
         });
     }
 
-    private static PacedStep[] paced(List<LabourStep> all, Pace pace, int storey) {
-        List<PacedStep> paced = new ArrayList<>();
-        for (int place = 0; place < all.size(); place++) {
-            LabourStep step = all.get(place);
-            if (step.driver().level() == Driver.Level.OPENING) {
-                paced.add(PacedStep.of(place, step, pace.atOpening(step, storey)));
-            }
-        }
-        return paced.toArray(PacedStep[]::new);
-    }
-
-    private static PacedStep[] applying(PacedStep[] all, Map<Fact, String> known) {
-        PacedStep[] applying = new PacedStep[all.length];
+    /** @param paced steps of the storey by their place in the table, each when it first applies */
+    private static PacedStep[] applying(
+            List<LabourStep> all, Map<Fact, String> known, int storey, Pace pace, PacedStep[] paced) {
+        PacedStep[] applying = new PacedStep[all.size()];
         int count = 0;
-        for (PacedStep paced : all) {
-            if (paced.step().appliesWhen().holds(known)) {
-                applying[count++] = paced;
+        for (int place = 0; place < applying.length; place++) {
+            LabourStep step = all.get(place);
+            if (step.driver().level() == Driver.Level.OPENING
+                    && step.appliesWhen().holds(known)) {
+                if (paced[place] == null) {
+                    paced[place] = PacedStep.of(place, step, pace.atOpening(step, storey));
+                }
+                applying[count++] = paced[place];
             }
         }
         return Arrays.copyOf(applying, count);

@@ -89,14 +89,11 @@ public final class HouseLaps {
             List<LapFault> faults = tables.assumptions().faults();
             after = new int[faults.size()];
             standing = new Standing[faults.size()];
-            for (MethodScope alike : tables.alike()) {
+            for (LeakTables.Alike alike : tables.alike()) {
                 Map<Fact, String> known = Facts.of(
-                        house,
-                        opening,
-                        alike.methods().get(0),
-                        tables.assumptions().scenario());
+                        house, opening, alike.one(), tables.assumptions().scenario());
                 for (int f = 0; f < after.length; f++) {
-                    int some = faults.get(f).method().mask() & alike.mask();
+                    int some = faults.get(f).method().mask() & alike.all().mask();
                     if (some != 0 && faults.get(f).appliesWhen().holds(known)) {
                         after[f] |= some;
                     }

@@ -1,8 +1,8 @@
 package weatherlap.sim.laps;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.assumptions.Scalar;
@@ -38,7 +38,11 @@ public final class LeakModel {
 
     private LeakModel(PathTerms[] terms) {
         this.terms = terms;
-        paths = Each.upTo(terms.length, f -> terms[f].path());
+        LeakPath[] own = new LeakPath[terms.length];
+        for (int f = 0; f < own.length; f++) {
+            own[f] = terms[f].path();
+        }
+        paths = List.of(own);
     }
 
     /** Compiles the paths that can stand at an opening of the house after the work. */
@@ -65,7 +69,18 @@ public final class LeakModel {
                 byFault[f] = stands.probability() > 0 ? path(f, stands, exposure, logLitres, variance, laps) : null;
             }
         }
-        return Each.of(methods, method -> new LeakModel(standing(byFault, method, here)));
+        PathTerms[] standing = new PathTerms[byFault.length];
+        List<LeakModel> models = new ArrayList<>(methods.size());
+        for (Method after : methods) {
+            int count = 0;
+            for (int f = 0; f < byFault.length; f++) {
+                if (byFault[f] != null && here.canStand(f, after)) {
+                    standing[count++] = byFault[f];
+                }
+            }
+            models.add(new LeakModel(Arrays.copyOf(standing, count)));
+        }
+        return models;
     }
 
     private static PathTerms path(
@@ -84,17 +99,6 @@ public final class LeakModel {
                 f, fault, laps.prior(f), stands.probability(), exposure.litresPerYear(joint), line.passes());
         boolean covered = tables.warrantyCovers().covers(fault.kind());
         return PathTerms.of(path, stands.byStratum(), line.table(), logLitres[joint.ordinal()], variance, covered);
-    }
-
-    private static PathTerms[] standing(PathTerms[] byFault, Method after, HouseLaps.AtOpening here) {
-        PathTerms[] terms = new PathTerms[byFault.length];
-        int count = 0;
-        for (int f = 0; f < byFault.length; f++) {
-            if (byFault[f] != null && here.canStand(f, after)) {
-                terms[count++] = byFault[f];
-            }
-        }
-        return Arrays.copyOf(terms, count);
     }
 
     /** In the order of the table of faults. */

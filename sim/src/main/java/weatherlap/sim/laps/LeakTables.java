@@ -19,6 +19,7 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.assumptions.WarrantyCovers;
 import weatherlap.sim.assumptions.Workmanship;
 import weatherlap.sim.house.Cladding;
+import weatherlap.sim.method.Method;
 import weatherlap.sim.method.MethodScope;
 
 /** What the leak model needs of a scenario, tabulated once and shared by all houses and threads. */
@@ -54,6 +55,13 @@ public final class LeakTables {
         }
     }
 
+    /**
+     * Methods that no fault tells apart by what it asks.
+     *
+     * @param one of them, any
+     */
+    record Alike(Method one, MethodScope all) {}
+
     private static final int FIRST_LINES = FirstLine.values().length;
 
     /** Lines that are kept for others like them and for later runs: sweeps of other assumptions come back to the same ones. */
@@ -82,7 +90,7 @@ public final class LeakTables {
     private final Map<FaultPrior.Ground, List<Belief>> untold = new ConcurrentHashMap<>();
     private final Map<Told, Belief> told = new ConcurrentHashMap<>();
     private final List<Sights> sights;
-    private final List<MethodScope> alike;
+    private final List<Alike> alike;
     private final List<SharedQuality> crew;
     private final WarrantyCovers covers;
 
@@ -110,8 +118,8 @@ public final class LeakTables {
         double reliability = scenario.value(Scalar.INSPECTION_RELIABILITY);
         sights = Each.of(assumptions.faults(), fault -> new Sights(fault, reliability));
         alike = Each.any(assumptions.faults(), fault -> fault.appliesWhen().asks(Fact.METHOD))
-                ? Each.of(MethodScope.EVERY.methods(), MethodScope::of)
-                : List.of(MethodScope.EVERY);
+                ? Each.of(MethodScope.EVERY.methods(), method -> new Alike(method, MethodScope.of(method)))
+                : List.of(new Alike(Method.INSERT, MethodScope.EVERY));
     }
 
     public static LeakTables of(Assumptions assumptions) {
@@ -228,8 +236,8 @@ public final class LeakTables {
         return sights.get(fault);
     }
 
-    /** Methods that no fault tells apart by what it asks: all together, or each by itself where one asks for the method. */
-    List<MethodScope> alike() {
+    /** All methods together, or each by itself where a fault asks for the method. */
+    List<Alike> alike() {
         return alike;
     }
 
