@@ -110,7 +110,7 @@ final class UsualValues {
 
     /** The range that a value is out of, if it is. */
     private static Optional<Row> odd(Row row, String of, double value) {
-        for (Range range : RANGES.get(of)) {
+        for (Range range : RANGES.getOrDefault(of, List.of())) {
             if (range.isFor(row)) {
                 return range.isPassedBy(value) ? Optional.of(range.row()) : Optional.empty();
             }
