@@ -30,6 +30,9 @@ final class LeakTable {
     final double knotsPerLog;
     final double[] values;
 
+    /** Position up to which every value is 0. */
+    final double lastDry;
+
     LeakTable(LineOfDefence line, Fragility fragility, int horizonYears, int warrantyYears, double discountRate) {
         Check.within("horizon", horizonYears, 1, 1000);
         lowest = Math.log(Math.max(SMALLEST_LITRES, fragility.dryingLitres()));
@@ -43,6 +46,16 @@ final class LeakTable {
             set(knot, DISCOUNTED, discounted(damaged, horizonYears, worth));
             set(knot, WARRANTY, discounted(damaged, warrantyYears, worth));
         }
+        int dry = 0;
+        while (dry < INTERVALS && isDry(dry + 1)) {
+            dry++;
+        }
+        lastDry = dry;
+    }
+
+    private boolean isDry(int knot) {
+        int at = knot * COLUMNS;
+        return values[at + HORIZON] == 0 && values[at + DISCOUNTED] == 0 && values[at + WARRANTY] == 0;
     }
 
     private void set(int knot, int column, double value) {

@@ -1,5 +1,7 @@
 package weatherlap.sim.laps;
 
+import java.util.Arrays;
+
 /** What one path does in every draw of some causes: a column that is written over once the causes are others. */
 final class PathDraws {
     /** Chance of damage within the horizon, by draw; means nothing where none does any. */
@@ -32,14 +34,16 @@ final class PathDraws {
         terms = path;
         discounting = 0;
         warranted = 0;
-        wet = path.position(causes.admitted().highest(path.fault()), wettest) > 0;
+        AdmittedShares.Fault admitted = causes.admitted().fault(path.fault());
+        int[] draws = admitted.wet(path, wettest);
+        wet = draws.length > 0;
         if (wet) {
-            draw(causes);
+            Arrays.fill(damage, 0);
+            draw(draws, admitted.logs(), causes);
         }
     }
 
-    private void draw(LeakCauses causes) {
-        double[] logAdmitted = causes.admitted().logs(terms.fault());
+    private void draw(int[] draws, double[] logAdmitted, LeakCauses causes) {
         double[] normal = causes.weatherNormal();
         int[] stratum = terms.stratum(causes);
         double[] strata = terms.standing();
@@ -53,7 +57,7 @@ final class PathDraws {
         double damaged = 0;
         double discounted = 0;
         double mended = 0;
-        for (int d = 0; d < out.length; d++) {
+        for (int d : draws) {
             double position = first + perLog * logAdmitted[d] + perNormal * normal[d];
             position = 0.5 * (position + Math.abs(position)); // or 0, without a branch that nobody foresees
             position = position < last ? position : last;

@@ -43,9 +43,9 @@ record PathTerms(
         return path.fault().kind() == FaultKind.NEW ? causes.crewStratum() : causes.houseStratum();
     }
 
-    /** Where in the table the water of a draw lies; at 0 and below it does no damage. */
-    double position(double logAdmitted, double weatherNormal) {
-        return firstPosition + table.knotsPerLog * logAdmitted + knotsPerNormal * weatherNormal;
+    /** Whether a draw may do damage. */
+    boolean isWet(double logAdmitted, double weatherNormal) {
+        return firstPosition + table.knotsPerLog * logAdmitted + knotsPerNormal * weatherNormal > table.lastDry;
     }
 
     /** Whether another path of the same fault does the same in every draw. */

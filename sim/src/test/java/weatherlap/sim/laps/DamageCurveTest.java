@@ -99,6 +99,18 @@ class DamageCurveTest {
         }
     }
 
+    @ParameterizedTest
+    @EnumSource(FirstLine.class)
+    void theTableKnowsUpToWhereNothingIsDamaged(FirstLine first) {
+        LineOfDefence line = LineOfDefence.of(first, Cladding.VINYL_SIDING, LapFixtures.scenario());
+        LeakTable table = new LeakTable(line, new Fragility(0.1, 4, 0.5), 20, 10, 0.05);
+        for (double position = 0.25; position < LeakTable.lastPosition(); position += 0.5) {
+            double litres = Math.exp(table.lowest + position / table.knotsPerLog);
+            double any = table.horizon(litres) + table.warranty(litres) + table.discounted(litres);
+            assertThat(any > 0).as("at %s of %s", position, table.lastDry).isEqualTo(position > table.lastDry);
+        }
+    }
+
     @Test
     void discountingByHand() {
         // Certain damage in year 1 and in year 3, 5 %: 1.05^−0.5 and 1.05^−2.5.
