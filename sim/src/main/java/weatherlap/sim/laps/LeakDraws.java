@@ -82,7 +82,7 @@ public final class LeakDraws {
             place = new int[paths + ABREAST];
         }
         Arrays.fill(damage, 1);
-        Arrays.fill(sum, 0);
+        System.arraycopy(dry, 0, sum, 0, dry.length);
         if (causes != shared || drawn > mostColumns) {
             causes = shared;
             wettest = shared.wettest();
@@ -101,7 +101,7 @@ public final class LeakDraws {
             columns.add(new PathDraws(damage.length));
         }
         PathDraws made = columns.get(drawn++);
-        made.draw(path, causes, wettest);
+        made.draw(path, causes, wettest, dry);
         made.before = latest[path.fault()];
         latest[path.fault()] = made;
         return made;

@@ -1,7 +1,5 @@
 package weatherlap.sim.laps;
 
-import java.util.Arrays;
-
 /** What one path does in every draw of some causes: a column that is written over once the causes are others. */
 final class PathDraws {
     /** Chance of damage within the horizon, by draw; means nothing where none does any. */
@@ -25,20 +23,27 @@ final class PathDraws {
         damage = new double[draws];
     }
 
+    /** Of the terms, by which most paths differ: many are gone through. */
+    private double firstPosition;
+
     boolean areOf(PathTerms path) {
-        return terms == path || terms.sameDraws(path);
+        return firstPosition == path.firstPosition() && terms.sameDraws(path);
     }
 
-    /** @param wettest the greatest normal of the weather */
-    void draw(PathTerms path, LeakCauses causes, double wettest) {
+    /**
+     * @param wettest the greatest normal of the weather
+     * @param dry no damage in any draw
+     */
+    void draw(PathTerms path, LeakCauses causes, double wettest, double[] dry) {
         terms = path;
+        firstPosition = path.firstPosition();
         discounting = 0;
         warranted = 0;
         AdmittedShares.Fault admitted = causes.admitted().fault(path.fault());
         int[] draws = admitted.wet(path, wettest);
         wet = draws.length > 0;
         if (wet) {
-            Arrays.fill(damage, 0);
+            System.arraycopy(dry, 0, damage, 0, dry.length);
             draw(draws, admitted.logs(), causes);
         }
     }

@@ -33,6 +33,9 @@ public final class RankedDraws {
 
     private int count;
 
+    /** Where the rank asked for last lies: ranks are mostly asked for as they rise. */
+    private int bin;
+
     /** The bin of many draws that was looked into last, and which it is. */
     private RankedDraws within;
 
@@ -47,6 +50,7 @@ public final class RankedDraws {
             binOf = new byte[end];
         }
         count = end - from;
+        bin = 0;
         binWithin = -1;
         double[] placed = binned;
         byte[] of = binOf;
@@ -83,14 +87,14 @@ public final class RankedDraws {
 
     /** The draw of a rank, the least having 0. */
     private double at(int rank) {
-        int bin = 0;
+        bin = begins[bin] <= rank ? bin : 0;
         while (begins[bin + 1] <= rank) {
             bin++;
         }
         int from = begins[bin];
         int to = begins[bin + 1];
         if (!sorted[bin] && to - from > FEW && to - from < count) {
-            return within(bin, from, to).at(rank - from);
+            return within(from, to).at(rank - from);
         }
         if (!sorted[bin]) {
             sort(from, to);
@@ -99,7 +103,7 @@ public final class RankedDraws {
         return binned[rank];
     }
 
-    private RankedDraws within(int bin, int from, int to) {
+    private RankedDraws within(int from, int to) {
         if (within == null) {
             within = new RankedDraws();
         }
