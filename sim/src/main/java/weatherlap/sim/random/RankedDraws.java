@@ -5,20 +5,25 @@ import org.apache.commons.statistics.descriptive.Quantile;
 import org.apache.commons.statistics.descriptive.Quantile.EstimationMethod;
 
 /**
- * Draws by rank: they fall into bins of equal width between the least and the greatest, and only bins that hold a rank asked for are
- * looked into: sorted where they hold few draws, else cut into bins in turn. A quantile at p of n draws lies at position p (n − 1),
- * between neighbours on a straight line (definition 7 of Hyndman and Fan 1996).
+ * Draws by rank: they fall into bins between the least and the greatest, and only bins that hold a rank asked for are looked into: sorted
+ * where they hold few draws, else cut into bins in turn. Bins are of equal width in the bits of the numbers, which lie as their logarithms
+ * do, nearly, so that they share out draws of many sizes too. A quantile at p of n draws lies at position p (n − 1), between
+ * neighbours on a straight line (definition 7 of Hyndman and Fan 1996).
  */
 public final class RankedDraws {
     private static final Quantile QUANTILE = Quantile.withDefaults().with(EstimationMethod.HF7);
-    private static final int BINS = 64;
+    private static final int BITS = 6;
+    private static final int BINS = 1 << BITS;
     private static final int FEW = 16;
 
     /** One for each thread, used again for each column. */
     private static final ThreadLocal<RankedDraws> SCRATCH = ThreadLocal.withInitial(RankedDraws::new);
 
+    /** Of the draws, as they come. */
+    private long[] keys = new long[0];
+
     /** Bin after bin, those in {@link #sorted} in order. */
-    private double[] binned = new double[0];
+    private long[] binned = new long[0];
 
     /** Of each draw. */
     private byte[] binOf = new byte[0];
@@ -43,30 +48,50 @@ public final class RankedDraws {
 
     private RankedDraws() {}
 
+    private RankedDraws of(double[] draws) {
+        if (keys.length < draws.length) {
+            keys = new long[draws.length];
+        }
+        for (int d = 0; d < draws.length; d++) {
+            keys[d] = key(draws[d]);
+        }
+        of(keys, 0, draws.length);
+        return this;
+    }
+
+    /** A whole number for each draw, in their order. */
+    private static long key(double draw) {
+        return swapped(Double.doubleToRawLongBits(draw));
+    }
+
+    /** The greater a negative number, the smaller are its bits. */
+    private static long swapped(long bits) {
+        return bits ^ (bits >> Long.SIZE - 1 & Long.MAX_VALUE);
+    }
+
     /** The draws from one on, up to another. */
-    private RankedDraws of(double[] draws, int from, int end) {
+    private void of(long[] draws, int from, int end) {
         if (binOf.length < end) {
-            binned = new double[end];
+            binned = new long[end];
             binOf = new byte[end];
         }
         count = end - from;
         bin = 0;
         binWithin = -1;
-        double[] placed = binned;
+        long[] placed = binned;
         byte[] of = binOf;
         int[] to = next;
-        double least = draws[from];
-        double greatest = least;
+        long least = draws[from];
+        long greatest = least;
         for (int d = from; d < end; d++) {
-            double draw = draws[d];
-            least = draw < least ? draw : least;
-            greatest = draw > greatest ? draw : greatest;
+            least = Math.min(least, draws[d]);
+            greatest = Math.max(greatest, draws[d]);
         }
         Arrays.fill(sorted, least == greatest);
         Arrays.fill(to, 0);
-        double binsPerUnit = BINS / (greatest - least);
+        int shift = Math.max(0, Long.SIZE - Long.numberOfLeadingZeros(greatest - least) - BITS);
         for (int d = from; d < end; d++) {
-            int b = Math.min(BINS - 1, (int) ((draws[d] - least) * binsPerUnit));
+            int b = (int) (draws[d] - least >>> shift);
             of[d] = (byte) b;
             to[b]++;
         }
@@ -77,16 +102,19 @@ public final class RankedDraws {
         for (int d = from; d < end; d++) {
             placed[to[of[d]]++] = draws[d];
         }
-        return this;
     }
 
     /** Quantiles of draws, which are left as they are. */
     public static double[] quantiles(double[] draws, double... probabilities) {
-        return QUANTILE.evaluate(draws.length, SCRATCH.get().of(draws, 0, draws.length)::at, probabilities);
+        return QUANTILE.evaluate(draws.length, SCRATCH.get().of(draws)::at, probabilities);
     }
 
     /** The draw of a rank, the least having 0. */
     private double at(int rank) {
+        return Double.longBitsToDouble(swapped(keyAt(rank)));
+    }
+
+    private long keyAt(int rank) {
         bin = begins[bin] <= rank ? bin : 0;
         while (begins[bin + 1] <= rank) {
             bin++;
@@ -94,7 +122,7 @@ public final class RankedDraws {
         int from = begins[bin];
         int to = begins[bin + 1];
         if (!sorted[bin] && to - from > FEW && to - from < count) {
-            return within(from, to).at(rank - from);
+            return within(from, to).keyAt(rank - from);
         }
         if (!sorted[bin]) {
             sort(from, to);
@@ -117,7 +145,7 @@ public final class RankedDraws {
     /** By insertion: cheapest for a few. */
     private void sort(int from, int to) {
         for (int i = from + 1; i < to; i++) {
-            double draw = binned[i];
+            long draw = binned[i];
             int place = i;
             while (place > from && binned[place - 1] > draw) {
                 binned[place] = binned[place - 1];

@@ -37,5 +37,6 @@ class RankedDrawsTest {
         agree(0, Double.MIN_VALUE, 2 * Double.MIN_VALUE, 3 * Double.MIN_VALUE, 9 * Double.MIN_VALUE);
         agree(-Double.MAX_VALUE, 7, 5, 3, Double.MAX_VALUE);
         agree(1, Math.nextUp(1.0), 1, Math.nextUp(1.0), Math.nextDown(1.0));
+        agree(-3, -0.5, -1e-12, 0, 1e-12, 0.5, 3);
     }
 }
