@@ -50,8 +50,8 @@ class JobAlternativesTest {
     @Test
     void aLonePersonTakesLongerAtAnOpening() {
         JobParts flange = parts.get(Method.FULL_FLANGE);
-        assertThat(flange.crews().get(0).openingMinutes().get(0))
-                .isGreaterThan(flange.crews().get(1).openingMinutes().get(0));
+        assertThat(flange.crews().get(0).openingMinutes()[0])
+                .isGreaterThan(flange.crews().get(1).openingMinutes()[0]);
         assertThat(flange.crews().get(0).days())
                 .isGreaterThan(flange.crews().get(2).days());
     }

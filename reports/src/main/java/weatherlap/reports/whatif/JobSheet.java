@@ -1,5 +1,6 @@
 package weatherlap.reports.whatif;
 
+import java.util.Arrays;
 import java.util.List;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.format.CellSheet;
@@ -265,6 +266,6 @@ record JobSheet(OwnNumbers own, WindowSheet windows, List<Double> dollarAYearUsd
         line.usd(
                 WINDOWS,
                 job.windows() == 0 ? "0" : "SUM(" + windows.ownCost(job) + ")",
-                job.parts().openingUsd().stream().mapToDouble(usd -> usd).sum());
+                Arrays.stream(job.parts().openingUsd()).sum());
     }
 }

@@ -129,10 +129,10 @@ record WindowSheet(OwnNumbers own, List<SheetLine> jobs, List<Method> methods) i
                     row,
                     basis,
                     CellSheet.cell(row, basis + 1) + "+" + JobSheet.byCrew(minutes) + rate,
-                    job.parts().openingUsd().get(o),
+                    job.parts().openingUsd()[o],
                     USD,
                     Look.NUMBER);
-            sheet.number(row, basis + 1, job.parts().openingMaterialUsd().get(o), USD, Look.NUMBER);
+            sheet.number(row, basis + 1, job.parts().openingMaterialUsd()[o], USD, Look.NUMBER);
             Set<Limit> closed = job.choice().closed().get(o).getOrDefault(job.method(), Set.of());
             if (closed.isEmpty()) {
                 double asked = job.openings().get(o).priceUsd();
@@ -143,9 +143,9 @@ record WindowSheet(OwnNumbers own, List<SheetLine> jobs, List<Method> methods) i
             }
         }
         for (int c = 0; c < own.crews().size(); c++) {
-            List<Double> alone = job.work(own.crews().get(c)).openingMinutes();
+            double[] alone = job.work(own.crews().get(c)).openingMinutes();
             for (int o = 0; o < job.windows(); o++) {
-                sheet.number(FIRST + job.firstWindow() + o, basis + 2 + c, alone.get(o), TENTHS, Look.NUMBER);
+                sheet.number(FIRST + job.firstWindow() + o, basis + 2 + c, alone[o], TENTHS, Look.NUMBER);
             }
         }
     }

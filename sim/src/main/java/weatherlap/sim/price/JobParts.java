@@ -9,20 +9,15 @@ import weatherlap.sim.method.Method;
  *
  * @param crews by their people, rising
  * @param horizons by their years, rising
- * @param openingMaterialUsd material of each opening alone, USD, in table order over the walls
- * @param openingUsd labour and material of each opening alone as the run has them, USD: what its share of the price goes by
+ * @param openingMaterialUsd material of each opening alone, USD, in table order over the walls; not to be changed
+ * @param openingUsd labour and material of each opening alone as the run has them, USD: what its share of the price goes by; likewise
  */
+@SuppressWarnings("ArrayRecordComponent") // kept for every house shown; compared by nobody
 public record JobParts(
-        Method method,
-        List<CrewWork> crews,
-        List<Repairs> horizons,
-        List<Double> openingMaterialUsd,
-        List<Double> openingUsd) {
+        Method method, List<CrewWork> crews, List<Repairs> horizons, double[] openingMaterialUsd, double[] openingUsd) {
     public JobParts {
         crews = List.copyOf(crews);
         horizons = List.copyOf(horizons);
-        openingMaterialUsd = List.copyOf(openingMaterialUsd);
-        openingUsd = List.copyOf(openingUsd);
     }
 
     /**
@@ -32,14 +27,10 @@ public record JobParts(
      * @param personMinutes mean, travel in
      * @param days working days
      * @param materialUsd units, items in whole packages, permit and tipping
-     * @param openingMinutes person-minutes at each opening alone
+     * @param openingMinutes person-minutes at each opening alone; not to be changed
      */
-    public record CrewWork(
-            int people, double personMinutes, int days, double materialUsd, List<Double> openingMinutes) {
-        public CrewWork {
-            openingMinutes = List.copyOf(openingMinutes);
-        }
-    }
+    @SuppressWarnings("ArrayRecordComponent") // as above
+    public record CrewWork(int people, double personMinutes, int days, double materialUsd, double[] openingMinutes) {}
 
     /**
      * Repairs of leaks, at present worth.

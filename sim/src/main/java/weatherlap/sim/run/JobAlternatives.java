@@ -1,9 +1,9 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
+import weatherlap.sim.labour.LabourTakeoff;
 import weatherlap.sim.laps.HouseLaps;
 import weatherlap.sim.laps.LeakCauses;
 import weatherlap.sim.laps.LeakDraws;
@@ -37,15 +38,21 @@ public final class JobAlternatives {
     private final ThreadLocal<LeakDraws> scratch;
 
     /**
+     * @param scratch that the simulator draws in too
      * @param people in a crew, each 1 or more
      * @param years of a horizon, each 1 or more
      */
-    JobAlternatives(Simulator simulator, World world, List<Integer> people, List<Integer> years) {
+    JobAlternatives(
+            Simulator simulator,
+            World world,
+            ThreadLocal<LeakDraws> scratch,
+            List<Integer> people,
+            List<Integer> years) {
         this.simulator = simulator;
         this.world = world;
+        this.scratch = scratch;
         people.forEach(crew -> crews.put(crew, changed(Scalar.CREW_SIZE, crew)));
         years.forEach(year -> horizons.put(year, LeakTables.of(changed(Scalar.HORIZON_YEARS, year))));
-        scratch = ThreadLocal.withInitial(() -> new LeakDraws(world.draws()));
     }
 
     private Assumptions changed(Scalar scalar, int value) {
@@ -70,6 +77,7 @@ public final class JobAlternatives {
 
     private Map<Method, JobParts> of(HouseResult run, Map<Method, HouseTakeoff> takeoffs) {
         List<Map<Method, JobParts.Repairs>> repairs = repairs(run, takeoffs.values());
+        Map<Integer, LabourTakeoff> labour = new HashMap<>();
         Map<Method, JobParts> parts = new EnumMap<>(Method.class);
         takeoffs.forEach((method, takeoff) -> {
             double[] materialUsd = takeoff.work().openingMaterialUsd();
@@ -77,12 +85,10 @@ public final class JobAlternatives {
                     method,
                     new JobParts(
                             method,
-                            work(takeoff),
+                            work(takeoff, labour),
                             Each.of(repairs, years -> years.get(method)),
-                            Arrays.stream(materialUsd).boxed().toList(),
-                            Arrays.stream(takeoff.directUsd(materialUsd))
-                                    .boxed()
-                                    .toList()));
+                            materialUsd,
+                            takeoff.directUsd(materialUsd)));
         });
         return parts;
     }
@@ -93,7 +99,8 @@ public final class JobAlternatives {
         return Each.of(horizons, years -> HouseSummary.annuity(rate, years));
     }
 
-    private List<JobParts.CrewWork> work(HouseTakeoff takeoff) {
+    /** @param labour of the house by other crews, which serves all methods: made when it is first asked for */
+    private List<JobParts.CrewWork> work(HouseTakeoff takeoff, Map<Integer, LabourTakeoff> labour) {
         WorkTakeoff own = takeoff.work();
         HouseQuantities quantities = HouseTakeoff.quantities(
                 takeoff.house(), takeoff.methods(), Each.of(takeoff.openings(), OpeningTakeoff::geometry));
@@ -102,7 +109,11 @@ public final class JobAlternatives {
             if (people == own.crewSize()) {
                 works.add(work(people, own));
             } else if (CrewRate.isKnown(changed.wages(takeoff.house()), people)) {
-                works.add(work(people, own.by(changed, quantities)));
+                LabourTakeoff theirs = labour.computeIfAbsent(
+                        people,
+                        any -> new LabourTakeoff(
+                                changed, takeoff.house(), own.steps().facts()));
+                works.add(work(people, own.by(theirs, quantities)));
             }
         });
         return works;
@@ -114,7 +125,7 @@ public final class JobAlternatives {
                 work.meanMinutes(),
                 work.crewDays().days(),
                 work.materialUsd(),
-                Each.of(work.openings(), OpeningWork::meanMinutes));
+                work.openings().stream().mapToDouble(OpeningWork::meanMinutes).toArray());
     }
 
     /** For each horizon, by all methods before the next one: what leaks alike by several of them is drawn once. */

@@ -196,7 +196,7 @@ public final class Simulator {
      * @param years of a horizon, each 1 or more
      */
     public JobAlternatives alternatives(List<Integer> people, List<Integer> years) {
-        return new JobAlternatives(this, world, people, years);
+        return new JobAlternatives(this, world, scratch, people, years);
     }
 
     /** What the leaks of a house hang on, draw by draw. */

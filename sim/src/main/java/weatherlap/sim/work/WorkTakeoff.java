@@ -92,14 +92,14 @@ public record WorkTakeoff(
     /**
      * The same work by a crew of another size; without a step that one of the two is too small for, its minutes are the same.
      *
-     * @param changed assumptions that differ from those of this takeoff in the crew's size alone
+     * @param theirs the labor of the house by assumptions that differ from those of this takeoff in the crew's size alone
      * @param quantities that this takeoff was made from
      */
-    public WorkTakeoff by(Assumptions changed, HouseQuantities quantities) {
+    public WorkTakeoff by(LabourTakeoff theirs, HouseQuantities quantities) {
+        Assumptions changed = theirs.assumptions();
         int smaller = Math.min(
                 assumptions.scenario().whole(Scalar.CREW_SIZE),
                 changed.scenario().whole(Scalar.CREW_SIZE));
-        LabourTakeoff theirs = new LabourTakeoff(changed, house, steps.facts());
         boolean same = !Each.any(changed.steps(), step -> step.people() > smaller);
         List<ElevationWork> walls = same ? elevations : WorkParts.elevations(theirs, house, quantities);
         List<LabourLine> ofJob = same ? jobLines : theirs.ofJob(MethodScope.of(methods));
