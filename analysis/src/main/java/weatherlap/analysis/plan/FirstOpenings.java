@@ -78,6 +78,16 @@ final class FirstOpenings {
                 sidings + (takesDown ? 1 : 0));
     }
 
+    /** All but the last; null for no opening at all. */
+    FirstOpenings before() {
+        return before;
+    }
+
+    /** The way of the last. */
+    Way last() {
+        return last;
+    }
+
     /** Set of the methods used. */
     int methods() {
         return methods;
@@ -134,6 +144,11 @@ final class FirstOpenings {
             dry = PlanCost.product(before.dry(), last.dry());
         }
         return dry;
+    }
+
+    /** By draw: chance that all before the last stay dry; not to be changed. One opening or more. */
+    double[] dryBefore() {
+        return openings == 1 ? PlanCost.ones(last.dry().length) : before.dry();
     }
 
     private double[] product() {

@@ -1,48 +1,56 @@
 package weatherlap.analysis.plan;
 
-import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 
 /** Sums over some walls of a {@link LimitedSearch} that no other beats on cost and on the bound of the chance; the cheaper first. */
 record Frontier(double[] usd, double[] log) {
     static final Frontier NOTHING = new Frontier(new double[] {0}, new double[] {0});
+    private static final Frontier NONE = new Frontier(new double[0], new double[0]);
 
-    private record Sum(double usd, double log) {}
-
-    Frontier with(List<BoundedOption> options) {
-        List<Sum> sums = new ArrayList<>(options.size() * usd.length);
+    /** Those of one wall. */
+    static Frontier of(List<BoundedOption> options) {
+        Frontier unbeaten = NONE;
         for (BoundedOption option : options) {
-            add(option.usd(), option.log(), sums);
-        }
-        return of(sums);
-    }
-
-    Frontier with(Frontier more) {
-        List<Sum> sums = new ArrayList<>(more.usd.length * usd.length);
-        for (int i = 0; i < more.usd.length; i++) {
-            add(more.usd[i], more.log[i], sums);
-        }
-        return of(sums);
-    }
-
-    private void add(double moreUsd, double moreLog, List<Sum> sums) {
-        for (int i = 0; i < usd.length; i++) {
-            sums.add(new Sum(usd[i] + moreUsd, log[i] + moreLog));
-        }
-    }
-
-    private static Frontier of(List<Sum> sums) {
-        sums.sort(Comparator.comparingDouble(Sum::usd));
-        List<Sum> kept = new ArrayList<>();
-        for (Sum sum : sums) {
-            if (kept.isEmpty() || sum.log > kept.get(kept.size() - 1).log) {
-                kept.add(sum);
+            if (option.usd() < unbeaten.leastUsd(option.log())) {
+                unbeaten = unbeaten.or(NOTHING.plus(option.usd(), option.log()));
             }
         }
-        return new Frontier(
-                kept.stream().mapToDouble(Sum::usd).toArray(),
-                kept.stream().mapToDouble(Sum::log).toArray());
+        return unbeaten;
+    }
+
+    /** Each with each of some more walls. */
+    Frontier with(Frontier more) {
+        Frontier sums = NONE;
+        for (int i = 0; i < more.usd.length; i++) {
+            sums = sums.or(plus(more.usd[i], more.log[i]));
+        }
+        return sums;
+    }
+
+    private Frontier plus(double moreUsd, double moreLog) {
+        double[] usds = usd.clone();
+        double[] logs = log.clone();
+        for (int i = 0; i < usds.length; i++) {
+            usds[i] += moreUsd;
+            logs[i] += moreLog;
+        }
+        return new Frontier(usds, logs);
+    }
+
+    private Frontier or(Frontier other) {
+        double[] usds = new double[usd.length + other.usd.length];
+        double[] logs = new double[usds.length];
+        int kept = 0;
+        int own = 0;
+        for (int i = 0; i < usds.length; i++) {
+            int others = i - own;
+            boolean isOwn = others == other.usd.length || own < usd.length && usd[own] <= other.usd[others];
+            usds[kept] = isOwn ? usd[own] : other.usd[others];
+            logs[kept] = isOwn ? log[own++] : other.log[others];
+            kept += kept == 0 || logs[kept] > logs[kept - 1] ? 1 : 0;
+        }
+        return new Frontier(Arrays.copyOf(usds, kept), Arrays.copyOf(logs, kept));
     }
 
     /** Least cost at which so much is reached; infinite: at none. */

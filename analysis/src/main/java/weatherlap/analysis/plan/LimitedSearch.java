@@ -1,6 +1,7 @@
 package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import weatherlap.sim.Each;
@@ -141,7 +142,7 @@ final class LimitedSearch {
 
     /** Of each wall those that may be in a plan of less than is found already, by the bound, before they are held against one another. */
     private List<List<BoundedOption>> cheapEnough(List<List<BoundedOption>> options, double baseUsd) {
-        List<Frontier> alone = Each.of(options, Frontier.NOTHING::with);
+        List<Frontier> alone = Each.of(options, Frontier::of);
         List<List<BoundedOption>> cheap = new ArrayList<>(options.size());
         for (int w = 0; w < options.size(); w++) {
             Frontier others = Frontier.NOTHING;
@@ -214,6 +215,9 @@ final class LimitedSearch {
         private final double baseUsd;
         private final List<Frontier> after = new ArrayList<>();
         private final WallOption[] chosen;
+        /** By count of walls and draw: chance that so many, the first, stay dry with what is chosen. */
+        private final double[][] dry;
+
         private int looks;
 
         Branches(List<List<BoundedOption>> options, double baseUsd) {
@@ -222,22 +226,23 @@ final class LimitedSearch {
             Frontier frontier = Frontier.NOTHING;
             after.add(frontier);
             for (int w = options.size() - 1; w > 0; w--) {
-                frontier = frontier.with(options.get(w));
+                frontier = frontier.with(Frontier.of(options.get(w)));
                 after.add(0, frontier);
             }
             chosen = new WallOption[options.size()];
+            int draws = options.get(0).get(0).dry().length;
+            dry = new double[chosen.length + 1][draws];
+            Arrays.fill(dry[0], 1);
         }
 
         void look() {
-            look(0, baseUsd, 0, PlanCost.ones(options.get(0).get(0).dry().length));
+            look(0, baseUsd, 0);
         }
 
-        private void look(int wall, double spent, double log, double[] dry) {
+        private void look(int wall, double spent, double log) {
             if (wall == chosen.length) {
-                if (PlanSearch.mean(dry) >= leastDry) {
-                    usd = spent;
-                    best = List.of(chosen);
-                }
+                usd = spent;
+                best = List.of(chosen);
                 return;
             }
             for (BoundedOption option : options.get(wall)) {
@@ -248,10 +253,10 @@ final class LimitedSearch {
                         cutOffUsd = Math.min(cutOffUsd, bound);
                         continue;
                     }
-                    double[] next = PlanCost.product(dry, option.dry());
-                    if (PlanSearch.mean(next) >= leastDry) {
+                    PlanCost.product(dry[wall], option.dry(), dry[wall + 1]);
+                    if (PlanSearch.mean(dry[wall + 1]) >= leastDry) {
                         chosen[wall] = option.option();
-                        look(wall + 1, spent + option.usd(), log + option.log(), next);
+                        look(wall + 1, spent + option.usd(), log + option.log());
                     }
                 }
             }

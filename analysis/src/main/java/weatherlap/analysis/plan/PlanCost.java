@@ -78,10 +78,14 @@ final class PlanCost {
 
     static double[] product(double[] one, double[] other) {
         double[] product = new double[one.length];
+        product(one, other, product);
+        return product;
+    }
+
+    static void product(double[] one, double[] other, double[] product) {
         for (int d = 0; d < product.length; d++) {
             product[d] = one[d] * other[d];
         }
-        return product;
     }
 
     /** Over the draws: four sums abreast, none of which waits for another. */

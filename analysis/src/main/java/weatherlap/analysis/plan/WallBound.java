@@ -9,6 +9,10 @@ final class WallBound {
     private final double[] weights;
     private final int walls;
     private final double leastSum;
+    /** Of the option asked for last, those before its last opening, which the next often begins with too. */
+    private FirstOpenings before;
+
+    private double[] dryBefore;
 
     /**
      * @param reference N⁰ of the wall, by draw, above 0
@@ -26,23 +30,36 @@ final class WallBound {
         leastSum = (leastDry - SLACK) * reference.length;
     }
 
-    /** g of an option; −∞ where the house would be too wet with it, were all other walls dry. */
-    double log(double[] dry) {
-        return PlanCost.sum(dry) < leastSum ? Double.NEGATIVE_INFINITY : Math.log(weighted(dry)) / walls;
+    /** g of an option; −∞ where the house would be too wet with it, were all other walls dry. One opening or more. */
+    double log(FirstOpenings option) {
+        if (before != option.before()) {
+            before = option.before();
+            dryBefore = option.dryBefore();
+        }
+        return log(dryBefore, option.last().dry());
     }
 
-    private double weighted(double[] dry) {
-        double a = 0;
-        double b = 0;
+    /** The same, from the chances, by draw, that its openings before the last stay dry, and that the last does. */
+    double log(double[] before, double[] last) {
+        double sum = 0;
+        double weighted = 0;
+        double more = 0;
+        double moreWeighted = 0;
         int d = 0;
-        for (; d < dry.length - 1; d += 2) {
-            a += weights[d] * power(dry[d] * inverse[d]);
-            b += weights[d + 1] * power(dry[d + 1] * inverse[d + 1]);
+        for (; d < last.length - 1; d += 2) {
+            double one = before[d] * last[d];
+            double next = before[d + 1] * last[d + 1];
+            sum += one;
+            more += next;
+            weighted += weights[d] * power(one * inverse[d]);
+            moreWeighted += weights[d + 1] * power(next * inverse[d + 1]);
         }
-        for (; d < dry.length; d++) {
-            a += weights[d] * power(dry[d] * inverse[d]);
+        for (; d < last.length; d++) {
+            double one = before[d] * last[d];
+            sum += one;
+            weighted += weights[d] * power(one * inverse[d]);
         }
-        return a + b;
+        return sum + more < leastSum ? Double.NEGATIVE_INFINITY : Math.log(weighted + moreWeighted) / walls;
     }
 
     private double power(double ratio) {
