@@ -114,7 +114,7 @@ final class PlanCost {
         for (Way way : ways(parts.openings(), plan.byOpening())) {
             double[] dry = way.dry();
             double glassUsd = way.glassUsd();
-            double wet = usd.length - Sum.of(dry);
+            double wet = way.damageUsd() == 0 ? 0 : usd.length - Sum.of(dry);
             double perChance = wet == 0 ? 0 : way.damageUsd() * usd.length / wet;
             for (int d = 0; d < usd.length; d++) {
                 usd[d] += glassUsd + (1 - dry[d]) * perChance * repair[d];
