@@ -40,22 +40,22 @@ final class WallBound {
     }
 
     /** The same, from the chances, by draw, that its openings before the last stay dry, and that the last does. */
-    double log(double[] before, double[] last) {
+    double log(double[] first, double[] last) {
         double sum = 0;
         double weighted = 0;
         double more = 0;
         double moreWeighted = 0;
         int d = 0;
         for (; d < last.length - 1; d += 2) {
-            double one = before[d] * last[d];
-            double next = before[d + 1] * last[d + 1];
+            double one = first[d] * last[d];
+            double next = first[d + 1] * last[d + 1];
             sum += one;
             more += next;
             weighted += weights[d] * power(one * inverse[d]);
             moreWeighted += weights[d + 1] * power(next * inverse[d + 1]);
         }
         for (; d < last.length; d++) {
-            double one = before[d] * last[d];
+            double one = first[d] * last[d];
             sum += one;
             weighted += weights[d] * power(one * inverse[d]);
         }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
@@ -116,8 +117,7 @@ public final class JobStocks {
     }
 
     private double tipping(JobRecord job, WorkTakeoff work) {
-        double all =
-                work.openings().stream().mapToDouble(OpeningWork::tippingUsd).sum();
+        double all = Sum.of(work.openings(), OpeningWork::tippingUsd);
         return Math.max(
                 assumptions.scenario().value(Scalar.TIPPING_LEAST_USD),
                 all * job.openings() / work.openings().size());

@@ -28,8 +28,10 @@ public sealed interface CellType {
 
     /** A name by which rows refer to each other; it also becomes part of file names and of command-line arguments. */
     record Key() implements CellType {
-        private static final Pattern ALLOWED = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N} _.+-]{0,63}");
         private static final int LONGEST = 64;
+        private static final String BETWEEN = " _.+-";
+        private static final Pattern ALLOWED =
+                Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N}" + BETWEEN + "]{0," + (LONGEST - 1) + "}");
 
         @Override
         public String expected() {
@@ -46,7 +48,7 @@ public sealed interface CellType {
             for (int i = 0; i < cell.length(); i++) {
                 char c = cell.charAt(i);
                 boolean plain = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9';
-                if (!plain && (i == 0 || " _.+-".indexOf(c) < 0)) {
+                if (!plain && (i == 0 || BETWEEN.indexOf(c) < 0)) {
                     return false;
                 }
             }

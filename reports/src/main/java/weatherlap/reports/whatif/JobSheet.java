@@ -1,10 +1,10 @@
 package weatherlap.reports.whatif;
 
-import java.util.Arrays;
 import java.util.List;
 import weatherlap.analysis.words.Numbers;
 import weatherlap.reports.format.CellSheet;
 import weatherlap.reports.format.Look;
+import weatherlap.sim.Sum;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.house.House;
 
@@ -266,6 +266,6 @@ record JobSheet(OwnNumbers own, WindowSheet windows, List<Double> dollarAYearUsd
         line.usd(
                 WINDOWS,
                 job.windows() == 0 ? "0" : "SUM(" + windows.ownCost(job) + ")",
-                Arrays.stream(job.parts().openingUsd()).sum());
+                Sum.of(job.parts().openingUsd()));
     }
 }

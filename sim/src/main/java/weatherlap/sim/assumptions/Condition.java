@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * When a row applies: every term of one alternative must hold. Written {@code cladding=brick_veneer|stucco & storey=2|3}; a term
@@ -19,34 +20,37 @@ public final class Condition {
 
     private static final Pattern TERM = Pattern.compile("\\s*(\\w+)\\s*(!=|>=|<|=)([^=<>!]*)");
 
-    private final List<List<Term>> alternatives;
-    /** The same: rows ask thousands of times a house. */
-    private final Term[][] terms;
+    /** In arrays: rows ask thousands of times a house. */
+    private final Term[][] alternatives;
 
     /** @param alternatives any of which suffices, each a list of terms that must all hold */
     public Condition(List<List<Term>> alternatives) {
-        this.alternatives = alternatives.stream().map(List::copyOf).toList();
-        terms = alternatives.stream().map(all -> all.toArray(Term[]::new)).toArray(Term[][]::new);
+        this.alternatives =
+                alternatives.stream().map(terms -> terms.toArray(Term[]::new)).toArray(Term[][]::new);
     }
 
     /** Any of which suffices, each a list of terms that must all hold. */
     public List<List<Term>> alternatives() {
-        return alternatives;
+        return Arrays.stream(alternatives).map(List::of).toList();
+    }
+
+    private Stream<Term> terms() {
+        return Arrays.stream(alternatives).flatMap(Arrays::stream);
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Condition condition && alternatives.equals(condition.alternatives);
+        return other instanceof Condition condition && Arrays.deepEquals(alternatives, condition.alternatives);
     }
 
     @Override
     public int hashCode() {
-        return alternatives.hashCode();
+        return Arrays.deepHashCode(alternatives);
     }
 
     @Override
     public String toString() {
-        return alternatives.toString();
+        return Arrays.deepToString(alternatives);
     }
 
     /** How a fact must stand to the values of a term. */
@@ -97,21 +101,26 @@ public final class Condition {
         if (this == ALWAYS) {
             return true;
         }
-        for (Term[] all : terms) {
-            int term = 0;
-            while (term < all.length && all[term].holds(facts)) {
-                term++;
-            }
-            if (term == all.length) {
+        for (Term[] terms : alternatives) {
+            if (all(terms, facts)) {
                 return true;
             }
         }
         return false;
     }
 
+    private static boolean all(Term[] terms, Map<Fact, String> facts) {
+        for (Term term : terms) {
+            if (!term.holds(facts)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Whether it asks about a fact. */
     public boolean asks(Fact fact) {
-        for (List<Term> terms : alternatives) {
+        for (Term[] terms : alternatives) {
             for (Term term : terms) {
                 if (term.fact() == fact) {
                     return true;
@@ -123,16 +132,14 @@ public final class Condition {
 
     /** Every value of a fact that it asks about. */
     public Set<String> valuesOf(Fact fact) {
-        return alternatives.stream()
-                .flatMap(List::stream)
-                .filter(term -> term.fact() == fact)
+        return terms().filter(term -> term.fact() == fact)
                 .flatMap(term -> term.values().stream())
                 .collect(Collectors.toUnmodifiableSet());
     }
 
     /** The facts it asks about. */
     public Set<Fact> facts() {
-        return alternatives.stream().flatMap(List::stream).map(Term::fact).collect(Collectors.toUnmodifiableSet());
+        return terms().map(Term::fact).collect(Collectors.toUnmodifiableSet());
     }
 
     /**

@@ -55,12 +55,13 @@ public record LapFault(
 
     /** Whether it can stand at an opening after the work of a method. */
     public boolean canStand(House house, Opening opening, Method after, Scenario scenario) {
-        return canStand(after, Facts.of(house, opening, after, scenario));
+        return standsAfter(MethodScope.of(after), Facts.of(house, opening, after, scenario)) != 0;
     }
 
-    /** The same, from the facts of the opening done by that method. */
-    public boolean canStand(Method after, Map<Fact, String> facts) {
-        return method.covers(after) && appliesWhen.holds(facts);
+    /** Those of some methods after whose work it can stand, as a mask, from the facts of the opening, alike by all of them. */
+    public int standsAfter(MethodScope some, Map<Fact, String> facts) {
+        int own = method.mask() & some.mask();
+        return own != 0 && appliesWhen.holds(facts) ? own : 0;
     }
 
     /** The same letting another share past. */

@@ -44,33 +44,33 @@ public final class AdmittedShares {
      * One fault. A path that most draws leave dry is gone through by those alone that let in more than some level.
      *
      * @param logs by draw; that of the smallest number where nothing is let in, so that all are finite
-     * @param levels of the logarithm, rising to the greatest
+     * @param levels of the logarithm, rising from −∞ to the greatest
      * @param above draws that lie above each level, in their order
-     * @param all the same of no level
      */
     @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
-    record Fault(double[] logs, double[] levels, int[][] above, int[] all) {
+    record Fault(double[] logs, double[] levels, int[][] above) {
         private static final int LEVELS = 8;
 
         private static Fault of(double[] logs) {
             double[] sorted = logs.clone();
             Arrays.sort(sorted);
-            double[] levels = IntStream.rangeClosed(1, LEVELS)
-                    .mapToDouble(level -> sorted[Math.max(0, level * logs.length / LEVELS - 1)])
+            double[] levels = IntStream.rangeClosed(0, LEVELS)
+                    .mapToDouble(level -> level == 0
+                            ? Double.NEGATIVE_INFINITY
+                            : sorted[Math.max(0, level * logs.length / LEVELS - 1)])
                     .toArray();
             int[][] above = Arrays.stream(levels)
                     .mapToObj(level -> IntStream.range(0, logs.length)
                             .filter(d -> logs[d] > level)
                             .toArray())
                     .toArray(int[][]::new);
-            return new Fault(
-                    logs, levels, above, IntStream.range(0, logs.length).toArray());
+            return new Fault(logs, levels, above);
         }
 
         /** Draws, in their order, without most of those that are dry; none where all are. */
         int[] wet(PathTerms path, double wettest) {
-            int dry = -1; // the highest level that is known to be
-            int next = LEVELS; // the lowest that is known to be not, or none
+            int dry = 0; // the highest level that is known to be
+            int next = levels.length; // the lowest that is known to be not, or none
             while (next - dry > 1) {
                 int middle = dry + next >>> 1;
                 if (path.isWet(levels[middle], wettest)) {
@@ -79,7 +79,7 @@ public final class AdmittedShares {
                     dry = middle;
                 }
             }
-            return dry < 0 ? all : above[dry];
+            return above[dry];
         }
     }
 }

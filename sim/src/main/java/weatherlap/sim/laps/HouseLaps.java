@@ -93,10 +93,7 @@ public final class HouseLaps {
                 Map<Fact, String> known = Facts.of(
                         house, opening, alike.one(), tables.assumptions().scenario());
                 for (int f = 0; f < after.length; f++) {
-                    int some = faults.get(f).method().mask() & alike.all().mask();
-                    if (some != 0 && faults.get(f).appliesWhen().holds(known)) {
-                        after[f] |= some;
-                    }
+                    after[f] |= faults.get(f).standsAfter(alike.all(), known);
                 }
             }
         }

@@ -19,12 +19,12 @@ final class PathDraws {
 
     private PathTerms terms;
 
+    /** Of the terms, by which most paths differ: many are gone through. */
+    private double firstPosition;
+
     PathDraws(int draws) {
         damage = new double[draws];
     }
-
-    /** Of the terms, by which most paths differ: many are gone through. */
-    private double firstPosition;
 
     boolean areOf(PathTerms path) {
         return firstPosition == path.firstPosition() && terms.sameDraws(path);

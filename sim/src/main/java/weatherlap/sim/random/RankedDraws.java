@@ -19,7 +19,7 @@ public final class RankedDraws {
     /** One for each thread, used again for each column. */
     private static final ThreadLocal<RankedDraws> SCRATCH = ThreadLocal.withInitial(RankedDraws::new);
 
-    /** Of the draws, as they come. */
+    /** Of each draw, as {@link #swapped} has it. */
     private long[] keys = new long[0];
 
     /** Bin after bin, those in {@link #sorted} in order. */
@@ -36,8 +36,6 @@ public final class RankedDraws {
 
     private final boolean[] sorted = new boolean[BINS];
 
-    private int count;
-
     /** Where the rank asked for last lies: ranks are mostly asked for as they rise. */
     private int bin;
 
@@ -53,18 +51,13 @@ public final class RankedDraws {
             keys = new long[draws.length];
         }
         for (int d = 0; d < draws.length; d++) {
-            keys[d] = key(draws[d]);
+            keys[d] = swapped(Double.doubleToRawLongBits(draws[d]));
         }
         of(keys, 0, draws.length);
         return this;
     }
 
-    /** A whole number for each draw, in their order. */
-    private static long key(double draw) {
-        return swapped(Double.doubleToRawLongBits(draw));
-    }
-
-    /** The greater a negative number, the smaller are its bits. */
+    /** From the bits of a number to a whole number that lies as it does, and back: the smaller a negative one, the greater are its bits. */
     private static long swapped(long bits) {
         return bits ^ (bits >> Long.SIZE - 1 & Long.MAX_VALUE);
     }
@@ -75,7 +68,6 @@ public final class RankedDraws {
             binned = new long[end];
             binOf = new byte[end];
         }
-        count = end - from;
         bin = 0;
         binWithin = -1;
         long[] placed = binned;
@@ -121,7 +113,7 @@ public final class RankedDraws {
         }
         int from = begins[bin];
         int to = begins[bin + 1];
-        if (!sorted[bin] && to - from > FEW && to - from < count) {
+        if (!sorted[bin] && to - from > FEW) {
             return within(from, to).keyAt(rank - from);
         }
         if (!sorted[bin]) {
