@@ -74,9 +74,15 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
     /** @throws BadInput with every problem of the tables, before anything is simulated or written; of a large portfolio, before anything is
      *     put in place */
     public void run(Messages messages) throws IOException {
+        Optional<Ahead<PortfolioScan>> scan = scan();
         Inputs inputs = inputs();
         Pdf.loadAhead();
-        run(inputs, messages);
+        run(inputs, scan, messages);
+    }
+
+    /** Of a large portfolio, begun while all else is read. */
+    private Optional<Ahead<PortfolioScan>> scan() {
+        return large().map(folder -> Ahead.of(() -> PortfolioScan.of(folder)));
     }
 
     private Optional<Path> large() {
@@ -90,11 +96,15 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
 
     /** @param inputs as {@link #inputs} gives them */
     void run(Inputs inputs, Messages messages) throws IOException {
+        run(inputs, scan(), messages);
+    }
+
+    private void run(Inputs inputs, Optional<Ahead<PortfolioScan>> scanned, Messages messages) throws IOException {
         output.refuseOther(inputs.checksums());
         messages.warn(inputs.warnings());
         try (OutputFolder folder = output.asked(options()).open(paths.named())) {
             Simulator simulator = inputs.simulator();
-            Simulated simulated = simulated(inputs, simulator, folder, messages);
+            Simulated simulated = simulated(inputs, scanned, simulator, folder, messages);
             messages.warn(simulated.warnings());
             Comparison comparison = simulated.sums().sum().comparison();
             Optional<SwingStudy> unmeasured = paths.portfolio()
@@ -163,19 +173,24 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
         return new RunRecord(Version.current(), command, settings(inputs), inputs.checksums());
     }
 
-    private Simulated simulated(Inputs inputs, Simulator simulator, OutputFolder folder, Messages messages)
+    private Simulated simulated(
+            Inputs inputs,
+            Optional<Ahead<PortfolioScan>> scanned,
+            Simulator simulator,
+            OutputFolder folder,
+            Messages messages)
             throws IOException {
-        Optional<Path> large = large();
-        if (large.isEmpty()) {
+        if (scanned.isEmpty()) {
             List<House> houses = inputs.portfolio().houses();
             return new Simulated(simulate(simulator, houses.iterator(), houses.size(), folder, messages), List.of());
         }
-        PortfolioScan scan = PortfolioScan.of(large.get());
+        PortfolioScan scan = scanned.get().get();
         if (scan.order().isEmpty()) {
             messages.note("the tables are not in order of house_id, so they are sorted first");
         }
         Optional<Assumptions> assumptions = Optional.of(inputs.assumptions().assumptions());
-        try (SortedPortfolio houses = SortedPortfolio.open(large.get(), scan, assumptions, folder.scratch())) {
+        try (SortedPortfolio houses =
+                SortedPortfolio.open(paths.portfolio().orElseThrow(), scan, assumptions, folder.scratch())) {
             Sums sums = simulate(simulator, houses, scan.houses(), folder, messages);
             if (!houses.errors().isEmpty()) {
                 throw Inputs.refused(
