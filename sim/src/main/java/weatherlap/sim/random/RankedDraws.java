@@ -1,6 +1,7 @@
 package weatherlap.sim.random;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 import org.apache.commons.statistics.descriptive.Quantile;
 import org.apache.commons.statistics.descriptive.Quantile.EstimationMethod;
 
@@ -25,9 +26,6 @@ public final class RankedDraws {
     /** Bin after bin, those in {@link #sorted} in order. */
     private long[] binned = new long[0];
 
-    /** Of each draw. */
-    private byte[] binOf = new byte[0];
-
     /** Where each bin begins, and where the last ends. */
     private final int[] begins = new int[BINS + 1];
 
@@ -44,17 +42,25 @@ public final class RankedDraws {
 
     private int binWithin;
 
+    private final IntToDoubleFunction ranked = this::at;
+
     private RankedDraws() {}
 
-    private RankedDraws of(double[] draws) {
+    private IntToDoubleFunction of(double[] draws) {
         if (keys.length < draws.length) {
             keys = new long[draws.length];
         }
+        long[] all = keys;
+        long least = Long.MAX_VALUE;
+        long greatest = Long.MIN_VALUE;
         for (int d = 0; d < draws.length; d++) {
-            keys[d] = swapped(Double.doubleToRawLongBits(draws[d]));
+            long key = swapped(Double.doubleToRawLongBits(draws[d]));
+            all[d] = key;
+            least = key < least ? key : least;
+            greatest = key > greatest ? key : greatest;
         }
-        of(keys, 0, draws.length);
-        return this;
+        bin(all, 0, draws.length, least, greatest);
+        return ranked;
     }
 
     /** From the bits of a number to a whole number that lies as it does, and back: the smaller a negative one, the greater are its bits. */
@@ -64,41 +70,41 @@ public final class RankedDraws {
 
     /** The draws from one on, up to another. */
     private void of(long[] draws, int from, int end) {
-        if (binOf.length < end) {
-            binned = new long[end];
-            binOf = new byte[end];
-        }
-        bin = 0;
-        binWithin = -1;
-        long[] placed = binned;
-        byte[] of = binOf;
-        int[] to = next;
         long least = draws[from];
         long greatest = least;
         for (int d = from; d < end; d++) {
             least = Math.min(least, draws[d]);
             greatest = Math.max(greatest, draws[d]);
         }
+        bin(draws, from, end, least, greatest);
+    }
+
+    private void bin(long[] draws, int from, int end, long least, long greatest) {
+        if (binned.length < end) {
+            binned = new long[end];
+        }
+        bin = 0;
+        binWithin = -1;
+        long[] placed = binned;
+        int[] to = next;
         Arrays.fill(sorted, least == greatest);
         Arrays.fill(to, 0);
         int shift = Math.max(0, Long.SIZE - Long.numberOfLeadingZeros(greatest - least) - BITS);
         for (int d = from; d < end; d++) {
-            int b = (int) (draws[d] - least >>> shift);
-            of[d] = (byte) b;
-            to[b]++;
+            to[(int) (draws[d] - least >>> shift)]++;
         }
         for (int b = 0; b < BINS; b++) {
             begins[b + 1] = begins[b] + to[b];
             to[b] = begins[b];
         }
         for (int d = from; d < end; d++) {
-            placed[to[of[d]]++] = draws[d];
+            placed[to[(int) (draws[d] - least >>> shift)]++] = draws[d];
         }
     }
 
     /** Quantiles of draws, which are left as they are. */
     public static double[] quantiles(double[] draws, double... probabilities) {
-        return QUANTILE.evaluate(draws.length, SCRATCH.get().of(draws)::at, probabilities);
+        return QUANTILE.evaluate(draws.length, SCRATCH.get().of(draws), probabilities);
     }
 
     /** The draw of a rank, the least having 0. */

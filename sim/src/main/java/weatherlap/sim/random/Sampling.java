@@ -92,7 +92,8 @@ public enum Sampling {
 
     /** A place on (0, cells) as a share of them; one that its last digits round up to the end stays below 1. */
     private static double within(double place, int cells) {
-        return Math.min(place / cells, BELOW_ONE);
+        double share = place / cells;
+        return share < 1 ? share : BELOW_ONE;
     }
 
     /** From the middle of one of 2^52 equal cells, so never 0 or 1. */
