@@ -38,6 +38,9 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
         void add(HouseResult house) {
             Contrast contrast = house.contrast();
             for (ElevationResult wall : house.elevations()) {
+                if (wall.method() != contrast.first() && wall.method() != contrast.second()) {
+                    continue;
+                }
                 List<OpeningResult> openings = openings(house, wall);
                 whole.add(house, contrast, wall, openings);
                 for (Map.Entry<Segmentation, TreeMap<Segmentation.Segment, Share.Sum>> sum : sums.entrySet()) {

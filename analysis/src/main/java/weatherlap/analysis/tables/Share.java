@@ -103,7 +103,7 @@ public record Share(
         private String lastHouse = "";
 
         /**
-         * Takes in a wall under one method.
+         * Takes in a wall under one method of the contrast there.
          *
          * @param there the contrast of the house
          * @param its openings under that method
@@ -114,9 +114,6 @@ public record Share(
                 houses++;
                 contrast = house.named();
                 forFirst += house.preferred() == there.first() ? 1 : 0;
-            }
-            if (wall.method() != there.first() && wall.method() != there.second()) {
-                return;
             }
             Method named = contrast.named(wall.method(), there);
             if (named == contrast.first()) {
