@@ -44,13 +44,12 @@ final class CrewDays {
         double[] best = new double[needed + 1];
         byte[][] taken = new byte[jobs.size()][needed + 1];
         for (int j = 0; j < taken.length; j++) {
+            JobOption[] ways = jobs.get(j).toArray(JobOption[]::new);
             for (int c = needed; c >= 0; c--) {
                 double found = best[c];
-                for (int o = 0; o < jobs.get(j).size(); o++) {
-                    JobOption way = jobs.get(j).get(o);
-                    double with = way.crewDays() <= c
-                            ? best[c - way.crewDays()] + way.grossProfitUsd()
-                            : Double.NEGATIVE_INFINITY;
+                for (int o = 0; o < ways.length; o++) {
+                    int days = ways[o].crewDays();
+                    double with = days <= c ? best[c - days] + ways[o].grossProfitUsd() : Double.NEGATIVE_INFINITY;
                     if (with > found) {
                         found = with;
                         taken[j][c] = (byte) (o + 1);

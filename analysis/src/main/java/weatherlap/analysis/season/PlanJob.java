@@ -22,9 +22,15 @@ import weatherlap.sim.run.ShopDraws;
  * </pre>
  *
  * <p>Own approximation: what two half-jobs lose by packing their days anew is left out.
+ *
+ * @param openings of the house, each by method
  */
-record PlanJob(HouseResult house, double meanRepairUsd) {
+record PlanJob(HouseResult house, List<Map<Method, OpeningResult>> openings, double meanRepairUsd) {
     private static final double A_MOMENT = 1e-9;
+
+    PlanJob(HouseResult house, double meanRepairUsd) {
+        this(house, house.byOpening(), meanRepairUsd);
+    }
 
     JobOption option(Plan plan) {
         List<Method> methods = plan.byOpening();
@@ -36,14 +42,13 @@ record PlanJob(HouseResult house, double meanRepairUsd) {
         double days = 0;
         double warranty = 0;
         for (Map.Entry<Method, Double> part : minutes.entrySet()) {
+            double share = part.getValue();
             MethodResult whole = house.method(part.getKey());
             ShopDraws draws = house.shop().get(part.getKey());
-            days += part.getValue() * whole.crewDays();
+            days += share * whole.crewDays();
             warranty += leaks.get(part.getKey()) * whole.warrantyUsd();
-            for (int d = 0; d < grossDraws.length; d++) {
-                grossDraws[d] += part.getValue() * draws.grossProfitUsd()[d];
-                minuteDraws[d] += part.getValue() * draws.labourMinutes()[d];
-            }
+            add(share, draws.grossProfitUsd(), grossDraws);
+            add(share, draws.labourMinutes(), minuteDraws);
         }
         return new JobOption(
                 plan,
@@ -53,6 +58,12 @@ record PlanJob(HouseResult house, double meanRepairUsd) {
                 plan.horizonCostUsd(),
                 JobOption.about(gross, grossDraws),
                 paces(minuteDraws));
+    }
+
+    private static void add(double share, double[] draws, double[] sum) {
+        for (int d = 0; d < sum.length; d++) {
+            sum[d] += share * draws[d];
+        }
     }
 
     private ShopDraws anyDraws() {
@@ -76,7 +87,6 @@ record PlanJob(HouseResult house, double meanRepairUsd) {
         Map<Method, Double> own = new EnumMap<>(Method.class);
         Map<Method, Double> all = new EnumMap<>(Method.class);
         Map<Method, Integer> windows = new EnumMap<>(Method.class);
-        List<Map<Method, OpeningResult>> openings = house.byOpening();
         for (int o = 0; o < methods.size(); o++) {
             Method method = methods.get(o);
             own.merge(method, of.applyAsDouble(openings.get(o).get(method)), Double::sum);
@@ -92,7 +102,6 @@ record PlanJob(HouseResult house, double meanRepairUsd) {
 
     /** Gross profit as a share of the plan's price. */
     private double profitShare(List<Method> methods) {
-        List<Map<Method, OpeningResult>> openings = house.byOpening();
         double price = 0;
         double profit = 0;
         for (int o = 0; o < methods.size(); o++) {

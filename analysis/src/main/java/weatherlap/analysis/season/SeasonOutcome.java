@@ -46,8 +46,9 @@ public record SeasonOutcome(
         for (Done each : done) {
             each.by().addDays(days);
             meanDays += each.by().crewDays();
+            double[] grossOfJob = each.by().grossDrawsUsd();
             for (int d = 0; d < draws; d++) {
-                gross[d] += each.by().grossDrawsUsd()[d];
+                gross[d] += grossOfJob[d];
             }
         }
         double[] houses = new double[draws];
