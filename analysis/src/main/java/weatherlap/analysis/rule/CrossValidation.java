@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.PermutationSampler;
 import weatherlap.sim.method.Contrast;
@@ -27,9 +26,9 @@ final class CrossValidation {
             int folds,
             double scale) {
         double[][] regrets = new double[RuleSearch.MOST_QUESTIONS + 1][differences.length];
-        // each fold writes the cells of its own cases
-        IntStream.range(0, folds).parallel().forEach(fold -> {
-            Sums rest = all.minus(Sums.of(questions, differences, c -> foldOfCase[c] == fold));
+        for (int fold = 0; fold < folds; fold++) {
+            int heldOut = fold;
+            Sums rest = all.minus(Sums.of(questions, differences, c -> foldOfCase[c] == heldOut));
             for (int most = 0; most < regrets.length; most++) {
                 Rule rule = RuleSearch.best(contrast, questions, rest, most, scale);
                 for (int c = 0; c < differences.length; c++) {
@@ -38,7 +37,7 @@ final class CrossValidation {
                     }
                 }
             }
-        });
+        }
         return regrets;
     }
 

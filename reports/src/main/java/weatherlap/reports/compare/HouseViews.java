@@ -40,7 +40,6 @@ final class HouseViews {
 
     List<HouseEntry> entries(List<HouseChoice> choices) {
         return IntStream.range(0, choices.size())
-                .parallel()
                 .mapToObj(h -> entry(choices.get(h), h + 1))
                 .toList();
     }
