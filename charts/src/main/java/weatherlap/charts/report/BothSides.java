@@ -132,7 +132,7 @@ public record BothSides(Contrast contrast, String years, List<House> houses, int
         String up =
                 "\u2191 a crew day earns the shop more with " + contrast.first().many();
         Lettering.draw(g, Lettering.fit(up, Theme.SMALL, widthPx), Theme.SMALL, Tone.MUTED, 0, Frame.HEAD_PX + 12, 0);
-        Frame.body(g, this, KEY_PX, plot((graphics, scales) -> {}));
+        Frame.body(g, this, KEY_PX, plot(this::dots));
     }
 
     /** Where the dots lie, in their order: shares of the width and of the height of the picture. */
@@ -172,13 +172,12 @@ public record BothSides(Contrast contrast, String years, List<House> houses, int
         return DoubleStream.concat(DoubleStream.of(all), DoubleStream.of(-past, past));
     }
 
-    private XYPlot plot(Layer also) {
+    private XYPlot plot(Layer layer) {
         XYPlot plot = RowAxis.upright(new XYPlot(
                 new XYSeriesCollection(), familyAxis(), shopAxis(), new XYLineAndShapeRenderer(false, false)));
         plot.setDomainZeroBaselineVisible(true);
         plot.setDomainZeroBaselinePaint(Tone.RULE.color());
-        plot.addAnnotation(((Layer) this::dots).annotation());
-        plot.addAnnotation(also.annotation());
+        plot.addAnnotation(layer.annotation());
         return plot;
     }
 
