@@ -12,7 +12,7 @@ import java.nio.charset.StandardCharsets;
  */
 final class SheetRows {
     private final OutputStream out;
-    private final StringBuilder xml = new StringBuilder();
+    private StringBuilder xml = new StringBuilder();
     private int row;
     private int column;
     private boolean hasGap;
@@ -40,7 +40,12 @@ final class SheetRows {
     }
 
     void end() throws IOException {
-        write(xml.append("</row>").toString(), out);
+        String written = xml.append("</row>").toString();
+        byte[] bytes = written.getBytes(StandardCharsets.UTF_8);
+        out.write(bytes);
+        if (bytes.length > written.length()) {
+            xml = new StringBuilder(); // one that ever held such letters goes on to keep two bytes for each
+        }
     }
 
     /** The column of the next cell, from 0. */
