@@ -4,7 +4,6 @@ import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import weatherlap.sim.house.Cladding;
 
@@ -65,9 +64,8 @@ public record Contrast(Method first, Method second) implements Serializable {
 
     /** The same at a house: a method that its cladding leaves no way for gives its place to one that is not in the contrast. */
     public Contrast at(Cladding cladding) {
-        Predicate<Method> open = method -> method.isOpenTo(cladding);
-        Method one = open.test(first) ? first : standIn(open);
-        Method other = open.test(second) ? second : standIn(open.and(method -> method != one));
+        Method one = first.isOpenTo(cladding) ? first : standIn(cladding, first);
+        Method other = second.isOpenTo(cladding) ? second : standIn(cladding, one);
         return one == first && other == second ? this : new Contrast(one, other);
     }
 
@@ -78,11 +76,13 @@ public record Contrast(Method first, Method second) implements Serializable {
                 .findFirst());
     }
 
-    private Method standIn(Predicate<Method> open) {
-        return Arrays.stream(Method.values())
-                .filter(open.and(method -> method != first && method != second))
-                .findFirst()
-                .orElse(first);
+    private Method standIn(Cladding cladding, Method taken) {
+        for (Method method : Method.values()) {
+            if (method != first && method != second && method != taken && method.isOpenTo(cladding)) {
+                return method;
+            }
+        }
+        return first;
     }
 
     /** The method of this contrast in whose place one of the contrast at a house stands. */
