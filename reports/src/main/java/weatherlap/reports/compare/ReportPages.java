@@ -32,6 +32,7 @@ final class ReportPages {
     private final OwnerFigures figures;
     private final List<String> season;
     private final List<Section> rest;
+    private final String notPrinted;
 
     /** Makes first what needs no findings: they may still be sought. */
     ReportPages(CompareReport report) {
@@ -59,6 +60,11 @@ final class ReportPages {
                 method,
                 assumptions));
         rest = List.copyOf(sections);
+        notPrinted = Unprintable.note(
+                report.comparison().results().houses().stream()
+                        .map(HouseResult::house)
+                        .flatMap(Unprintable::names),
+                "report.html");
     }
 
     /** The two printed pages and the page on screen, which begin with the same. */
@@ -97,14 +103,6 @@ final class ReportPages {
     }
 
     private ReportPage page(String title, String scope, List<Section> sections) {
-        return new ReportPage(
-                title,
-                scope,
-                Unprintable.note(
-                        report.comparison().results().houses().stream()
-                                .map(HouseResult::house)
-                                .flatMap(Unprintable::names),
-                        "report.html"),
-                sections);
+        return new ReportPage(title, scope, notPrinted, sections);
     }
 }

@@ -29,24 +29,26 @@ public final class Printable {
     }
 
     private static String of(String text, UnaryOperator<String> written) {
+        int foreign = runEnd(text, 0, true);
+        if (foreign == text.length()) {
+            return text;
+        }
         StringBuilder spelt = new StringBuilder(text.length());
         int at = 0;
-        while (at < text.length()) {
-            int foreign = runEnd(text, at, true);
+        while (foreign < text.length()) {
             spelt.append(text, at, foreign);
             at = runEnd(text, foreign, false);
-            if (at > foreign) {
-                spelt.append(written.apply(spelt(text.substring(foreign, at))));
-            }
+            spelt.append(written.apply(spelt(text.substring(foreign, at))));
+            foreign = runEnd(text, at, true);
         }
-        return spelt.toString();
+        return spelt.append(text, at, foreign).toString();
     }
 
     /** Where the letters from there on end that stay, or else those that are spelt. */
     private static int runEnd(String text, int from, boolean stay) {
         int at = from;
         while (at < text.length()) {
-            int c = text.codePointAt(at);
+            int c = text.charAt(at) < 0x7F ? text.charAt(at) : text.codePointAt(at);
             if ((isPrintable(c) || c == MAY_BREAK) != stay) {
                 return at;
             }
