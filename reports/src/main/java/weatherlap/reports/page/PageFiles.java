@@ -21,7 +21,7 @@ public final class PageFiles {
     public static Map<String, Content> web(String name, ReportPage page) {
         Map<String, Content> files = new LinkedHashMap<>();
         page.figures().forEach(figure -> files.put("charts/" + figure.name() + ".svg", Content.svg(figure.svg())));
-        files.put(name + ".html", Content.of(Html.render("report.jte", page)));
+        files.put(name + ".html", Html.file("report.jte", page));
         return files;
     }
 }
