@@ -19,7 +19,7 @@ public final class CodeFindings implements Finding {
     private CodeFindings() {}
 
     public static String of(CodeCheck check) {
-        return check.told().apply(new CodeFindings());
+        return check.told().to(new CodeFindings());
     }
 
     @Override

@@ -1,6 +1,7 @@
 package weatherlap.datasets.portfolio;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
@@ -21,7 +22,7 @@ final class SwappedSizes {
 
     /** Within one wall: a head that stands out of line and would be in the line of two others the other way round. */
     static void checkHeads(List<Row> wall, Problems problems) {
-        double[] heads = wall.stream().mapToDouble(SwappedSizes::head).toArray();
+        double[] heads = each(wall, SwappedSizes::head);
         for (int i = 0; i < heads.length; i++) {
             Row row = wall.get(i);
             if (isAlone(heads, i) && !UsualValues.isOddlyShaped(row)) {
@@ -39,6 +40,14 @@ final class SwappedSizes {
         }
     }
 
+    private static double[] each(List<Row> rows, ToDoubleFunction<Row> length) {
+        double[] lengths = new double[rows.size()];
+        for (int i = 0; i < lengths.length; i++) {
+            lengths[i] = length.applyAsDouble(rows.get(i));
+        }
+        return lengths;
+    }
+
     private static boolean isAlone(double[] heads, int one) {
         for (int other = 0; other < heads.length; other++) {
             if (other != one && isNear(heads[other], heads[one], APART_IN)) {
@@ -50,8 +59,8 @@ final class SwappedSizes {
 
     /** Within one house: two windows of one kind with the same two sizes, the other way round. */
     static void checkTwins(List<Row> house, Problems problems) {
-        double[] widths = house.stream().mapToDouble(SwappedSizes::width).toArray();
-        double[] heights = house.stream().mapToDouble(SwappedSizes::height).toArray();
+        double[] widths = each(house, SwappedSizes::width);
+        double[] heights = each(house, SwappedSizes::height);
         for (int i = 0; i < widths.length; i++) {
             Row row = house.get(i);
             for (int j = 0; j < i && !isNear(widths[i], heights[i], SAME_IN); j++) {

@@ -100,11 +100,14 @@ final class UsualValues {
     /** Whether there was anything to warn of. */
     private static boolean warn(Row row, String of, double value, Problems problems) {
         Optional<Row> odd = odd(row, of, value);
-        odd.ifPresent(usual -> row.warning(
-                problems,
-                usual.text("column"),
-                CsvText.cell(Math.round(value * SHOWN_TO) / SHOWN_TO) + " " + usual.text("says") + " is unusual ("
-                        + usual.text("least") + " to " + usual.text("most") + "); " + usual.text("check")));
+        if (odd.isPresent()) {
+            Row usual = odd.get();
+            row.warning(
+                    problems,
+                    usual.text("column"),
+                    CsvText.cell(Math.round(value * SHOWN_TO) / SHOWN_TO) + " " + usual.text("says") + " is unusual ("
+                            + usual.text("least") + " to " + usual.text("most") + "); " + usual.text("check"));
+        }
         return odd.isPresent();
     }
 

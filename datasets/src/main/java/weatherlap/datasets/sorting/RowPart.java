@@ -6,8 +6,8 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.HashMap;
 import java.util.Iterator;
-import java.util.Map;
 import java.util.NoSuchElementException;
 import weatherlap.datasets.table.CsvRows;
 import weatherlap.datasets.table.Row;
@@ -17,7 +17,7 @@ import weatherlap.datasets.table.Schema;
 /** Rows of one table that were set aside, with their lines and whether they are sound; they come back as they were. */
 public final class RowPart implements Rows {
     private final Schema schema;
-    private final Map<String, Integer> places;
+    private final HashMap<String, Integer> places;
     private final Scratch.Part part;
     private final DataInputStream in;
     private boolean another;

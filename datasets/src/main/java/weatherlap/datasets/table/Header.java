@@ -2,9 +2,9 @@ package weatherlap.datasets.table;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -16,7 +16,7 @@ final class Header {
 
     private final Schema schema;
     private final Separator separator;
-    private final Map<String, Integer> places;
+    private final HashMap<String, Integer> places;
     private final int[] fromFile;
     private final List<String> names;
     private final int width;

@@ -11,8 +11,10 @@ public final class KeyCheck {
     private final Schema schema;
     private final Problems problems;
     private final List<String> needed;
-    private final Map<String, Integer> lines = new HashMap<>();
-    private final Map<String, String> spellings = new HashMap<>();
+    /** By key without capitals. */
+    private final Map<String, Seen> first = new HashMap<>();
+
+    private record Seen(int line, String key) {}
 
     public KeyCheck(Schema schema, Problems problems) {
         this.schema = schema;
@@ -31,17 +33,18 @@ public final class KeyCheck {
             return;
         }
         String key = row.key(schema);
-        String folded = key.toLowerCase(Locale.ROOT);
-        Integer earlier = lines.putIfAbsent(folded, row.line());
-        String spelling = spellings.putIfAbsent(folded, key);
+        Seen earlier = first.putIfAbsent(key.toLowerCase(Locale.ROOT), new Seen(row.line(), key));
+        if (earlier == null) {
+            return;
+        }
         String column = schema.key().get(schema.key().size() - 1);
-        if (earlier != null && key.equals(spelling)) {
-            row.error(problems, column, Quoted.of(key) + " is already in row " + earlier);
-        } else if (earlier != null) {
+        if (key.equals(earlier.key())) {
+            row.error(problems, column, Quoted.of(key) + " is already in row " + earlier.line());
+        } else {
             row.error(
                     problems,
                     column,
-                    Quoted.of(key) + " differs from " + Quoted.of(spelling) + " in row " + earlier
+                    Quoted.of(key) + " differs from " + Quoted.of(earlier.key()) + " in row " + earlier.line()
                             + " only in capital letters");
         }
     }

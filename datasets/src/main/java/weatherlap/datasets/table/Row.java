@@ -1,5 +1,6 @@
 package weatherlap.datasets.table;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -15,14 +16,28 @@ import weatherlap.datasets.typed.PlainNumber;
  * columns that cannot be wrong.
  */
 public final class Row {
+    /** Constants by their words, as most cells have them. */
+    private static final ClassValue<Map<String, Enum<?>>> WORDS = new ClassValue<>() {
+        @Override
+        protected Map<String, Enum<?>> computeValue(Class<?> type) {
+            Map<String, Enum<?>> words = new HashMap<>();
+            for (Object constant : type.getEnumConstants()) {
+                words.put(CsvText.cell((Enum<?>) constant), (Enum<?>) constant);
+            }
+            return words;
+        }
+    };
+
     private final String file;
     private final int line;
-    private final Map<String, Integer> places;
+    /** Asked hundreds of times a house. */
+    private final HashMap<String, Integer> places;
+
     private final String[] cells;
     private final boolean sound;
 
     /** @param cells one for each column of the schema, in its order; empty text where the file leaves the column out */
-    public Row(String file, int line, Map<String, Integer> places, String[] cells, boolean sound) {
+    public Row(String file, int line, HashMap<String, Integer> places, String[] cells, boolean sound) {
         this.file = file;
         this.line = line;
         this.places = places;
@@ -85,7 +100,9 @@ public final class Row {
     /** What tells the row apart: the cells of the key, with slashes between them. */
     public String key(Schema schema) {
         StringJoiner key = new StringJoiner("/");
-        schema.key().forEach(column -> key.add(text(column)));
+        for (String column : schema.key()) {
+            key.add(text(column));
+        }
         return key.toString();
     }
 
@@ -132,7 +149,11 @@ public final class Row {
     }
 
     public <E extends Enum<E>> E word(String column, Class<E> type) {
-        return Enum.valueOf(type, text(column).toUpperCase(Locale.ROOT).replace(' ', '_'));
+        String text = text(column);
+        Enum<?> known = WORDS.get(type).get(text);
+        return known != null
+                ? type.cast(known)
+                : Enum.valueOf(type, text.toUpperCase(Locale.ROOT).replace(' ', '_'));
     }
 
     public <E extends Enum<E>> E word(String column, Class<E> type, E whenEmpty) {

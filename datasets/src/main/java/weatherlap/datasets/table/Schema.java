@@ -3,7 +3,6 @@ package weatherlap.datasets.table;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -49,9 +48,9 @@ public record Schema(String file, String meaning, List<Column> columns, List<Str
     }
 
     /** Place of each column by its name. */
-    public Map<String, Integer> places() {
-        Map<String, Integer> places = new HashMap<>();
+    public HashMap<String, Integer> places() {
+        HashMap<String, Integer> places = new HashMap<>();
         columns.forEach(column -> places.put(column.name(), places.size()));
-        return Map.copyOf(places);
+        return places;
     }
 }

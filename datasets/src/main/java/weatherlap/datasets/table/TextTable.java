@@ -1,7 +1,7 @@
 package weatherlap.datasets.table;
 
+import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -23,7 +23,7 @@ public final class TextTable {
     private final List<StringColumn> texts;
     private final IntColumn lines = IntColumn.create(LINE);
     private final BooleanColumn sound = BooleanColumn.create(SOUND);
-    private final Map<String, Integer> places;
+    private final HashMap<String, Integer> places;
     private final boolean asTyped;
 
     private TextTable(CsvRows rows, Schema schema) {

@@ -1,13 +1,11 @@
 package weatherlap.sim.code;
 
-import java.util.function.Function;
-
 /**
  * One rule held against one unit.
  *
  * @param told tells the finding to whoever puts it into words
  */
-public record CodeCheck(CodeRule rule, Verdict verdict, Function<Finding, String> told) {
+public record CodeCheck(CodeRule rule, Verdict verdict, Finding.Told told) {
     /** What the numbers say, best first. Never a ruling. */
     public enum Verdict {
         PASSES,

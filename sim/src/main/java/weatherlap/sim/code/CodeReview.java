@@ -10,6 +10,7 @@ import java.util.Optional;
 import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Scenario;
+import weatherlap.sim.code.ResidentialCode.Unit;
 import weatherlap.sim.geometry.OpeningGeometry;
 import weatherlap.sim.method.Method;
 
@@ -29,10 +30,9 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
     /** @param geometries of every opening of a house in table order, by method */
     public static Map<Method, CodeReview> of(Map<Method, List<OpeningGeometry>> geometries, Scenario scenario) {
         Map<Method, CodeReview> reviews = new EnumMap<>(Method.class);
-        List<RoomReview> rooms = rooms(geometries);
-        boolean relief = relieves(scenario);
-        List<List<CodeCheck>> today = today(geometries);
-        geometries.forEach((method, own) -> reviews.put(method, of(own, rooms, today, relief)));
+        Map<Method, List<Unit>> after = after(geometries);
+        Today today = Today.of(geometries, after, scenario);
+        after.forEach((method, units) -> reviews.put(method, today.reviewed(units)));
         return Collections.unmodifiableMap(reviews);
     }
 
@@ -43,44 +43,60 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
      */
     public static CodeReview of(
             Map<Method, List<OpeningGeometry>> geometries, List<OpeningGeometry> plan, Scenario scenario) {
-        return of(plan, rooms(geometries), today(geometries), relieves(scenario));
+        return Today.of(geometries, after(geometries), scenario).reviewed(Each.of(plan, Unit::after));
     }
 
-    /** What the rules asked of each window say of the unit that stands, whatever comes after it. */
-    private static List<List<CodeCheck>> today(Map<Method, List<OpeningGeometry>> geometries) {
-        return Each.of(geometries.values().iterator().next(), ResidentialCode::ofWindow);
+    private static Map<Method, List<Unit>> after(Map<Method, List<OpeningGeometry>> geometries) {
+        Map<Method, List<Unit>> after = new EnumMap<>(Method.class);
+        geometries.forEach((method, own) -> after.put(method, Each.of(own, Unit::after)));
+        return after;
     }
 
-    private static boolean relieves(Scenario scenario) {
-        return scenario.choice(Choice.ESCAPE_RULE).equals("replacement_clause");
-    }
-
-    private static List<RoomReview> rooms(Map<Method, List<OpeningGeometry>> geometries) {
-        List<OpeningGeometry> openings = geometries.values().iterator().next();
-        Map<Object, List<Integer>> byRoom = new LinkedHashMap<>();
-        for (int o = 0; o < openings.size(); o++) {
-            Optional<String> id = openings.get(o).opening().place().roomId();
-            Object key = id.isPresent() ? id : (Object) o;
-            byRoom.computeIfAbsent(key, k -> new ArrayList<>()).add(o);
+    /**
+     * What the rules say of a house before the work, whatever comes.
+     *
+     * @param windows by opening, those asked of each window
+     * @param relief whether the replacement clause holds
+     */
+    private record Today(List<RoomReview> rooms, List<List<CodeCheck>> windows, boolean relief) {
+        static Today of(
+                Map<Method, List<OpeningGeometry>> geometries, Map<Method, List<Unit>> after, Scenario scenario) {
+            List<Unit> units = Each.of(geometries.values().iterator().next(), Unit::today);
+            return new Today(
+                    Each.of(rooms(units), room -> RoomReview.of(room, units, after.values())),
+                    Each.of(units, ResidentialCode::ofWindow),
+                    scenario.choice(Choice.ESCAPE_RULE).equals("replacement_clause"));
         }
-        return Each.of(List.copyOf(byRoom.values()), room -> RoomReview.of(room, geometries.values()));
-    }
 
-    private static CodeReview of(
-            List<OpeningGeometry> openings, List<RoomReview> asked, List<List<CodeCheck>> today, boolean relief) {
-        List<RoomChange> rooms = new ArrayList<>();
-        for (RoomReview room : asked) {
-            rooms.addAll(room.changes(openings, relief));
-        }
-        List<List<CodeChange>> byOpening = Each.of(openings, opening -> new ArrayList<>());
-        for (RoomChange room : rooms) {
-            for (int bearer : room.bearers()) {
-                byOpening.get(bearer).add(room.change());
+        /** Openings by the room that they share. */
+        private static List<List<Integer>> rooms(List<Unit> units) {
+            Map<Object, List<Integer>> byRoom = new LinkedHashMap<>();
+            for (int o = 0; o < units.size(); o++) {
+                Optional<String> id = units.get(o).opening().place().roomId();
+                Object key = id.isPresent() ? id : (Object) o;
+                byRoom.computeIfAbsent(key, k -> new ArrayList<>()).add(o);
             }
+            return List.copyOf(byRoom.values());
         }
-        for (int o = 0; o < openings.size(); o++) {
-            byOpening.get(o).addAll(ResidentialCode.ofWindow(openings.get(o), today.get(o)));
+
+        CodeReview reviewed(List<Unit> after) {
+            List<RoomChange> changed = new ArrayList<>();
+            for (RoomReview room : rooms) {
+                changed.addAll(room.changes(after, relief));
+            }
+            List<List<CodeChange>> byOpening = Each.of(after, opening -> new ArrayList<>());
+            for (RoomChange room : changed) {
+                for (int bearer : room.bearers()) {
+                    byOpening.get(bearer).add(room.change());
+                }
+            }
+            for (int o = 0; o < after.size(); o++) {
+                List<CodeCheck> checks = ResidentialCode.ofWindow(after.get(o));
+                for (int rule = 0; rule < checks.size(); rule++) {
+                    byOpening.get(o).add(new CodeChange(windows.get(o).get(rule), checks.get(rule), false));
+                }
+            }
+            return new CodeReview(changed, byOpening);
         }
-        return new CodeReview(rooms, byOpening);
     }
 }

@@ -5,6 +5,11 @@ import java.util.OptionalDouble;
 
 /** What a check can find, each with the numbers that it rests on; lengths in inches, areas in square feet. */
 public interface Finding {
+    /** A finding with its numbers: in records, since a house makes hundreds, and a lambda that holds numbers takes longer to make. */
+    interface Told {
+        String to(Finding words);
+    }
+
     /** What R310.2 limits of a way out. */
     enum EscapeMeasure {
         AREA_FT2,
@@ -23,8 +28,23 @@ public interface Finding {
      */
     String escape(boolean sillKnown, List<Shortfall> shortfalls, double widthIn, double heightIn, double areaFt2);
 
+    record Escape(boolean sillKnown, List<Shortfall> shortfalls, double widthIn, double heightIn, double areaFt2)
+            implements Told {
+        @Override
+        public String to(Finding words) {
+            return words.escape(sillKnown, shortfalls, widthIn, heightIn, areaFt2);
+        }
+    }
+
     /** Glass or what opens, as a share of the floor. */
     String share(CodeRule rule, double areaFt2, double floorFt2, double neededShare);
+
+    record Share(CodeRule rule, double areaFt2, double floorFt2, double neededShare) implements Told {
+        @Override
+        public String to(Finding words) {
+            return words.share(rule, areaFt2, floorFt2, neededShare);
+        }
+    }
 
     /** A lite large and low enough for safety glazing. */
     String largeLowLite(double areaFt2, double bottomOverFloorIn);
@@ -39,8 +59,22 @@ public interface Finding {
      */
     String roomGlazing(CodeRule rule, OptionalDouble overFloorIn, boolean low);
 
+    record RoomGlazing(CodeRule rule, OptionalDouble overFloorIn, boolean low) implements Told {
+        @Override
+        public String to(Finding words) {
+            return words.roomGlazing(rule, overFloorIn, low);
+        }
+    }
+
     /** @param low whether so low over the floor and high over grade that a child may fall out */
     String fall(boolean low, double overFloorIn, double overGradeIn);
+
+    record Fall(boolean low, double overFloorIn, double overGradeIn) implements Told {
+        @Override
+        public String to(Finding words) {
+            return words.fall(low, overFloorIn, overGradeIn);
+        }
+    }
 
     String doesNotOpen();
 }

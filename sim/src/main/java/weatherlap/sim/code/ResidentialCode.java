@@ -7,7 +7,6 @@ import static weatherlap.sim.code.CodeCheck.Verdict.PASSES;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import weatherlap.sim.Each;
 import weatherlap.sim.Units;
 import weatherlap.sim.code.Finding.EscapeMeasure;
 import weatherlap.sim.code.Finding.Shortfall;
@@ -48,47 +47,36 @@ public final class ResidentialCode {
 
     private ResidentialCode() {}
 
-    /** The rules asked of one window, held against the unit that stands. */
-    static List<CodeCheck> ofWindow(OpeningGeometry geometry) {
-        return ofWindow(geometry.opening(), Unit.today(geometry));
-    }
-
-    /** The same, before and after; whether a rule applies hangs on the opening alone, so that it is asked of both units or of neither. */
-    static List<CodeChange> ofWindow(OpeningGeometry geometry, List<CodeCheck> today) {
-        List<CodeCheck> after = ofWindow(geometry.opening(), Unit.after(geometry));
-        return Each.upTo(after.size(), rule -> new CodeChange(today.get(rule), after.get(rule), false));
-    }
-
-    private static List<CodeCheck> ofWindow(Opening opening, Unit unit) {
+    /** The rules asked of one window; whether one applies hangs on its opening alone: it is asked of old and new unit, or of neither. */
+    static List<CodeCheck> ofWindow(Unit unit) {
         List<CodeCheck> checks = new ArrayList<>(3);
         if (unit.floorIn().isPresent()) {
             checks.add(safetyGlazing(unit, unit.floorIn().getAsDouble()));
         }
-        switch (opening.place().room()) {
+        switch (unit.opening().place().room()) {
             case BATH -> checks.add(lowGlazing(CodeRule.WET_GLAZING, unit, WET_BOTTOM_IN));
             case STAIR -> checks.add(lowGlazing(CodeRule.STAIR_GLAZING, unit, STAIR_BOTTOM_IN));
             case BEDROOM, KITCHEN, LIVING, BASEMENT, OTHER -> {}
         }
         if (unit.floorIn().isPresent()) {
-            checks.add(fall(opening, unit, unit.floorIn().getAsDouble()));
+            checks.add(fall(unit, unit.floorIn().getAsDouble()));
         }
         return checks;
     }
 
     /** Whether the unit works as the old one did, or opens as far: what R310.2.5 asks of it beside its size. */
-    public static boolean mayBeRelieved(OpeningGeometry geometry) {
-        return geometry.opening().newOperation() == geometry.opening().operation()
-                || geometry.clear().areaFt2() >= geometry.existingClear().areaFt2() - NOISE;
+    static boolean mayBeRelieved(Unit today, Unit after) {
+        return after.opening().newOperation() == after.opening().operation()
+                || after.clear().areaFt2() >= today.clear().areaFt2() - NOISE;
     }
 
     /**
-     * What the rules ask of a unit.
+     * What the rules ask of the units of an opening, old or new.
      *
      * @param clear opening of one unit
-     * @param clearFt2 of all units
      * @param floorIn height of the room's floor in the opening's frame; empty: unknown
      */
-    public record Unit(Glass glass, ClearOpening clear, double clearFt2, OptionalDouble floorIn) {
+    record Unit(Opening opening, Glass glass, ClearOpening clear, OptionalDouble floorIn) {
         static Unit today(OpeningGeometry geometry) {
             return of(geometry, geometry.existing(), geometry.existingClear());
         }
@@ -98,19 +86,22 @@ public final class ResidentialCode {
         }
 
         private static Unit of(OpeningGeometry geometry, Glass glass, ClearOpening clear) {
-            Opening opening = geometry.opening();
-            double oldSillIn = geometry.existingClear().rect().bottomIn();
-            OptionalDouble floorIn = opening.place().interiorSillIn().isPresent()
-                    ? OptionalDouble.of(
-                            oldSillIn - opening.place().interiorSillIn().getAsDouble())
-                    : OptionalDouble.empty();
-            return new Unit(glass, clear, opening.units() * clear.areaFt2(), floorIn);
+            OptionalDouble sillIn = geometry.opening().place().interiorSillIn();
+            OptionalDouble floorIn = sillIn.isPresent()
+                    ? OptionalDouble.of(geometry.existingClear().rect().bottomIn() - sillIn.getAsDouble())
+                    : sillIn;
+            return new Unit(geometry.opening(), glass, clear, floorIn);
+        }
+
+        /** Clear opening of all units, ft². */
+        double clearFt2() {
+            return opening.units() * clear.areaFt2();
         }
     }
 
     /** Whether an opening of these measures lets people out, sill known or not. */
     public static CodeCheck escape(double widthIn, double heightIn, boolean atGrade, OptionalDouble sillOverFloorIn) {
-        double areaFt2 = new Rect(0, 0, widthIn, heightIn).areaFt2();
+        double areaFt2 = Units.squareInchesToSquareFeet(widthIn * heightIn);
         double neededFt2 = atGrade ? ESCAPE_AT_GRADE_FT2 : ESCAPE_FT2;
         List<Shortfall> shortfalls = new ArrayList<>();
         if (areaFt2 < neededFt2 - NOISE) {
@@ -130,23 +121,23 @@ public final class ResidentialCode {
         return new CodeCheck(
                 CodeRule.ESCAPE,
                 !shortfalls.isEmpty() ? FAILS : sillKnown ? PASSES : OPEN,
-                finding -> finding.escape(sillKnown, shortfalls, widthIn, heightIn, areaFt2));
+                new Finding.Escape(sillKnown, shortfalls, widthIn, heightIn, areaFt2));
     }
 
     /** Whether one unit of an opening lets people out. */
-    public static CodeCheck escape(Opening opening, Unit unit) {
+    static CodeCheck escape(Unit unit) {
         Rect clear = unit.clear().rect();
-        boolean atGrade = opening.place().sillHeightIn() + clear.bottomIn() <= ESCAPE_SILL_IN;
+        boolean atGrade = unit.opening().place().sillHeightIn() + clear.bottomIn() <= ESCAPE_SILL_IN;
         return escape(clear.widthIn(), clear.heightIn(), atGrade, overFloorIn(clear.bottomIn(), unit));
     }
 
     /** @param glassFt2 of all windows of a room */
-    public static CodeCheck light(double glassFt2, double floorFt2) {
+    static CodeCheck light(double glassFt2, double floorFt2) {
         return share(CodeRule.LIGHT, glassFt2, floorFt2, LIGHT_SHARE);
     }
 
     /** @param openFt2 that opens, of all windows of a room */
-    public static CodeCheck ventilation(double openFt2, double floorFt2) {
+    static CodeCheck ventilation(double openFt2, double floorFt2) {
         return share(CodeRule.VENTILATION, openFt2, floorFt2, OPENABLE_SHARE);
     }
 
@@ -154,7 +145,7 @@ public final class ResidentialCode {
         return new CodeCheck(
                 rule,
                 areaFt2 / floorFt2 >= needed - NOISE ? PASSES : FAILS,
-                finding -> finding.share(rule, areaFt2, floorFt2, needed));
+                new Finding.Share(rule, areaFt2, floorFt2, needed));
     }
 
     private static CodeCheck safetyGlazing(Unit unit, double floorIn) {
@@ -184,19 +175,18 @@ public final class ResidentialCode {
         }
         OptionalDouble bottomIn = overFloorIn(lowestIn, unit);
         boolean low = bottomIn.isEmpty() || bottomIn.getAsDouble() < limitIn;
-        return new CodeCheck(rule, low ? OPEN : PASSES, finding -> finding.roomGlazing(rule, bottomIn, low));
+        return new CodeCheck(rule, low ? OPEN : PASSES, new Finding.RoomGlazing(rule, bottomIn, low));
     }
 
-    private static CodeCheck fall(Opening opening, Unit unit, double floorIn) {
+    private static CodeCheck fall(Unit unit, double floorIn) {
         if (!unit.clear().opens()) {
             return new CodeCheck(CodeRule.FALL, PASSES, Finding::doesNotOpen);
         }
         double overFloorIn = unit.clear().rect().bottomIn() - floorIn;
         double overGradeIn =
-                opening.place().sillHeightIn() + unit.clear().rect().bottomIn();
+                unit.opening().place().sillHeightIn() + unit.clear().rect().bottomIn();
         boolean low = overGradeIn > 72 && overFloorIn < 24;
-        return new CodeCheck(
-                CodeRule.FALL, low ? OPEN : PASSES, finding -> finding.fall(low, overFloorIn, overGradeIn));
+        return new CodeCheck(CodeRule.FALL, low ? OPEN : PASSES, new Finding.Fall(low, overFloorIn, overGradeIn));
     }
 
     private static OptionalDouble overFloorIn(double yIn, Unit unit) {

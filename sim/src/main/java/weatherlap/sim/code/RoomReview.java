@@ -7,12 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import weatherlap.sim.Each;
 import weatherlap.sim.Sum;
 import weatherlap.sim.code.ResidentialCode.Unit;
-import weatherlap.sim.geometry.OpeningGeometry;
-import weatherlap.sim.house.Opening;
+import weatherlap.sim.house.Place;
 import weatherlap.sim.house.Room;
 
 /**
@@ -23,30 +21,49 @@ import weatherlap.sim.house.Room;
  * this one keeps the room, whatever becomes of the others.
  *
  * @param openings by place in the house
- * @param wayOut place of the opening that the escape rule hangs on
- * @param escape today; empty where nobody sleeps in it
+ * @param escape empty where nobody sleeps in it
  * @param lightAndAir today, rules in their order; none where they are not asked
  */
-record RoomReview(List<Integer> openings, int wayOut, Optional<CodeCheck> escape, List<CodeCheck> lightAndAir) {
+record RoomReview(List<Integer> openings, Optional<WayOut> escape, List<CodeCheck> lightAndAir) {
     RoomReview {
         openings = List.copyOf(openings);
     }
 
-    /** @param all openings of the house, a list a method */
-    static RoomReview of(List<Integer> openings, Collection<List<OpeningGeometry>> all) {
-        int wayOut = openings.size() == 1
-                ? openings.get(0)
-                : Collections.min(Each.of(openings, o -> Candidate.of(o, all)), Candidate.BEST_FIRST)
-                        .opening();
-        List<OpeningGeometry> any = all.iterator().next();
-        List<OpeningGeometry> room = Each.of(openings, any::get);
+    /**
+     * The opening that the escape rule hangs on.
+     *
+     * @param opening its place
+     * @param unit that stands there
+     * @param today what the rule says of the room
+     */
+    record WayOut(int opening, Unit unit, CodeCheck today) {}
+
+    /**
+     * @param today units of all openings of the house
+     * @param after likewise, a list a method
+     */
+    static RoomReview of(List<Integer> openings, List<Unit> today, Collection<List<Unit>> after) {
+        List<Unit> room = at(openings, today);
         return new RoomReview(
                 openings,
-                wayOut,
-                Each.any(room, RoomReview::sleptIn)
-                        ? Optional.of(best(room, any.get(wayOut), Unit::today))
-                        : Optional.empty(),
-                lightAndAir(room, Unit::today));
+                Each.any(room, RoomReview::sleptIn) ? Optional.of(wayOut(openings, today, after)) : Optional.empty(),
+                lightAndAir(room));
+    }
+
+    private static List<Unit> at(List<Integer> openings, List<Unit> all) {
+        List<Unit> some = new ArrayList<>(openings.size());
+        for (int opening : openings) {
+            some.add(all.get(opening));
+        }
+        return some;
+    }
+
+    private static WayOut wayOut(List<Integer> openings, List<Unit> today, Collection<List<Unit>> after) {
+        int opening = openings.size() == 1
+                ? openings.get(0)
+                : Collections.min(Each.of(openings, o -> Candidate.of(o, today, after)), Candidate.BEST_FIRST)
+                        .opening();
+        return new WayOut(opening, today.get(opening), best(at(openings, today), today.get(opening)));
     }
 
     /**
@@ -59,87 +76,77 @@ record RoomReview(List<Integer> openings, int wayOut, Optional<CodeCheck> escape
                 .thenComparing(Candidate::today)
                 .thenComparing(candidate -> -candidate.areaFt2);
 
-        static Candidate of(int opening, Collection<List<OpeningGeometry>> all) {
+        static Candidate of(int opening, List<Unit> today, Collection<List<Unit>> after) {
             int afterwards = 0;
-            for (List<OpeningGeometry> own : all) {
-                afterwards += verdict(own.get(opening), Unit::after).ordinal();
+            for (List<Unit> units : after) {
+                afterwards +=
+                        ResidentialCode.escape(units.get(opening)).verdict().ordinal();
             }
-            OpeningGeometry any = all.iterator().next().get(opening);
+            Unit unit = today.get(opening);
             return new Candidate(
                     opening,
                     afterwards,
-                    verdict(any, Unit::today),
-                    any.existingClear().areaFt2());
+                    ResidentialCode.escape(unit).verdict(),
+                    unit.clear().areaFt2());
         }
     }
 
-    /** @param own openings of the house under one method */
-    List<RoomChange> changes(List<OpeningGeometry> own, boolean relief) {
-        List<OpeningGeometry> room = Each.of(openings, own::get);
+    /** @param after units of all openings of the house under one method */
+    List<RoomChange> changes(List<Unit> after, boolean relief) {
+        List<Unit> room = at(openings, after);
         Optional<String> id = room.get(0).opening().place().roomId();
-        List<RoomChange> changes = new ArrayList<>();
+        List<RoomChange> changes = new ArrayList<>(3);
         if (escape.isPresent()) {
-            OpeningGeometry out = own.get(wayOut);
+            WayOut out = escape.get();
+            Unit unit = after.get(out.opening());
             CodeChange change = new CodeChange(
-                    escape.get(), best(room, out, Unit::after), relief && ResidentialCode.mayBeRelieved(out));
-            changes.add(new RoomChange(id, openings, List.of(wayOut), change));
+                    out.today(), best(room, unit), relief && ResidentialCode.mayBeRelieved(out.unit(), unit));
+            changes.add(new RoomChange(id, openings, List.of(out.opening()), change));
         }
         if (!lightAndAir.isEmpty()) {
-            List<CodeCheck> after = lightAndAir(room, Unit::after);
-            for (int rule = 0; rule < after.size(); rule++) {
-                CodeChange change = new CodeChange(lightAndAir.get(rule), after.get(rule), false);
+            List<CodeCheck> checks = lightAndAir(room);
+            for (int rule = 0; rule < checks.size(); rule++) {
+                CodeChange change = new CodeChange(lightAndAir.get(rule), checks.get(rule), false);
                 changes.add(new RoomChange(id, openings, openings, change));
             }
         }
         return changes;
     }
 
-    private static boolean sleptIn(OpeningGeometry geometry) {
-        Room kind = geometry.opening().place().room();
+    private static boolean sleptIn(Unit unit) {
+        Room kind = unit.opening().place().room();
         return kind == Room.BEDROOM || kind == Room.BASEMENT;
     }
 
     /** The best of the room's, that of the way out where others are no better. */
-    private static CodeCheck best(
-            List<OpeningGeometry> room, OpeningGeometry wayOut, Function<OpeningGeometry, Unit> side) {
-        CodeCheck best = check(wayOut, side);
-        for (OpeningGeometry geometry : room) {
-            CodeCheck other = geometry == wayOut ? best : check(geometry, side);
+    private static CodeCheck best(List<Unit> room, Unit wayOut) {
+        CodeCheck best = ResidentialCode.escape(wayOut);
+        for (Unit unit : room) {
+            CodeCheck other = unit == wayOut ? best : ResidentialCode.escape(unit);
             best = other.verdict().compareTo(best.verdict()) < 0 ? other : best;
         }
         return best;
     }
 
-    private static CodeCheck check(OpeningGeometry geometry, Function<OpeningGeometry, Unit> side) {
-        return ResidentialCode.escape(geometry.opening(), side.apply(geometry));
-    }
-
-    private static CodeCheck.Verdict verdict(OpeningGeometry geometry, Function<OpeningGeometry, Unit> side) {
-        return check(geometry, side).verdict();
-    }
-
     /** Of a habitable room that has an id and a floor: R303.1 asks nothing of a stair, and R303.3 asks otherwise of a bath. */
-    private static List<CodeCheck> lightAndAir(List<OpeningGeometry> room, Function<OpeningGeometry, Unit> side) {
-        Opening first = room.get(0).opening();
+    private static List<CodeCheck> lightAndAir(List<Unit> room) {
+        Place first = room.get(0).opening().place();
         OptionalDouble floorFt2 = floorFt2(room);
-        if (first.place().roomId().isEmpty()
-                || floorFt2.isEmpty()
-                || first.place().room() == Room.BATH
-                || first.place().room() == Room.STAIR) {
+        if (first.roomId().isEmpty() || floorFt2.isEmpty() || first.room() == Room.BATH || first.room() == Room.STAIR) {
             return List.of();
         }
         double floor = floorFt2.getAsDouble();
-        List<Unit> units = Each.of(room, side);
         return List.of(
-                ResidentialCode.light(Sum.of(units, unit -> unit.glass().glassFt2()), floor),
-                ResidentialCode.ventilation(Sum.of(units, Unit::clearFt2), floor));
+                ResidentialCode.light(Sum.of(room, unit -> unit.glass().glassFt2()), floor),
+                ResidentialCode.ventilation(Sum.of(room, Unit::clearFt2), floor));
     }
 
     /** As the first window says that says it. */
-    private static OptionalDouble floorFt2(List<OpeningGeometry> room) {
-        for (OpeningGeometry geometry : room) {
-            if (geometry.opening().place().floorAreaFt2().isPresent()) {
-                return geometry.opening().place().floorAreaFt2();
+    private static OptionalDouble floorFt2(List<Unit> room) {
+        for (Unit unit : room) {
+            OptionalDouble floorFt2 = unit.opening().place().floorAreaFt2();
+            if (floorFt2.isPresent()) {
+                return floorFt2;
             }
         }
         return OptionalDouble.empty();

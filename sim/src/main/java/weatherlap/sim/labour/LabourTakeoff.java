@@ -53,18 +53,13 @@ public final class LabourTakeoff {
             atOpenings = new OpeningSteps(assumptions, house, facts, pace);
         }
         OpeningQuantities counted = quantities.openings().get(opening);
-        PacedStep[] possible = atOpenings.at(wall, opening);
-        PacedStep[] steps = new PacedStep[possible.length];
-        double[] numbers = new double[possible.length];
-        int count = 0;
-        for (PacedStep paced : possible) {
-            if (paced.step().method().covers(counted.method())) {
-                steps[count] = paced;
-                numbers[count] = counted.of(paced.step().driver());
-                count += numbers[count] > 0 ? 1 : 0;
-            }
+        PacedStep[] steps = atOpenings.at(wall, opening);
+        double[] numbers = new double[steps.length];
+        for (int i = 0; i < steps.length; i++) {
+            LabourStep step = steps[i].step();
+            numbers[i] = step.method().covers(counted.method()) ? counted.of(step.driver()) : 0;
         }
-        return new OpeningLabour(steps, numbers, count);
+        return new OpeningLabour(steps, numbers);
     }
 
     /** Lines that the openings of a wall share; none where it has no opening. */

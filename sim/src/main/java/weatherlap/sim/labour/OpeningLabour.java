@@ -1,35 +1,40 @@
 package weatherlap.sim.labour;
 
+import java.util.ArrayList;
 import java.util.List;
-import weatherlap.sim.Each;
 
 /** What one opening takes by itself: its {@link LabourLine}s as numbers, and as lines once somebody reads them. */
 public final class OpeningLabour {
     private final PacedStep[] steps;
     private final double[] quantities;
-    private final int count;
 
     /**
      * @param steps in the order of the table
-     * @param quantities one for each, above 0
-     * @param count of them; what stands behind means nothing
+     * @param quantities one for each; 0: it is not done
      */
-    OpeningLabour(PacedStep[] steps, double[] quantities, int count) {
+    OpeningLabour(PacedStep[] steps, double[] quantities) {
         this.steps = steps;
         this.quantities = quantities;
-        this.count = count;
     }
 
     /** In the order of the table. */
     public List<LabourLine> lines() {
-        return Each.upTo(count, i -> new LabourLine(steps[i].step(), quantities[i], steps[i].factors()));
+        List<LabourLine> lines = new ArrayList<>();
+        for (int i = 0; i < steps.length; i++) {
+            if (quantities[i] > 0) {
+                lines.add(new LabourLine(steps[i].step(), quantities[i], steps[i].factors()));
+            }
+        }
+        return lines;
     }
 
     /** Mean person-minutes of all. */
     public double meanMinutes() {
         double minutes = 0;
-        for (int i = 0; i < count; i++) {
-            minutes += steps[i].minutes(quantities[i]);
+        for (int i = 0; i < steps.length; i++) {
+            if (quantities[i] > 0) {
+                minutes += steps[i].minutes(quantities[i]);
+            }
         }
         return minutes;
     }
@@ -37,7 +42,7 @@ public final class OpeningLabour {
     /** By step of the table, what a drawn value of its minutes is multiplied by. */
     public double[] weights(int allSteps) {
         double[] weights = new double[allSteps];
-        for (int i = 0; i < count; i++) {
+        for (int i = 0; i < steps.length; i++) {
             weights[steps[i].place()] = quantities[i] * steps[i].multiplier();
         }
         return weights;
@@ -45,8 +50,10 @@ public final class OpeningLabour {
 
     /** Gives the mean person-minutes of each of its steps. */
     public void give(StepTaker taker) {
-        for (int i = 0; i < count; i++) {
-            taker.take(steps[i].place(), steps[i].minutes(quantities[i]));
+        for (int i = 0; i < steps.length; i++) {
+            if (quantities[i] > 0) {
+                taker.take(steps[i].place(), steps[i].minutes(quantities[i]));
+            }
         }
     }
 

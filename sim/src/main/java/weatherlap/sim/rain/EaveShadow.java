@@ -39,28 +39,48 @@ final class EaveShadow {
     /** Of the hours of one or more walls, taken together; hours that slant alike stay in their order. */
     static EaveShadow of(List<WallHours> walls) {
         int n = walls.stream().mapToInt(WallHours::count).sum();
-        double[] tangent = new double[n];
+        double[] slant = new double[n];
+        double[] rain = new double[n];
         int hour = 0;
         for (WallHours hours : walls) {
-            for (int i = 0; i < hours.count(); i++) {
-                tangent[hour++] = hours.tangent(i);
+            for (int i = 0; i < hours.count(); i++, hour++) {
+                slant[hour] = hours.tangent(i);
+                rain[hour] = hours.litres(i);
             }
         }
-        Arrays.sort(tangent);
+        double[] tangent = new double[n];
         double[] litres = new double[n + 1];
         double[] litresOverTangent = new double[n + 1];
-        int[] alike = new int[n];
-        for (WallHours hours : walls) {
-            for (int i = 0; i < hours.count(); i++) {
-                int first = firstNotUnder(tangent, hours.tangent(i));
-                litres[first + alike[first]++] = hours.litres(i);
+        int place = 0;
+        for (int next : byRoughly(slant)) {
+            int at = place++;
+            for (; at > 0 && tangent[at - 1] > slant[next]; at--) {
+                tangent[at] = tangent[at - 1];
+                litres[at] = litres[at - 1];
             }
+            tangent[at] = slant[next];
+            litres[at] = rain[next];
         }
         for (int i = n - 1; i >= 0; i--) {
             litresOverTangent[i] = litresOverTangent[i + 1] + litres[i] / tangent[i];
             litres[i] += litres[i + 1];
         }
         return new EaveShadow(tangent, litres, litresOverTangent);
+    }
+
+    /** Places of positive numbers in rising order, but for numbers all but equal: the number in front, its place in its last bits. */
+    private static int[] byRoughly(double[] values) {
+        long lastBits = Long.highestOneBit(Math.max(1, values.length)) * 2 - 1;
+        long[] keys = new long[values.length];
+        for (int i = 0; i < keys.length; i++) {
+            keys[i] = Double.doubleToRawLongBits(values[i]) & ~lastBits | i;
+        }
+        Arrays.sort(keys);
+        int[] places = new int[keys.length];
+        for (int i = 0; i < places.length; i++) {
+            places[i] = (int) (keys[i] & lastBits);
+        }
+        return places;
     }
 
     /**
