@@ -1,7 +1,6 @@
 package weatherlap.analysis.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import weatherlap.sim.Each;
@@ -18,10 +17,15 @@ import weatherlap.sim.Each;
  *
  * so that the plans of the walls still to come that no other beats on cost and on g bound what any of them can reach at a cost. Nothing is
  * lost by it; where the search is cut off after so many looks, the cheapest branch not looked into bounds the loss.
+ *
+ * <p>A search among the few options of each wall that no other beats on cost and on g comes first. What it finds is seldom undercut, so that
+ * of all options few are left to be held against one another and searched.
  */
 final class LimitedSearch {
     static final int MOST_LOOKS = 100_000;
     private static final double SLACK = 1e-12;
+    /** Past the cost found among few options, as a share of it: more than sums of costs are off, so that a plan of the same cost is found again. */
+    private static final double A_HAIR = 1e-9;
 
     private final List<List<BoundedOption>> walls = new ArrayList<>();
     private final double[] setupUsd;
@@ -108,15 +112,31 @@ final class LimitedSearch {
             }
             options.add(own);
         }
-        options = cheapEnough(options, setupUsd[set]);
-        for (List<BoundedOption> own : options) {
-            if (own.isEmpty()) {
-                return;
-            }
-            own.sort(Comparator.comparingDouble(BoundedOption::usd));
+        options = cheapEnough(options, setupUsd[set], usd);
+        if (Each.any(options, List::isEmpty)) {
+            return;
+        }
+        options.forEach(own -> own.sort(Comparator.comparingDouble(BoundedOption::usd)));
+        Branches few = branches(Each.of(options, LimitedSearch::unbeaten), set, usd);
+        double belowUsd = usd;
+        if (few.usd() < usd) {
+            belowUsd = few.usd() * (1 + A_HAIR);
+            options = cheapEnough(options, setupUsd[set], belowUsd);
         }
         options.replaceAll(LimitedSearch::undominated);
-        new Branches(options, setupUsd[set]).look();
+        Branches all = branches(options, set, belowUsd);
+        cutOffUsd = Math.min(cutOffUsd, all.cutOffUsd());
+        Branches cheaper = few.usd() < all.usd() ? few : all;
+        if (cheaper.usd() < usd) {
+            usd = cheaper.usd();
+            best = cheaper.best();
+        }
+    }
+
+    private Branches branches(List<List<BoundedOption>> options, int set, double belowUsd) {
+        Branches branches = new Branches(options, needed, leastDry, mostLooks, belowUsd);
+        branches.look(setupUsd[set]);
+        return branches;
     }
 
     /** What the cheapest option within a set costs; infinite: there is none. */
@@ -140,8 +160,8 @@ final class LimitedSearch {
         return within;
     }
 
-    /** Of each wall those that may be in a plan of less than is found already, by the bound, before they are held against one another. */
-    private List<List<BoundedOption>> cheapEnough(List<List<BoundedOption>> options, double baseUsd) {
+    /** Of each wall those that may be in a plan of less than so many USD, by the bound, before they are held against one another. */
+    private List<List<BoundedOption>> cheapEnough(List<List<BoundedOption>> options, double baseUsd, double belowUsd) {
         List<Frontier> alone = Each.of(options, Frontier::of);
         List<List<BoundedOption>> cheap = new ArrayList<>(options.size());
         for (int w = 0; w < options.size(); w++) {
@@ -151,13 +171,30 @@ final class LimitedSearch {
             }
             List<BoundedOption> own = new ArrayList<>();
             for (BoundedOption option : options.get(w)) {
-                if (baseUsd + option.usd() + others.leastUsd(needed - option.log()) < usd) {
+                if (baseUsd + option.usd() + others.leastUsd(needed - option.log()) < belowUsd) {
                     own.add(option);
                 }
             }
             cheap.add(own);
         }
         return cheap;
+    }
+
+    /**
+     * Those that none before beats on g.
+     *
+     * @param options the cheapest first
+     */
+    private static List<BoundedOption> unbeaten(List<BoundedOption> options) {
+        List<BoundedOption> kept = new ArrayList<>();
+        double log = Double.NEGATIVE_INFINITY;
+        for (BoundedOption option : options) {
+            if (option.log() > log) {
+                log = option.log();
+                kept.add(option);
+            }
+        }
+        return kept;
     }
 
     /** Any N⁰ above 0 makes a bound. */
@@ -207,59 +244,5 @@ final class LimitedSearch {
             }
         }
         return -1;
-    }
-
-    /** One branch-and-bound search. */
-    private final class Branches {
-        private final List<List<BoundedOption>> options;
-        private final double baseUsd;
-        private final List<Frontier> after = new ArrayList<>();
-        private final WallOption[] chosen;
-        /** By count of walls and draw: chance that so many, the first, stay dry with what is chosen. */
-        private final double[][] dry;
-
-        private int looks;
-
-        Branches(List<List<BoundedOption>> options, double baseUsd) {
-            this.baseUsd = baseUsd;
-            this.options = options;
-            Frontier frontier = Frontier.NOTHING;
-            after.add(frontier);
-            for (int w = options.size() - 1; w > 0; w--) {
-                frontier = frontier.with(Frontier.of(options.get(w)));
-                after.add(0, frontier);
-            }
-            chosen = new WallOption[options.size()];
-            int draws = options.get(0).get(0).dry().length;
-            dry = new double[chosen.length + 1][draws];
-            Arrays.fill(dry[0], 1);
-        }
-
-        void look() {
-            look(0, baseUsd, 0);
-        }
-
-        private void look(int wall, double spent, double log) {
-            if (wall == chosen.length) {
-                usd = spent;
-                best = List.of(chosen);
-                return;
-            }
-            for (BoundedOption option : options.get(wall)) {
-                double rest = after.get(wall).leastUsd(needed - log - option.log());
-                double bound = spent + option.usd() + rest;
-                if (bound < usd) {
-                    if (++looks > mostLooks) {
-                        cutOffUsd = Math.min(cutOffUsd, bound);
-                        continue;
-                    }
-                    PlanCost.product(dry[wall], option.dry(), dry[wall + 1]);
-                    if (PlanSearch.mean(dry[wall + 1]) >= leastDry) {
-                        chosen[wall] = option.option();
-                        look(wall + 1, spent + option.usd(), log + option.log());
-                    }
-                }
-            }
-        }
     }
 }
