@@ -35,7 +35,7 @@ final class BoundedOption {
     /** Its part of the bound, g; −∞ where it is too wet. Keeps no draws: a wall of twelve windows has half a million ways. */
     double log() {
         if (Double.isNaN(log)) {
-            log = bound.log(option.openings());
+            log = bound.log(option);
         }
         return log;
     }

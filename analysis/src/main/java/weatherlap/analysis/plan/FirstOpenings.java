@@ -71,19 +71,14 @@ final class FirstOpenings {
         return new FirstOpenings(
                 this,
                 way,
-                methods | 1 << way.method().ordinal(),
+                methodsWith(way),
                 takesDown ? panels.with(siding) : panels,
                 ownUsd + way.horizonUsd(),
                 openings + 1,
                 sidings + (takesDown ? 1 : 0));
     }
 
-    /** All but the last; null for no opening at all. */
-    FirstOpenings before() {
-        return before;
-    }
-
-    /** The way of the last. */
+    /** The way of the last; null for no opening at all. */
     Way last() {
         return last;
     }
@@ -91,6 +86,11 @@ final class FirstOpenings {
     /** Set of the methods used. */
     int methods() {
         return methods;
+    }
+
+    /** The same with that of one more opening. */
+    int methodsWith(Way more) {
+        return methods | 1 << more.method().ordinal();
     }
 
     /** Openings whose method takes siding down. */
@@ -144,11 +144,6 @@ final class FirstOpenings {
             dry = PlanCost.product(before.dry(), last.dry());
         }
         return dry;
-    }
-
-    /** By draw: chance that all before the last stay dry; not to be changed. One opening or more. */
-    double[] dryBefore() {
-        return openings == 1 ? PlanCost.ones(last.dry().length) : before.dry();
     }
 
     private double[] product() {

@@ -64,6 +64,10 @@ final class LongerWays {
         return places;
     }
 
+    WallOption option(int place) {
+        return new WallOption(firsts[place / ways.length], ways[place % ways.length], usd[place]);
+    }
+
     FirstOpenings at(int place) {
         return firsts[place / ways.length].with(ways[place % ways.length], siding);
     }

@@ -30,8 +30,8 @@ final class WallBound {
         leastSum = (leastDry - SLACK) * reference.length;
     }
 
-    /** g of an option; −∞ where the house would be too wet with it, were all other walls dry. One opening or more. */
-    double log(FirstOpenings option) {
+    /** g of an option; −∞ where the house would be too wet with it, were all other walls dry. */
+    double log(WallOption option) {
         if (before != option.before()) {
             before = option.before();
             dryBefore = option.dryBefore();

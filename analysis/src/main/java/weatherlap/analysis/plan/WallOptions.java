@@ -49,7 +49,7 @@ final class WallOptions {
     }
 
     private WallOption option(int place) {
-        return new WallOption(longer.at(place), longer.usd(place));
+        return longer.option(place);
     }
 
     /** @param open in the order of the wall's openings */

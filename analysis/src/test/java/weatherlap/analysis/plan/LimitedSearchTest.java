@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
@@ -144,6 +143,6 @@ class LimitedSearchTest {
     }
 
     private static WallOption option(Method method, double usd, double... dry) {
-        return new WallOption(FirstOpenings.none().with(new Way(method, usd, 0, 0, dry, List.of()), new BitSet()), usd);
+        return new WallOption(FirstOpenings.none(), new Way(method, usd, 0, 0, dry, List.of()), usd);
     }
 }
