@@ -24,7 +24,7 @@ import weatherlap.sim.Each;
 final class LimitedSearch {
     static final int MOST_LOOKS = 100_000;
     private static final double SLACK = 1e-12;
-    /** Past the cost found among few options, as a share of it: more than sums of costs are off, so that a plan of the same cost is found again. */
+    /** Past the cost found among few options, as a share of it, or USD: more than sums of costs are off, so that a plan of the same cost is found. */
     private static final double A_HAIR = 1e-9;
 
     private final List<List<BoundedOption>> walls = new ArrayList<>();
@@ -120,7 +120,7 @@ final class LimitedSearch {
         Branches few = branches(Each.of(options, LimitedSearch::unbeaten), set, usd);
         double belowUsd = usd;
         if (few.usd() < usd) {
-            belowUsd = few.usd() * (1 + A_HAIR);
+            belowUsd = few.usd() + A_HAIR * Math.max(1, few.usd());
             options = cheapEnough(options, setupUsd[set], belowUsd);
         }
         options.replaceAll(LimitedSearch::undominated);
