@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Short lists, gone through in a loop: what a stream gives, in the same order. A stream for a handful of things costs more than what is
@@ -20,6 +21,15 @@ public final class Each {
             made[i] = function.apply(list.get(i));
         }
         return listOf(made);
+    }
+
+    /** Likewise, in numbers. */
+    public static <A> double[] numbers(List<A> list, ToDoubleFunction<? super A> function) {
+        double[] made = new double[list.size()];
+        for (int i = 0; i < made.length; i++) {
+            made[i] = function.applyAsDouble(list.get(i));
+        }
+        return made;
     }
 
     /** What a function makes of each number from 0 to below the count. */

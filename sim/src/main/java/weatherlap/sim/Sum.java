@@ -36,10 +36,6 @@ public final class Sum {
 
     /** Of what each element has. */
     public static <T> double of(List<T> all, ToDoubleFunction<? super T> value) {
-        double[] values = new double[all.size()];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = value.applyAsDouble(all.get(i));
-        }
-        return of(values);
+        return of(Each.numbers(all, value));
     }
 }

@@ -134,16 +134,18 @@ final class FirstOpenings {
 
     /** By draw: chance that they all stay dry, multiplied in their order; not to be changed. One opening or more. */
     double[] dry() {
-        if (openings == 1) {
-            return last.dry();
-        }
         if (openings > SHARED) {
             return product();
         }
         if (dry == null) {
-            dry = PlanCost.product(before.dry(), last.dry());
+            dry = before.dryWith(last);
         }
         return dry;
+    }
+
+    /** The same with one more opening; of no opening as well. */
+    double[] dryWith(Way more) {
+        return openings == 0 ? more.dry() : PlanCost.product(dry(), more.dry());
     }
 
     private double[] product() {

@@ -112,7 +112,7 @@ final class LimitedSearch {
             }
             options.add(own);
         }
-        options = cheapEnough(options, setupUsd[set], usd);
+        options = cheapEnough(options, set, usd);
         if (Each.any(options, List::isEmpty)) {
             return;
         }
@@ -121,7 +121,7 @@ final class LimitedSearch {
         double belowUsd = usd;
         if (few.usd() < usd) {
             belowUsd = few.usd() + A_HAIR * Math.max(1, few.usd());
-            options = cheapEnough(options, setupUsd[set], belowUsd);
+            options = cheapEnough(options, set, belowUsd);
         }
         options.replaceAll(LimitedSearch::undominated);
         Branches all = branches(options, set, belowUsd);
@@ -161,7 +161,7 @@ final class LimitedSearch {
     }
 
     /** Of each wall those that may be in a plan of less than so many USD, by the bound, before they are held against one another. */
-    private List<List<BoundedOption>> cheapEnough(List<List<BoundedOption>> options, double baseUsd, double belowUsd) {
+    private List<List<BoundedOption>> cheapEnough(List<List<BoundedOption>> options, int set, double belowUsd) {
         List<Frontier> alone = Each.of(options, Frontier::of);
         List<List<BoundedOption>> cheap = new ArrayList<>(options.size());
         for (int w = 0; w < options.size(); w++) {
@@ -171,7 +171,7 @@ final class LimitedSearch {
             }
             List<BoundedOption> own = new ArrayList<>();
             for (BoundedOption option : options.get(w)) {
-                if (baseUsd + option.usd() + others.leastUsd(needed - option.log()) < belowUsd) {
+                if (setupUsd[set] + option.usd() + others.leastUsd(needed - option.log()) < belowUsd) {
                     own.add(option);
                 }
             }

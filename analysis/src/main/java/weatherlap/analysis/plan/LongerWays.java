@@ -64,12 +64,22 @@ final class LongerWays {
         return places;
     }
 
+    /** As an option, where the one more opening is the last of the wall. */
     WallOption option(int place) {
-        return new WallOption(firsts[place / ways.length], ways[place % ways.length], usd[place]);
+        return new WallOption(first(place), way(place), usd[place]);
     }
 
+    /** To go on with. */
     FirstOpenings at(int place) {
-        return firsts[place / ways.length].with(ways[place % ways.length], siding);
+        return first(place).with(way(place), siding);
+    }
+
+    private FirstOpenings first(int place) {
+        return firsts[place / ways.length];
+    }
+
+    private Way way(int place) {
+        return ways[place % ways.length];
     }
 
     /** Horizon cost without what the house bears once, USD, were they all that the wall has. */

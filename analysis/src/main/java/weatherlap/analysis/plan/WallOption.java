@@ -24,9 +24,9 @@ record WallOption(FirstOpenings before, Way last, double usd) {
         return before.methodsWith(last);
     }
 
-    /** By draw: chance that all its openings stay dry. */
+    /** By draw: chance that all its openings stay dry; not to be changed. */
     double[] dry() {
-        return PlanCost.product(dryBefore(), last.dry());
+        return before.dryWith(last);
     }
 
     /** By draw: chance that all before the last stay dry; not to be changed. */

@@ -43,13 +43,9 @@ final class WallOptions {
             at[set] = at[set] < 0 || longer.usd(place) < longer.usd(at[set]) ? place : at[set];
         }
         for (int set = 0; set < at.length; set++) {
-            cheapest[set] = at[set] < 0 ? null : option(at[set]);
+            cheapest[set] = at[set] < 0 ? null : longer.option(at[set]);
         }
         leastUsd = all ? cheapest(~0).orElseThrow().usd() : boundUsd;
-    }
-
-    private WallOption option(int place) {
-        return longer.option(place);
     }
 
     /** @param open in the order of the wall's openings */
@@ -109,7 +105,7 @@ final class WallOptions {
         List<WallOption> cheap = new ArrayList<>();
         for (int place : places) {
             if (longer.usd(place) < belowUsd) {
-                cheap.add(option(place));
+                cheap.add(longer.option(place));
             }
         }
         return cheap;

@@ -38,7 +38,7 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
         void add(HouseResult house) {
             Contrast contrast = house.contrast();
             for (ElevationResult wall : house.elevations()) {
-                if (wall.method() != contrast.first() && wall.method() != contrast.second()) {
+                if (!contrast.holds(wall.method())) {
                     continue;
                 }
                 List<OpeningResult> openings = openings(house, wall);

@@ -1,10 +1,10 @@
 package weatherlap.datasets.portfolio;
 
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import weatherlap.datasets.table.Problems;
 import weatherlap.datasets.table.Quoted;
 import weatherlap.datasets.table.Row;
+import weatherlap.sim.Each;
 
 /**
  * Warns of a frame whose width and height may stand in each other's place, where the other windows of its house say so. Sliders, awnings and
@@ -22,7 +22,7 @@ final class SwappedSizes {
 
     /** Within one wall: a head that stands out of line and would be in the line of two others the other way round. */
     static void checkHeads(List<Row> wall, Problems problems) {
-        double[] heads = each(wall, SwappedSizes::head);
+        double[] heads = Each.numbers(wall, SwappedSizes::head);
         for (int i = 0; i < heads.length; i++) {
             Row row = wall.get(i);
             if (isAlone(heads, i) && !UsualValues.isOddlyShaped(row)) {
@@ -40,14 +40,6 @@ final class SwappedSizes {
         }
     }
 
-    private static double[] each(List<Row> rows, ToDoubleFunction<Row> length) {
-        double[] lengths = new double[rows.size()];
-        for (int i = 0; i < lengths.length; i++) {
-            lengths[i] = length.applyAsDouble(rows.get(i));
-        }
-        return lengths;
-    }
-
     private static boolean isAlone(double[] heads, int one) {
         for (int other = 0; other < heads.length; other++) {
             if (other != one && isNear(heads[other], heads[one], APART_IN)) {
@@ -59,8 +51,8 @@ final class SwappedSizes {
 
     /** Within one house: two windows of one kind with the same two sizes, the other way round. */
     static void checkTwins(List<Row> house, Problems problems) {
-        double[] widths = each(house, SwappedSizes::width);
-        double[] heights = each(house, SwappedSizes::height);
+        double[] widths = Each.numbers(house, SwappedSizes::width);
+        double[] heights = Each.numbers(house, SwappedSizes::height);
         for (int i = 0; i < widths.length; i++) {
             Row row = house.get(i);
             for (int j = 0; j < i && !isNear(widths[i], heights[i], SAME_IN); j++) {

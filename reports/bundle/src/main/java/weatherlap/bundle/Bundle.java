@@ -17,9 +17,9 @@ public final class Bundle {
     /**
      * For runs of seconds and a few minutes: the first compiler alone, early and with less put into one another, so that it has less to
      * compile; the collector that stops for the shortest time, with room for new objects in which a sheet is made without it, less of it where
-     * there is less memory, of which it does not say anything; for what lasts room at once, since it goes through all of it before it asks for more; no counters for tools that watch Java, which cost a tenth
-     * of a second; the archive of classes where it was made to lie, as in every Java up to 16, since to move it costs another. By {@code
-     * weatherlap.launched} the program knows how to start itself again with both compilers for a longer run.
+     * there is less memory, of which it does not say anything; for what lasts room at once, since it goes through all of it before it asks for
+     * more; no counters for tools that watch Java, which cost a tenth of a second; the archive of classes where it was made to lie, as in every Java
+     * up to 16, since to move it costs another. By {@code weatherlap.launched} the program knows how to start itself again with both compilers for a longer run.
      */
     private static final List<String> FLAGS = List.of(
             "-XX:TieredStopAtLevel=1",

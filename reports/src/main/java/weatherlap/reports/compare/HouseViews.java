@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.words.InWords;
 import weatherlap.analysis.words.LeakWords;
@@ -18,6 +17,7 @@ import weatherlap.reports.owner.OwnerFigures.OwnHouse;
 import weatherlap.reports.page.HouseEntry;
 import weatherlap.reports.page.ReportWords;
 import weatherlap.reports.page.TableView;
+import weatherlap.sim.Each;
 import weatherlap.sim.house.House;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.method.Method;
@@ -39,9 +39,7 @@ final class HouseViews {
     }
 
     List<HouseEntry> entries(List<HouseChoice> choices) {
-        return IntStream.range(0, choices.size())
-                .mapToObj(h -> entry(choices.get(h), h + 1))
-                .toList();
+        return Each.upTo(choices.size(), h -> entry(choices.get(h), h + 1));
     }
 
     /** One row a house. */

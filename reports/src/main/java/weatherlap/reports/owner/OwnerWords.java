@@ -166,7 +166,7 @@ public final class OwnerWords {
     }
 
     private static Stream<Method> notIn(Contrast others, Contrast some) {
-        return some.both().stream().filter(method -> !others.both().contains(method));
+        return some.both().stream().filter(method -> !others.holds(method));
     }
 
     /** What cannot be built at a window or more, by number of the houses shown. */

@@ -79,7 +79,7 @@ public final class SeasonSection {
     private static String why(SeasonStudy study, SeasonRow best, Contrast compared) {
         double day = study.dayPrice().usd();
         String third = InWords.list(Stream.of(Method.values())
-                .filter(method -> !compared.both().contains(method) && best.done(method.word()) >= 0.5)
+                .filter(method -> !compared.holds(method) && best.done(method.word()) >= 0.5)
                 .map(Method::label)
                 .toList());
         return "It looks at the shop alone: each house gets the method that earns most"

@@ -71,7 +71,7 @@ record SheetLine(
 
     /** Whether the method is one of the two that are set side by side at the house. */
     boolean isOfPair() {
-        return choice.result().contrast().both().contains(method());
+        return choice.result().contrast().holds(method());
     }
 
     /** The method of the two that the job stands for, where it is {@link #isOfPair}. */

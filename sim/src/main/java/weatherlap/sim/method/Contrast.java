@@ -47,6 +47,11 @@ public record Contrast(Method first, Method second) implements Serializable {
         return List.of(first, second);
     }
 
+    /** Whether a method is one of the two. */
+    public boolean holds(Method method) {
+        return method == first || method == second;
+    }
+
     /** What a difference is, such as {@code full-flange less insert}. */
     public String less() {
         return first.label() + " less " + second.label();
@@ -78,7 +83,7 @@ public record Contrast(Method first, Method second) implements Serializable {
 
     private Method standIn(Cladding cladding, Method taken) {
         for (Method method : Method.values()) {
-            if (method != first && method != second && method != taken && method.isOpenTo(cladding)) {
+            if (!holds(method) && method != taken && method.isOpenTo(cladding)) {
                 return method;
             }
         }

@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.IntToDoubleFunction;
 import weatherlap.sim.Each;
 import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
@@ -149,26 +148,23 @@ final class HouseSummary {
                 elevation,
                 draws.takeoff().method(),
                 draws.takeoff().panelsDown().get(e),
-                sum(openings, o -> draws.takeoff().openings().get(o).exposure().litresPerM2Year()) / openings.size(),
+                Sum.of(openings, o -> draws.takeoff()
+                                .openings()
+                                .get(o)
+                                .exposure()
+                                .litresPerM2Year())
+                        / openings.size(),
                 100 * Summary.mean(draws.anyLeak(openings)),
                 minutes,
                 elevationHorizonUsd(openings));
     }
 
     private double elevationHorizonUsd(List<Integer> openings) {
-        double price = sum(openings, this::priceUsd);
-        double damage = sum(openings, o -> draws.openingDamageUsd()[o]);
-        double glass =
-                sum(openings, o -> draws.takeoff().openings().get(o).geometry().glassLostFt2());
+        double price = Sum.of(openings, this::priceUsd);
+        double damage = Sum.of(openings, o -> draws.openingDamageUsd()[o]);
+        double glass = Sum.of(
+                openings, o -> draws.takeoff().openings().get(o).geometry().glassLostFt2());
         return price + damage + glass * glassWorthUsdPerFt2;
-    }
-
-    private static double sum(List<Integer> openings, IntToDoubleFunction value) {
-        double[] values = new double[openings.size()];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = value.applyAsDouble(openings.get(i));
-        }
-        return Sum.of(values);
     }
 
     private double priceUsd(int o) {
