@@ -2,6 +2,7 @@ package weatherlap.analysis.columns;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
@@ -55,6 +56,26 @@ public sealed interface Cell<R> {
                 throw column.wrong(text, at, "text that is not empty");
             }
             return text;
+        }
+    }
+
+    /** A text put together from parts; it may come to nothing. */
+    record Parts<R>(BiConsumer<? super R, TextParts> of) implements Cell<R> {
+        @Override
+        public Kind kind() {
+            return Kind.TEXT;
+        }
+
+        @Override
+        public StringColumn fill(ResultColumn<R> column, List<? extends R> rows) {
+            StringColumn filled = StringColumn.create(column.name());
+            rows.forEach(row -> filled.append(BuiltText.of(row, of)));
+            return filled;
+        }
+
+        @Override
+        public void give(ResultColumn<R> column, R row, int at, CellTaker taker) {
+            taker.text(row, of);
         }
     }
 

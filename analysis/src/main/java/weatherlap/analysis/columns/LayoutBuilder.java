@@ -3,6 +3,7 @@ package weatherlap.analysis.columns;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -38,6 +39,12 @@ public final class LayoutBuilder<R> {
     /** Text or nothing. */
     public LayoutBuilder<R> optionalText(String name, String title, String meaning, Function<? super R, String> of) {
         return add(new ResultColumn<>(name, title, "", 0, true, meaning, new Cell.Text<>(of)));
+    }
+
+    /** Text put together from parts, or nothing. */
+    public LayoutBuilder<R> optionalText(
+            String name, String title, String meaning, BiConsumer<? super R, TextParts> of) {
+        return add(new ResultColumn<>(name, title, "", 0, true, meaning, new Cell.Parts<>(of)));
     }
 
     /** The words yes and no. */

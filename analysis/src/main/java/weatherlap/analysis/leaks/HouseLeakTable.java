@@ -1,11 +1,11 @@
 package weatherlap.analysis.leaks;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.columns.LayoutBuilder;
+import weatherlap.analysis.columns.TextParts;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.analysis.tables.InHouse;
 import weatherlap.analysis.tables.ResultRows;
@@ -17,9 +17,6 @@ import weatherlap.sim.run.OpeningResult.LeakCause;
 /** {@code leaks.csv}: house by house, opening by opening under each method, by the bearing of the wall, then by storey. */
 public final class HouseLeakTable {
     public static final Layout<InHouse<OpeningResult>> LAYOUT = layout();
-
-    private static final Comparator<InHouse<OpeningResult>> ORDER =
-            Comparator.comparingDouble(HouseLeakTable::bearingDeg).thenComparingInt(HouseLeakTable::storey);
 
     private HouseLeakTable() {}
 
@@ -33,8 +30,10 @@ public final class HouseLeakTable {
         List<InHouse<OpeningResult>> rows = new ArrayList<>();
         for (HouseChoice choice : choices) {
             int first = rows.size();
-            choice.result().openings().forEach(opening -> rows.add(new InHouse<>(choice, opening)));
-            rows.subList(first, rows.size()).sort(ORDER);
+            for (OpeningResult opening : choice.result().openings()) {
+                rows.add(new InHouse<>(choice, opening));
+            }
+            rows.subList(first, rows.size()).sort(HouseLeakTable::compare);
         }
         return new ResultRows<>(LAYOUT, rows);
     }
@@ -65,9 +64,9 @@ public final class HouseLeakTable {
                         "cause_1",
                         "first cause",
                         "lap fault that adds most, with its share of the score",
-                        row -> cause(row, 0))
-                .optionalText("cause_2", "second cause", "the next", row -> cause(row, 1))
-                .optionalText("cause_3", "third cause", "the third", row -> cause(row, 2))
+                        (row, text) -> cause(row, 0, text))
+                .optionalText("cause_2", "second cause", "the next", (row, text) -> cause(row, 1, text))
+                .optionalText("cause_3", "third cause", "the third", (row, text) -> cause(row, 2, text))
                 .build();
     }
 
@@ -76,6 +75,11 @@ public final class HouseLeakTable {
         layout.number(name + "_l_per_year", "water at the " + name, "L/year", 1, meaning, row -> row.part()
                 .exposure()
                 .litresPerYear(joint));
+    }
+
+    private static int compare(InHouse<OpeningResult> one, InHouse<OpeningResult> other) {
+        int byBearing = Double.compare(bearingDeg(one), bearingDeg(other));
+        return byBearing != 0 ? byBearing : Integer.compare(storey(one), storey(other));
     }
 
     private static double bearingDeg(InHouse<OpeningResult> row) {
@@ -89,14 +93,16 @@ public final class HouseLeakTable {
                 .storeyOf(row.part().elevation(), row.part().opening());
     }
 
-    private static String cause(InHouse<OpeningResult> row, int place) {
+    private static void cause(InHouse<OpeningResult> row, int place, TextParts text) {
         OpeningResult opening = row.part();
         if (place >= opening.leakCauses().size()
                 || opening.leakCauses().get(place).contribution() == 0) {
-            return "";
+            return;
         }
         LeakCause cause = opening.leakCauses().get(place);
-        long percent = Math.round(100 * cause.contribution() / opening.leakProbability());
-        return cause.tradeName() + ": " + percent + "% of the risk";
+        text.add(cause.tradeName());
+        text.add(": ");
+        text.add(Math.round(100 * cause.contribution() / opening.leakProbability()), 0);
+        text.add("% of the risk");
     }
 }

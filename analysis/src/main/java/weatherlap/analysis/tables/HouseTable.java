@@ -82,7 +82,7 @@ public final class HouseTable {
                     "flags",
                     "flags",
                     "things to look at before the job, ; between them",
-                    row -> String.join(";", result(row).flags()))
+                    (row, text) -> text.add(result(row).flags()))
             .number(
                     "plan_horizon_cost_usd_mean",
                     "cost over the years of the plan, mean",

@@ -2,6 +2,7 @@ package weatherlap.analysis.tables;
 
 import java.util.List;
 import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.columns.TextParts;
 import weatherlap.analysis.plan.HouseChoice;
 import weatherlap.sim.run.OpeningResult;
 
@@ -40,7 +41,7 @@ public final class OpeningTable {
                     "code_flags",
                     "code flags",
                     "points of the code to look at, ; between them",
-                    row -> String.join(";", row.part().codeFlags()))
+                    (row, text) -> text.add(row.part().codeFlags()))
             .number("order_width_in", "order width", "in.", 3, "width of the unit to order", row -> row.part()
                     .orderWidthIn())
             .number("order_height_in", "order height", "in.", 3, "height of the unit to order", row -> row.part()
@@ -80,7 +81,7 @@ public final class OpeningTable {
                     "leak_causes",
                     "leak causes",
                     "lap faults with what each adds to the leak probability, largest first, ; between them",
-                    row -> causes(row.part().leakCauses()))
+                    (row, text) -> causes(row.part().leakCauses(), text))
             .text("planned_method", "planned", "method of this opening in the family's plan", row -> row.choice()
                     .family()
                     .method(row.part().elevation(), row.part().opening())
@@ -99,18 +100,18 @@ public final class OpeningTable {
                 LAYOUT, InHouse.each(choices, choice -> choice.result().openings()));
     }
 
-    private static String causes(List<OpeningResult.LeakCause> causes) {
-        StringBuilder text = new StringBuilder();
-        for (OpeningResult.LeakCause cause : causes) {
-            long tenThousandths = Math.round(cause.contribution() * 10_000);
+    private static void causes(List<OpeningResult.LeakCause> causes, TextParts text) {
+        for (int i = 0; i < causes.size(); i++) {
+            long tenThousandths = Math.round(causes.get(i).contribution() * 10_000);
             if (tenThousandths == 0) {
                 break;
             }
-            text.append(text.isEmpty() ? "" : ";")
-                    .append(cause.faultId())
-                    .append(tenThousandths < 10_000 ? " 0." : " 1.")
-                    .append(Long.toString(10_000 + tenThousandths % 10_000), 1, 5);
+            if (i > 0) {
+                text.add(";");
+            }
+            text.add(causes.get(i).faultId());
+            text.add(" ");
+            text.add(tenThousandths / 10_000.0, 4);
         }
-        return text.toString();
     }
 }

@@ -29,7 +29,8 @@ public record ResultRows<R>(Layout<R> layout, List<R> rows) implements TableCell
     public void give(int row, CellTaker taker) {
         R made = rows.get(row);
         List<ResultColumn<R>> columns = layout.columns();
-        for (int column = 0; column < columns.size(); column++) {
+        int count = columns.size();
+        for (int column = 0; column < count; column++) {
             columns.get(column).give(made, row, taker);
         }
     }

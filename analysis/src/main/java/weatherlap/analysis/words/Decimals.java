@@ -18,6 +18,9 @@ public final class Decimals {
 
     private static final int MOST_DECIMALS = 6;
 
+    /** A tenth of an int that is not negative is this many times it, over 2<sup>35</sup>: a division takes longer. */
+    private static final long TENTH = 0xCCCC_CCCDL;
+
     private Decimals() {}
 
     /** @throws IllegalArgumentException for NaN and infinities */
@@ -45,12 +48,10 @@ public final class Decimals {
         if (!(scaled < LARGEST_PLAIN)) {
             return -1;
         }
-        int units = (int) scaled;
-        double fraction = scaled - units;
-        if (Math.abs(fraction - 0.5) < 1e-4) {
+        int units = (int) (scaled + 0.5);
+        if (Math.abs(scaled - units) > 0.4999 && !isBinary(value)) {
             return -1;
         }
-        units += fraction > 0.5 ? 1 : 0;
         int start = at;
         if (value < 0 && units != 0) {
             text[start++] = '-';
@@ -59,17 +60,33 @@ public final class Decimals {
         while (digits < POWERS.length && units >= POWERS[digits]) {
             digits++;
         }
-        int end = start + digits + (decimals > 0 ? 1 : 0);
-        int place = end;
-        for (int digit = 0; digit < digits; digit++) {
-            if (digit == decimals && decimals > 0) {
-                text[--place] = '.';
-            }
-            int tens = units / 10;
-            text[--place] = (byte) ('0' + units - 10 * tens);
-            units = tens;
+        int point = start + digits - decimals;
+        if (decimals == 0) {
+            digits(units, text, start, point);
+            return point;
         }
+        int end = point + 1 + decimals;
+        int whole = digits(units, text, point + 1, end);
+        text[point] = '.';
+        digits(whole, text, start, point);
         return end;
+    }
+
+    /** Of whole 1,024ths: scaled it is exact, so that what lies next to a tie is one. */
+    private static boolean isBinary(double value) {
+        double scaled = 1024 * value;
+        return scaled == (long) scaled;
+    }
+
+    /** Writes the last digits of a number; what is left of it stands before them. */
+    private static int digits(int number, byte[] text, int from, int to) {
+        int left = number;
+        for (int place = to - 1; place >= from; place--) {
+            int tens = (int) (left * TENTH >>> 35);
+            text[place] = (byte) ('0' + left - 10 * tens);
+            left = tens;
+        }
+        return left;
     }
 
     /** The shortest text that reads back as the same double, such as 0.1. */

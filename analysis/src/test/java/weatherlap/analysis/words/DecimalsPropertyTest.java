@@ -7,6 +7,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
 
 /** The quick way to write a number writes what the exact way does, ties and zeros too. */
 class DecimalsPropertyTest {
@@ -23,6 +24,16 @@ class DecimalsPropertyTest {
             same(tie, decimals);
             same(Math.nextUp(tie), decimals);
             same(Math.nextDown(tie), decimals);
+        }
+    }
+
+    /** Among them the ties that are so in binary too. */
+    @Property(tries = 5_000)
+    void alsoBinaryFractions(
+            @ForAll @LongRange(min = -5_000_000_000L, max = 5_000_000_000L) long whole,
+            @ForAll @IntRange(max = 12) int halvings) {
+        for (int decimals = 0; decimals <= 7; decimals++) {
+            same(Math.scalb((double) whole, -halvings), decimals);
         }
     }
 

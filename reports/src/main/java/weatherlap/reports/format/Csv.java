@@ -2,8 +2,12 @@ package weatherlap.reports.format;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiConsumer;
 import weatherlap.analysis.columns.CellTaker;
 import weatherlap.analysis.columns.Layout;
+import weatherlap.analysis.columns.TextParts;
 import weatherlap.analysis.tables.TableCells;
 import weatherlap.analysis.words.Decimals;
 
@@ -23,8 +27,18 @@ public final class Csv {
     /** A cell that holds one is quoted. */
     private static final String TO_QUOTE = "\t\n\r\",;";
 
-    /** Characters to make room for in a cell, with what stands before it. */
-    private static final int ROOM = 8;
+    /** What is to be done about a character, by character of ASCII; 0: it stands as it is, wherever in a cell. */
+    private static final byte[] MARKS = marks();
+
+    private static final int IN_QUOTES = 1;
+    private static final int DOUBLED = 2;
+    private static final int FOREIGN = 4;
+
+    /** Bytes of a character, at most. */
+    private static final int WIDEST = 3;
+
+    /** Bytes to make room for in a cell, with what stands before it. */
+    private static final int ROOM = 12;
 
     private Csv() {}
 
@@ -51,30 +65,70 @@ public final class Csv {
      * @throws IllegalArgumentException for a cell that is empty, or no finite number, where its column wants one
      */
     public static byte[] rows(TableCells result) {
-        CsvLines lines =
-                new CsvLines(ROOM * result.count() * result.layout().columns().size());
-        for (int row = 0; row < result.count(); row++) {
+        int rows = result.count();
+        CsvLines lines = new CsvLines(ROOM * rows * result.layout().columns().size());
+        for (int row = 0; row < rows; row++) {
             result.give(row, lines);
             lines.end();
         }
         return lines.bytes();
     }
 
+    private static byte[] marks() {
+        byte[] marks = new byte[128];
+        for (char c = 0; c < marks.length; c++) {
+            marks[c] = (byte) (c == '"' ? DOUBLED : TO_QUOTE.indexOf(c) >= 0 ? IN_QUOTES : 0);
+        }
+        return marks;
+    }
+
+    /**
+     * A word as UTF-8.
+     *
+     * @param marks of all its characters
+     */
+    @SuppressWarnings("ArrayRecordComponent") // nobody else sees it
+    private record Word(byte[] bytes, int marks) {
+        private static final int MOST_KEPT = 1000;
+        private static final Map<String, Word> KEPT = new ConcurrentHashMap<>();
+
+        static Word of(String word) {
+            Word kept = KEPT.get(word);
+            if (kept != null) {
+                return kept;
+            }
+            CsvLines line = new CsvLines(WIDEST * word.length());
+            int marks = line.put(word);
+            Word made = new Word(line.bytes(), marks);
+            if (KEPT.size() < MOST_KEPT) {
+                KEPT.put(word, made);
+            }
+            return made;
+        }
+    }
+
     /** Cells as they are written. */
-    private static final class CsvLines implements CellTaker {
+    private static final class CsvLines implements CellTaker, TextParts {
         private byte[] text;
         private int size;
         private boolean first = true;
+        /** Of the text that is put together. */
+        private int marks;
 
         CsvLines(int room) {
             text = new byte[room];
         }
 
+        /** Makes room for so many bytes, and for a comma, quotes and a line feed around them. */
+        private void room(int bytes) {
+            if (size + bytes + 4 > text.length) {
+                text = Arrays.copyOf(text, 2 * text.length + bytes + 4);
+            }
+        }
+
         /** Begins a cell of so many bytes at most. */
         private void next(int most) {
-            if (size + most + 2 > text.length) { // a comma before it, a line feed after it
-                text = Arrays.copyOf(text, 2 * text.length + most + 2);
-            }
+            room(most);
             if (!first) {
                 text[size++] = ',';
             }
@@ -83,37 +137,40 @@ public final class Csv {
 
         @Override
         public void text(String cell) {
-            int length = cell.length();
-            next(length);
-            if (length > 0 && !isWord(cell.charAt(0))) {
-                any(quoted(defused(cell)));
-                return;
-            }
-            for (int i = 0; i < length; i++) {
-                char c = cell.charAt(i);
-                if (!isWord(c)) {
-                    any(quoted(cell));
-                    return;
-                }
-                text[size + i] = (byte) c;
-            }
-            size += length;
+            next(WIDEST * cell.length());
+            int begin = size;
+            finish(begin, put(cell));
         }
 
-        /** What stands in a cell as it is, wherever in it. */
-        private static boolean isWord(char c) {
-            return c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c >= 'A' && c <= 'Z' || c == '_';
+        @Override
+        public <R> void text(R row, BiConsumer<? super R, TextParts> parts) {
+            next(0);
+            int begin = size;
+            marks = 0;
+            parts.accept(row, this);
+            finish(begin, marks);
+        }
+
+        @Override
+        public void add(String word) {
+            Word known = Word.of(word);
+            int length = known.bytes.length;
+            room(length);
+            System.arraycopy(known.bytes, 0, text, size, length);
+            size += length;
+            marks |= known.marks;
+        }
+
+        @Override
+        public void add(double number, int decimals) {
+            room(Decimals.LONGEST);
+            put(number, decimals);
         }
 
         @Override
         public void number(double number, int decimals) {
             next(Decimals.LONGEST);
-            int end = Decimals.put(number, decimals, text, size);
-            if (end < 0) {
-                any(Decimals.fixed(number, decimals));
-            } else {
-                size = end;
-            }
+            put(number, decimals);
         }
 
         @Override
@@ -121,14 +178,57 @@ public final class Csv {
             next(0);
         }
 
-        /** Goes on with the cell that was begun. */
-        private void any(String cell) {
-            byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
-            if (size + bytes.length + 1 > text.length) {
-                text = Arrays.copyOf(text, 2 * text.length + bytes.length);
+        private void put(double number, int decimals) {
+            int end = Decimals.put(number, decimals, text, size);
+            if (end < 0) {
+                put(Decimals.fixed(number, decimals).getBytes(StandardCharsets.UTF_8));
+            } else {
+                size = end;
             }
+        }
+
+        /** Puts a text as it is where there is room for it; gives the marks of all its characters. */
+        private int put(String cell) {
+            int length = cell.length();
+            int found = 0;
+            for (int i = 0; i < length; i++) {
+                char c = cell.charAt(i);
+                found |= c < MARKS.length ? MARKS[c] : FOREIGN;
+                text[size + i] = (byte) c;
+            }
+            if ((found & FOREIGN) != 0) {
+                put(cell.getBytes(StandardCharsets.UTF_8));
+            } else {
+                size += length;
+            }
+            return found;
+        }
+
+        private void put(byte[] bytes) {
+            room(bytes.length);
             System.arraycopy(bytes, 0, text, size, bytes.length);
             size += bytes.length;
+        }
+
+        /** Quotes and defuses a text that was put as it is; few need it. */
+        private void finish(int begin, int found) {
+            int length = size - begin;
+            boolean plainEnds = length == 0 || isWord(text[begin]) && text[size - 1] != ' ';
+            if (!plainEnds || (found & DOUBLED) != 0) {
+                String cell = new String(text, begin, length, StandardCharsets.UTF_8);
+                size = begin;
+                put(quoted(defused(cell)).getBytes(StandardCharsets.UTF_8));
+            } else if ((found & IN_QUOTES) != 0) {
+                System.arraycopy(text, begin, text, begin + 1, length);
+                text[begin] = '"';
+                text[size + 1] = '"';
+                size += 2;
+            }
+        }
+
+        /** What stands in a cell as it is, wherever in it. */
+        private static boolean isWord(byte c) {
+            return c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c >= 'A' && c <= 'Z' || c == '_';
         }
 
         void end() {

@@ -10,10 +10,14 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.Chars;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Size;
 import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.Test;
+import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.tables.ResultRows;
 import weatherlap.analysis.tables.ResultTable;
+import weatherlap.analysis.words.Decimals;
 
 class CsvTest {
     @Test
@@ -44,6 +48,37 @@ class CsvTest {
         assertThat(Csv.rows(TestTables.hostileRows())).isEqualTo(Csv.rows(TestTables.hostile()));
         var nameless = new ResultRows<>(TestTables.LAYOUT, List.of(new TestTables.Line("", 1, OptionalDouble.empty())));
         assertThatThrownBy(() -> Csv.rows(nameless)).hasMessageContaining("id");
+    }
+
+    /** Whatever its words are, and wherever one of them stands. */
+    @Property
+    void aTextInPartsIsWrittenAsTheSameInOne(
+            @ForAll @Size(max = 4)
+                    List<
+                                    @StringLength(max = 3)
+                                    @Chars({
+                                        '"', ',', ';', '\n', ' ', '\'', '=', '-', 'a', '7', '\u00E9', '\u77F3', '\uFF1D'
+                                    })
+                                    String>
+                            words,
+            @ForAll @DoubleRange(min = -1e4, max = 1e4) double number) {
+        var inOne = new ResultRows<>(
+                Layout.<String>of("test.csv", "Test", "a row")
+                        .optionalText("text", "text", "any", row -> String.join(";", words) + row)
+                        .build(),
+                List.of(Decimals.fixed(number, 2), ""));
+        var inParts = new ResultRows<>(
+                Layout.<Boolean>of("test.csv", "Test", "a row")
+                        .optionalText("text", "text", "any", (row, text) -> {
+                            text.add(words);
+                            if (row) {
+                                text.add(number, 2);
+                            }
+                        })
+                        .build(),
+                List.of(true, false));
+        assertThat(new String(Csv.rows(inParts), UTF_8)).isEqualTo(new String(Csv.rows(inOne), UTF_8));
+        assertThat(Csv.rows(inParts.table())).isEqualTo(Csv.rows(inOne));
     }
 
     @Property
