@@ -1,6 +1,7 @@
 package weatherlap.datasets.portfolio;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -32,6 +33,8 @@ final class HouseMaker {
     private final boolean amongOthers;
     private final Optional<FitCheck> fit;
     private final Problems problems;
+    /** The methods that a cladding leaves open. */
+    private final Map<Cladding, List<Method>> open = new EnumMap<>(Cladding.class);
 
     /**
      * @param thisYear no house is built after it
@@ -84,8 +87,8 @@ final class HouseMaker {
     private List<Elevation> elevations(HouseRows rows) {
         Map<String, List<Row>> openings =
                 rows.openings().stream().collect(Collectors.groupingBy(row -> row.text("elevation_id")));
-        List<Method> open = rows.house().isSound()
-                ? Method.openTo(rows.house().word("cladding", Cladding.class))
+        List<Method> methods = rows.house().isSound()
+                ? open.computeIfAbsent(rows.house().word("cladding", Cladding.class), Method::openTo)
                 : List.of(Method.values());
         SwappedSizes.checkTwins(Each.where(rows.openings(), Row::isSound), problems);
         List<Elevation> elevations = new ArrayList<>();
@@ -95,7 +98,7 @@ final class HouseMaker {
             if (row.isSound() && seen.add(id)) {
                 List<Row> own = Each.where(openings.getOrDefault(id, List.of()), Row::isSound);
                 check(row, own, rows.house());
-                elevations.add(elevation(row, own, open));
+                elevations.add(elevation(row, own, methods));
             }
         }
         return elevations;

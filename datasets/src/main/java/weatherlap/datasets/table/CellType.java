@@ -141,7 +141,7 @@ public sealed interface CellType {
         }
 
         /** Of nothing but what a decimal number is made of, as most cells are. */
-        private static boolean isDecimal(String cell) {
+        static boolean isDecimal(String cell) {
             for (int i = 0; i < cell.length(); i++) {
                 char c = cell.charAt(i);
                 boolean exponent = i > 0 && (c == 'e' || c == 'E');

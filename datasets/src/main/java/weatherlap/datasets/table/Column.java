@@ -90,6 +90,21 @@ public record Column(String name, CellType type, boolean mayBeEmpty, String mean
         return type instanceof CellType.Number number && number.isLength();
     }
 
+    /** A cell of the file that is, at a glance, as tables have it and sound; null where it takes more than a glance to tell. */
+    String usual(String raw) {
+        if (raw.isEmpty()) {
+            return mayBeEmpty ? raw : null;
+        }
+        if (type instanceof CellType.Word word) { // that of the list: what is asked of it later is asked of few texts
+            int place = word.allowed().indexOf(raw);
+            return place < 0 ? null : word.allowed().get(place);
+        }
+        boolean bare = type instanceof CellType.Number && CellType.Number.isDecimal(raw)
+                || type instanceof CellType.Whole
+                || type instanceof CellType.Key && !raw.endsWith(" ");
+        return bare && type.fault(raw).isEmpty() ? raw : null;
+    }
+
     /** What people typed, as tables have it. */
     String plain(String cell) {
         return cell.isEmpty() ? cell : type.plain(cell);

@@ -160,11 +160,13 @@ final class Header {
         }
         String[] ordered = new String[fromFile.length];
         boolean sound = complete && fits;
+        List<Column> columns = schema.columns();
         for (int c = 0; c < ordered.length; c++) {
-            Column column = schema.columns().get(c);
+            Column column = columns.get(c);
             String raw = raw(cells, c);
-            if (raw.isEmpty() && column.mayBeEmpty()) {
-                ordered[c] = raw;
+            String usual = column.usual(raw);
+            if (usual != null) {
+                ordered[c] = usual;
                 continue;
             }
             Optional<String> content = content(raw, column);

@@ -72,12 +72,14 @@ final class PlainText extends Reader {
         int out = offset;
         for (int i = offset; i < offset + n; i++) {
             char c = buffer[i];
-            if (c == '\n' && afterReturn) {
-                afterReturn = false;
-                continue;
+            if (c < ' ' || c > '~') { // few are
+                if (c == '\n' && afterReturn) {
+                    afterReturn = false;
+                    continue;
+                }
+                check(c);
             }
             afterReturn = c == '\r';
-            check(c);
             buffer[out++] = afterReturn ? '\n' : c;
         }
         return n < 0 ? n : out - offset;

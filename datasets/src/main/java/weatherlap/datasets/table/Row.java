@@ -123,17 +123,22 @@ public final class Row {
     }
 
     public double number(String column) {
-        String cell = text(column);
+        return read(text(column));
+    }
+
+    private static double read(String cell) {
         double plain = PlainNumber.of(cell);
         return Double.isNaN(plain) ? Double.parseDouble(cell) : plain;
     }
 
     public OptionalDouble optionalNumber(String column) {
-        return has(column) ? OptionalDouble.of(number(column)) : OptionalDouble.empty();
+        String cell = text(column);
+        return cell.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(read(cell));
     }
 
     public double number(String column, double whenEmpty) {
-        return has(column) ? number(column) : whenEmpty;
+        String cell = text(column);
+        return cell.isEmpty() ? whenEmpty : read(cell);
     }
 
     public int whole(String column) {
@@ -149,7 +154,10 @@ public final class Row {
     }
 
     public <E extends Enum<E>> E word(String column, Class<E> type) {
-        String text = text(column);
+        return constant(text(column), type);
+    }
+
+    private static <E extends Enum<E>> E constant(String text, Class<E> type) {
         Enum<?> known = WORDS.get(type).get(text);
         return known != null
                 ? type.cast(known)
@@ -157,7 +165,8 @@ public final class Row {
     }
 
     public <E extends Enum<E>> E word(String column, Class<E> type, E whenEmpty) {
-        return has(column) ? word(column, type) : whenEmpty;
+        String text = text(column);
+        return text.isEmpty() ? whenEmpty : constant(text, type);
     }
 
     /** Reports an error at a cell of this row. */
