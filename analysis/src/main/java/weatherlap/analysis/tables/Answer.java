@@ -119,14 +119,16 @@ public record Answer(
             HouseResult house = choice.result();
             houses++;
             openings += house.house().openingCount();
+            double[] ofHouseUsd = choice.horizonDifferenceUsd();
             for (int d = 0; d < differenceUsd.length; d++) {
-                differenceUsd[d] += choice.horizonDifferenceUsd()[d];
+                differenceUsd[d] += ofHouseUsd[d];
             }
             contrast = house.named();
             standIns += house.contrast().equals(contrast) ? 0 : 1;
-            first.add(choice, house.contrast().first());
-            second.add(choice, house.contrast().second());
-            plans = plans.plus(of(choice));
+            boolean onePlan = choice.onePlan();
+            first.add(choice, house.contrast().first(), onePlan);
+            second.add(choice, house.contrast().second(), onePlan);
+            plans = plans.plus(of(choice, onePlan));
         }
 
         /** Takes in other houses of as many draws, which come after these. */
@@ -149,14 +151,14 @@ public record Answer(
             plans = plans.plus(other.plans);
         }
 
-        private static FamilyPlans of(HouseChoice choice) {
+        private static FamilyPlans of(HouseChoice choice, boolean onePlan) {
             Plan family = choice.family();
             return new FamilyPlans(
                     family.priceUsd(),
                     family.leakProbability(),
                     family.horizonCostUsd(),
                     family.methods().size() > 1 ? 1 : 0,
-                    choice.onePlan() ? 1 : 0,
+                    onePlan ? 1 : 0,
                     choice.atRisk() ? 1 : 0);
         }
 
@@ -210,7 +212,7 @@ public record Answer(
         private int heldBack;
         private int overLimit;
 
-        void add(HouseChoice choice, Method method) {
+        void add(HouseChoice choice, Method method, boolean onePlan) {
             MethodResult result = choice.result().method(method);
             glass += result.glassFt2();
             glassToday += result.glassExistingFt2();
@@ -229,7 +231,7 @@ public record Answer(
                 sums[i] += values[i];
             }
             overLimit += choice.overLimit().contains(method) ? 1 : 0;
-            if (choice.familyMethod() == method && !choice.onePlan()) {
+            if (choice.familyMethod() == method && !onePlan) {
                 chosen++;
                 savedWhereChosenUsd += Math.abs(choice.differenceUsd());
             } else if (choice.result().preferred() == method) {

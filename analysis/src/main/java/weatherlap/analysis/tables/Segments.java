@@ -6,7 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import weatherlap.sim.Each;
+import weatherlap.sim.house.Elevation;
+import weatherlap.sim.house.House;
 import weatherlap.sim.method.Contrast;
 import weatherlap.sim.run.ElevationResult;
 import weatherlap.sim.run.HouseResult;
@@ -37,26 +38,44 @@ public record Segments(Share whole, Map<Segmentation, List<Share>> bySegment) {
         /** Takes a house in. */
         void add(HouseResult house) {
             Contrast contrast = house.contrast();
+            String last = "";
+            List<Share.Sum> takers = List.of();
             for (ElevationResult wall : house.elevations()) {
                 if (!contrast.holds(wall.method())) {
                     continue;
                 }
+                String id = wall.elevation().id();
+                if (!id.equals(last)) { // its methods come one after another
+                    takers = takers(house.house(), wall.elevation());
+                    last = id;
+                }
                 List<OpeningResult> openings = openings(house, wall);
-                whole.add(house, contrast, wall, openings);
-                for (Map.Entry<Segmentation, TreeMap<Segmentation.Segment, Share.Sum>> sum : sums.entrySet()) {
-                    Segmentation.Segment segment = sum.getKey().of(house.house(), wall.elevation());
-                    sum.getValue()
-                            .computeIfAbsent(segment, key -> new Share.Sum())
-                            .add(house, contrast, wall, openings);
+                for (Share.Sum taker : takers) {
+                    taker.add(house, contrast, wall, openings);
                 }
             }
         }
 
+        /** The sums that a wall counts in. */
+        private List<Share.Sum> takers(House house, Elevation wall) {
+            List<Share.Sum> takers = new ArrayList<>();
+            takers.add(whole);
+            for (Map.Entry<Segmentation, TreeMap<Segmentation.Segment, Share.Sum>> bySegment : sums.entrySet()) {
+                Segmentation.Segment segment = bySegment.getKey().of(house, wall);
+                takers.add(bySegment.getValue().computeIfAbsent(segment, key -> new Share.Sum()));
+            }
+            return takers;
+        }
+
         private static List<OpeningResult> openings(HouseResult house, ElevationResult wall) {
-            return Each.where(
-                    house.openings(),
-                    opening -> opening.method() == wall.method()
-                            && opening.elevation().id().equals(wall.elevation().id()));
+            List<OpeningResult> openings = new ArrayList<>();
+            for (OpeningResult opening : house.openings()) {
+                if (opening.method() == wall.method()
+                        && opening.elevation().id().equals(wall.elevation().id())) {
+                    openings.add(opening);
+                }
+            }
+            return openings;
         }
 
         /** Takes in other houses, which come after these. */
