@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import weatherlap.reports.jobs.SecondCompiler;
 
 /**
  * A run so long that Java's second compiler pays. The launcher of the bundle starts Java with the first alone, which is faster up to some
@@ -39,6 +40,8 @@ final class LongRun {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(OPTIONS);
+        command.add("-D" + SecondCompiler.AFTER_HOUSES + "="
+                + Path.of(System.getProperty("java.home"), "conf", "after-houses.json"));
         command.addAll(List.of("-m", program));
         command.addAll(List.of(arguments));
         try {

@@ -95,7 +95,8 @@ public final class Bundle {
         return jars;
     }
 
-    private Path runtime(Path module) {
+    /** With what tells the compilers, after the houses of a long run, that the second is to compile nothing more. */
+    private Path runtime(Path module) throws IOException {
         Path runtime = work.resolve("runtime");
         Tools.jdk(
                 "jlink",
@@ -103,11 +104,13 @@ public final class Bundle {
                         "--module-path",
                         module.toString(),
                         "--add-modules",
-                        OneModule.NAME,
+                        OneModule.NAME + ",jdk.management",
                         "--no-header-files",
                         "--no-man-pages",
                         "--output",
                         runtime.toString()));
+        Files.writeString(
+                runtime.resolve("conf").resolve("after-houses.json"), "[{match: \"*.*\", c2: {Exclude: true}}]\n");
         return runtime;
     }
 

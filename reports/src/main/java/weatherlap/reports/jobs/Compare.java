@@ -105,6 +105,7 @@ public record Compare(InputPaths paths, OutputRequest output, int threads, long 
         try (OutputFolder folder = output.asked(options()).open(paths.named())) {
             Simulator simulator = inputs.simulator();
             Simulated simulated = simulated(inputs, scanned, simulator, folder, messages);
+            SecondCompiler.afterHouses();
             messages.warn(simulated.warnings());
             Comparison comparison = simulated.sums().sum().comparison();
             Optional<SwingStudy> unmeasured = paths.portfolio()
