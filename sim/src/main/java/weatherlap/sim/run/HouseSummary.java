@@ -124,16 +124,21 @@ final class HouseSummary {
                 causes(o));
     }
 
+    /** The largest first; by insertion: an opening has a dozen. */
     private List<LeakCause> causes(int o) {
         List<LeakPath> paths = draws.takeoff().openings().get(o).leaks().paths();
-        List<LeakCause> causes = new ArrayList<>(paths.size());
-        for (int f = 0; f < paths.size(); f++) {
+        double[] contribution = draws.leaks().contribution()[o];
+        LeakCause[] causes = new LeakCause[contribution.length];
+        for (int f = 0; f < causes.length; f++) {
             LapFault fault = paths.get(f).fault();
-            causes.add(
-                    new LeakCause(fault.id(), fault.tradeName(), draws.leaks().contribution()[o][f]));
+            int place = f;
+            while (place > 0 && causes[place - 1].contribution() < contribution[f]) {
+                causes[place] = causes[place - 1];
+                place--;
+            }
+            causes[place] = new LeakCause(fault.id(), fault.tradeName(), contribution[f]);
         }
-        causes.sort((a, b) -> Double.compare(b.contribution(), a.contribution()));
-        return causes;
+        return List.of(causes);
     }
 
     /** Of a wall, which has the openings from one on, up to another. */
