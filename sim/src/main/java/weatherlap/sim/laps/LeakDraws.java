@@ -28,6 +28,7 @@ public final class LeakDraws {
     private int[] place = new int[0];
     private final double[] dry;
     private final double[] certain;
+    private final double[] position;
 
     private LeakCauses causes;
     private double wettest;
@@ -49,6 +50,7 @@ public final class LeakDraws {
         sum = new double[draws];
         dry = new double[draws];
         certain = new double[draws];
+        position = new double[draws];
         Arrays.fill(certain, 1);
     }
 
@@ -110,7 +112,7 @@ public final class LeakDraws {
             columns.add(new PathDraws(damage.length));
         }
         PathDraws made = columns.get(drawn++);
-        made.draw(path, causes, wettest, dry);
+        made.draw(path, causes, wettest, dry, position);
         made.before = latest[path.fault()];
         latest[path.fault()] = made;
         return made;
