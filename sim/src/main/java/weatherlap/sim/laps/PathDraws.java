@@ -50,7 +50,7 @@ final class PathDraws {
         }
     }
 
-    /** Where in the table each draw lies: apart from looking it up, so that no draw waits for the one before. */
+    /** Where in the table each draw lies: by itself, since the long way from a position to its damage lets few draws overlap. */
     private void place(int[] draws, double[] logAdmitted, double[] normal, double[] position) {
         double first = terms.firstPosition();
         double perLog = terms.table().knotsPerLog;
