@@ -23,8 +23,12 @@ public final class LeakDraws {
     /** Damage of the paths that do any, by draw, and their places among all; then {@link #dry}. */
     private double[][] wet = new double[ABREAST][];
 
+    private int wets;
+    private double mean;
     private int[] place = new int[0];
     private final double[] dry;
+    private final double[] certain;
+    private final double[] position;
 
     private LeakCauses causes;
     private double wettest;
@@ -45,11 +49,14 @@ public final class LeakDraws {
         damage = new double[draws];
         sum = new double[draws];
         dry = new double[draws];
+        certain = new double[draws];
+        position = new double[draws];
+        Arrays.fill(certain, 1);
     }
 
     void run(PathTerms[] paths, LeakCauses shared) {
         prepare(paths.length, shared);
-        int wets = 0;
+        wets = 0;
         for (int f = 0; f < paths.length; f++) {
             PathDraws path = draws(paths[f]);
             ofPath[f] = path;
@@ -60,10 +67,16 @@ public final class LeakDraws {
             }
         }
         Arrays.fill(wet, wets, wets + ABREAST - 1, dry);
-        for (int w = 0; w < wets; w += 2) {
+        if (wets == 0) {
+            System.arraycopy(dry, 0, damage, 0, dry.length);
+            mean = 0;
+            return;
+        }
+        first(damage, sum, wet[0], wet[1]);
+        for (int w = 2; w < wets; w += 2) {
             add(damage, sum, wet[w], wet[w + 1]);
         }
-        finish(damage, sum);
+        mean = finish(damage, sum) / damage.length;
         for (int w = 0; w < wets; w += ABREAST) {
             share(w);
         }
@@ -81,8 +94,6 @@ public final class LeakDraws {
             wet = new double[paths + ABREAST][];
             place = new int[paths + ABREAST];
         }
-        Arrays.fill(damage, 1);
-        System.arraycopy(dry, 0, sum, 0, dry.length);
         if (causes != shared || drawn > mostColumns) {
             causes = shared;
             wettest = shared.wettest();
@@ -101,10 +112,17 @@ public final class LeakDraws {
             columns.add(new PathDraws(damage.length));
         }
         PathDraws made = columns.get(drawn++);
-        made.draw(path, causes, wettest, dry);
+        made.draw(path, causes, wettest, dry, position);
         made.before = latest[path.fault()];
         latest[path.fault()] = made;
         return made;
+    }
+
+    private static void first(double[] none, double[] sum, double[] one, double[] two) {
+        for (int d = 0; d < none.length; d++) {
+            none[d] = (1 - one[d]) * (1 - two[d]);
+            sum[d] = one[d] + two[d];
+        }
     }
 
     private static void add(double[] none, double[] sum, double[] one, double[] two) {
@@ -114,12 +132,16 @@ public final class LeakDraws {
         }
     }
 
-    /** From the chance of none to the chance of any, and from the sum to the weight of each in it. */
-    private static void finish(double[] damage, double[] sum) {
+    /** From the chance of none to the chance of any, which are summed, and from the sum to the weight of each in it. */
+    private static double finish(double[] damage, double[] sum) {
+        double total = 0;
         for (int d = 0; d < damage.length; d++) {
-            damage[d] = 1 - damage[d];
-            sum[d] = sum[d] > 0 ? damage[d] / sum[d] : 0;
+            double any = 1 - damage[d];
+            damage[d] = any;
+            sum[d] = sum[d] > 0 ? any / sum[d] : 0;
+            total += any;
         }
+        return total;
     }
 
     /** Contributions of the wet paths from one on. */
@@ -151,8 +173,30 @@ public final class LeakDraws {
         return damage;
     }
 
+    /** The mean of {@link #damage()}. */
+    public double mean() {
+        return mean;
+    }
+
+    /** Whether no draw does damage. */
+    public boolean isDry() {
+        return wets == 0;
+    }
+
+    /** Chance of no leak damage within the horizon, by draw: a column that stays, not to be changed. */
+    public double[] none() {
+        if (isDry()) {
+            return certain;
+        }
+        double[] none = new double[damage.length];
+        for (int d = 0; d < none.length; d++) {
+            none[d] = 1 - damage[d];
+        }
+        return none;
+    }
+
     /**
-     * What each path adds to the mean of {@link #damage()}, in the order of {@link LeakModel#paths()}; they sum to it. Entries past the
+     * What each path adds to the {@link #mean()}, in the order of {@link LeakModel#paths()}; they sum to it. Entries past the
      * last path mean nothing.
      */
     public double[] contribution() {

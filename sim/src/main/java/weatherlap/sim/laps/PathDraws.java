@@ -33,8 +33,9 @@ final class PathDraws {
     /**
      * @param wettest the greatest normal of the weather
      * @param dry no damage in any draw
+     * @param position scratch, a number a draw
      */
-    void draw(PathTerms path, LeakCauses causes, double wettest, double[] dry) {
+    void draw(PathTerms path, LeakCauses causes, double wettest, double[] dry, double[] position) {
         terms = path;
         firstPosition = path.firstPosition();
         discounting = 0;
@@ -44,28 +45,37 @@ final class PathDraws {
         wet = draws.length > 0;
         if (wet) {
             System.arraycopy(dry, 0, damage, 0, dry.length);
-            draw(draws, admitted.logs(), causes);
+            place(draws, admitted.logs(), causes.weatherNormal(), position);
+            draw(draws, position, causes);
         }
     }
 
-    private void draw(int[] draws, double[] logAdmitted, LeakCauses causes) {
-        double[] normal = causes.weatherNormal();
-        int[] stratum = terms.stratum(causes);
-        double[] strata = terms.standing();
-        double[] table = terms.table().values;
+    /** Where in the table each draw lies: by itself, since the long way from a position to its damage lets few draws overlap. */
+    private void place(int[] draws, double[] logAdmitted, double[] normal, double[] position) {
         double first = terms.firstPosition();
         double perLog = terms.table().knotsPerLog;
         double perNormal = terms.knotsPerNormal();
         double last = LeakTable.lastPosition();
+        for (int i = 0; i < draws.length; i++) {
+            int d = draws[i];
+            double at = first + perLog * logAdmitted[d] + perNormal * normal[d];
+            at = 0.5 * (at + Math.abs(at)); // or 0, without a branch that nobody foresees
+            position[i] = at < last ? at : last;
+        }
+    }
+
+    private void draw(int[] draws, double[] positions, LeakCauses causes) {
+        int[] stratum = terms.stratum(causes);
+        double[] strata = terms.standing();
+        double[] table = terms.table().values;
         boolean covered = terms.covered();
         double[] out = damage;
         double damaged = 0;
         double discounted = 0;
         double mended = 0;
-        for (int d : draws) {
-            double position = first + perLog * logAdmitted[d] + perNormal * normal[d];
-            position = 0.5 * (position + Math.abs(position)); // or 0, without a branch that nobody foresees
-            position = position < last ? position : last;
+        for (int i = 0; i < draws.length; i++) {
+            int d = draws[i];
+            double position = positions[i];
             int knot = (int) position;
             double share = position - knot;
             int at = knot * LeakTable.COLUMNS;

@@ -48,9 +48,9 @@ public final class Normal {
     public static double[] factors(double spread, double[] uniforms) {
         double variance = Math.log1p(spread * spread);
         double sigma = Math.sqrt(variance);
-        double[] factors = quantiles(uniforms);
+        double[] factors = new double[uniforms.length];
         for (int d = 0; d < factors.length; d++) {
-            factors[d] = Math.exp(sigma * factors[d] - variance / 2);
+            factors[d] = Math.exp(sigma * quantile(uniforms[d]) - variance / 2);
         }
         return factors;
     }

@@ -13,12 +13,16 @@ import org.apache.commons.statistics.descriptive.Quantile.EstimationMethod;
  */
 public final class RankedDraws {
     private static final Quantile QUANTILE = Quantile.withDefaults().with(EstimationMethod.HF7);
-    private static final int BITS = 6;
-    private static final int BINS = 1 << BITS;
+    /** Bins of a column, as a power of two. */
+    private static final int BITS = 7;
+
+    /** Bins of a bin of many draws, likewise. */
+    private static final int BITS_WITHIN = 4;
+
     private static final int FEW = 16;
 
     /** One for each thread, used again for each column. */
-    private static final ThreadLocal<RankedDraws> SCRATCH = ThreadLocal.withInitial(RankedDraws::new);
+    private static final ThreadLocal<RankedDraws> SCRATCH = ThreadLocal.withInitial(() -> new RankedDraws(BITS));
 
     /** Of each draw, as {@link #swapped} has it. */
     private long[] keys = new long[0];
@@ -26,13 +30,15 @@ public final class RankedDraws {
     /** Bin after bin, those in {@link #sorted} in order. */
     private long[] binned = new long[0];
 
+    private final int bits;
+
     /** Where each bin begins, and where the last ends. */
-    private final int[] begins = new int[BINS + 1];
+    private final int[] begins;
 
     /** Where the next draw of each bin goes. */
-    private final int[] next = new int[BINS];
+    private final int[] next;
 
-    private final boolean[] sorted = new boolean[BINS];
+    private final boolean[] sorted;
 
     /** Where the rank asked for last lies: ranks are mostly asked for as they rise. */
     private int bin;
@@ -44,7 +50,12 @@ public final class RankedDraws {
 
     private final IntToDoubleFunction ranked = this::at;
 
-    private RankedDraws() {}
+    private RankedDraws(int bits) {
+        this.bits = bits;
+        next = new int[1 << bits];
+        begins = new int[next.length + 1];
+        sorted = new boolean[next.length];
+    }
 
     private IntToDoubleFunction of(double[] draws) {
         if (keys.length < draws.length) {
@@ -89,11 +100,11 @@ public final class RankedDraws {
         int[] to = next;
         Arrays.fill(sorted, least == greatest);
         Arrays.fill(to, 0);
-        int shift = Math.max(0, Long.SIZE - Long.numberOfLeadingZeros(greatest - least) - BITS);
+        int shift = Math.max(0, Long.SIZE - Long.numberOfLeadingZeros(greatest - least) - bits);
         for (int d = from; d < end; d++) {
             to[(int) (draws[d] - least >>> shift)]++;
         }
-        for (int b = 0; b < BINS; b++) {
+        for (int b = 0; b < to.length; b++) {
             begins[b + 1] = begins[b] + to[b];
             to[b] = begins[b];
         }
@@ -131,7 +142,7 @@ public final class RankedDraws {
 
     private RankedDraws within(int from, int to) {
         if (within == null) {
-            within = new RankedDraws();
+            within = new RankedDraws(BITS_WITHIN);
         }
         if (binWithin != bin) {
             within.of(binned, from, to);

@@ -70,22 +70,25 @@ public enum Sampling {
         for (int word = 0; word < swaps.length; word++) {
             swaps[word] = stream.nextLong();
         }
+        int across = 1 << bits;
+        int[] scrambled = scrambled(across, swaps);
         double[] uniforms = new double[cells.length];
         for (int d = 0; d < uniforms.length; d++) {
-            uniforms[d] = within(scrambled(cells[d], bits, swaps) + open(stream), 1 << bits);
+            uniforms[d] = within(scrambled[across + cells[d]] + open(stream), across);
         }
         return uniforms;
     }
 
-    /** Walks down the binary tree of the cells, whose node k has the children 2k and 2k + 1; bit k of the swaps is its own. */
-    private static int scrambled(int cell, int bits, long[] swaps) {
-        int scrambled = 0;
-        int node = 1;
-        for (int level = bits - 1; level >= 0; level--) {
-            int half = cell >>> level & 1;
+    /**
+     * Where each node of the binary tree of cells comes to lie in its level. Node k has the children 2k and 2k + 1, which change places
+     * where bit k of the swaps is set; the cells are the last level, from their number on.
+     */
+    private static int[] scrambled(int cells, long[] swaps) {
+        int[] scrambled = new int[2 * cells];
+        for (int node = 1; node < cells; node++) {
             int swap = (int) (swaps[node >>> 6] >>> node) & 1;
-            scrambled = scrambled << 1 | (half ^ swap);
-            node = node << 1 | half;
+            scrambled[2 * node] = scrambled[node] << 1 | swap;
+            scrambled[2 * node + 1] = scrambled[node] << 1 | (1 ^ swap);
         }
         return scrambled;
     }

@@ -16,7 +16,7 @@ import weatherlap.sim.random.Uniforms;
  * The causes of one house, a column a draw, the same under both methods.
  *
  * @param pace of this crew on this job over the tables' minutes, mean 1
- * @param openingPace the same of each opening over its house, in table order over the walls, mean 1
+ * @param openingPace the same of each opening, that over its house times that of the house, in table order over the walls
  * @param leaks those of leaks
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
@@ -30,16 +30,18 @@ record HouseCauses(double[] pace, double[][] openingPace, LeakCauses leaks) {
     static HouseCauses of(House house, Scenario scenario, Uniforms uniforms, AdmittedShares admitted) {
         String id = house.id();
         double openingSpread = scenario.value(Scalar.OPENING_SPREAD);
+        double[] pace = Normal.factors(scenario.value(Scalar.CREW_SPREAD), uniforms.house(PACE, id));
         List<double[]> openingPace = new ArrayList<>();
         for (Elevation wall : house.elevations()) {
             for (Opening opening : wall.openings()) {
-                openingPace.add(Normal.factors(openingSpread, uniforms.opening(PACE, id, key(wall, opening))));
+                double[] own = Normal.factors(openingSpread, uniforms.opening(PACE, id, key(wall, opening)));
+                for (int d = 0; d < own.length; d++) {
+                    own[d] *= pace[d];
+                }
+                openingPace.add(own);
             }
         }
-        return new HouseCauses(
-                Normal.factors(scenario.value(Scalar.CREW_SPREAD), uniforms.house(PACE, id)),
-                openingPace.toArray(double[][]::new),
-                leaks(id, uniforms, admitted));
+        return new HouseCauses(pace, openingPace.toArray(double[][]::new), leaks(id, uniforms, admitted));
     }
 
     /** Those of leaks alone. */

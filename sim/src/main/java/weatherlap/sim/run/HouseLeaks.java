@@ -11,7 +11,8 @@ import weatherlap.sim.laps.LeakModel.RepairWorth;
 /**
  * The leaks of all openings of a house under one method.
  *
- * @param chance [opening][draw]: of damage within the horizon
+ * @param chance [opening]: of damage within the horizon
+ * @param dry [opening][draw]: chance of none
  * @param contribution [opening][path]: to the mean of the chance
  * @param damageUsd by draw: what the family pays for repairs
  * @param warrantyUsd by draw: what the shop pays for repairs
@@ -19,37 +20,46 @@ import weatherlap.sim.laps.LeakModel.RepairWorth;
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
 record HouseLeaks(
-        double[][] chance, double[][] contribution, double[] damageUsd, double[] warrantyUsd, RepairMeans means) {
+        Summary[] chance,
+        double[][] dry,
+        double[][] contribution,
+        double[] damageUsd,
+        double[] warrantyUsd,
+        RepairMeans means) {
+    private static final Summary NEVER = new Summary(0, 0, 0, 0);
+
+    /** What is to be done with the draws of an opening before those of the next one take their place. */
+    @FunctionalInterface
+    interface Taker {
+        void take(int opening, RepairWorth worth);
+    }
 
     /**
      * Means of the repairs, opening by opening.
      *
-     * @param chance of damage within the horizon
      * @param damageUsd what the family pays for them
      * @param warranted damages that the shop mends, each at its discount
      */
     @SuppressWarnings("ArrayRecordComponent") // as above
-    record RepairMeans(double[] chance, double[] damageUsd, double[] warranted) {
-        private RepairMeans(int openings) {
-            this(new double[openings], new double[openings], new double[openings]);
-        }
-
-        /** Of those alone; see {@link HouseLeaks#of}. */
-        static RepairMeans of(List<LeakModel> models, double meanRepairUsd, LeakCauses causes, LeakDraws scratch) {
-            RepairMeans means = new RepairMeans(models.size());
-            for (int o = 0; o < models.size(); o++) {
+    record RepairMeans(double[] damageUsd, double[] warranted) {
+        /**
+         * @param models in the order of the openings
+         * @param meanRepairUsd exact mean of mending one leak-damaged opening
+         * @param scratch drawn in
+         */
+        static RepairMeans of(
+                List<LeakModel> models, double meanRepairUsd, LeakCauses causes, LeakDraws scratch, Taker taker) {
+            double[] damageUsd = new double[models.size()];
+            double[] warranted = new double[models.size()];
+            for (int o = 0; o < damageUsd.length; o++) {
                 LeakModel model = models.get(o);
                 model.run(causes, scratch);
-                means.set(o, scratch, model.repairWorth(scratch), meanRepairUsd);
+                RepairWorth worth = model.repairWorth(scratch);
+                damageUsd[o] = scratch.mean() * worth.family() * meanRepairUsd;
+                warranted[o] = scratch.mean() * worth.shop();
+                taker.take(o, worth);
             }
-            return means;
-        }
-
-        private void set(int opening, LeakDraws drawn, RepairWorth worth, double meanRepairUsd) {
-            double mean = Summary.mean(drawn.damage());
-            chance[opening] = mean;
-            damageUsd[opening] = mean * worth.family() * meanRepairUsd;
-            warranted[opening] = mean * worth.shop();
+            return new RepairMeans(damageUsd, warranted);
         }
 
         /** Mean damages that the shop mends at all openings. */
@@ -71,52 +81,50 @@ record HouseLeaks(
     static HouseLeaks of(
             List<LeakModel> models, double[] repairUsd, double meanRepairUsd, LeakCauses causes, LeakDraws scratch) {
         int openings = models.size();
-        int draws = repairUsd.length;
-        HouseLeaks leaks = new HouseLeaks(
-                new double[openings][],
-                new double[openings][],
-                new double[draws],
-                new double[draws],
-                new RepairMeans(openings));
-        for (int o = 0; o < openings; o++) {
-            LeakModel model = models.get(o);
-            model.run(causes, scratch);
-            RepairWorth worth = model.repairWorth(scratch);
-            leaks.chance[o] = scratch.damage().clone();
-            leaks.contribution[o] =
-                    Arrays.copyOf(scratch.contribution(), model.paths().size());
-            leaks.means.set(o, scratch, worth, meanRepairUsd);
-            leaks.pay(leaks.chance[o], repairUsd, worth.family(), worth.shop());
-        }
-        return leaks;
-    }
-
-    private void pay(double[] chance, double[] repairUsd, double family, double shop) {
-        double[] damage = damageUsd;
-        double[] warranty = warrantyUsd;
-        for (int d = 0; d < damage.length; d++) {
-            double usd = chance[d] * repairUsd[d];
-            damage[d] += usd * family;
-            warranty[d] += usd * shop;
-        }
-    }
-
-    /** Chance of damage at any opening, by draw: 1 − ∏(1 − P_o). */
-    double[] any() {
-        return any(chance, damageUsd.length);
-    }
-
-    static double[] any(double[][] chances, int draws) {
-        double[] none = new double[draws];
-        Arrays.fill(none, 1);
-        for (double[] own : chances) {
-            for (int d = 0; d < none.length; d++) {
-                none[d] *= 1 - own[d];
+        Summary[] chance = new Summary[openings];
+        double[][] dry = new double[openings][];
+        double[][] contribution = new double[openings][];
+        double[] damageUsd = new double[repairUsd.length];
+        double[] warrantyUsd = new double[repairUsd.length];
+        RepairMeans means = RepairMeans.of(models, meanRepairUsd, causes, scratch, (o, worth) -> {
+            dry[o] = scratch.none();
+            contribution[o] =
+                    Arrays.copyOf(scratch.contribution(), models.get(o).paths().size());
+            if (scratch.isDry()) {
+                chance[o] = NEVER;
+            } else {
+                chance[o] = Summary.of(scratch.mean(), scratch.damage());
+                pay(scratch.damage(), repairUsd, damageUsd, worth.family(), warrantyUsd, worth.shop());
             }
+        });
+        return new HouseLeaks(chance, dry, contribution, damageUsd, warrantyUsd, means);
+    }
+
+    private static void pay(
+            double[] chance, double[] repairUsd, double[] damageUsd, double family, double[] warrantyUsd, double shop) {
+        for (int d = 0; d < chance.length; d++) {
+            double usd = chance[d] * repairUsd[d];
+            damageUsd[d] += usd * family;
+            warrantyUsd[d] += usd * shop;
         }
-        for (int d = 0; d < none.length; d++) {
-            none[d] = 1 - none[d];
+    }
+
+    /** Chance of damage at any of some openings, by draw: 1 − ∏(1 − P_o). */
+    static double[] any(double[][] dry, int draws) {
+        double[] any = new double[draws];
+        Arrays.fill(any, 1);
+        for (double[] none : dry) {
+            times(any, none);
         }
-        return none;
+        for (int d = 0; d < any.length; d++) {
+            any[d] = 1 - any[d];
+        }
+        return any;
+    }
+
+    private static void times(double[] product, double[] factor) {
+        for (int d = 0; d < product.length; d++) {
+            product[d] *= factor[d];
+        }
     }
 }

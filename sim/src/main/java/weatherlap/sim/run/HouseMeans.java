@@ -32,10 +32,10 @@ import weatherlap.sim.quantity.HouseQuantities;
 import weatherlap.sim.rain.OpeningExposure;
 import weatherlap.sim.rain.OpeningRain;
 import weatherlap.sim.rain.RainClimate;
-import weatherlap.sim.random.PertQuantile;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.random.Streams;
 import weatherlap.sim.random.Uniforms;
+import weatherlap.sim.run.HouseLeaks.RepairMeans;
 import weatherlap.sim.work.WorkTakeoff;
 
 /**
@@ -132,7 +132,6 @@ public final class HouseMeans {
         Scenario scenario = assumptions.scenario();
         Pricing pricing = Pricing.of(scenario);
         ThreePoint repair = scenario.repairUsd();
-        double[] repairUsd = PertQuantile.draws(repair, world(World.REPAIR));
         double glassUsdPerFt2 = HouseSummary.glassWorthUsdPerFt2(scenario);
         LeakCauses causes = new LeakCauses(
                 admitted.at(assumptions.faults(), () -> admitted(assumptions)),
@@ -144,12 +143,15 @@ public final class HouseMeans {
         Map<Method, WorkTakeoff> work = work(assumptions, shape);
         Map<Method, Mean> means = new EnumMap<>(Method.class);
         for (Method method : contrast.both()) {
-            HouseLeaks leak = HouseLeaks.of(models.get(method), repairUsd, repair.mean(), causes, scratch);
-            double damageUsd = leak.means().allDamageUsd();
-            double priceUsd =
-                    pricing.priceUsd(work.get(method).expectedCost(leak.means().allWarranted() * repair.mean()));
+            double[][] dry = new double[models.get(method).size()][];
+            RepairMeans leak = RepairMeans.of(
+                    models.get(method), repair.mean(), causes, scratch, (o, worth) -> dry[o] = scratch.none());
+            double damageUsd = leak.allDamageUsd();
+            double priceUsd = pricing.priceUsd(work.get(method).expectedCost(leak.allWarranted() * repair.mean()));
             double glassUsd = shape.get(method).glassLostFt2() * glassUsdPerFt2;
-            means.put(method, new Mean(priceUsd + damageUsd + glassUsd, Summary.mean(leak.any())));
+            means.put(
+                    method,
+                    new Mean(priceUsd + damageUsd + glassUsd, Summary.mean(HouseLeaks.any(dry, causes.draws()))));
         }
         return means;
     }

@@ -1,6 +1,7 @@
 package weatherlap.sim.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,7 +18,6 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.code.CodeRule;
 import weatherlap.sim.code.RoomChange;
 import weatherlap.sim.geometry.OpeningGeometry;
-import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.laps.LeakPath;
 import weatherlap.sim.method.Contrast;
@@ -25,7 +25,6 @@ import weatherlap.sim.method.Method;
 import weatherlap.sim.price.JobCost;
 import weatherlap.sim.run.HouseTakeoff.OpeningTakeoff;
 import weatherlap.sim.run.OpeningResult.LeakCause;
-import weatherlap.sim.work.OpeningWork;
 
 /**
  * Sums the draws of a house up. Means of labour and material are exact, and that of a repair is: their causes are independent of all
@@ -35,11 +34,7 @@ final class HouseSummary {
     private final House house;
     private final MethodDraws draws;
     private final Scenario scenario;
-    private final double[] directUsd;
-    private final double allDirectUsd;
-    private final double[] openingMaterialUsd;
-    private final Summary[] openingUsd;
-    private final List<OpeningWork> work;
+    private final double[] openingPriceUsd;
     private final double glassExistingFt2;
     private final double glassFt2;
     private final double glassWorthUsdPerFt2;
@@ -49,11 +44,7 @@ final class HouseSummary {
         this.house = house;
         this.draws = draws;
         this.scenario = scenario;
-        openingMaterialUsd = draws.takeoff().work().openingMaterialUsd();
-        directUsd = draws.takeoff().directUsd(openingMaterialUsd);
-        allDirectUsd = Sum.of(directUsd);
-        openingUsd = new Summary[openingMaterialUsd.length];
-        work = draws.takeoff().work().openings();
+        openingPriceUsd = openingPriceUsd(draws);
         glassExistingFt2 = Sum.of(
                 draws.takeoff().openings(),
                 opening -> opening.geometry().existing().glassFt2());
@@ -61,7 +52,7 @@ final class HouseSummary {
                 draws.takeoff().openings(),
                 opening -> opening.geometry().replaced().glassFt2());
         glassWorthUsdPerFt2 = glassWorthUsdPerFt2(scenario);
-        horizonUsd = draws.damageUsd().clone();
+        horizonUsd = draws.leaks().damageUsd().clone();
         double sure = draws.priceUsd() + glassValueUsd();
         for (int d = 0; d < horizonUsd.length; d++) {
             horizonUsd[d] += sure;
@@ -80,12 +71,15 @@ final class HouseSummary {
             shop.put(method, ShopDraws.of(summary.draws));
         });
         List<ElevationResult> elevations = new ArrayList<>();
+        int first = 0;
         for (int e = 0; e < house.elevations().size(); e++) {
-            if (!house.elevations().get(e).openings().isEmpty()) {
+            int end = first + house.elevations().get(e).openings().size();
+            if (first < end) {
                 for (HouseSummary summary : summaries.values()) {
-                    elevations.add(summary.elevation(e));
+                    elevations.add(summary.elevation(e, first, end));
                 }
             }
+            first = end;
         }
         List<OpeningResult> openings = new ArrayList<>();
         for (int o = 0; o < house.openingCount(); o++) {
@@ -94,6 +88,16 @@ final class HouseSummary {
             }
         }
         return new HouseResult(house, contrast, methods, horizonUsd, shop, elevations, openings);
+    }
+
+    /** The house's price shared out by the direct cost of each opening. */
+    private static double[] openingPriceUsd(MethodDraws draws) {
+        double[] usd = draws.takeoff().directUsd(draws.takeoff().work().openingMaterialUsd());
+        double all = Sum.of(usd);
+        for (int o = 0; o < usd.length; o++) {
+            usd[o] = draws.priceUsd() * usd[o] / all;
+        }
+        return usd;
     }
 
     private OpeningResult opening(int o) {
@@ -111,64 +115,46 @@ final class HouseSummary {
                 opening.codeFlags(),
                 geometry.order().widthIn(),
                 geometry.order().heightIn(),
-                Summary.of(work.get(o).meanMinutes(), draws.openingMinutes()[o]),
-                openingUsd(o),
-                priceUsd(o),
+                draws.openingMinutes()[o],
+                draws.openingUsd()[o],
+                openingPriceUsd[o],
                 opening.exposure(),
                 LeakPath.expectedPastFirstLine(opening.leaks().paths()),
-                Summary.of(draws.meanLeak()[o], draws.leak()[o]).times(100),
+                draws.leaks().chance()[o].times(100),
                 causes(o));
     }
 
-    /** Once for openings that take the same material. */
-    private Summary openingUsd(int o) {
-        int first = draws.weights().firstOfMaterial(o);
-        if (openingUsd[first] == null) {
-            openingUsd[first] = Summary.of(openingMaterialUsd[first], draws.openingUsd()[first]);
-        }
-        return openingUsd[first];
-    }
-
+    /** The largest first; by insertion: an opening has a dozen. */
     private List<LeakCause> causes(int o) {
         List<LeakPath> paths = draws.takeoff().openings().get(o).leaks().paths();
-        List<LeakCause> causes = new ArrayList<>(paths.size());
-        for (int f = 0; f < paths.size(); f++) {
+        double[] contribution = draws.leaks().contribution()[o];
+        LeakCause[] causes = new LeakCause[contribution.length];
+        for (int f = 0; f < causes.length; f++) {
             LapFault fault = paths.get(f).fault();
-            causes.add(new LeakCause(fault.id(), fault.tradeName(), draws.leakContribution()[o][f]));
+            int place = f;
+            while (place > 0 && causes[place - 1].contribution() < contribution[f]) {
+                causes[place] = causes[place - 1];
+                place--;
+            }
+            causes[place] = new LeakCause(fault.id(), fault.tradeName(), contribution[f]);
         }
-        causes.sort((a, b) -> Double.compare(b.contribution(), a.contribution()));
-        return causes;
+        return List.of(causes);
     }
 
-    private ElevationResult elevation(int e) {
-        Elevation elevation = house.elevations().get(e);
-        List<Integer> openings = draws.openingsOf(elevation.id());
-        double minutes = draws.takeoff().work().elevations().get(e).meanMinutes();
+    /** Of a wall, which has the openings from one on, up to another. */
+    private ElevationResult elevation(int e, int first, int end) {
+        List<OpeningTakeoff> openings = draws.takeoff().openings().subList(first, end);
+        double[][] dry = Arrays.copyOfRange(draws.leaks().dry(), first, end);
         return new ElevationResult(
-                elevation,
+                house.elevations().get(e),
                 draws.takeoff().method(),
                 draws.takeoff().panelsDown().get(e),
-                Sum.of(openings, o -> draws.takeoff()
-                                .openings()
-                                .get(o)
-                                .exposure()
-                                .litresPerM2Year())
-                        / openings.size(),
-                100 * Summary.mean(draws.anyLeak(openings)),
-                minutes,
-                elevationHorizonUsd(openings));
-    }
-
-    private double elevationHorizonUsd(List<Integer> openings) {
-        double price = Sum.of(openings, this::priceUsd);
-        double damage = Sum.of(openings, o -> draws.openingDamageUsd()[o]);
-        double glass = Sum.of(
-                openings, o -> draws.takeoff().openings().get(o).geometry().glassLostFt2());
-        return price + damage + glass * glassWorthUsdPerFt2;
-    }
-
-    private double priceUsd(int o) {
-        return draws.priceUsd() * directUsd[o] / allDirectUsd;
+                Sum.of(openings, opening -> opening.exposure().litresPerM2Year()) / openings.size(),
+                100 * Summary.mean(HouseLeaks.any(dry, draws.costUsd().length)),
+                draws.takeoff().work().elevations().get(e).meanMinutes(),
+                Sum.of(Arrays.copyOfRange(openingPriceUsd, first, end))
+                        + Sum.of(Arrays.copyOfRange(draws.leaks().means().damageUsd(), first, end))
+                        + Sum.of(openings, opening -> opening.geometry().glassLostFt2()) * glassWorthUsdPerFt2);
     }
 
     private MethodResult method() {
@@ -181,14 +167,15 @@ final class HouseSummary {
                 Summary.of(exactMinutes, draws.labourMinutes()).times(1 / Units.MINUTES_PER_HOUR),
                 minutesByStep(),
                 draws.weights().crewDays(),
-                Summary.of(expected.materialUsd(), draws.materialUsd()),
+                draws.materialUsd(),
                 draws.priceUsd(),
                 draws.pricing().priceUsd(draws.takeoff().work().setupCost()),
                 Summary.of(draws.pricing().fullCostUsd(draws.priceUsd(), expected), draws.costUsd()),
                 costParts(expected),
                 draws.pricing().grossProfitUsd(draws.priceUsd(), expected),
                 lossProbability(),
-                Summary.of(HouseLeaks.any(draws.leak(), draws.costUsd().length)).times(100),
+                Summary.of(HouseLeaks.any(draws.leaks().dry(), draws.costUsd().length))
+                        .times(100),
                 expectedDamageUsd(),
                 glassValueUsd(),
                 Summary.of(draws.priceUsd() + expectedDamageUsd() + glassValueUsd(), horizonUsd),
@@ -241,7 +228,7 @@ final class HouseSummary {
     }
 
     private double expectedDamageUsd() {
-        return Sum.of(draws.openingDamageUsd());
+        return draws.leaks().means().allDamageUsd();
     }
 
     private List<String> flags() {

@@ -159,7 +159,11 @@ public final class JobAlternatives {
         for (int m = 0; m < methods.size(); m++) {
             int method = m;
             RepairMeans means = RepairMeans.of(
-                    Each.of(models, opening -> opening.get(method)), world.meanRepairUsd(), causes, draws);
+                    Each.of(models, opening -> opening.get(method)),
+                    world.meanRepairUsd(),
+                    causes,
+                    draws,
+                    (o, worth) -> {});
             repairs.put(
                     methods.get(m),
                     new JobParts.Repairs(years, means.allWarranted() * world.meanRepairUsd(), means.allDamageUsd()));

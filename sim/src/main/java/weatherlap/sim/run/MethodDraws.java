@@ -1,8 +1,8 @@
 package weatherlap.sim.run;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Scenario;
@@ -10,6 +10,7 @@ import weatherlap.sim.laps.LeakDraws;
 import weatherlap.sim.laps.LeakModel;
 import weatherlap.sim.price.JobCost;
 import weatherlap.sim.price.Pricing;
+import weatherlap.sim.work.WorkTakeoff;
 import weatherlap.sim.work.WorkWeights;
 
 /**
@@ -24,9 +25,7 @@ import weatherlap.sim.work.WorkWeights;
  *   horizon   H   = price + D + worth of the glass lost
  * </pre>
  *
- * Openings that take the same material share a column of its price.
- *
- * <p>δ_o and γ_o share out the present worth of a repair ({@link LeakModel.RepairWorth}). The price is one number, quoted on the mean cost. P_o is the chance given the causes, not a toss of it: bands are over what is not
+ * δ_o and γ_o share out the present worth of a repair ({@link LeakModel.RepairWorth}). The price is one number, quoted on the mean cost. P_o is the chance given the causes, not a toss of it: bands are over what is not
  * known, not over luck.
  */
 @SuppressWarnings("ArrayRecordComponent") // columns of the hot loop
@@ -34,42 +33,36 @@ record MethodDraws(
         HouseTakeoff takeoff,
         WorkWeights weights,
         double[] labourMinutes,
-        double[][] openingMinutes,
-        double[] materialUsd,
-        double[][] openingUsd,
-        double[][] leak,
-        double[] meanLeak,
-        double[][] leakContribution,
-        double[] openingDamageUsd,
-        double[] damageUsd,
-        double[] openingWarranted,
+        Summary[] openingMinutes,
+        Summary materialUsd,
+        Summary[] openingUsd,
+        HouseLeaks leaks,
         Pricing pricing,
         JobCost expected,
         double priceUsd,
         double[] costUsd) {
 
-    static MethodDraws of(HouseTakeoff takeoff, Scenario scenario, World world, HouseCauses causes, LeakDraws scratch) {
+    static MethodDraws of(
+            HouseTakeoff takeoff,
+            Scenario scenario,
+            World world,
+            MaterialPrices prices,
+            HouseCauses causes,
+            LeakDraws scratch) {
         WorkWeights weights = takeoff.work().weights();
-        int openings = takeoff.openings().size();
-        double[][] openingMinutes = new double[openings][];
-        double[][] openingUsd = new double[openings][];
-        for (int o = 0; o < openings; o++) {
-            openingMinutes[o] = minutes(weights.openingSteps()[o], world, causes.pace(), causes.openingPace()[o]);
-            int same = weights.firstOfMaterial(o);
-            openingUsd[o] = same < o ? openingUsd[same] : openingUsd(weights, o, world);
-        }
         HouseLeaks leaks =
                 HouseLeaks.of(takeoff.leaks(), world.repairUsd(), world.meanRepairUsd(), causes.leaks(), scratch);
-        double[] labourMinutes = labour(weights, openingMinutes, world, causes);
+        double[] labourMinutes = shared(weights, world, causes);
+        Summary[] openingMinutes = openingMinutes(takeoff.work(), weights, world, causes, labourMinutes);
         double[] materialUsd = material(weights, world);
         Pricing pricing = Pricing.of(scenario);
         JobCost expected = takeoff.work().expectedCost(leaks.means().allWarranted() * world.meanRepairUsd());
         double priceUsd = pricing.priceUsd(expected);
-        double[] warrantyUsd = leaks.warrantyUsd();
         double[] costUsd = new double[world.draws()];
         for (int d = 0; d < costUsd.length; d++) {
             double hours = Units.minutesToHours(labourMinutes[d]);
-            double directUsd = JobCost.directUsd(hours * weights.usdPerPersonHour(), materialUsd[d], warrantyUsd[d]);
+            double directUsd =
+                    JobCost.directUsd(hours * weights.usdPerPersonHour(), materialUsd[d], leaks.warrantyUsd()[d]);
             costUsd[d] = pricing.fullCostUsd(priceUsd, directUsd, hours / weights.crewSize());
         }
         return new MethodDraws(
@@ -77,63 +70,121 @@ record MethodDraws(
                 weights,
                 labourMinutes,
                 openingMinutes,
-                materialUsd,
-                openingUsd,
-                leaks.chance(),
-                leaks.means().chance(),
-                leaks.contribution(),
-                leaks.means().damageUsd(),
-                leaks.damageUsd(),
-                leaks.means().warranted(),
+                Summary.of(expected.materialUsd(), materialUsd),
+                prices.of(takeoff.work(), weights),
+                leaks,
                 pricing,
                 expected,
                 priceUsd,
                 costUsd);
     }
 
-    private static double[] labour(WorkWeights weights, double[][] openingMinutes, World world, HouseCauses causes) {
+    /** What openings share, and the road. */
+    private static double[] shared(WorkWeights weights, World world, HouseCauses causes) {
         double[] shared = weights.houseSteps().clone();
         for (double[] wall : weights.elevationSteps()) {
             for (int s = 0; s < shared.length; s++) {
                 shared[s] += wall[s];
             }
         }
-        double[] labour = weighted(shared, world.stepMinutes(), world.draws());
+        double[] labour = new double[world.draws()];
+        weighted(shared, world.stepMinutes(), labour);
         for (int d = 0; d < labour.length; d++) {
             labour[d] = labour[d] * causes.pace()[d] + weights.travelMinutes();
-        }
-        for (double[] opening : openingMinutes) {
-            for (int d = 0; d < labour.length; d++) {
-                labour[d] += opening[d];
-            }
         }
         return labour;
     }
 
-    private static double[] minutes(double[] stepWeights, World world, double[] pace, double[] openingPace) {
-        double[] minutes = weighted(stepWeights, world.stepMinutes(), world.draws());
-        for (int d = 0; d < minutes.length; d++) {
-            minutes[d] *= pace[d] * openingPace[d];
+    /** @param labour of the house, to which that of each opening is added */
+    private static Summary[] openingMinutes(
+            WorkTakeoff work, WorkWeights weights, World world, HouseCauses causes, double[] labour) {
+        Summary[] minutes = new Summary[weights.openingSteps().length];
+        double[] drawn = new double[labour.length];
+        for (int o = 0; o < minutes.length; o++) {
+            weighted(weights.openingSteps()[o], world.stepMinutes(), drawn);
+            double[] pace = causes.openingPace()[o];
+            for (int d = 0; d < drawn.length; d++) {
+                double own = drawn[d] * pace[d];
+                drawn[d] = own;
+                labour[d] += own;
+            }
+            minutes[o] = Summary.of(work.openings().get(o).meanMinutes(), drawn);
         }
         return minutes;
     }
 
-    private static double[] openingUsd(WorkWeights weights, int o, World world) {
-        double[] usd = weighted(weights.openingItems()[o], world.itemPriceUsd(), world.draws());
-        add(usd, world.unitPriceFactor(), weights.unitUsd()[o], weights.openingFixedUsd()[o]);
-        return usd;
-    }
-
     private static double[] material(WorkWeights weights, World world) {
-        double[] material = weighted(weights.packages(), world.itemPriceUsd(), world.draws());
+        double[] material = new double[world.draws()];
+        weighted(weights.packages(), world.itemPriceUsd(), material);
         double units = Sum.of(weights.unitUsd());
         double fixed = Sum.of(weights.openingFixedUsd()) + weights.houseFixedUsd();
         add(material, world.unitPriceFactor(), units, fixed);
         return material;
     }
 
+    /**
+     * What the material at an opening costs. Windows of one size take the same, at this house and at others: its percentiles are kept.
+     */
+    static final class MaterialPrices {
+        /** Kept at once: some 2 MB. */
+        private static final int MOST = 4096;
+
+        private final World world;
+        private final Map<Material, double[]> points = new ConcurrentHashMap<>();
+
+        MaterialPrices(World world) {
+            this.world = world;
+        }
+
+        private record Material(double unitUsd, double fixedUsd, double[] items) {
+            @Override
+            public boolean equals(Object other) {
+                return other instanceof Material material
+                        && unitUsd == material.unitUsd
+                        && fixedUsd == material.fixedUsd
+                        && Arrays.equals(items, material.items);
+            }
+
+            @Override
+            public int hashCode() {
+                return Arrays.hashCode(items) * 31 + Double.hashCode(unitUsd);
+            }
+        }
+
+        private Summary[] of(WorkTakeoff work, WorkWeights weights) {
+            double[] exactMeans = work.openingMaterialUsd();
+            Summary[] usd = new Summary[exactMeans.length];
+            for (int o = 0; o < usd.length; o++) {
+                usd[o] = Summary.at(
+                        exactMeans[o],
+                        points(new Material(
+                                weights.unitUsd()[o], weights.openingFixedUsd()[o], weights.openingItems()[o])));
+            }
+            return usd;
+        }
+
+        private double[] points(Material material) {
+            double[] known = points.get(material);
+            if (known == null) {
+                known = Summary.points(draws(material));
+                if (points.size() >= MOST) {
+                    points.clear();
+                }
+                points.put(material, known);
+            }
+            return known;
+        }
+
+        private double[] draws(Material material) {
+            double[] usd = new double[world.draws()];
+            weighted(material.items, world.itemPriceUsd(), usd);
+            add(usd, world.unitPriceFactor(), material.unitUsd, material.fixedUsd);
+            return usd;
+        }
+    }
+
     /** Σ_k weight_k · column_k, draw by draw and in the order of the columns: four at a time, so that the sums are gone over less often. */
-    private static double[] weighted(double[] weights, double[][] columns, int draws) {
+    private static void weighted(double[] weights, double[][] columns, double[] total) {
         double[] used = new double[weights.length + 3];
         double[][] of = new double[weights.length + 3][];
         int count = 0;
@@ -143,12 +194,11 @@ record MethodDraws(
                 of[count++] = columns[k];
             }
         }
-        double[] total = new double[draws];
+        Arrays.fill(total, 0);
         Arrays.fill(of, count, count + 3, total); // times 0
         for (int k = 0; k < count; k += 4) {
             add(total, used[k], of[k], used[k + 1], of[k + 1], used[k + 2], of[k + 2], used[k + 3], of[k + 3]);
         }
-        return total;
     }
 
     private static void add(
@@ -170,25 +220,5 @@ record MethodDraws(
         for (int d = 0; d < total.length; d++) {
             total[d] += varying * factor[d] + fixed;
         }
-    }
-
-    /** Openings of a wall, as positions in the house. */
-    List<Integer> openingsOf(String elevationId) {
-        List<Integer> positions = new ArrayList<>();
-        for (int o = 0; o < takeoff.openings().size(); o++) {
-            if (takeoff.openings().get(o).elevation().id().equals(elevationId)) {
-                positions.add(o);
-            }
-        }
-        return positions;
-    }
-
-    /** Chance of damage at any of the openings, by draw: 1 − ∏(1 − P_o). */
-    double[] anyLeak(List<Integer> positions) {
-        double[][] chances = new double[positions.size()][];
-        for (int p = 0; p < chances.length; p++) {
-            chances[p] = leak[positions.get(p)];
-        }
-        return HouseLeaks.any(chances, costUsd.length);
     }
 }

@@ -46,7 +46,7 @@ public record OpeningExplanation(
         HouseTakeoff takeoff = draws.takeoff();
         OpeningTakeoff at = takeoff.openings().get(opening);
         LeakExplanation leak = LeakExplanation.of(
-                at.leaks(), draws.leakContribution()[opening], takeoff.laps(), at.opening(), at.rain()::explain);
+                at.leaks(), draws.leaks().contribution()[opening], takeoff.laps(), at.opening(), at.rain()::explain);
         Explanation replaced = Explanation.replaced(at.geometry(), assumptions);
         return new OpeningExplanation(
                 takeoff.method(),
@@ -62,7 +62,7 @@ public record OpeningExplanation(
 
     /** What the shop pays for leaks under its warranty. */
     private static Amount warranty(MethodDraws draws, Scenario scenario) {
-        double warranted = Arrays.stream(draws.openingWarranted()).sum();
+        double warranted = Arrays.stream(draws.leaks().means().warranted()).sum();
         WarrantyCovers covers = scenario.choice(Choice.WARRANTY_COVERS, WarrantyCovers.class);
         return Amount.formula(
                 "repairs under the warranty, which covers " + covers.inWords(),

@@ -52,21 +52,14 @@ record PlanPricing(Map<Method, HouseTakeoff> each, Map<Method, MethodShares> sha
                     return new Way(
                             method,
                             prices.get(method).opening(o)
-                                    + prices.get(method).warranty(draws.openingWarranted()[o] * world.meanRepairUsd()),
-                            draws.openingDamageUsd()[o],
+                                    + prices.get(method)
+                                            .warranty(draws.leaks().means().warranted()[o] * world.meanRepairUsd()),
+                            draws.leaks().means().damageUsd()[o],
                             opening.geometry().glassLostFt2() * glassWorthUsdPerFt2,
-                            dry(draws.leak()[o]),
+                            draws.leaks().dry()[o],
                             opening.codeFlags());
                 })
                 .parts(repair);
-    }
-
-    private static double[] dry(double[] chances) {
-        double[] dry = new double[chances.length];
-        for (int d = 0; d < dry.length; d++) {
-            dry[d] = 1 - chances[d];
-        }
-        return dry;
     }
 
     /** In days of the crew, where {@link PlanParts} has dollars of price; there are no draws in it. */

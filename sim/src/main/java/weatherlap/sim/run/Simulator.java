@@ -26,6 +26,8 @@ import weatherlap.sim.rain.RainClimate;
 import weatherlap.sim.random.Sampling;
 import weatherlap.sim.random.Streams;
 import weatherlap.sim.random.Uniforms;
+import weatherlap.sim.run.HouseLeaks.RepairMeans;
+import weatherlap.sim.run.MethodDraws.MaterialPrices;
 
 /**
  * Simulates houses under both methods. A house's result depends on the assumptions, the climate, the seed and the house alone: not on
@@ -40,6 +42,7 @@ public final class Simulator {
     private final LeakTables leakTables;
     private final Geometries geometries;
     private final AdmittedShares admitted;
+    private final MaterialPrices prices;
     private final ThreadLocal<LeakDraws> scratch;
 
     /**
@@ -81,6 +84,7 @@ public final class Simulator {
         this.leakTables = leakTables;
         this.geometries = geometries;
         this.admitted = admitted;
+        prices = new MaterialPrices(world);
         scratch = ThreadLocal.withInitial(() -> new LeakDraws(world.draws()));
     }
 
@@ -137,9 +141,15 @@ public final class Simulator {
      * @param takeoff of the house by one method, from this simulator or one {@link #withAdmitted} another share
      */
     public double leakScore(HouseTakeoff takeoff) {
-        HouseLeaks leaks = HouseLeaks.of(
-                takeoff.leaks(), world.repairUsd(), world.meanRepairUsd(), leakCauses(takeoff.house()), scratch.get());
-        return 100 * Summary.mean(leaks.any());
+        LeakDraws draws = scratch.get();
+        double[][] dry = new double[takeoff.leaks().size()][];
+        RepairMeans.of(
+                takeoff.leaks(),
+                world.meanRepairUsd(),
+                leakCauses(takeoff.house()),
+                draws,
+                (o, worth) -> dry[o] = draws.none());
+        return 100 * Summary.mean(HouseLeaks.any(dry, draws()));
     }
 
     /** What one house is without any draw, by method: the same that {@link #simulate} draws from. */
@@ -213,7 +223,7 @@ public final class Simulator {
         HouseCauses causes = HouseCauses.of(house, scenario, uniforms, admitted);
         Map<Method, MethodDraws> drawn = new EnumMap<>(Method.class);
         takeoffs.forEach((method, takeoff) ->
-                drawn.put(method, MethodDraws.of(takeoff, scenario, world, causes, scratch.get())));
+                drawn.put(method, MethodDraws.of(takeoff, scenario, world, prices, causes, scratch.get())));
         return drawn;
     }
 

@@ -27,8 +27,16 @@ public record Summary(double mean, double p10, double p50, double p90) {
 
     /** Of draws whose mean is known exactly. */
     public static Summary of(double exactMean, double[] draws) {
-        double[] points = RankedDraws.quantiles(draws, 0.1, 0.5, 0.9);
-        return new Summary(exactMean, points[0], points[1], points[2]);
+        return at(exactMean, points(draws));
+    }
+
+    /** The 10, 50, 90 % points of draws. */
+    static double[] points(double[] draws) {
+        return RankedDraws.quantiles(draws, 0.1, 0.5, 0.9);
+    }
+
+    static Summary at(double mean, double[] points) {
+        return new Summary(mean, points[0], points[1], points[2]);
     }
 
     public Summary times(double factor) {

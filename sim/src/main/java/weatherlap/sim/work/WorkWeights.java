@@ -1,6 +1,5 @@
 package weatherlap.sim.work;
 
-import java.util.Arrays;
 import java.util.List;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Material;
@@ -101,16 +100,5 @@ public record WorkWeights(
             }
         }
         return weights;
-    }
-
-    /** The first opening that takes the same material as one, as a rule that one itself. */
-    public int firstOfMaterial(int opening) {
-        int o = 0;
-        while (unitUsd[o] != unitUsd[opening]
-                || openingFixedUsd[o] != openingFixedUsd[opening]
-                || !Arrays.equals(openingItems[o], openingItems[opening])) {
-            o++;
-        }
-        return o;
     }
 }
