@@ -65,16 +65,16 @@ public final class BlankFacts {
     }
 
     private void believe(List<Fact> blank, Scenario scenario) {
-        List<Map<Fact, String>> windows = new HouseGenerator(Mix.bundled(BundledMix.NATIONAL), 1)
+        List<Facts> windows = new HouseGenerator(Mix.bundled(BundledMix.NATIONAL), 1)
                 .houses(HOUSES)
                 .flatMap(house -> windows(house, scenario).stream())
                 .toList();
-        for (Map<Fact, String> window : windows) {
-            blank.forEach(fact -> count(fact, window.get(fact), BELIEVED_JOBS / windows.size()));
+        for (Facts window : windows) {
+            blank.forEach(fact -> count(fact, window.word(fact), BELIEVED_JOBS / windows.size()));
         }
     }
 
-    private static List<Map<Fact, String>> windows(House house, Scenario scenario) {
+    private static List<Facts> windows(House house, Scenario scenario) {
         return house.elevations().stream()
                 .flatMap(wall -> wall.openings().stream().map(window -> Facts.of(house, wall, window, scenario)))
                 .toList();

@@ -13,6 +13,7 @@ import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.House;
@@ -85,6 +86,7 @@ public final class JobStocks {
 
     private JobStock made(JobRecord job) {
         Map<Fact, String> facts = JobWork.facts(job);
+        Facts asked = Facts.of(facts);
         Scenario day = on(job).scenario();
         Map<Driver, Double> counted = JobQuantities.of(job, facts, day);
         double around = counted.get(Driver.PERIMETER_FT);
@@ -96,7 +98,7 @@ public final class JobStocks {
         Map<String, Double> quantities = new LinkedHashMap<>();
         assumptions
                 .materials(job.method())
-                .filter(item -> item.appliesWhen().holds(facts))
+                .filter(item -> item.appliesWhen().holds(asked))
                 .forEach(item -> {
                     double quantity = NEVER_COUNTED.contains(item.driver())
                             ? around * most.getOrDefault(item.driver(), 0.0) / aroundHouse

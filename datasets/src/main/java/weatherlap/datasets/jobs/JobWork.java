@@ -10,6 +10,7 @@ import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.assumptions.Scenario;
@@ -66,8 +67,9 @@ public record JobWork(JobRecord job, Map<LabourStep, Double> weights, double spr
 
     static JobWork of(Assumptions assumptions, JobRecord job, Map<Fact, String> facts) {
         Scenario base = assumptions.scenario();
-        Map<Fact, String> asked = new EnumMap<>(facts);
-        asked.put(Fact.REGION, base.choice(Choice.REGION));
+        Map<Fact, String> words = new EnumMap<>(facts);
+        words.put(Fact.REGION, base.choice(Choice.REGION));
+        Facts asked = Facts.of(words);
         Scenario day = base.with(Scalar.TEMPERATURE_F, job.temperatureF().orElse(base.value(Scalar.TEMPERATURE_F)));
         Map<Driver, Double> quantities = JobQuantities.of(job, facts, day);
         Pace pace = new Pace(day, job.openings(), facts.get(Fact.LEAD_SAFE).equals("yes"));

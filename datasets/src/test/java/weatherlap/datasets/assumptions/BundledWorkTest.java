@@ -18,6 +18,7 @@ import weatherlap.datasets.portfolio.StandardJob;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.house.Cladding;
 import weatherlap.sim.house.Elevation;
@@ -197,7 +198,7 @@ class BundledWorkTest {
         LabourStep sashes = step("ff_sashes");
         for (Operation operation : Operation.values()) {
             String word = operation.name().toLowerCase(Locale.ROOT);
-            assertThat(sashes.appliesWhen().holds(Map.of(Fact.OPERATION, word)))
+            assertThat(sashes.appliesWhen().holds(Facts.of(Map.of(Fact.OPERATION, word))))
                     .as(word)
                     .isEqualTo(operation != Operation.PICTURE);
         }

@@ -2,7 +2,6 @@ package weatherlap.sim.assumptions;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,13 +19,18 @@ public final class Condition {
 
     private static final Pattern TERM = Pattern.compile("\\s*(\\w+)\\s*(!=|>=|<|=)([^=<>!]*)");
 
-    /** In arrays: rows ask thousands of times a house. */
     private final Term[][] alternatives;
+
+    /** The same as rows ask them, thousands of times a house. */
+    private final Asked[][] asked;
 
     /** @param alternatives any of which suffices, each a list of terms that must all hold */
     public Condition(List<List<Term>> alternatives) {
         this.alternatives =
                 alternatives.stream().map(terms -> terms.toArray(Term[]::new)).toArray(Term[][]::new);
+        asked = alternatives.stream()
+                .map(terms -> terms.stream().map(Asked::of).toArray(Asked[]::new))
+                .toArray(Asked[][]::new);
     }
 
     /** Any of which suffices, each a list of terms that must all hold. */
@@ -82,11 +86,7 @@ public final class Condition {
             values = List.copyOf(values);
         }
 
-        boolean holds(Map<Fact, String> facts) {
-            String value = facts.get(fact);
-            if (value == null) {
-                throw new IllegalArgumentException("The fact " + fact + " is not known where the condition is asked.");
-            }
+        private boolean holds(String value) {
             return switch (relation) {
                 case IS -> values.contains(value);
                 case IS_NOT -> !values.contains(value);
@@ -96,12 +96,34 @@ public final class Condition {
         }
     }
 
+    /**
+     * A term with what it says of each word that its fact may be.
+     *
+     * @param byPlace in the order of {@link Fact#allowed}; none where any name is
+     */
+    @SuppressWarnings("ArrayRecordComponent") // looked up, never compared
+    private record Asked(Term term, boolean[] byPlace) {
+        static Asked of(Term term) {
+            List<String> words = term.fact().allowed();
+            boolean[] byPlace = new boolean[words.size()];
+            for (int place = 0; place < byPlace.length; place++) {
+                byPlace[place] = term.holds(words.get(place));
+            }
+            return new Asked(term, byPlace);
+        }
+
+        boolean holds(Facts facts) {
+            int place = facts.place(term.fact());
+            return byPlace.length > 0 ? byPlace[place] : term.holds(facts.word(term.fact()));
+        }
+    }
+
     /** Whether every term of an alternative holds. Facts of the openings are not known for shared rows: see {@link Fact}. */
-    public boolean holds(Map<Fact, String> facts) {
+    public boolean holds(Facts facts) {
         if (this == ALWAYS) {
             return true;
         }
-        for (Term[] terms : alternatives) {
+        for (Asked[] terms : asked) {
             if (all(terms, facts)) {
                 return true;
             }
@@ -109,8 +131,8 @@ public final class Condition {
         return false;
     }
 
-    private static boolean all(Term[] terms, Map<Fact, String> facts) {
-        for (Term term : terms) {
+    private static boolean all(Asked[] terms, Facts facts) {
+        for (Asked term : terms) {
             if (!term.holds(facts)) {
                 return false;
             }

@@ -63,6 +63,8 @@ public enum Fact {
     private final Driver.Level level;
     private final List<String> values;
     private final Use use;
+    /** Of whole numbers. */
+    private final int first;
 
     Fact(Driver.Level level, List<String> values) {
         this(level, values, Use.BOTH);
@@ -72,6 +74,7 @@ public enum Fact {
         this.level = level;
         this.values = values;
         this.use = use;
+        first = isNumber() ? Integer.parseInt(values.get(0)) : 0;
     }
 
     /** The facts of the work that job records keep. */
@@ -115,6 +118,11 @@ public enum Fact {
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("\"" + key + "\" is not a fact; known facts are "
                         + askable.stream().map(Fact::key).toList()));
+    }
+
+    /** Place of a number among the allowed ones. */
+    int place(int number) {
+        return number - first;
     }
 
     /** Whether its values are whole numbers without a gap. */

@@ -1,7 +1,6 @@
 package weatherlap.sim.assumptions;
 
-import java.util.Collections;
-import java.util.EnumMap;
+import java.util.Arrays;
 import java.util.Map;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.FrameMaterial;
@@ -11,67 +10,112 @@ import weatherlap.sim.method.Method;
 
 /** The facts of a house, a wall or an opening that conditions ask about. */
 public final class Facts {
-    private Facts() {}
+    private static final int UNKNOWN = -1;
 
-    public static Map<Fact, String> of(House house, Scenario scenario) {
-        return Collections.unmodifiableMap(ofWork(house, scenario));
+    /** By ordinal of the fact: the place of its word among those allowed, 0 where any name is. */
+    private final int[] places;
+
+    /** Of the one fact that any name is allowed of, {@link Fact#REGION}, where it is known. */
+    private final String region;
+
+    private Facts(int[] places, String region) {
+        this.places = places;
+        this.region = region;
     }
 
-    public static Map<Fact, String> of(House house, Elevation elevation, Scenario scenario) {
-        return Collections.unmodifiableMap(ofElevation(house, elevation, scenario));
+    /** @throws IllegalArgumentException where a word is not one that its fact may be */
+    public static Facts of(Map<Fact, String> words) {
+        int[] places = none();
+        words.forEach((fact, word) -> {
+            fact.check(word);
+            places[fact.ordinal()] = Math.max(0, fact.allowed().indexOf(word));
+        });
+        return new Facts(places, words.get(Fact.REGION));
+    }
+
+    /** What rows of labor and material may ask of a house. */
+    public static Facts of(House house, Scenario scenario) {
+        int[] places = ofHouse(house);
+        places[Fact.REGION.ordinal()] = 0;
+        return new Facts(places, scenario.regionOf(house));
+    }
+
+    public static Facts of(House house, Elevation elevation, Scenario scenario) {
+        return of(house, scenario).at(elevation);
     }
 
     /** What rows of labor and material may ask of an opening. */
-    public static Map<Fact, String> of(House house, Elevation elevation, Opening opening, Scenario scenario) {
-        Map<Fact, String> facts = ofElevation(house, elevation, scenario);
-        facts.put(Fact.STOREY, Integer.toString(house.storeyOf(elevation, opening)));
-        putOpening(facts, house, opening, scenario);
-        return Collections.unmodifiableMap(facts);
+    public static Facts of(House house, Elevation elevation, Opening opening, Scenario scenario) {
+        return of(house, elevation, scenario).at(house, elevation, opening, scenario);
     }
 
     /** What lap faults may ask of an opening done by a method. */
-    public static Map<Fact, String> of(House house, Opening opening, Method method, Scenario scenario) {
-        EnumMap<Fact, String> facts = ofHouse(house);
-        putOpening(facts, house, opening, scenario);
-        put(facts, Fact.HEAD_LAP, opening.laps().head());
-        put(facts, Fact.JAMB_LAP, opening.laps().jamb());
-        put(facts, Fact.SILL_LAP, opening.laps().sill());
-        put(facts, Fact.METHOD, method);
-        return Collections.unmodifiableMap(facts);
+    public static Facts of(House house, Opening opening, Method method, Scenario scenario) {
+        int[] places = ofHouse(house);
+        put(places, house, opening, scenario);
+        put(places, Fact.HEAD_LAP, opening.laps().head());
+        put(places, Fact.JAMB_LAP, opening.laps().jamb());
+        put(places, Fact.SILL_LAP, opening.laps().sill());
+        put(places, Fact.METHOD, method);
+        return new Facts(places, null);
     }
 
-    private static void putOpening(Map<Fact, String> facts, House house, Opening opening, Scenario scenario) {
-        put(facts, Fact.ROOM, opening.place().room());
-        put(facts, Fact.OPERATION, opening.operation());
-        put(facts, Fact.NEW_OPERATION, opening.newOperation());
-        facts.put(Fact.UNITS, Integer.toString(opening.units()));
-        put(facts, Fact.EXISTING_MATERIAL, opening.frame().material());
-        facts.put(Fact.SASH_WEIGHTS, yes(hangsOnWeights(house, opening, scenario)));
-        facts.put(Fact.OLD_FLANGE, yes(hasFlange(house, opening, scenario)));
-        put(facts, Fact.FRAME_CONDITION, opening.frame().condition());
-        put(facts, Fact.INTERIOR_RETURN, opening.inside().finish());
+    /** Those of a wall, from those of its house. */
+    Facts at(Elevation elevation) {
+        int[] more = places.clone();
+        put(more, Fact.SIDING_CONDITION, elevation.sidingCondition());
+        return new Facts(more, region);
     }
 
-    private static Map<Fact, String> ofWork(House house, Scenario scenario) {
-        Map<Fact, String> facts = ofHouse(house);
-        facts.put(Fact.REGION, scenario.regionOf(house));
-        return facts;
+    /** Those of an opening, from those of its wall. */
+    Facts at(House house, Elevation elevation, Opening opening, Scenario scenario) {
+        int[] more = places.clone();
+        put(more, Fact.STOREY, house.storeyOf(elevation, opening));
+        put(more, house, opening, scenario);
+        return new Facts(more, region);
     }
 
-    private static Map<Fact, String> ofElevation(House house, Elevation elevation, Scenario scenario) {
-        Map<Fact, String> facts = ofWork(house, scenario);
-        put(facts, Fact.SIDING_CONDITION, elevation.sidingCondition());
-        return facts;
+    /** The word that a fact is. */
+    public String word(Fact fact) {
+        int place = place(fact);
+        return fact.allowed().isEmpty() ? region : fact.allowed().get(place);
     }
 
-    private static EnumMap<Fact, String> ofHouse(House house) {
-        EnumMap<Fact, String> facts = new EnumMap<>(Fact.class);
-        put(facts, Fact.CLADDING, house.cladding());
-        put(facts, Fact.BARRIER, house.barrier());
-        facts.put(Fact.STOREYS, Integer.toString(house.storeys()));
-        facts.put(Fact.YEAR_BUILT, Integer.toString(house.yearBuilt()));
-        facts.put(Fact.LEAD_SAFE, yes(house.leadSafe()));
-        return facts;
+    /** Place of the word among those allowed. */
+    int place(Fact fact) {
+        int place = places[fact.ordinal()];
+        if (place == UNKNOWN) {
+            throw new IllegalArgumentException("The fact " + fact + " is not known where the condition is asked.");
+        }
+        return place;
+    }
+
+    private static int[] none() {
+        int[] places = new int[Fact.values().length];
+        Arrays.fill(places, UNKNOWN);
+        return places;
+    }
+
+    private static int[] ofHouse(House house) {
+        int[] places = none();
+        put(places, Fact.CLADDING, house.cladding());
+        put(places, Fact.BARRIER, house.barrier());
+        put(places, Fact.STOREYS, house.storeys());
+        put(places, Fact.YEAR_BUILT, house.yearBuilt());
+        put(places, Fact.LEAD_SAFE, house.leadSafe());
+        return places;
+    }
+
+    private static void put(int[] places, House house, Opening opening, Scenario scenario) {
+        put(places, Fact.ROOM, opening.place().room());
+        put(places, Fact.OPERATION, opening.operation());
+        put(places, Fact.NEW_OPERATION, opening.newOperation());
+        put(places, Fact.UNITS, opening.units());
+        put(places, Fact.EXISTING_MATERIAL, opening.frame().material());
+        put(places, Fact.SASH_WEIGHTS, hangsOnWeights(house, opening, scenario));
+        put(places, Fact.OLD_FLANGE, hasFlange(house, opening, scenario));
+        put(places, Fact.FRAME_CONDITION, opening.frame().condition());
+        put(places, Fact.INTERIOR_RETURN, opening.inside().finish());
     }
 
     /** Wood hung windows of houses before {@link Scalar#SASH_WEIGHTS_UNTIL_YEAR}; that the units are the house's first is presumed. */
@@ -95,12 +139,17 @@ public final class Facts {
         return house.yearBuilt() >= scenario.value(from);
     }
 
-    private static String yes(boolean holds) {
-        return holds ? "yes" : "no";
+    /** A fact whose words are the constants of an enum, in their order. */
+    private static void put(int[] places, Fact fact, Enum<?> constant) {
+        places[fact.ordinal()] = constant.ordinal();
     }
 
-    /** A fact whose words are the constants of an enum, in their order. */
-    private static void put(Map<Fact, String> facts, Fact fact, Enum<?> constant) {
-        facts.put(fact, fact.allowed().get(constant.ordinal()));
+    private static void put(int[] places, Fact fact, int number) {
+        places[fact.ordinal()] = fact.place(number);
+    }
+
+    /** A fact whose words are yes and no. */
+    private static void put(int[] places, Fact fact, boolean holds) {
+        places[fact.ordinal()] = holds ? 0 : 1;
     }
 }

@@ -1,8 +1,8 @@
 package weatherlap.sim.assumptions;
 
 import java.util.List;
-import java.util.Map;
 import weatherlap.sim.Each;
+import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 
 /**
@@ -11,14 +11,17 @@ import weatherlap.sim.house.House;
  * @param walls in table order
  * @param openings of each wall, in its order
  */
-public record HouseFacts(
-        Map<Fact, String> house, List<Map<Fact, String>> walls, List<List<Map<Fact, String>>> openings) {
+public record HouseFacts(Facts house, List<Facts> walls, List<List<Facts>> openings) {
     public static HouseFacts of(House house, Scenario scenario) {
+        List<Elevation> elevations = house.elevations();
+        Facts known = Facts.of(house, scenario);
+        List<Facts> walls = Each.of(elevations, known::at);
         return new HouseFacts(
-                Facts.of(house, scenario),
-                Each.of(house.elevations(), wall -> Facts.of(house, wall, scenario)),
-                Each.of(
-                        house.elevations(),
-                        wall -> Each.of(wall.openings(), opening -> Facts.of(house, wall, opening, scenario))));
+                known,
+                walls,
+                Each.upTo(
+                        walls.size(),
+                        w -> Each.of(elevations.get(w).openings(), opening -> walls.get(w)
+                                .at(house, elevations.get(w), opening, scenario))));
     }
 }

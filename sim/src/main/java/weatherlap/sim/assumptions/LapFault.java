@@ -59,7 +59,7 @@ public record LapFault(
     }
 
     /** Those of some methods after whose work it can stand, as a mask, from the facts of the opening, alike by all of them. */
-    public int standsAfter(MethodScope some, Map<Fact, String> facts) {
+    public int standsAfter(MethodScope some, Facts facts) {
         int own = method.mask() & some.mask();
         return own != 0 && appliesWhen.holds(facts) ? own : 0;
     }

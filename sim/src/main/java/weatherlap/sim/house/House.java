@@ -111,6 +111,6 @@ public record House(
     public int storeyOf(Elevation elevation, Opening opening) {
         double middleIn = opening.place().sillHeightIn() + opening.frame().heightIn() / 2;
         double storeyHeightIn = elevation.eaveHeightIn() / storeys;
-        return Math.max(1, Math.min(storeys, 1 + (int) Math.floor(middleIn / storeyHeightIn)));
+        return Math.max(1, Math.min(storeys, 1 + (int) (middleIn / storeyHeightIn)));
     }
 }

@@ -2,12 +2,10 @@ package weatherlap.sim.labour;
 
 import java.util.ArrayList;
 import java.util.List;
-import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.HouseFacts;
 import weatherlap.sim.assumptions.LabourStep;
-import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
 import weatherlap.sim.method.MethodScope;
@@ -22,16 +20,14 @@ public final class LabourTakeoff {
     private final Assumptions assumptions;
     private final House house;
     private final HouseFacts facts;
-    private final Pace pace;
-    /** When they are first asked for; the same whoever asks first. */
-    private OpeningSteps atOpenings;
+    private final HouseSteps steps;
 
     /** @param facts of the house */
     public LabourTakeoff(Assumptions assumptions, House house, HouseFacts facts) {
         this.assumptions = assumptions;
         this.house = house;
         this.facts = facts;
-        pace = new Pace(assumptions.scenario(), house.openingCount(), house.leadSafe());
+        steps = new HouseSteps(assumptions, house, facts);
     }
 
     public Assumptions assumptions() {
@@ -49,34 +45,43 @@ public final class LabourTakeoff {
      * @param opening in the order of the wall's
      */
     public OpeningLabour ofOpening(int wall, ElevationQuantities quantities, int opening) {
-        if (atOpenings == null) {
-            atOpenings = new OpeningSteps(assumptions, house, facts, pace);
-        }
         OpeningQuantities counted = quantities.openings().get(opening);
-        PacedStep[] steps = atOpenings.at(wall, opening);
-        double[] numbers = new double[steps.length];
-        for (int i = 0; i < steps.length; i++) {
-            LabourStep step = steps[i].step();
-            numbers[i] = step.method().covers(counted.method()) ? counted.of(step.driver()) : 0;
+        PacedStep[] applying = steps.ofOpening(wall, opening);
+        int count = 0;
+        for (PacedStep one : applying) {
+            if (quantity(one.step(), counted) > 0) {
+                count++;
+            }
         }
-        return new OpeningLabour(steps, numbers);
+        PacedStep[] done = new PacedStep[count];
+        double[] quantity = new double[count];
+        int at = 0;
+        for (PacedStep one : applying) {
+            double number = quantity(one.step(), counted);
+            if (number > 0) {
+                done[at] = one;
+                quantity[at++] = number;
+            }
+        }
+        return new OpeningLabour(done, quantity);
+    }
+
+    private static double quantity(LabourStep step, OpeningQuantities counted) {
+        return step.method().covers(counted.method()) ? counted.of(step.driver()) : 0;
     }
 
     /** Lines that the openings of a wall share; none where it has no opening. */
     public List<LabourLine> ofElevation(int wall, ElevationQuantities quantities) {
-        Elevation elevation = house.elevations().get(wall);
         List<LabourLine> lines = new ArrayList<>();
+        Elevation elevation = house.elevations().get(wall);
         if (elevation.openings().isEmpty()) {
             return lines;
         }
-        List<Integer> storeys = Each.of(elevation.openings(), opening -> house.storeyOf(elevation, opening));
         MethodScope used = quantities.methods();
-        for (LabourStep step : assumptions.steps()) {
-            if (step.driver().level() == Driver.Level.ELEVATION
-                    && step.method().coversAny(used)
-                    && step.appliesWhen().holds(facts.walls().get(wall))) {
-                double count = quantities.shared(step.driver(), elevation.sidingCondition(), assumptions.scenario());
-                add(lines, step, count, pace.atElevation(step, storeys));
+        for (PacedStep one : steps.ofWall(wall)) {
+            Driver driver = one.step().driver();
+            if (one.step().method().coversAny(used)) {
+                add(lines, one, quantities.shared(driver, elevation.sidingCondition(), assumptions.scenario()));
             }
         }
         return lines;
@@ -94,19 +99,17 @@ public final class LabourTakeoff {
 
     private List<LabourLine> ofHouse(MethodScope methods, Driver driver, int count) {
         List<LabourLine> lines = new ArrayList<>();
-        for (LabourStep step : assumptions.steps()) {
-            if (step.driver() == driver
-                    && step.method().coversAny(methods)
-                    && step.appliesWhen().holds(facts.house())) {
-                add(lines, step, count, pace.anywhere(step));
+        for (PacedStep one : steps.ofHouse()) {
+            if (one.step().driver() == driver && one.step().method().coversAny(methods)) {
+                add(lines, one, count);
             }
         }
         return lines;
     }
 
-    private static void add(List<LabourLine> lines, LabourStep step, double count, List<Amount> factors) {
+    private static void add(List<LabourLine> lines, PacedStep one, double count) {
         if (count > 0) {
-            lines.add(new LabourLine(step, count, factors));
+            lines.add(one.line(count));
         }
     }
 }

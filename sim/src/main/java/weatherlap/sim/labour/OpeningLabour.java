@@ -1,7 +1,7 @@
 package weatherlap.sim.labour;
 
-import java.util.ArrayList;
 import java.util.List;
+import weatherlap.sim.Each;
 
 /** What one opening takes by itself: its {@link LabourLine}s as numbers, and as lines once somebody reads them. */
 public final class OpeningLabour {
@@ -9,8 +9,8 @@ public final class OpeningLabour {
     private final double[] quantities;
 
     /**
-     * @param steps in the order of the table
-     * @param quantities one for each; 0: it is not done
+     * @param steps that are done, in the order of the table
+     * @param quantities one for each, above 0
      */
     OpeningLabour(PacedStep[] steps, double[] quantities) {
         this.steps = steps;
@@ -19,22 +19,14 @@ public final class OpeningLabour {
 
     /** In the order of the table. */
     public List<LabourLine> lines() {
-        List<LabourLine> lines = new ArrayList<>();
-        for (int i = 0; i < steps.length; i++) {
-            if (quantities[i] > 0) {
-                lines.add(new LabourLine(steps[i].step(), quantities[i], steps[i].factors()));
-            }
-        }
-        return lines;
+        return Each.upTo(steps.length, i -> steps[i].line(quantities[i]));
     }
 
     /** Mean person-minutes of all. */
     public double meanMinutes() {
         double minutes = 0;
         for (int i = 0; i < steps.length; i++) {
-            if (quantities[i] > 0) {
-                minutes += steps[i].minutes(quantities[i]);
-            }
+            minutes += steps[i].minutes(quantities[i]);
         }
         return minutes;
     }
@@ -51,9 +43,7 @@ public final class OpeningLabour {
     /** Gives the mean person-minutes of each of its steps. */
     public void give(StepTaker taker) {
         for (int i = 0; i < steps.length; i++) {
-            if (quantities[i] > 0) {
-                taker.take(steps[i].place(), steps[i].minutes(quantities[i]));
-            }
+            taker.take(steps[i].place(), steps[i].minutes(quantities[i]));
         }
     }
 

@@ -6,7 +6,7 @@ import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.explain.Amount;
 
 /**
- * A step of the openings with the factors that hold for it at some of them.
+ * A step with the factors that hold for it at some place.
  *
  * @param place of the step in its table
  * @param meanMinutes of the step
@@ -26,6 +26,10 @@ record PacedStep(
             multiplier *= values[f];
         }
         return new PacedStep(place, step, step.minutes().mean(), List.copyOf(factors), values, multiplier);
+    }
+
+    LabourLine line(double quantity) {
+        return new LabourLine(step, quantity, factors);
     }
 
     /** The value of {@link LabourLine#meanMinutes}. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import weatherlap.sim.assumptions.Fact;
 import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.FaultKind;
 import weatherlap.sim.assumptions.LapFault;
@@ -90,7 +89,7 @@ public final class HouseLaps {
             after = new int[faults.size()];
             standing = new Standing[faults.size()];
             for (LeakTables.Alike alike : tables.alike()) {
-                Map<Fact, String> known = Facts.of(
+                Facts known = Facts.of(
                         house, opening, alike.one(), tables.assumptions().scenario());
                 for (int f = 0; f < after.length; f++) {
                     after[f] |= faults.get(f).standsAfter(alike.all(), known);

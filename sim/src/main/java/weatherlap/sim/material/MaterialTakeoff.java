@@ -2,10 +2,9 @@ package weatherlap.sim.material;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
-import weatherlap.sim.assumptions.Fact;
+import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.HouseFacts;
 import weatherlap.sim.assumptions.Material;
 import weatherlap.sim.house.House;
@@ -53,7 +52,7 @@ public record MaterialTakeoff(Assumptions assumptions, House house, HouseFacts f
         double[] counts = new double[openings];
         int at = 0;
         for (int wall = 0; wall < quantities.elevations().size(); wall++) {
-            List<Map<Fact, String>> known = facts.openings().get(wall);
+            List<Facts> known = facts.openings().get(wall);
             List<OpeningQuantities> counted = quantities.elevations().get(wall).openings();
             for (int o = 0; o < counted.size(); o++, at++) {
                 OpeningQuantities one = counted.get(o);

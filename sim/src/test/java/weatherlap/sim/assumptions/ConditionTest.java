@@ -9,10 +9,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ConditionTest {
-    private static final Map<Fact, String> FACTS = Map.of(
+    private static final Facts FACTS = Facts.of(Map.of(
             Fact.CLADDING, "stucco",
             Fact.YEAR_BUILT, "1955",
-            Fact.EXISTING_MATERIAL, "vinyl");
+            Fact.EXISTING_MATERIAL, "vinyl"));
 
     @ParameterizedTest
     @CsvSource({
