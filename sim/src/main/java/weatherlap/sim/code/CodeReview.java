@@ -24,15 +24,14 @@ import weatherlap.sim.method.Method;
 public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpening) {
     public CodeReview {
         rooms = List.copyOf(rooms);
-        byOpening = Each.of(byOpening, List::copyOf);
+        byOpening = List.copyOf(byOpening);
     }
 
     /** @param geometries of every opening of a house in table order, by method */
     public static Map<Method, CodeReview> of(Map<Method, List<OpeningGeometry>> geometries, Scenario scenario) {
+        Today today = Today.of(geometries, scenario);
         Map<Method, CodeReview> reviews = new EnumMap<>(Method.class);
-        Map<Method, List<Unit>> after = after(geometries);
-        Today today = Today.of(geometries, after, scenario);
-        after.forEach((method, units) -> reviews.put(method, today.reviewed(units)));
+        today.after.forEach((method, units) -> reviews.put(method, today.reviewed(units)));
         return Collections.unmodifiableMap(reviews);
     }
 
@@ -43,29 +42,42 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
      */
     public static CodeReview of(
             Map<Method, List<OpeningGeometry>> geometries, List<OpeningGeometry> plan, Scenario scenario) {
-        return Today.of(geometries, after(geometries), scenario).reviewed(Each.of(plan, Unit::after));
-    }
-
-    private static Map<Method, List<Unit>> after(Map<Method, List<OpeningGeometry>> geometries) {
-        Map<Method, List<Unit>> after = new EnumMap<>(Method.class);
-        geometries.forEach((method, own) -> after.put(method, Each.of(own, Unit::after)));
-        return after;
+        Today today = Today.of(geometries, scenario);
+        return today.reviewed(today.after(plan));
     }
 
     /**
      * What the rules say of a house before the work, whatever comes.
      *
-     * @param windows by opening, those asked of each window
+     * @param units that stand
+     * @param after those that each method puts in their places
+     * @param windows by opening, what the rules asked of each window say
      * @param relief whether the replacement clause holds
      */
-    private record Today(List<RoomReview> rooms, List<List<CodeCheck>> windows, boolean relief) {
-        static Today of(
-                Map<Method, List<OpeningGeometry>> geometries, Map<Method, List<Unit>> after, Scenario scenario) {
+    private record Today(
+            List<Unit> units,
+            Map<Method, List<Unit>> after,
+            List<RoomReview> rooms,
+            List<List<CodeCheck>> windows,
+            boolean relief) {
+        static Today of(Map<Method, List<OpeningGeometry>> geometries, Scenario scenario) {
             List<Unit> units = Each.of(geometries.values().iterator().next(), Unit::today);
+            Map<Method, List<Unit>> after = new EnumMap<>(Method.class);
+            geometries.forEach((method, own) -> after.put(method, after(units, own)));
             return new Today(
+                    units,
+                    after,
                     Each.of(rooms(units), room -> RoomReview.of(room, units, after.values())),
                     Each.of(units, ResidentialCode::ofWindow),
                     scenario.choice(Choice.ESCAPE_RULE).equals("replacement_clause"));
+        }
+
+        private static List<Unit> after(List<Unit> today, List<OpeningGeometry> geometries) {
+            return Each.upTo(today.size(), o -> today.get(o).after(geometries.get(o)));
+        }
+
+        List<Unit> after(List<OpeningGeometry> geometries) {
+            return after(units, geometries);
         }
 
         /** Openings by the room that they share. */
@@ -81,22 +93,35 @@ public record CodeReview(List<RoomChange> rooms, List<List<CodeChange>> byOpenin
 
         CodeReview reviewed(List<Unit> after) {
             List<RoomChange> changed = new ArrayList<>();
+            CodeChange[][] byOpening = new CodeChange[after.size()][];
             for (RoomReview room : rooms) {
-                changed.addAll(room.changes(after, relief));
-            }
-            List<List<CodeChange>> byOpening = Each.of(after, opening -> new ArrayList<>());
-            for (RoomChange room : changed) {
-                for (int bearer : room.bearers()) {
-                    byOpening.get(bearer).add(room.change());
+                List<RoomChange> changes = room.changes(after, relief);
+                changed.addAll(changes);
+                for (int opening : room.openings()) {
+                    byOpening[opening] = at(opening, changes, after.get(opening));
                 }
             }
-            for (int o = 0; o < after.size(); o++) {
-                List<CodeCheck> checks = ResidentialCode.ofWindow(after.get(o));
-                for (int rule = 0; rule < checks.size(); rule++) {
-                    byOpening.get(o).add(new CodeChange(windows.get(o).get(rule), checks.get(rule), false));
+            return new CodeReview(changed, Each.upTo(byOpening.length, o -> List.of(byOpening[o])));
+        }
+
+        private CodeChange[] at(int opening, List<RoomChange> room, Unit after) {
+            List<CodeCheck> before = windows.get(opening);
+            List<CodeCheck> checks = ResidentialCode.ofWindow(after);
+            int borne = 0;
+            for (RoomChange change : room) {
+                borne += change.bearers().contains(opening) ? 1 : 0;
+            }
+            CodeChange[] changes = new CodeChange[borne + checks.size()];
+            int count = 0;
+            for (RoomChange change : room) {
+                if (change.bearers().contains(opening)) {
+                    changes[count++] = change.change();
                 }
             }
-            return new CodeReview(changed, byOpening);
+            for (int rule = 0; rule < checks.size(); rule++) {
+                changes[count++] = new CodeChange(before.get(rule), checks.get(rule), false);
+            }
+            return changes;
         }
     }
 }

@@ -43,23 +43,26 @@ public final class ResidentialCode {
     private static final double LARGE_LITE_FT2 = 9;
     private static final double WET_BOTTOM_IN = 60;
     private static final double STAIR_BOTTOM_IN = 36;
+    /** Rules asked of one window. */
+    private static final int MOST_OF_WINDOW = 3;
+
     private static final double NOISE = 1e-9;
 
     private ResidentialCode() {}
 
     /** The rules asked of one window; whether one applies hangs on its opening alone: it is asked of old and new unit, or of neither. */
     static List<CodeCheck> ofWindow(Unit unit) {
-        List<CodeCheck> checks = new ArrayList<>(3);
-        if (unit.floorIn().isPresent()) {
-            checks.add(safetyGlazing(unit, unit.floorIn().getAsDouble()));
+        List<CodeCheck> checks = new ArrayList<>(MOST_OF_WINDOW);
+        if (unit.floorIn.isPresent()) {
+            checks.add(safetyGlazing(unit, unit.floorIn.getAsDouble()));
         }
         switch (unit.opening().place().room()) {
             case BATH -> checks.add(lowGlazing(CodeRule.WET_GLAZING, unit, WET_BOTTOM_IN));
             case STAIR -> checks.add(lowGlazing(CodeRule.STAIR_GLAZING, unit, STAIR_BOTTOM_IN));
             case BEDROOM, KITCHEN, LIVING, BASEMENT, OTHER -> {}
         }
-        if (unit.floorIn().isPresent()) {
-            checks.add(fall(unit, unit.floorIn().getAsDouble()));
+        if (unit.floorIn.isPresent()) {
+            checks.add(fall(unit, unit.floorIn.getAsDouble()));
         }
         return checks;
     }
@@ -70,32 +73,68 @@ public final class ResidentialCode {
                 || after.clear().areaFt2() >= today.clear().areaFt2() - NOISE;
     }
 
-    /**
-     * What the rules ask of the units of an opening, old or new.
-     *
-     * @param clear opening of one unit
-     * @param floorIn height of the room's floor in the opening's frame; empty: unknown
-     */
-    record Unit(Opening opening, Glass glass, ClearOpening clear, OptionalDouble floorIn) {
+    /** What the rules ask of the units of an opening, old or new. */
+    static final class Unit {
+        private final Opening opening;
+        private final Glass glass;
+        private final ClearOpening clear;
+        private final OptionalDouble floorIn;
+        /** When it was first asked for; the same whoever asks first. */
+        private CodeCheck escape;
+
+        /**
+         * @param clear opening of one unit
+         * @param floorIn height of the room's floor in the opening's frame; empty: unknown
+         */
+        private Unit(Opening opening, Glass glass, ClearOpening clear, OptionalDouble floorIn) {
+            this.opening = opening;
+            this.glass = glass;
+            this.clear = clear;
+            this.floorIn = floorIn;
+        }
+
         static Unit today(OpeningGeometry geometry) {
-            return of(geometry, geometry.existing(), geometry.existingClear());
-        }
-
-        static Unit after(OpeningGeometry geometry) {
-            return of(geometry, geometry.replaced(), geometry.clear());
-        }
-
-        private static Unit of(OpeningGeometry geometry, Glass glass, ClearOpening clear) {
+            ClearOpening clear = geometry.existingClear();
             OptionalDouble sillIn = geometry.opening().place().interiorSillIn();
-            OptionalDouble floorIn = sillIn.isPresent()
-                    ? OptionalDouble.of(geometry.existingClear().rect().bottomIn() - sillIn.getAsDouble())
-                    : sillIn;
-            return new Unit(geometry.opening(), glass, clear, floorIn);
+            OptionalDouble floorIn =
+                    sillIn.isPresent() ? OptionalDouble.of(clear.rect().bottomIn() - sillIn.getAsDouble()) : sillIn;
+            return new Unit(geometry.opening(), geometry.existing(), clear, floorIn);
+        }
+
+        /** The one that a method puts in its place. */
+        Unit after(OpeningGeometry geometry) {
+            return new Unit(opening, geometry.replaced(), geometry.clear(), floorIn);
+        }
+
+        Opening opening() {
+            return opening;
+        }
+
+        Glass glass() {
+            return glass;
+        }
+
+        ClearOpening clear() {
+            return clear;
         }
 
         /** Clear opening of all units, ft². */
         double clearFt2() {
             return opening.units() * clear.areaFt2();
+        }
+
+        /** Whether one of the units lets people out. */
+        CodeCheck escape() {
+            if (escape == null) {
+                Rect way = clear.rect();
+                boolean atGrade = opening.place().sillHeightIn() + way.bottomIn() <= ESCAPE_SILL_IN;
+                escape = ResidentialCode.escape(way.widthIn(), way.heightIn(), atGrade, overFloorIn(way.bottomIn()));
+            }
+            return escape;
+        }
+
+        private OptionalDouble overFloorIn(double yIn) {
+            return floorIn.isPresent() ? OptionalDouble.of(yIn - floorIn.getAsDouble()) : floorIn;
         }
     }
 
@@ -122,13 +161,6 @@ public final class ResidentialCode {
                 CodeRule.ESCAPE,
                 !shortfalls.isEmpty() ? FAILS : sillKnown ? PASSES : OPEN,
                 new Finding.Escape(sillKnown, shortfalls, widthIn, heightIn, areaFt2));
-    }
-
-    /** Whether one unit of an opening lets people out. */
-    static CodeCheck escape(Unit unit) {
-        Rect clear = unit.clear().rect();
-        boolean atGrade = unit.opening().place().sillHeightIn() + clear.bottomIn() <= ESCAPE_SILL_IN;
-        return escape(clear.widthIn(), clear.heightIn(), atGrade, overFloorIn(clear.bottomIn(), unit));
     }
 
     /** @param glassFt2 of all windows of a room */
@@ -173,7 +205,7 @@ public final class ResidentialCode {
         for (Rect lite : unit.glass().lites()) {
             lowestIn = Math.min(lowestIn, lite.bottomIn());
         }
-        OptionalDouble bottomIn = overFloorIn(lowestIn, unit);
+        OptionalDouble bottomIn = unit.overFloorIn(lowestIn);
         boolean low = bottomIn.isEmpty() || bottomIn.getAsDouble() < limitIn;
         return new CodeCheck(rule, low ? OPEN : PASSES, new Finding.RoomGlazing(rule, bottomIn, low));
     }
@@ -187,11 +219,5 @@ public final class ResidentialCode {
                 unit.opening().place().sillHeightIn() + unit.clear().rect().bottomIn();
         boolean low = overGradeIn > 72 && overFloorIn < 24;
         return new CodeCheck(CodeRule.FALL, low ? OPEN : PASSES, new Finding.Fall(low, overFloorIn, overGradeIn));
-    }
-
-    private static OptionalDouble overFloorIn(double yIn, Unit unit) {
-        return unit.floorIn().isPresent()
-                ? OptionalDouble.of(yIn - unit.floorIn().getAsDouble())
-                : OptionalDouble.empty();
     }
 }

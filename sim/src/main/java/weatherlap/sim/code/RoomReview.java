@@ -79,15 +79,11 @@ record RoomReview(List<Integer> openings, Optional<WayOut> escape, List<CodeChec
         static Candidate of(int opening, List<Unit> today, Collection<List<Unit>> after) {
             int afterwards = 0;
             for (List<Unit> units : after) {
-                afterwards +=
-                        ResidentialCode.escape(units.get(opening)).verdict().ordinal();
+                afterwards += units.get(opening).escape().verdict().ordinal();
             }
             Unit unit = today.get(opening);
             return new Candidate(
-                    opening,
-                    afterwards,
-                    ResidentialCode.escape(unit).verdict(),
-                    unit.clear().areaFt2());
+                    opening, afterwards, unit.escape().verdict(), unit.clear().areaFt2());
         }
     }
 
@@ -120,9 +116,9 @@ record RoomReview(List<Integer> openings, Optional<WayOut> escape, List<CodeChec
 
     /** The best of the room's, that of the way out where others are no better. */
     private static CodeCheck best(List<Unit> room, Unit wayOut) {
-        CodeCheck best = ResidentialCode.escape(wayOut);
+        CodeCheck best = wayOut.escape();
         for (Unit unit : room) {
-            CodeCheck other = unit == wayOut ? best : ResidentialCode.escape(unit);
+            CodeCheck other = unit.escape();
             best = other.verdict().compareTo(best.verdict()) < 0 ? other : best;
         }
         return best;

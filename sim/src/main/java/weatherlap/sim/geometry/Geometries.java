@@ -1,9 +1,9 @@
 package weatherlap.sim.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
@@ -19,13 +19,17 @@ public final class Geometries {
     private static final int METHODS = Method.values().length;
 
     /** Kinds that are kept: some 10 MB. */
-    private static final int MOST_KEPT = 1024;
+    private static final int MOST_KEPT = 4096;
 
     /** All of an opening without readings that its geometry hangs on, but for whether it is upstairs. */
     private record Alike(Opening.Kind kind, Inside inside) {
         @Override
         public boolean equals(Object other) { // as of the kind
-            return other instanceof Alike alike && kind.equals(alike.kind) && inside.equals(alike.inside);
+            return other instanceof Alike alike
+                    && kind.equals(alike.kind)
+                    && inside.finish() == alike.inside.finish()
+                    && inside.layers() == alike.inside.layers()
+                    && inside.setbackIn().equals(alike.inside.setbackIn());
         }
 
         @Override
@@ -48,13 +52,22 @@ public final class Geometries {
             return OpeningGeometry.each(house, elevation, opening, methods, assumptions);
         }
         OpeningGeometry[] byMethod = known(new Alike(opening.kind(), opening.inside()));
-        if (Each.any(methods, method -> byMethod[method.ordinal()] == null)) {
-            for (OpeningGeometry one : OpeningGeometry.each(house, elevation, opening, methods, assumptions)) {
-                byMethod[one.method().ordinal()] = one;
-            }
-        }
         boolean upstairs = house.storeyOf(elevation, opening) > 1;
-        return Each.of(methods, method -> byMethod[method.ordinal()].of(opening, upstairs));
+        List<OpeningGeometry> each = new ArrayList<>(methods.size());
+        for (Method method : methods) {
+            if (byMethod[method.ordinal()] == null) {
+                work(house, elevation, opening, methods, byMethod);
+            }
+            each.add(byMethod[method.ordinal()].of(opening, upstairs));
+        }
+        return each;
+    }
+
+    private void work(
+            House house, Elevation elevation, Opening opening, List<Method> methods, OpeningGeometry[] byMethod) {
+        for (OpeningGeometry one : OpeningGeometry.each(house, elevation, opening, methods, assumptions)) {
+            byMethod[one.method().ordinal()] = one;
+        }
     }
 
     private OpeningGeometry[] known(Alike alike) {

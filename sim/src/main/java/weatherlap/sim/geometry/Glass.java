@@ -24,25 +24,42 @@ import weatherlap.sim.house.Operation;
  *
  * @param hole the area covered: the frame where it stays, else the rough opening
  * @param units left to right
- * @param pieces every part in sight
+ * @param rings every part in sight
  * @param glassIn2 area of the glass in sight, in²
  * @param largestLiteIn2 of it in one lite, in²; 0 without glass
  */
-public record Glass(Rect hole, List<Lites> units, List<Piece> pieces, double glassIn2, double largestLiteIn2) {
+public record Glass(Rect hole, List<Lites> units, List<Ring> rings, double glassIn2, double largestLiteIn2) {
     /** A rectangle of an opening's elevation that one kind of part covers. */
     public record Piece(Part part, Rect rect) {}
 
+    /** What one kind of part covers: a rectangle without one inside it, which may be empty. Few of them stand for many pieces. */
+    public record Ring(Part part, Rect outer, Rect inner) {
+        static Ring whole(Part part, Rect rect) {
+            return new Ring(part, rect, Rect.EMPTY);
+        }
+
+        /** Uprights over the full height, head and sill between them; or the whole. */
+        private List<Rect> cut() {
+            return inner.isEmpty()
+                    ? List.of(outer)
+                    : List.of(
+                            Rect.between(outer.leftIn(), outer.bottomIn(), inner.leftIn(), outer.topIn()),
+                            Rect.between(inner.rightIn(), outer.bottomIn(), outer.rightIn(), outer.topIn()),
+                            Rect.between(inner.leftIn(), inner.topIn(), inner.rightIn(), outer.topIn()),
+                            Rect.between(inner.leftIn(), outer.bottomIn(), inner.rightIn(), inner.bottomIn()));
+        }
+    }
+
     public Glass {
         units = List.copyOf(units);
-        pieces = List.copyOf(pieces);
+        rings = List.copyOf(rings);
     }
 
     /** The unit that stands. */
     public static Glass existing(Opening opening, Assumptions assumptions) {
         Sightline sightline = assumptions.existingSightline(opening);
         Rect frame = frame(opening);
-        Tiling tiling = new Tiling();
-        return assemble(frame, mulled(frame, opening, assumptions), sightline, opening.operation(), tiling);
+        return assemble(frame, mulled(frame, opening, assumptions), sightline, opening.operation(), new ArrayList<>());
     }
 
     /** The unit that a method puts in. */
@@ -60,38 +77,37 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces, double gla
                 opening.frame().widthIn() + gapIn,
                 opening.frame().heightIn() + gapIn);
         Rect assembly = hole.centred(order.overallWidthIn(), order.heightIn());
-        Tiling tiling = new Tiling();
-        tiling.ring(Part.GAP, hole, assembly);
-        return assemble(
-                hole, mulled(assembly, opening, assumptions), order.sightline(), opening.newOperation(), tiling);
+        List<Ring> rings = new ArrayList<>();
+        rings.add(new Ring(Part.GAP, hole, assembly));
+        return assemble(hole, mulled(assembly, opening, assumptions), order.sightline(), opening.newOperation(), rings);
     }
 
     private static Glass insideOldFrame(Opening opening, OrderSize order, Assumptions assumptions) {
         Sightline old = assumptions.existingSightline(opening);
         Rect frame = frame(opening);
         Mulled cells = mulled(frame, opening, assumptions);
-        Tiling tiling = new Tiling();
-        tiling.add(Part.OLD_FRAME, cells.posts());
+        List<Ring> rings = new ArrayList<>();
+        cells.posts().forEach(post -> rings.add(Ring.whole(Part.OLD_FRAME, post)));
         List<Rect> units = new ArrayList<>();
         for (Rect cell : cells.cells()) {
             Rect inside = cell.inset(old.jambIn(), old.headIn(), old.sillIn());
-            tiling.ring(Part.OLD_FRAME, cell, inside);
+            rings.add(new Ring(Part.OLD_FRAME, cell, inside));
             Rect unit = inside.centred(order.widthIn(), order.heightIn());
-            tiling.ring(Part.GAP, inside, unit);
+            rings.add(new Ring(Part.GAP, inside, unit));
             units.add(unit);
         }
-        return with(frame, units, order.sightline(), opening.newOperation(), tiling);
+        return with(frame, units, order.sightline(), opening.newOperation(), rings);
     }
 
-    private static Glass assemble(Rect hole, Mulled mulled, Sightline sightline, Operation operation, Tiling tiling) {
-        tiling.add(Part.MULL_POST, mulled.posts());
-        return with(hole, mulled.cells(), sightline, operation, tiling);
+    private static Glass assemble(
+            Rect hole, Mulled mulled, Sightline sightline, Operation operation, List<Ring> rings) {
+        mulled.posts().forEach(post -> rings.add(Ring.whole(Part.MULL_POST, post)));
+        return with(hole, mulled.cells(), sightline, operation, rings);
     }
 
-    private static Glass with(Rect hole, List<Rect> units, Sightline sightline, Operation operation, Tiling tiling) {
-        List<Lites> lites = Each.of(units, unit -> Lites.of(unit, sightline, operation, tiling));
-        List<Piece> pieces = tiling.pieces();
-        return new Glass(hole, lites, pieces, areaIn2(pieces, Part.GLASS), largestIn2(lites));
+    private static Glass with(Rect hole, List<Rect> units, Sightline sightline, Operation operation, List<Ring> rings) {
+        List<Lites> lites = Each.of(units, unit -> Lites.of(unit, sightline, operation, rings));
+        return new Glass(hole, lites, rings, areaIn2(rings, Part.GLASS), largestIn2(lites));
     }
 
     private static double largestIn2(List<Lites> units) {
@@ -125,16 +141,31 @@ public record Glass(Rect hole, List<Lites> units, List<Piece> pieces, double gla
         return Collections.unmodifiableList(lites);
     }
 
-    /** Area of one kind of part in sight, in². */
-    double areaIn2(Part part) {
-        return areaIn2(pieces, part);
+    /** Every part in sight, cut into rectangles that cover the hole once. */
+    public List<Piece> pieces() {
+        List<Piece> pieces = new ArrayList<>();
+        for (Ring ring : rings) {
+            for (Rect rect : ring.cut()) {
+                if (!rect.isEmpty()) {
+                    pieces.add(new Piece(ring.part(), rect));
+                }
+            }
+        }
+        return List.copyOf(pieces);
     }
 
-    private static double areaIn2(List<Piece> pieces, Part part) {
+    /** Area of one kind of part in sight, in². */
+    double areaIn2(Part part) {
+        return areaIn2(rings, part);
+    }
+
+    private static double areaIn2(List<Ring> rings, Part part) {
         double area = 0;
-        for (Piece piece : pieces) {
-            if (piece.part() == part) {
-                area += piece.rect().areaIn2();
+        for (Ring ring : rings) {
+            if (ring.part() == part) {
+                for (Rect rect : ring.cut()) {
+                    area += rect.areaIn2();
+                }
             }
         }
         return area;

@@ -20,30 +20,28 @@ import weatherlap.sim.house.Operation;
  *
  * @param unit outside to outside
  * @param inside of the frame, where the sashes stand
- * @param sashes outlines, the outer one first: upper before lower, left before right; those of a sliding pair overlap
- * @param lites visible glass, in the order of the sashes
+ * @param lites visible glass, that of the outer sash first: upper before lower, left before right
  */
-public record Lites(Rect unit, Rect inside, List<Rect> sashes, List<Rect> lites) {
+public record Lites(Rect unit, Rect inside, List<Rect> lites) {
     public Lites {
-        sashes = List.copyOf(sashes);
         lites = List.copyOf(lites);
     }
 
-    /** @param tiling gets the pieces that cover the unit once */
-    static Lites of(Rect unit, Sightline sightline, Operation operation, Tiling tiling) {
+    /** @param rings gets those that cover the unit once */
+    static Lites of(Rect unit, Sightline sightline, Operation operation, List<Glass.Ring> rings) {
         Rect inside = unit.inset(sightline.jambIn(), sightline.headIn(), sightline.sillIn());
-        tiling.ring(Part.FRAME, unit, inside);
+        rings.add(new Glass.Ring(Part.FRAME, unit, inside));
         Rect daylight = inside.inset(sightline.stileIn(), sightline.topRailIn(), sightline.bottomRailIn());
         List<Rect> meeting = meetingRail(daylight, sightline, operation);
         List<Rect> lites = lites(daylight, meeting, operation);
         if (Each.any(lites, Rect::isEmpty)) {
-            tiling.add(Part.SASH, inside);
-            return new Lites(unit, inside, List.of(), List.of());
+            rings.add(Glass.Ring.whole(Part.SASH, inside));
+            return new Lites(unit, inside, List.of());
         }
-        tiling.ring(Part.SASH, inside, daylight);
-        tiling.add(Part.SASH, meeting);
-        tiling.add(Part.GLASS, lites);
-        return new Lites(unit, inside, sashes(inside, meeting, operation), lites);
+        rings.add(new Glass.Ring(Part.SASH, inside, daylight));
+        meeting.forEach(rail -> rings.add(Glass.Ring.whole(Part.SASH, rail)));
+        lites.forEach(lite -> rings.add(Glass.Ring.whole(Part.GLASS, lite)));
+        return new Lites(unit, inside, lites);
     }
 
     /** Lites that an operation divides a unit into. */
@@ -71,31 +69,18 @@ public record Lites(Rect unit, Rect inside, List<Rect> sashes, List<Rect> lites)
         return List.of(Rect.between(leftIn, daylight.bottomIn(), leftIn + railIn, daylight.topIn()));
     }
 
+    /** The area on both sides of the meeting rail, or all of it. */
     private static List<Rect> lites(Rect daylight, List<Rect> meeting, Operation operation) {
-        return halves(daylight, meeting, stacked(operation), false);
-    }
-
-    private static List<Rect> sashes(Rect inside, List<Rect> meeting, Operation operation) {
-        return halves(inside, meeting, stacked(operation), true);
-    }
-
-    /** The area on both sides of the meeting rail, with the rail in both or in neither. */
-    private static List<Rect> halves(Rect area, List<Rect> meeting, boolean stacked, boolean withRail) {
         if (meeting.isEmpty()) {
-            return List.of(area);
+            return List.of(daylight);
         }
         Rect rail = meeting.get(0);
-        if (stacked) {
-            double upperFromIn = withRail ? rail.bottomIn() : rail.topIn();
-            double lowerToIn = withRail ? rail.topIn() : rail.bottomIn();
-            return List.of(
-                    Rect.between(area.leftIn(), upperFromIn, area.rightIn(), area.topIn()),
-                    Rect.between(area.leftIn(), area.bottomIn(), area.rightIn(), lowerToIn));
-        }
-        double leftToIn = withRail ? rail.rightIn() : rail.leftIn();
-        double rightFromIn = withRail ? rail.leftIn() : rail.rightIn();
-        return List.of(
-                Rect.between(area.leftIn(), area.bottomIn(), leftToIn, area.topIn()),
-                Rect.between(rightFromIn, area.bottomIn(), area.rightIn(), area.topIn()));
+        return stacked(operation)
+                ? List.of(
+                        Rect.between(daylight.leftIn(), rail.topIn(), daylight.rightIn(), daylight.topIn()),
+                        Rect.between(daylight.leftIn(), daylight.bottomIn(), daylight.rightIn(), rail.bottomIn()))
+                : List.of(
+                        Rect.between(daylight.leftIn(), daylight.bottomIn(), rail.leftIn(), daylight.topIn()),
+                        Rect.between(rail.rightIn(), daylight.bottomIn(), daylight.rightIn(), daylight.topIn()));
     }
 }

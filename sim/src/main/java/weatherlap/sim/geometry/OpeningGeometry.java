@@ -23,7 +23,7 @@ import weatherlap.sim.quantity.OpeningQuantities;
  * @param order size to order
  * @param weight of what is lifted in one piece
  * @param cutBack of the interior returns; empty where they stay
- * @param fasteners along the flange, in the order they are driven; none without one: such a unit is held by a few screws
+ * @param fastening along the flange; empty without one: such a unit is held by a few screws
  * @param flashing tape strips over the flange; none without one
  * @param capping over the old frame; none where it is out
  * @param quantities of every driver counted at an opening
@@ -38,14 +38,10 @@ public record OpeningGeometry(
         OrderSize order,
         UnitWeight weight,
         Optional<CutBack> cutBack,
-        List<Fastening.Fastener> fasteners,
+        Optional<Fastening> fastening,
         Flashing flashing,
         Capping capping,
         OpeningQuantities quantities) {
-    public OpeningGeometry {
-        fasteners = List.copyOf(fasteners);
-    }
-
     /** The geometry of an opening of a house under one method. */
     public static OpeningGeometry of(
             House house, Elevation elevation, Opening opening, Method method, Assumptions assumptions) {
@@ -78,13 +74,13 @@ public record OpeningGeometry(
         Glass replaced = Glass.replaced(opening, order, assumptions);
         Lites unit = replaced.units().get(0);
         ClearOpening clear = ClearOpening.of(unit, sightline, opening.newOperation(), scenario);
-        List<Fastening.Fastener> fasteners = method.hasFlange() && order.fits()
-                ? Fastening.around(
+        Optional<Fastening> fastening = method.hasFlange() && order.fits()
+                ? Optional.of(new Fastening(
                         order.overallWidthIn(),
                         order.heightIn(),
                         scenario.value(Scalar.FASTENER_SPACING_IN),
-                        scenario.value(Scalar.FASTENER_EDGE_IN))
-                : List.of();
+                        scenario.value(Scalar.FASTENER_EDGE_IN)))
+                : Optional.empty();
         Flashing flashing = method.hasFlange() ? flashing(order, scenario) : Flashing.NONE;
         Capping capping = method.isCapped() ? capping(opening, scenario) : Capping.NONE;
         Optional<CutBack> cutBack = method.cutsReturns()
@@ -100,10 +96,10 @@ public record OpeningGeometry(
                 order,
                 UnitWeight.of(replaced, method, storey, scenario),
                 cutBack,
-                fasteners,
+                fastening,
                 flashing,
                 capping,
-                Quantities.of(order, replaced, cutBack, fasteners.size(), flashing, capping, scenario));
+                Quantities.of(order, replaced, cutBack, fastening, flashing, capping, scenario));
     }
 
     /** That of another opening, which differs in its place alone. */
@@ -118,7 +114,7 @@ public record OpeningGeometry(
                 order,
                 weight.carried(upstairs),
                 cutBack,
-                fasteners,
+                fastening,
                 flashing,
                 capping,
                 quantities);
@@ -140,6 +136,11 @@ public record OpeningGeometry(
                 scenario.value(Scalar.COIL_STRETCH_OUT_IN),
                 scenario.value(Scalar.COIL_STRETCH_OUT_SILL_IN),
                 scenario.value(Scalar.COIL_TAIL_IN));
+    }
+
+    /** Screws along the flange, in the order they are driven; none without one. */
+    public List<Fastening.Fastener> fasteners() {
+        return fastening.map(Fastening::screws).orElse(List.of());
     }
 
     /** Whether there is a unit that goes in and shows glass. */

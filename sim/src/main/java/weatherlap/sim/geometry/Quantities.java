@@ -25,7 +25,7 @@ final class Quantities {
             OrderSize order,
             Glass replaced,
             Optional<CutBack> cutBack,
-            int fasteners,
+            Optional<Fastening> fastening,
             Flashing flashing,
             Capping capping,
             Scenario scenario) {
@@ -51,7 +51,7 @@ final class Quantities {
         counted[Driver.SILL_FT.ordinal()] = Units.inchesToFeet(acrossIn);
         counted[Driver.CORNER.ordinal()] = 4.0 * frames;
         counted[Driver.RETURN_FT.ordinal()] = cutBack.map(CutBack::returnFt).orElse(0.0);
-        counted[Driver.FASTENER.ordinal()] = fasteners;
+        counted[Driver.FASTENER.ordinal()] = fastening.map(Fastening::count).orElse(0);
         counted[Driver.CAPPING_FT.ordinal()] = Units.inchesToFeet(capping.edgeIn());
         counted[Driver.CAPPING_FT2.ordinal()] = Units.squareInchesToSquareFeet(capping.areaIn2());
         counted[Driver.GLASS_FT2.ordinal()] = replaced.glassFt2();

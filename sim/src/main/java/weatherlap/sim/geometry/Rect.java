@@ -20,6 +20,8 @@ public record Rect(double leftIn, double bottomIn, double widthIn, double height
         Check.notNegative("height", heightIn);
     }
 
+    static final Rect EMPTY = new Rect(0, 0, 0, 0);
+
     /** By its edges; a rectangle whose edges cross is empty, at the lower of the two. */
     static Rect between(double leftIn, double bottomIn, double rightIn, double topIn) {
         return new Rect(leftIn, bottomIn, Math.max(0, rightIn - leftIn), Math.max(0, topIn - bottomIn));

@@ -38,12 +38,11 @@ final class Belief {
 
     /** At an opening where something is seen, or nothing that tells of the fault. */
     Standing standing(Sights sights, int sight) {
-        Likelihood likelihood = sights.likelihood(sight);
-        if (likelihood.saysNothing()) {
+        if (!sights.tells(sight)) {
             return unseen;
         }
         if (seen[sight] == null) {
-            seen[sight] = updated(likelihood);
+            seen[sight] = updated(sights.likelihood(sight));
         }
         return seen[sight];
     }

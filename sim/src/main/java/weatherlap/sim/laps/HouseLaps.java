@@ -1,11 +1,12 @@
 package weatherlap.sim.laps;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.FaultKind;
+import weatherlap.sim.assumptions.FirstLine;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
@@ -23,14 +24,19 @@ import weatherlap.sim.method.MethodScope;
  * over to the others.
  */
 public final class HouseLaps {
+    private static final int FIRST_LINES = FirstLine.values().length;
+
     private final House house;
     private final LeakTables tables;
-    private final List<Belief> beliefs;
+    private final Belief[] beliefs;
+
+    /** By ordinal, when it was first asked for; the same whoever asks first. */
+    private final LeakTables.Compiled[] firstLines = new LeakTables.Compiled[FIRST_LINES];
 
     /** By the opening itself. */
     private final Map<Opening, AtOpening> openings;
 
-    private HouseLaps(House house, LeakTables tables, List<Belief> beliefs, Map<Opening, AtOpening> openings) {
+    private HouseLaps(House house, LeakTables tables, Belief[] beliefs, Map<Opening, AtOpening> openings) {
         this.house = house;
         this.tables = tables;
         this.beliefs = beliefs;
@@ -38,41 +44,42 @@ public final class HouseLaps {
     }
 
     public static HouseLaps of(House house, LeakTables tables) {
-        HouseLaps laps = new HouseLaps(house, tables, new ArrayList<>(), new IdentityHashMap<>());
+        HouseLaps laps = new HouseLaps(house, tables, new Belief[tables.faults().length], new IdentityHashMap<>());
         laps.believe();
         return laps;
     }
 
     private void believe() {
-        List<AtOpening> all = new ArrayList<>();
+        AtOpening[] all = new AtOpening[house.openingCount()];
+        int count = 0;
         for (Elevation wall : house.elevations()) {
             for (Opening opening : wall.openings()) {
-                AtOpening one = new AtOpening(opening);
-                all.add(one);
-                openings.put(opening, one);
+                all[count] = new AtOpening(opening);
+                openings.put(opening, all[count++]);
             }
         }
         List<Belief> untold = tables.untold(FaultPrior.Ground.of(house));
-        for (int f = 0; f < untold.size(); f++) {
-            beliefs.add(tables.told(f, untold.get(f), telling(f, all)));
+        int[] telling = new int[count];
+        for (int f = 0; f < beliefs.length; f++) {
+            int told = tell(f, all, telling);
+            Belief before = untold.get(f);
+            beliefs[f] = told == 0 ? before : tables.told(f, before, Arrays.copyOf(telling, told));
         }
     }
 
-    /** Numbers of what is seen of a fault and says something of it, at the openings where it can stand today. */
-    private List<Integer> telling(int fault, List<AtOpening> all) {
-        if (tables.assumptions().faults().get(fault).kind() == FaultKind.NEW) {
-            return List.of();
-        }
-        Sights sights = tables.sights(fault);
-        List<Integer> telling = new ArrayList<>();
-        for (int o = 0; o < all.size(); o++) {
-            AtOpening one = all.get(o);
-            int sight = sights.at(one.opening);
-            if (one.canStandToday(fault) && !sights.likelihood(sight).saysNothing()) {
-                telling.add(sight);
+    /** Puts down the numbers of what is seen of a fault and says something of it, where it can stand today; gives how many there are. */
+    private int tell(int fault, AtOpening[] all, int[] telling) {
+        int count = 0;
+        if (tables.faults()[fault].kind() == FaultKind.EXISTING) {
+            Sights sights = tables.sights(fault);
+            for (AtOpening one : all) {
+                int sight = sights.at(one.opening);
+                if (sights.tells(sight) && one.canStandToday(fault)) {
+                    telling[count++] = sight;
+                }
             }
         }
-        return telling;
+        return count;
     }
 
     /** The laps of one opening. */
@@ -85,14 +92,14 @@ public final class HouseLaps {
 
         private AtOpening(Opening opening) {
             this.opening = opening;
-            List<LapFault> faults = tables.assumptions().faults();
-            after = new int[faults.size()];
-            standing = new Standing[faults.size()];
+            LapFault[] faults = tables.faults();
+            after = new int[faults.length];
+            standing = new Standing[faults.length];
             for (LeakTables.Alike alike : tables.alike()) {
                 Facts known = Facts.of(
                         house, opening, alike.one(), tables.assumptions().scenario());
                 for (int f = 0; f < after.length; f++) {
-                    after[f] |= faults.get(f).standsAfter(alike.all(), known);
+                    after[f] |= faults[f].standsAfter(alike.all(), known);
                 }
             }
         }
@@ -119,7 +126,7 @@ public final class HouseLaps {
         Standing standing(int fault) {
             if (standing[fault] == null) {
                 Sights sights = tables.sights(fault);
-                standing[fault] = beliefs.get(fault).standing(sights, sights.at(opening));
+                standing[fault] = beliefs[fault].standing(sights, sights.at(opening));
             }
             return standing[fault];
         }
@@ -143,14 +150,24 @@ public final class HouseLaps {
         return tables;
     }
 
+    /** A first line behind the cladding of the house. */
+    LeakTables.Compiled line(FirstLine first) {
+        LeakTables.Compiled known = firstLines[first.ordinal()];
+        if (known == null) {
+            known = tables.compiled(first, house.cladding());
+            firstLines[first.ordinal()] = known;
+        }
+        return known;
+    }
+
     /** The belief after the evidence, of a fault by its position in the table of faults. */
     public SharedQuality quality(int fault) {
-        return beliefs.get(fault).quality();
+        return beliefs[fault].quality();
     }
 
     /** Probability before anyone looked: of the house for an existing fault, of the crew for a new one. */
     public double prior(int fault) {
-        return beliefs.get(fault).prior();
+        return beliefs[fault].prior();
     }
 
     /** What the notes on an opening say of a fault. */

@@ -1,7 +1,6 @@
 package weatherlap.sim.laps;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.LapFault;
@@ -57,48 +56,50 @@ public final class LeakModel {
         Scenario scenario = laps.tables().assumptions().scenario();
         double variance =
                 Math.log1p(exposure.yearSpread() * exposure.yearSpread() / scenario.whole(Scalar.HORIZON_YEARS));
+        double[] litres = new double[JOINTS.length];
         double[] logLitres = new double[JOINTS.length];
         for (Joint joint : JOINTS) {
-            logLitres[joint.ordinal()] = Math.log(exposure.litresPerYear(joint));
+            litres[joint.ordinal()] = exposure.litresPerYear(joint);
+            logLitres[joint.ordinal()] = Math.log(litres[joint.ordinal()]);
         }
         MethodScope some = MethodScope.of(methods);
         PathTerms[] byFault = new PathTerms[here.faults()];
         for (int f = 0; f < byFault.length; f++) {
             if (here.canStand(f, some)) {
                 Belief.Standing stands = here.standing(f);
-                byFault[f] = stands.probability() > 0 ? path(f, stands, exposure, logLitres, variance, laps) : null;
+                byFault[f] = stands.probability() > 0 ? path(f, stands, litres, logLitres, variance, laps) : null;
             }
         }
-        PathTerms[] standing = new PathTerms[byFault.length];
         List<LeakModel> models = new ArrayList<>(methods.size());
         for (Method after : methods) {
-            int count = 0;
-            for (int f = 0; f < byFault.length; f++) {
-                if (byFault[f] != null && here.canStand(f, after)) {
-                    standing[count++] = byFault[f];
-                }
-            }
-            models.add(new LeakModel(Arrays.copyOf(standing, count)));
+            models.add(new LeakModel(standing(byFault, here, after)));
         }
         return models;
     }
 
+    private static PathTerms[] standing(PathTerms[] byFault, HouseLaps.AtOpening here, Method after) {
+        int count = 0;
+        for (int f = 0; f < byFault.length; f++) {
+            count += byFault[f] != null && here.canStand(f, after) ? 1 : 0;
+        }
+        PathTerms[] standing = new PathTerms[count];
+        for (int f = byFault.length - 1; count > 0; f--) {
+            if (byFault[f] != null && here.canStand(f, after)) {
+                standing[--count] = byFault[f];
+            }
+        }
+        return standing;
+    }
+
     private static PathTerms path(
-            int f,
-            Belief.Standing stands,
-            OpeningExposure exposure,
-            double[] logLitres,
-            double variance,
-            HouseLaps laps) {
+            int f, Belief.Standing stands, double[] litres, double[] logLitres, double variance, HouseLaps laps) {
         LeakTables tables = laps.tables();
-        LapFault fault = tables.assumptions().faults().get(f);
-        Joint joint = fault.joint();
-        LeakTables.Compiled line =
-                tables.compiled(fault.firstLine(), laps.house().cladding());
-        LeakPath path = new LeakPath(
-                f, fault, laps.prior(f), stands.probability(), exposure.litresPerYear(joint), line.passes());
+        LapFault fault = tables.faults()[f];
+        int joint = fault.joint().ordinal();
+        LeakTables.Compiled line = laps.line(fault.firstLine());
+        LeakPath path = new LeakPath(f, fault, laps.prior(f), stands.probability(), litres[joint], line.passes());
         boolean covered = tables.warrantyCovers().covers(fault.kind());
-        return PathTerms.of(path, stands.byStratum(), line.table(), logLitres[joint.ordinal()], variance, covered);
+        return PathTerms.of(path, stands.byStratum(), line.table(), logLitres[joint], variance, covered);
     }
 
     /** In the order of the table of faults. */

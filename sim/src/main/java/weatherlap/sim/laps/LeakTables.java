@@ -1,5 +1,6 @@
 package weatherlap.sim.laps;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -43,15 +44,16 @@ public final class LeakTables {
     }
 
     /** Sights of a fault at openings of one house. */
-    private record Told(Belief untold, List<Integer> numbers) {
+    @SuppressWarnings("ArrayRecordComponent") // compared by what it holds
+    private record Told(Belief untold, int[] numbers) {
         @Override
-        public boolean equals(Object other) { // as a record's, which costs several times as much
-            return other instanceof Told told && untold == told.untold && numbers.equals(told.numbers);
+        public boolean equals(Object other) {
+            return other instanceof Told told && untold == told.untold && Arrays.equals(numbers, told.numbers);
         }
 
         @Override
         public int hashCode() {
-            return 31 * untold.hashCode() + numbers.hashCode();
+            return 31 * untold.hashCode() + Arrays.hashCode(numbers);
         }
     }
 
@@ -89,7 +91,8 @@ public final class LeakTables {
     private final Map<SharedQuality, double[]> untoldStrata = new ConcurrentHashMap<>();
     private final Map<FaultPrior.Ground, List<Belief>> untold = new ConcurrentHashMap<>();
     private final Map<Told, Belief> told = new ConcurrentHashMap<>();
-    private final List<Sights> sights;
+    private final LapFault[] faults;
+    private final Sights[] sights;
     private final List<Alike> alike;
     private final List<SharedQuality> crew;
     private final WarrantyCovers covers;
@@ -115,8 +118,11 @@ public final class LeakTables {
         crew = assumptions.faults().stream()
                 .map(fault -> SharedQuality.of(crewPrior(fault, workmanship), correlation))
                 .toList();
+        faults = assumptions.faults().toArray(LapFault[]::new);
         double reliability = scenario.value(Scalar.INSPECTION_RELIABILITY);
-        sights = Each.of(assumptions.faults(), fault -> new Sights(fault, reliability));
+        sights = Arrays.stream(faults)
+                .map(fault -> new Sights(fault, reliability))
+                .toArray(Sights[]::new);
         alike = Each.any(assumptions.faults(), fault -> fault.appliesWhen().asks(Fact.METHOD))
                 ? Each.of(MethodScope.EVERY.methods(), method -> new Alike(method, MethodScope.of(method)))
                 : List.of(new Alike(Method.INSERT, MethodScope.EVERY));
@@ -193,7 +199,7 @@ public final class LeakTables {
     }
 
     private SharedQuality prior(int f, FaultPrior.Ground ground) {
-        LapFault fault = assumptions.faults().get(f);
+        LapFault fault = faults[f];
         return fault.kind() == FaultKind.NEW
                 ? crew.get(f)
                 : SharedQuality.of(FaultPrior.of(fault, ground), scalar(Scalar.HOUSE_CORRELATION));
@@ -210,10 +216,7 @@ public final class LeakTables {
      * @param untold the belief before, as {@link #untold(FaultPrior.Ground)} gives it
      * @param numbers of the sights, see {@link Sights}
      */
-    Belief told(int fault, Belief untold, List<Integer> numbers) {
-        if (numbers.isEmpty()) {
-            return untold;
-        }
+    Belief told(int fault, Belief untold, int[] numbers) {
         Told evidence = new Told(untold, numbers);
         Belief known = told.get(evidence);
         if (known == null) {
@@ -227,13 +230,20 @@ public final class LeakTables {
 
     private Belief tell(int fault, Told told) {
         Belief untold = told.untold();
-        SharedQuality quality = untold.quality().after(Each.of(told.numbers(), sights(fault)::likelihood));
+        Sights sights = sights(fault);
+        SharedQuality quality =
+                untold.quality().after(Each.upTo(told.numbers().length, i -> sights.likelihood(told.numbers()[i])));
         return quality.equals(untold.quality()) ? untold : new Belief(untold.prior(), quality, strata.of(quality));
+    }
+
+    /** In the order of their table; read them, do not write. */
+    LapFault[] faults() {
+        return faults;
     }
 
     /** Of a fault by its position in its table. */
     Sights sights(int fault) {
-        return sights.get(fault);
+        return sights[fault];
     }
 
     /** All methods together, or each by itself where a fault asks for the method. */

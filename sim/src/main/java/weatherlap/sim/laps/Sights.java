@@ -1,8 +1,6 @@
 package weatherlap.sim.laps;
 
 import java.util.Arrays;
-import java.util.List;
-import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Joint;
 import weatherlap.sim.assumptions.LapFault;
 import weatherlap.sim.house.Lap;
@@ -17,14 +15,14 @@ final class Sights {
     static final int COUNT = 2 * READINGS.length;
 
     private final Joint joint;
-    private final List<Likelihood> likelihoods;
+    private final Likelihood[] likelihoods = new Likelihood[COUNT];
     /** By number: that of the first sight that says the same. */
     private final int[] same = new int[COUNT];
 
     Sights(LapFault fault, double reliability) {
         joint = fault.seenAs().map(LapFault.SeenAs::joint).orElse(Joint.FIELD);
-        likelihoods = Each.upTo(COUNT, sight -> Likelihood.of(fault, READINGS[sight / 2], sight % 2 == 1, reliability));
-        Arrays.setAll(same, sight -> likelihoods.indexOf(likelihoods.get(sight)));
+        Arrays.setAll(likelihoods, sight -> Likelihood.of(fault, READINGS[sight / 2], sight % 2 == 1, reliability));
+        Arrays.setAll(same, sight -> Arrays.asList(likelihoods).indexOf(likelihoods[sight]));
     }
 
     /** Number of what is noted at an opening; the same where it says the same. */
@@ -45,6 +43,11 @@ final class Sights {
 
     /** By its number. */
     Likelihood likelihood(int sight) {
-        return likelihoods.get(sight);
+        return likelihoods[sight];
+    }
+
+    /** Whether it says something of the fault. */
+    boolean tells(int sight) {
+        return !likelihoods[sight].saysNothing();
     }
 }

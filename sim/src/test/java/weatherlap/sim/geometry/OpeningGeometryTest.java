@@ -129,7 +129,7 @@ class OpeningGeometryTest {
                 .isSorted()
                 .startsWith(Turn.CORNER)
                 .endsWith(Turn.THE_REST);
-        assertThat(Fastening.around(36, 60, 4, 2))
+        assertThat(new Fastening(36, 60, 4, 2).screws())
                 .filteredOn(screw -> screw.turn() == Turn.CORNER)
                 .hasSize(8);
     }

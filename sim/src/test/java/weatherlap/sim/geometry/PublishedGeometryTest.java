@@ -102,7 +102,7 @@ class PublishedGeometryTest {
     /** Worked by hand: 9 screws on 36 in. and 15 on 60 in., twice. */
     @Test
     void aFlangeOf36By60Takes48Screws() {
-        assertThat(Fastening.around(36, 60, 4, 2)).hasSize(48);
+        assertThat(new Fastening(36, 60, 4, 2).screws()).hasSize(48);
     }
 
     /** Worked by hand at 36 × 60: W + 12 = 48 in. at the sill; 2(H + 10) + W + 16 = 192 in. at jambs and head. */
