@@ -1,8 +1,6 @@
 package weatherlap.sim.labour;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
 import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
@@ -43,7 +41,7 @@ final class HouseSteps {
     /** Steps counted by the house, in the order of the table. */
     PacedStep[] ofHouse() {
         if (ofHouse == null) {
-            ofHouse = applying(Driver.Level.HOUSE, facts.house(), new PacedStep[steps.length], pace::anywhere);
+            ofHouse = applying(Driver.Level.HOUSE, facts.house(), List.of(), new PacedStep[steps.length]);
         }
         return ofHouse;
     }
@@ -53,11 +51,8 @@ final class HouseSteps {
         if (ofWalls[wall] == null) {
             Elevation elevation = house.elevations().get(wall);
             List<Integer> storeys = Each.of(elevation.openings(), opening -> house.storeyOf(elevation, opening));
-            ofWalls[wall] = applying(
-                    Driver.Level.ELEVATION,
-                    facts.walls().get(wall),
-                    new PacedStep[steps.length],
-                    step -> pace.atElevation(step, storeys));
+            ofWalls[wall] =
+                    applying(Driver.Level.ELEVATION, facts.walls().get(wall), storeys, new PacedStep[steps.length]);
         }
         return ofWalls[wall];
     }
@@ -75,26 +70,37 @@ final class HouseSteps {
         PacedStep[][] applying = new PacedStep[known.size()][];
         for (int o = 0; o < applying.length; o++) {
             int storey = house.storeyOf(wall, wall.openings().get(o));
-            applying[o] = applying(
-                    Driver.Level.OPENING, known.get(o), paced[storey - 1], step -> pace.atOpening(step, storey));
+            applying[o] = applying(Driver.Level.OPENING, known.get(o), List.of(storey), paced[storey - 1]);
         }
         return applying;
     }
 
-    /** @param alike steps that have the same factors, by their place in the table, each when it first applies */
-    private PacedStep[] applying(
-            Driver.Level level, Facts known, PacedStep[] alike, Function<LabourStep, List<Amount>> factors) {
+    /**
+     * @param storeys of the openings that they are for
+     * @param alike steps that have the same factors, by their place in the table, each when it first applies
+     */
+    private PacedStep[] applying(Driver.Level level, Facts known, List<Integer> storeys, PacedStep[] alike) {
         PacedStep[] applying = new PacedStep[steps.length];
         int count = 0;
         for (int place = 0; place < applying.length; place++) {
             LabourStep step = steps[place];
             if (step.driver().level() == level && step.appliesWhen().holds(known)) {
                 if (alike[place] == null) {
-                    alike[place] = PacedStep.of(place, step, factors.apply(step));
+                    alike[place] = PacedStep.of(place, step, factors(step, storeys));
                 }
                 applying[count++] = alike[place];
             }
         }
-        return Arrays.copyOf(applying, count);
+        PacedStep[] all = new PacedStep[count];
+        System.arraycopy(applying, 0, all, 0, count);
+        return all;
+    }
+
+    private List<Amount> factors(LabourStep step, List<Integer> storeys) {
+        return switch (step.driver().level()) {
+            case HOUSE -> pace.anywhere(step);
+            case ELEVATION -> pace.atElevation(step, storeys);
+            case OPENING -> pace.atOpening(step, storeys.get(0));
+        };
     }
 }

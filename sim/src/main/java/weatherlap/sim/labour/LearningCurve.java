@@ -1,7 +1,7 @@
 package weatherlap.sim.labour;
 
-import java.util.stream.IntStream;
 import weatherlap.sim.Check;
+import weatherlap.sim.Sum;
 
 /**
  * The unit (Crawford) learning curve: opening n of a house takes n^(log2 slope) times the first.
@@ -25,7 +25,11 @@ record LearningCurve(double slope) {
 
     /** Time of the first n units together. */
     public double total(int n) {
-        return IntStream.rangeClosed(1, n).mapToDouble(this::unit).sum();
+        double[] units = new double[n];
+        for (int unit = 0; unit < n; unit++) {
+            units[unit] = unit(unit + 1);
+        }
+        return Sum.of(units);
     }
 
     /** Mean of the first n units; 1 for none. */

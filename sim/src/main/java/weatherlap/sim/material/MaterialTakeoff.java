@@ -25,13 +25,28 @@ public record MaterialTakeoff(Assumptions assumptions, House house, HouseFacts f
 
     /** @param days working days, for items by the day */
     public List<MaterialLine> lines(int days) {
-        double[] noOpening = new double[house.openingCount()];
+        OpeningQuantities[] counted = new OpeningQuantities[house.openingCount()];
+        Facts[] known = new Facts[counted.length];
+        int count = 0;
+        for (int wall = 0; wall < quantities.elevations().size(); wall++) {
+            List<OpeningQuantities> here = quantities.elevations().get(wall).openings();
+            for (int o = 0; o < here.size(); o++) {
+                counted[count] = here.get(o);
+                known[count++] = facts.openings().get(wall).get(o);
+            }
+        }
+        double[] noOpening = new double[counted.length];
         double[] noWall = new double[house.elevations().size()];
         MethodScope methods = MethodScope.of(quantities.methods());
         List<MaterialLine> lines = new ArrayList<>();
         for (Material item : assumptions.materials()) {
             if (item.method().coversAny(methods)) {
-                MaterialLine line = line(item, days, noOpening, noWall);
+                MaterialLine line =
+                        switch (item.driver().level()) {
+                            case OPENING -> new MaterialLine(item, atOpenings(item, counted, known), noWall, 0);
+                            case ELEVATION -> new MaterialLine(item, noOpening, atElevations(item, noWall.length), 0);
+                            case HOUSE -> new MaterialLine(item, noOpening, noWall, atHouse(item, days));
+                        };
                 if (line.packages() > 0) {
                     lines.add(line);
                 }
@@ -40,25 +55,11 @@ public record MaterialTakeoff(Assumptions assumptions, House house, HouseFacts f
         return lines;
     }
 
-    private MaterialLine line(Material item, int days, double[] noOpening, double[] noWall) {
-        return switch (item.driver().level()) {
-            case OPENING -> new MaterialLine(item, atOpenings(item, noOpening.length), noWall, 0);
-            case ELEVATION -> new MaterialLine(item, noOpening, atElevations(item, noWall.length), 0);
-            case HOUSE -> new MaterialLine(item, noOpening, noWall, atHouse(item, days));
-        };
-    }
-
-    private double[] atOpenings(Material item, int openings) {
-        double[] counts = new double[openings];
-        int at = 0;
-        for (int wall = 0; wall < quantities.elevations().size(); wall++) {
-            List<Facts> known = facts.openings().get(wall);
-            List<OpeningQuantities> counted = quantities.elevations().get(wall).openings();
-            for (int o = 0; o < counted.size(); o++, at++) {
-                OpeningQuantities one = counted.get(o);
-                if (item.method().covers(one.method()) && item.appliesWhen().holds(known.get(o))) {
-                    counts[at] = one.of(item.driver());
-                }
+    private static double[] atOpenings(Material item, OpeningQuantities[] counted, Facts[] known) {
+        double[] counts = new double[counted.length];
+        for (int o = 0; o < counts.length; o++) {
+            if (item.method().covers(counted[o].method()) && item.appliesWhen().holds(known[o])) {
+                counts[o] = counted[o].of(item.driver());
             }
         }
         return counts;

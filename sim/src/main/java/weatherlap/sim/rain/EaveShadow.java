@@ -30,8 +30,12 @@ final class EaveShadow {
     /** Likewise of rain over tangent. */
     private final double[] litresOverTangentFrom;
 
+    /** By the leading bits of a number, counted from those of the least tangent: the first hour whose tangent has them or is greater. */
+    private final int[] firstOf;
+
     private EaveShadow(double[] tangent, double[] litresFrom, double[] litresOverTangentFrom) {
         this.tangent = tangent;
+        firstOf = firstOf(tangent);
         this.litresFrom = litresFrom;
         this.litresOverTangentFrom = litresOverTangentFrom;
     }
@@ -112,14 +116,42 @@ final class EaveShadow {
         return litresFrom[0] == 0 ? 0 : Math.max(0, Math.min(1, litres / litresFrom[0]));
     }
 
-    /** First hour whose tangent exceeds overhang over depth. */
-    private int firstAbove(double overhangM, double scaledDepthM) {
-        return firstNotUnder(tangent, Math.nextUp(overhangM / scaledDepthM));
+    private static int[] firstOf(double[] tangent) {
+        if (tangent.length == 0) {
+            return new int[1];
+        }
+        int least = leading(tangent[0]);
+        int[] firstOf = new int[leading(tangent[tangent.length - 1]) - least + 2];
+        int hour = 0;
+        for (int place = 0; place < firstOf.length; place++) {
+            while (hour < tangent.length && leading(tangent[hour]) < least + place) {
+                hour++;
+            }
+            firstOf[place] = hour;
+        }
+        return firstOf;
     }
 
-    private static int firstNotUnder(double[] ascending, double limit) {
-        int low = 0;
-        int high = ascending.length;
+    /** The bits of a positive number down to an eighth of its power of two, which rise with it. */
+    private static int leading(double number) {
+        return (int) (Double.doubleToRawLongBits(number) >>> 49);
+    }
+
+    /** First hour whose tangent exceeds overhang over depth. */
+    private int firstAbove(double overhangM, double scaledDepthM) {
+        double limit = Math.nextUp(overhangM / scaledDepthM);
+        int place = tangent.length == 0 ? 0 : leading(limit) - leading(tangent[0]);
+        if (place < 0) {
+            return 0;
+        }
+        return place < firstOf.length - 1
+                ? firstNotUnder(tangent, limit, firstOf[place], firstOf[place + 1])
+                : tangent.length;
+    }
+
+    private static int firstNotUnder(double[] ascending, double limit, int from, int to) {
+        int low = from;
+        int high = to;
         while (low < high) {
             int middle = (low + high) >>> 1;
             if (ascending[middle] < limit) {

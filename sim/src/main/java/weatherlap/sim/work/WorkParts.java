@@ -24,23 +24,29 @@ final class WorkParts {
     private WorkParts() {}
 
     static List<ElevationWork> elevations(LabourTakeoff labour, House house, HouseQuantities quantities) {
-        List<Elevation> walls = house.elevations();
-        return Each.upTo(walls.size(), wall -> elevation(labour, walls.get(wall), wall, quantities));
+        List<ElevationWork> walls = new ArrayList<>();
+        for (int wall = 0; wall < house.elevations().size(); wall++) {
+            walls.add(elevation(
+                    labour,
+                    house.elevations().get(wall),
+                    wall,
+                    quantities.elevations().get(wall)));
+        }
+        return walls;
     }
 
     private static ElevationWork elevation(
-            LabourTakeoff labour, Elevation elevation, int wall, HouseQuantities quantities) {
-        ElevationQuantities counted = quantities.elevations().get(wall);
+            LabourTakeoff labour, Elevation elevation, int wall, ElevationQuantities counted) {
         List<Opening> here = elevation.openings();
-        List<OpeningWork> openings = new ArrayList<>(here.size());
-        for (int o = 0; o < here.size(); o++) {
-            openings.add(new OpeningWork(
+        OpeningWork[] openings = new OpeningWork[here.size()];
+        for (int o = 0; o < openings.length; o++) {
+            openings[o] = new OpeningWork(
                     labour.assumptions(),
                     here.get(o),
                     counted.openings().get(o).method(),
-                    labour.ofOpening(wall, counted, o)));
+                    labour.ofOpening(wall, counted, o));
         }
-        return new ElevationWork(elevation, labour.ofElevation(wall, counted), openings);
+        return new ElevationWork(elevation, labour.ofElevation(wall, counted), List.of(openings));
     }
 
     static DayPlan days(
