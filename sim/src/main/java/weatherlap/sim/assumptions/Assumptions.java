@@ -68,7 +68,8 @@ public record Assumptions(
 
     /** @throws IllegalArgumentException when the table has no such row */
     public UnitPrice unitPrice(Method method, Operation operation) {
-        for (UnitPrice row : unitPrices) {
+        for (int i = 0; i < unitPrices.size(); i++) {
+            UnitPrice row = unitPrices.get(i);
             if (row.method() == method && row.operation() == operation) {
                 return row;
             }

@@ -29,9 +29,14 @@ public record CodeChange(CodeCheck before, CodeCheck after, boolean relieved) {
         return worse() && !relieved;
     }
 
+    /** The new unit passes. */
+    public boolean passes() {
+        return after.verdict() == CodeCheck.Verdict.PASSES;
+    }
+
     /** A short stable code for tables; empty where the new unit passes. */
     public Optional<String> flag() {
-        return after.verdict() == CodeCheck.Verdict.PASSES ? Optional.empty() : Optional.of(rule().flag(standing()));
+        return passes() ? Optional.empty() : Optional.of(rule().flag(standing()));
     }
 
     private CodeRule.Standing standing() {

@@ -46,6 +46,10 @@ public final class ResidentialCode {
     /** Rules asked of one window. */
     private static final int MOST_OF_WINDOW = 3;
 
+    private static final CodeCheck NO_LARGE_LOW_LITE =
+            new CodeCheck(CodeRule.SAFETY_GLAZING, PASSES, Finding::noLargeLowLite);
+    private static final CodeCheck DOES_NOT_OPEN = new CodeCheck(CodeRule.FALL, PASSES, Finding::doesNotOpen);
+
     private static final double NOISE = 1e-9;
 
     private ResidentialCode() {}
@@ -191,7 +195,7 @@ public final class ResidentialCode {
                         finding -> finding.largeLowLite(lite.areaFt2(), lite.bottomIn() - floorIn));
             }
         }
-        return new CodeCheck(CodeRule.SAFETY_GLAZING, PASSES, Finding::noLargeLowLite);
+        return NO_LARGE_LOW_LITE;
     }
 
     /** The three measures of R308.4.3; the fourth, a walking surface within 36 in., is presumed. */
@@ -201,18 +205,14 @@ public final class ResidentialCode {
 
     /** Of a bath or a stair, where it is asked for higher over the floor. */
     private static CodeCheck lowGlazing(CodeRule rule, Unit unit, double limitIn) {
-        double lowestIn = Double.POSITIVE_INFINITY;
-        for (Rect lite : unit.glass().lites()) {
-            lowestIn = Math.min(lowestIn, lite.bottomIn());
-        }
-        OptionalDouble bottomIn = unit.overFloorIn(lowestIn);
+        OptionalDouble bottomIn = unit.overFloorIn(unit.glass().lowestLiteIn());
         boolean low = bottomIn.isEmpty() || bottomIn.getAsDouble() < limitIn;
         return new CodeCheck(rule, low ? OPEN : PASSES, new Finding.RoomGlazing(rule, bottomIn, low));
     }
 
     private static CodeCheck fall(Unit unit, double floorIn) {
         if (!unit.clear().opens()) {
-            return new CodeCheck(CodeRule.FALL, PASSES, Finding::doesNotOpen);
+            return DOES_NOT_OPEN;
         }
         double overFloorIn = unit.clear().rect().bottomIn() - floorIn;
         double overGradeIn =

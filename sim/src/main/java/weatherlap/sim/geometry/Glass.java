@@ -27,8 +27,10 @@ import weatherlap.sim.house.Operation;
  * @param rings every part in sight
  * @param glassIn2 area of the glass in sight, in²
  * @param largestLiteIn2 of it in one lite, in²; 0 without glass
+ * @param lowestLiteIn y of its lower edge; infinite without glass
  */
-public record Glass(Rect hole, List<Lites> units, List<Ring> rings, double glassIn2, double largestLiteIn2) {
+public record Glass(
+        Rect hole, List<Lites> units, List<Ring> rings, double glassIn2, double largestLiteIn2, double lowestLiteIn) {
     /** A rectangle of an opening's elevation that one kind of part covers. */
     public record Piece(Part part, Rect rect) {}
 
@@ -107,7 +109,7 @@ public record Glass(Rect hole, List<Lites> units, List<Ring> rings, double glass
 
     private static Glass with(Rect hole, List<Rect> units, Sightline sightline, Operation operation, List<Ring> rings) {
         List<Lites> lites = Each.of(units, unit -> Lites.of(unit, sightline, operation, rings));
-        return new Glass(hole, lites, rings, areaIn2(rings, Part.GLASS), largestIn2(lites));
+        return new Glass(hole, lites, rings, areaIn2(rings, Part.GLASS), largestIn2(lites), lowestIn(lites));
     }
 
     private static double largestIn2(List<Lites> units) {
@@ -118,6 +120,16 @@ public record Glass(Rect hole, List<Lites> units, List<Ring> rings, double glass
             }
         }
         return largest;
+    }
+
+    private static double lowestIn(List<Lites> units) {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (Lites unit : units) {
+            for (Rect lite : unit.lites()) {
+                lowest = Math.min(lowest, lite.bottomIn());
+            }
+        }
+        return lowest;
     }
 
     private static Mulled mulled(Rect whole, Opening opening, Assumptions assumptions) {

@@ -29,6 +29,9 @@ public record SidingLayout(double widthIn, double eaveIn, double exposureIn, dou
     /** A joint or an edge this near to another coincides with it, in. */
     private static final double NOISE_IN = 1e-6;
 
+    /** As many courses from one that begins with a cut to the next one that does. */
+    static final int CUT_COUNT = 4;
+
     private static final double[] CUTS = {0, 0.5, 0.25, 0.75};
 
     /** Empty where the wall has no courses or panels. */
@@ -44,13 +47,13 @@ public record SidingLayout(double widthIn, double eaveIn, double exposureIn, dou
     }
 
     int courses() {
-        return (int) Math.ceil((eaveIn - NOISE_IN) / exposureIn);
+        return up((eaveIn - NOISE_IN) / exposureIn);
     }
 
     /** Panels in a course, from 0. */
     int panels(int course) {
         double overIn = widthIn + cutIn(course) - lengthIn - NOISE_IN;
-        return overIn <= 0 ? 1 : (int) Math.ceil(overIn / pitchIn()) + 1;
+        return overIn <= 0 ? 1 : up(overIn / pitchIn()) + 1;
     }
 
     /** A panel as seen, with both its end laps. */
@@ -65,24 +68,34 @@ public record SidingLayout(double widthIn, double eaveIn, double exposureIn, dou
 
     /** Lowest course that an opening meets; an opening that begins where a course ends does not meet it. */
     int firstCourse(Opening opening) {
-        return Math.min(courses() - 1, (int) Math.floor((opening.place().sillHeightIn() + NOISE_IN) / exposureIn));
+        return Math.min(courses() - 1, down((opening.place().sillHeightIn() + NOISE_IN) / exposureIn));
     }
 
     /** The course above the highest that an opening meets, or the top course. */
     int lastCourse(Opening opening) {
-        return Math.min(courses() - 1, (int) Math.ceil((opening.headHeightIn() - NOISE_IN) / exposureIn));
+        return Math.min(courses() - 1, up((opening.headHeightIn() - NOISE_IN) / exposureIn));
     }
 
     /** Leftmost panel of a course that an opening meets. */
     int firstPanel(int course, Opening opening) {
         double panels = (opening.place().leftIn() + NOISE_IN + cutIn(course) - lengthIn) / pitchIn();
-        return Math.min(panels(course) - 1, Math.max(0, (int) Math.floor(panels) + 1));
+        return Math.min(panels(course) - 1, Math.max(0, down(panels) + 1));
     }
 
     /** Rightmost panel of a course that an opening meets. */
     int lastPanel(int course, Opening opening) {
         double panels = (opening.rightIn() - NOISE_IN + cutIn(course)) / pitchIn();
-        return Math.min(panels(course) - 1, (int) Math.ceil(panels) - 1);
+        return Math.min(panels(course) - 1, up(panels) - 1);
+    }
+
+    /** As the floor of the number, in a few instructions. */
+    private static int down(double number) {
+        int whole = (int) number;
+        return number < whole ? whole - 1 : whole;
+    }
+
+    private static int up(double number) {
+        return -down(-number);
     }
 
     private double pitchIn() {

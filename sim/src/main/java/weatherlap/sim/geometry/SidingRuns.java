@@ -68,9 +68,16 @@ public final class SidingRuns {
 
     private void take(SidingLayout layout, int opening, int[][] owners) {
         Opening window = openings.get(opening);
-        for (int course = layout.firstCourse(window); course <= layout.lastCourse(window); course++) {
-            int last = layout.lastPanel(course, window);
-            for (int place = layout.firstPanel(course, window); place <= last; place++) {
+        int[] first = new int[SidingLayout.CUT_COUNT];
+        int[] last = new int[SidingLayout.CUT_COUNT];
+        for (int course = 0; course < SidingLayout.CUT_COUNT; course++) {
+            first[course] = layout.firstPanel(course, window);
+            last[course] = layout.lastPanel(course, window);
+        }
+        int top = layout.lastCourse(window);
+        for (int course = layout.firstCourse(window); course <= top; course++) {
+            int cut = course % SidingLayout.CUT_COUNT;
+            for (int place = first[cut]; place <= last[cut]; place++) {
                 int owner = owners[course][place];
                 if (owner < 0) {
                     owners[course][place] = opening;

@@ -44,30 +44,27 @@ public final class LabourTakeoff {
      * @param wall in the order of the house's walls
      * @param opening in the order of the wall's
      */
-    public OpeningLabour ofOpening(int wall, ElevationQuantities quantities, int opening) {
-        OpeningQuantities counted = quantities.openings().get(opening);
+    public OpeningLabour ofOpening(int wall, ElevationQuantities shared, int opening) {
+        OpeningQuantities counted = shared.openings().get(opening);
         PacedStep[] applying = steps.ofOpening(wall, opening);
+        double[] numbers = new double[applying.length];
         int count = 0;
-        for (PacedStep one : applying) {
-            if (quantity(one.step(), counted) > 0) {
-                count++;
+        for (int i = 0; i < numbers.length; i++) {
+            LabourStep step = applying[i].step();
+            if (step.method().covers(counted.method())) {
+                numbers[i] = counted.of(step.driver());
+                count += numbers[i] > 0 ? 1 : 0;
             }
         }
         PacedStep[] done = new PacedStep[count];
-        double[] quantity = new double[count];
-        int at = 0;
-        for (PacedStep one : applying) {
-            double number = quantity(one.step(), counted);
-            if (number > 0) {
-                done[at] = one;
-                quantity[at++] = number;
+        double[] quantities = new double[count];
+        for (int i = 0, at = 0; at < count; i++) {
+            if (numbers[i] > 0) {
+                done[at] = applying[i];
+                quantities[at++] = numbers[i];
             }
         }
-        return new OpeningLabour(done, quantity);
-    }
-
-    private static double quantity(LabourStep step, OpeningQuantities counted) {
-        return step.method().covers(counted.method()) ? counted.of(step.driver()) : 0;
+        return new OpeningLabour(done, quantities);
     }
 
     /** Lines that the openings of a wall share; none where it has no opening. */

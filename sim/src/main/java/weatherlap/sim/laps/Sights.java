@@ -16,17 +16,23 @@ final class Sights {
 
     private final Joint joint;
     private final Likelihood[] likelihoods = new Likelihood[COUNT];
+    /** Whether any says something. */
+    private final boolean tells;
     /** By number: that of the first sight that says the same. */
     private final int[] same = new int[COUNT];
 
     Sights(LapFault fault, double reliability) {
         joint = fault.seenAs().map(LapFault.SeenAs::joint).orElse(Joint.FIELD);
         Arrays.setAll(likelihoods, sight -> Likelihood.of(fault, READINGS[sight / 2], sight % 2 == 1, reliability));
+        tells = !Arrays.stream(likelihoods).allMatch(Likelihood::saysNothing);
         Arrays.setAll(same, sight -> Arrays.asList(likelihoods).indexOf(likelihoods[sight]));
     }
 
     /** Number of what is noted at an opening; the same where it says the same. */
     int at(Opening opening) {
+        if (!tells) {
+            return 0;
+        }
         boolean stained =
                 opening.laps().stain() == Sighting.YES || opening.frame().rotten();
         return same[2 * reading(opening).ordinal() + (stained ? 1 : 0)];

@@ -132,9 +132,9 @@ final class EaveShadow {
         return firstOf;
     }
 
-    /** The bits of a positive number down to an eighth of its power of two, which rise with it. */
+    /** The bits of a positive number down to a 32nd of its power of two, which rise with it. */
     private static int leading(double number) {
-        return (int) (Double.doubleToRawLongBits(number) >>> 49);
+        return (int) (Double.doubleToRawLongBits(number) >>> 47);
     }
 
     /** First hour whose tangent exceeds overhang over depth. */

@@ -114,10 +114,9 @@ public record HouseTakeoff(
 
         private static List<String> flags(List<CodeChange> codes, OpeningGeometry geometry) {
             List<String> flags = new ArrayList<>();
-            for (CodeChange change : codes) {
-                Optional<String> flag = change.flag();
-                if (flag.isPresent()) {
-                    flags.add(flag.get());
+            for (int c = 0; c < codes.size(); c++) {
+                if (!codes.get(c).passes()) {
+                    flags.add(codes.get(c).flag().orElseThrow());
                 }
             }
             if (!geometry.hasUnit()) {
