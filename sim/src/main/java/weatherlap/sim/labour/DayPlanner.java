@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 import weatherlap.sim.Each;
 import weatherlap.sim.Sum;
 import weatherlap.sim.labour.DayPlan.Run;
@@ -27,12 +25,12 @@ final class DayPlanner {
     private final int crew;
     private final List<Wall> walls;
     private final List<Team> teams;
-    private final List<Double> wallMinutes;
+    private final double[] wallMinutes;
     private final double allMinutes;
     private final List<Integer> remaining;
     private final List<Stint> stints = new ArrayList<>();
     /** By wall, then by opening: its day. */
-    private final List<Integer[]> begun;
+    private final int[][] begun;
 
     DayPlanner(double dayMinutes, int crew, List<Wall> walls) {
         this.dayMinutes = dayMinutes;
@@ -40,38 +38,43 @@ final class DayPlanner {
         this.walls = walls;
         int count = crew < TWO_TEAMS_FROM ? 1 : 2;
         teams = Each.upTo(count, team -> new Team(team + 1, (double) crew / count));
-        wallMinutes = Each.of(walls, Wall::minutes);
-        List<Integer> worked = Each.where(
-                Each.upTo(walls.size(), wall -> wall),
-                wall -> !walls.get(wall).runs().isEmpty());
-        allMinutes = Sum.of(worked, wallMinutes::get);
-        remaining = new ArrayList<>(worked);
-        remaining.sort(Comparator.comparing(wall -> -wallMinutes.get(wall)));
-        begun = Each.of(walls, DayPlanner::openings);
+        wallMinutes = Each.numbers(walls, Wall::minutes);
+        remaining = new ArrayList<>();
+        begun = new int[walls.size()][];
+        for (int wall = 0; wall < begun.length; wall++) {
+            begun[wall] = new int[openings(walls.get(wall))];
+            if (begun[wall].length > 0) {
+                remaining.add(wall);
+            }
+        }
+        allMinutes = Sum.of(remaining, wall -> wallMinutes[wall]);
+        remaining.sort(Comparator.comparingDouble(wall -> -wallMinutes[wall]));
     }
 
-    private static Integer[] openings(Wall wall) {
+    private static int openings(Wall wall) {
         int openings = 0;
         for (Run run : wall.runs()) {
             openings += run.openings().size();
         }
-        return new Integer[openings];
+        return openings;
     }
 
     DayPlan plan(double houseMinutes) {
         while (!remaining.isEmpty()) {
-            Team team = Collections.min(teams, FREE_FIRST);
-            Optional<Integer> wall = team.next();
-            if (wall.isPresent()) {
-                team.work(wall.get());
+            Team team = teams.size() == 1 ? teams.get(0) : Collections.min(teams, FREE_FIRST);
+            int next = team.next();
+            if (next >= 0) {
+                team.work(remaining.remove(next));
             } else {
                 team.nextDay();
             }
         }
         stints.sort(Comparator.comparingInt(Stint::day).thenComparingInt(Stint::team));
         List<Integer> days = new ArrayList<>();
-        for (Integer[] wall : begun) {
-            Collections.addAll(days, wall);
+        for (int[] wall : begun) {
+            for (int day : wall) {
+                days.add(day);
+            }
         }
         return new DayPlan(days(houseMinutes), days, stints);
     }
@@ -106,27 +109,27 @@ final class DayPlanner {
             left = dayMinutes;
         }
 
-        Optional<Integer> next() {
+        /** Place of its next wall among those that remain; below 0: none today. */
+        int next() {
             if (left == dayMinutes) {
-                return Optional.of(remaining.get(0));
+                return 0;
             }
-            return first(wall -> fits(wallMinutes.get(wall)))
-                    .or(() -> first(wall -> walls.get(wall).runs().size() > 1
-                            && fits(walls.get(wall).setup()
-                                    + walls.get(wall).runs().get(0).minutes())));
-        }
-
-        private Optional<Integer> first(Predicate<Integer> holds) {
-            for (Integer wall : remaining) {
-                if (holds.test(wall)) {
-                    return Optional.of(wall);
+            for (int place = 0; place < remaining.size(); place++) {
+                if (fits(wallMinutes[remaining.get(place)])) {
+                    return place;
                 }
             }
-            return Optional.empty();
+            for (int place = 0; place < remaining.size(); place++) {
+                Wall wall = walls.get(remaining.get(place));
+                if (wall.runs().size() > 1
+                        && fits(wall.setup() + wall.runs().get(0).minutes())) {
+                    return place;
+                }
+            }
+            return -1;
         }
 
-        void work(Integer wall) {
-            remaining.remove(wall);
+        void work(int wall) {
             double setup = walls.get(wall).setup();
             for (Run run : walls.get(wall).runs()) {
                 double minutes = setup + run.minutes();
@@ -136,7 +139,7 @@ final class DayPlanner {
                 if (fits(minutes)) {
                     pour(minutes);
                     for (Integer opening : run.openings()) {
-                        begun.get(wall)[opening] = day;
+                        begun[wall][opening] = day;
                     }
                     stints.add(new Stint(day, number, wall, run.openings(), true, true));
                 } else {
@@ -156,7 +159,7 @@ final class DayPlanner {
                 if (!fits(minutes) && left < dayMinutes) {
                     nextDay();
                 }
-                begun.get(wall)[run.openings().get(i)] = day;
+                begun[wall][run.openings().get(i)] = day;
                 days.computeIfAbsent(day, none -> new ArrayList<>())
                         .add(run.openings().get(i));
                 pour(minutes);

@@ -1,14 +1,15 @@
 package weatherlap.sim.work;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.explain.Amount;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.labour.DayPlan;
 import weatherlap.sim.labour.LabourLine;
 import weatherlap.sim.quantity.ElevationQuantities;
+import weatherlap.sim.quantity.SidingRun;
 
 /**
  * What one wall takes.
@@ -50,12 +51,14 @@ public record ElevationWork(Elevation elevation, List<LabourLine> lines, List<Op
             }
         }
         double perPanel = siding == 0 ? 0 : siding / quantities.panelsDown();
-        List<DayPlan.Run> runs = Each.of(
-                quantities.runs(),
-                run -> new DayPlan.Run(
-                        run.openings(),
-                        run.panels() * perPanel,
-                        Each.of(run.openings(), opening -> openings.get(opening).meanMinutes())));
+        List<DayPlan.Run> runs = new ArrayList<>();
+        for (SidingRun run : quantities.runs()) {
+            List<Double> minutes = new ArrayList<>(run.openings().size());
+            for (int opening : run.openings()) {
+                minutes.add(openings.get(opening).meanMinutes());
+            }
+            runs.add(new DayPlan.Run(run.openings(), run.panels() * perPanel, minutes));
+        }
         return new DayPlan.Wall(setup, runs);
     }
 
