@@ -2,7 +2,6 @@ package weatherlap.sim.labour;
 
 import java.util.List;
 import weatherlap.sim.Each;
-import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Facts;
 import weatherlap.sim.assumptions.HouseFacts;
@@ -16,7 +15,7 @@ final class HouseSteps {
     private final LabourStep[] steps;
     private final House house;
     private final HouseFacts facts;
-    private final Pace pace;
+    private final Paces.OfHouse paced;
 
     /** When they are first asked for; the same whoever asks first. */
     private PacedStep[] ofHouse;
@@ -24,24 +23,21 @@ final class HouseSteps {
     private final PacedStep[][] ofWalls;
     /** By wall, then by opening. */
     private final PacedStep[][][] ofOpenings;
-    /** By storey, then by place in the table. */
-    private final PacedStep[][] paced;
 
-    HouseSteps(Assumptions assumptions, House house, HouseFacts facts) {
-        steps = assumptions.steps().toArray(LabourStep[]::new);
+    HouseSteps(Paces paces, House house, HouseFacts facts) {
+        steps = paces.steps();
+        paced = paces.of(house);
         this.house = house;
         this.facts = facts;
-        pace = new Pace(assumptions.scenario(), house.openingCount(), house.leadSafe());
         int walls = house.elevations().size();
         ofWalls = new PacedStep[walls][];
         ofOpenings = new PacedStep[walls][][];
-        paced = new PacedStep[house.storeys()][steps.length];
     }
 
     /** Steps counted by the house, in the order of the table. */
     PacedStep[] ofHouse() {
         if (ofHouse == null) {
-            ofHouse = applying(Driver.Level.HOUSE, facts.house(), List.of(), new PacedStep[steps.length]);
+            ofHouse = applying(Driver.Level.HOUSE, facts.house(), List.of(), paced.shared());
         }
         return ofHouse;
     }
@@ -70,7 +66,7 @@ final class HouseSteps {
         PacedStep[][] applying = new PacedStep[known.size()][];
         for (int o = 0; o < applying.length; o++) {
             int storey = house.storeyOf(wall, wall.openings().get(o));
-            applying[o] = applying(Driver.Level.OPENING, known.get(o), List.of(storey), paced[storey - 1]);
+            applying[o] = applying(Driver.Level.OPENING, known.get(o), List.of(storey), paced.byStorey()[storey - 1]);
         }
         return applying;
     }
@@ -98,9 +94,9 @@ final class HouseSteps {
 
     private List<Amount> factors(LabourStep step, List<Integer> storeys) {
         return switch (step.driver().level()) {
-            case HOUSE -> pace.anywhere(step);
-            case ELEVATION -> pace.atElevation(step, storeys);
-            case OPENING -> pace.atOpening(step, storeys.get(0));
+            case HOUSE -> paced.pace().anywhere(step);
+            case ELEVATION -> paced.pace().atElevation(step, storeys);
+            case OPENING -> paced.pace().atOpening(step, storeys.get(0));
         };
     }
 }

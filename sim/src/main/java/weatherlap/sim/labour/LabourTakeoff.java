@@ -24,10 +24,15 @@ public final class LabourTakeoff {
 
     /** @param facts of the house */
     public LabourTakeoff(Assumptions assumptions, House house, HouseFacts facts) {
-        this.assumptions = assumptions;
+        this(new Paces(assumptions), house, facts);
+    }
+
+    /** The same at a pace that other houses share. */
+    public LabourTakeoff(Paces paces, House house, HouseFacts facts) {
+        assumptions = paces.assumptions();
         this.house = house;
         this.facts = facts;
-        steps = new HouseSteps(assumptions, house, facts);
+        steps = new HouseSteps(paces, house, facts);
     }
 
     public Assumptions assumptions() {

@@ -129,15 +129,15 @@ public record HouseTakeoff(
     /** Takes a house off for every method that it is open to. */
     public static Map<Method, HouseTakeoff> of(
             House house, Assumptions assumptions, RainClimate climate, LeakTables tables) {
-        return of(house, assumptions, climate, tables, new Geometries(assumptions));
+        return of(house, assumptions, climate, tables, new Simulator.Alike(assumptions));
     }
 
-    /** The same, with what is known of openings like those of the house. */
+    /** The same, with what is known of those like this house and its openings. */
     static Map<Method, HouseTakeoff> of(
-            House house, Assumptions assumptions, RainClimate climate, LeakTables tables, Geometries alike) {
+            House house, Assumptions assumptions, RainClimate climate, LeakTables tables, Simulator.Alike alike) {
         HouseLaps laps = HouseLaps.of(house, tables);
         List<Method> methods = Method.openTo(house.cladding());
-        Map<Method, List<OpeningGeometry>> geometries = geometries(house, methods, alike);
+        Map<Method, List<OpeningGeometry>> geometries = geometries(house, methods, alike.geometries());
         Map<Method, CodeReview> codes = CodeReview.of(geometries, assumptions.scenario());
         Map<Method, List<OpeningTakeoff>> openings = listEach(methods);
         int o = 0;
@@ -156,7 +156,7 @@ public record HouseTakeoff(
                 o++;
             }
         }
-        LabourTakeoff labour = new LabourTakeoff(assumptions, house, HouseFacts.of(house, assumptions.scenario()));
+        LabourTakeoff labour = new LabourTakeoff(alike.paces(), house, HouseFacts.of(house, assumptions.scenario()));
         Map<Method, HouseTakeoff> takeoffs = new EnumMap<>(Method.class);
         for (Method method : methods) {
             List<RoomChange> rooms = codes.get(method).rooms();

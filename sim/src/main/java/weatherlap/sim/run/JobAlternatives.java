@@ -12,6 +12,7 @@ import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Scalar;
 import weatherlap.sim.labour.LabourTakeoff;
+import weatherlap.sim.labour.Paces;
 import weatherlap.sim.laps.HouseLaps;
 import weatherlap.sim.laps.LeakCauses;
 import weatherlap.sim.laps.LeakDraws;
@@ -33,7 +34,7 @@ import weatherlap.sim.work.WorkTakeoff;
 public final class JobAlternatives {
     private final Simulator simulator;
     private final World world;
-    private final SortedMap<Integer, Assumptions> crews = new TreeMap<>();
+    private final SortedMap<Integer, Paces> crews = new TreeMap<>();
     private final SortedMap<Integer, LeakTables> horizons = new TreeMap<>();
     private final ThreadLocal<LeakDraws> scratch;
 
@@ -51,7 +52,7 @@ public final class JobAlternatives {
         this.simulator = simulator;
         this.world = world;
         this.scratch = scratch;
-        people.forEach(crew -> crews.put(crew, changed(Scalar.CREW_SIZE, crew)));
+        people.forEach(crew -> crews.put(crew, new Paces(changed(Scalar.CREW_SIZE, crew))));
         years.forEach(year -> horizons.put(year, LeakTables.of(changed(Scalar.HORIZON_YEARS, year))));
     }
 
@@ -105,14 +106,14 @@ public final class JobAlternatives {
         HouseQuantities quantities = HouseTakeoff.quantities(
                 takeoff.house(), takeoff.methods(), Each.of(takeoff.openings(), OpeningTakeoff::geometry));
         List<JobParts.CrewWork> works = new ArrayList<>();
-        crews.forEach((people, changed) -> {
+        crews.forEach((people, paces) -> {
             if (people == own.crewSize()) {
                 works.add(work(people, own));
-            } else if (CrewRate.isKnown(changed.wages(takeoff.house()), people)) {
+            } else if (CrewRate.isKnown(paces.assumptions().wages(takeoff.house()), people)) {
                 LabourTakeoff theirs = labour.computeIfAbsent(
                         people,
                         any -> new LabourTakeoff(
-                                changed, takeoff.house(), own.steps().facts()));
+                                paces, takeoff.house(), own.steps().facts()));
                 works.add(work(people, own.by(theirs, quantities)));
             }
         });

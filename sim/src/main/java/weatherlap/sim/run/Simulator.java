@@ -14,6 +14,7 @@ import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.geometry.Geometries;
 import weatherlap.sim.house.House;
 import weatherlap.sim.house.Portfolio;
+import weatherlap.sim.labour.Paces;
 import weatherlap.sim.laps.AdmittedShares;
 import weatherlap.sim.laps.HouseLaps;
 import weatherlap.sim.laps.LeakCauses;
@@ -40,10 +41,17 @@ public final class Simulator {
     private final Uniforms uniforms;
     private final World world;
     private final LeakTables leakTables;
-    private final Geometries geometries;
+    private final Alike alike;
     private final AdmittedShares admitted;
     private final MaterialPrices prices;
     private final ThreadLocal<LeakDraws> scratch;
+
+    /** What is known of houses and openings like others under some assumptions. Safe to share between threads. */
+    record Alike(Geometries geometries, Paces paces) {
+        Alike(Assumptions assumptions) {
+            this(new Geometries(assumptions), new Paces(assumptions));
+        }
+    }
 
     /**
      * @param draws a house, 1 or more
@@ -65,7 +73,7 @@ public final class Simulator {
                 world,
                 new AdmittedShares(world.admitted()),
                 LeakTables.of(assumptions),
-                new Geometries(assumptions));
+                new Alike(assumptions));
     }
 
     private Simulator(
@@ -75,14 +83,14 @@ public final class Simulator {
             World world,
             AdmittedShares admitted,
             LeakTables leakTables,
-            Geometries geometries) {
+            Alike alike) {
         contrast = assumptions.scenario().contrast();
         this.assumptions = assumptions;
         this.climate = climate;
         this.uniforms = uniforms;
         this.world = world;
         this.leakTables = leakTables;
-        this.geometries = geometries;
+        this.alike = alike;
         this.admitted = admitted;
         prices = new MaterialPrices(world);
         scratch = ThreadLocal.withInitial(() -> new LeakDraws(world.draws()));
@@ -113,14 +121,13 @@ public final class Simulator {
                 world.withAdmitted(fault, share),
                 admitted.with(fault, share),
                 leakTables,
-                geometries);
+                alike);
     }
 
     /** The same draws with one choice of the scenario taken otherwise; how they are laid, {@link Choice#SAMPLING}, stays. */
     public Simulator withChoice(Choice choice, String word) {
         Assumptions changed = assumptions.with(assumptions.scenario().with(choice, word));
-        return new Simulator(
-                changed, climate, uniforms, world, admitted, LeakTables.of(changed), new Geometries(changed));
+        return new Simulator(changed, climate, uniforms, world, admitted, LeakTables.of(changed), new Alike(changed));
     }
 
     public Assumptions assumptions() {
@@ -154,7 +161,7 @@ public final class Simulator {
 
     /** What one house is without any draw, by method: the same that {@link #simulate} draws from. */
     public Map<Method, HouseTakeoff> takeoff(House house) {
-        return HouseTakeoff.of(house, assumptions, climate, leakTables, geometries);
+        return HouseTakeoff.of(house, assumptions, climate, leakTables, alike);
     }
 
     /** One house under every method. */
