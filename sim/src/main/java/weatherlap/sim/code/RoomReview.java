@@ -132,9 +132,14 @@ record RoomReview(List<Integer> openings, Optional<WayOut> escape, List<CodeChec
             return List.of();
         }
         double floor = floorFt2.getAsDouble();
+        double[] glassFt2 = new double[room.size()];
+        double[] openFt2 = new double[room.size()];
+        for (int o = 0; o < glassFt2.length; o++) {
+            glassFt2[o] = room.get(o).glass().glassFt2();
+            openFt2[o] = room.get(o).clearFt2();
+        }
         return List.of(
-                ResidentialCode.light(Sum.of(room, unit -> unit.glass().glassFt2()), floor),
-                ResidentialCode.ventilation(Sum.of(room, Unit::clearFt2), floor));
+                ResidentialCode.light(Sum.of(glassFt2), floor), ResidentialCode.ventilation(Sum.of(openFt2), floor));
     }
 
     /** As the first window says that says it. */

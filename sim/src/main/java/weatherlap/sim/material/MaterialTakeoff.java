@@ -69,8 +69,8 @@ public record MaterialTakeoff(Assumptions assumptions, House house, HouseFacts f
         double[] counts = new double[walls];
         for (int wall = 0; wall < walls; wall++) {
             ElevationQuantities counted = quantities.elevations().get(wall);
-            if (item.method().coversAny(counted.methods())
-                    && item.appliesWhen().holds(facts.walls().get(wall))) {
+            if (item.appliesWhen().holds(facts.walls().get(wall))
+                    && item.method().coversAny(counted.methods())) {
                 SidingCondition siding = house.elevations().get(wall).sidingCondition();
                 counts[wall] = counted.shared(item.driver(), siding, assumptions.scenario());
             }

@@ -1,7 +1,6 @@
 package weatherlap.sim.quantity;
 
 import java.util.List;
-import weatherlap.sim.Each;
 import weatherlap.sim.assumptions.Driver;
 import weatherlap.sim.assumptions.Scenario;
 import weatherlap.sim.house.SidingCondition;
@@ -21,7 +20,11 @@ public record ElevationQuantities(List<SidingRun> runs, List<OpeningQuantities> 
 
     /** Those by which its openings are done; none where it has none. */
     public MethodScope methods() {
-        return MethodScope.of(Each.of(openings, OpeningQuantities::method));
+        int mask = 0;
+        for (int o = 0; o < openings.size(); o++) {
+            mask |= 1 << openings.get(o).method().ordinal();
+        }
+        return new MethodScope(mask);
     }
 
     /** Siding panels or boards that come down and go back, a count; 0 where there are none. */
