@@ -1,6 +1,8 @@
 package weatherlap.sim.rain;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Joint;
@@ -87,17 +89,20 @@ public final class OpeningRain {
         double onOpening = freeLitresPerM2Year * openingShare;
         double jamb = onOpening * jambStripsM2();
         double sill = onOpening * widthM * heightM;
-        double[] litres = new double[Joint.values().length];
-        litres[Joint.HEAD.ordinal()] = freeLitresPerM2Year
-                * shelter.meanShare(headDepthM - runoffHeightM(), headDepthM)
-                * widthM
-                * runoffHeightM()
-                * scenario.value(Scalar.RUNOFF_FRACTION);
-        litres[Joint.JAMB.ordinal()] = jamb;
-        litres[Joint.SILL.ordinal()] = sill;
-        litres[Joint.CORNER.ordinal()] = jamb + sill * cornerShareOfSill();
-        litres[Joint.FIELD.ordinal()] =
-                freeLitresPerM2Year * shelter.meanShare(headDepthM, sillDepthM() + fieldBelowM()) * fieldBandM2();
+        Map<Joint, Double> litres = new EnumMap<>(Joint.class);
+        litres.put(
+                Joint.HEAD,
+                freeLitresPerM2Year
+                        * shelter.meanShare(headDepthM - runoffHeightM(), headDepthM)
+                        * widthM
+                        * runoffHeightM()
+                        * scenario.value(Scalar.RUNOFF_FRACTION));
+        litres.put(Joint.JAMB, jamb);
+        litres.put(Joint.SILL, sill);
+        litres.put(Joint.CORNER, jamb + sill * cornerShareOfSill());
+        litres.put(
+                Joint.FIELD,
+                freeLitresPerM2Year * shelter.meanShare(headDepthM, sillDepthM() + fieldBelowM()) * fieldBandM2());
         return new OpeningExposure(
                 freeLitresPerM2Year,
                 onOpening,
