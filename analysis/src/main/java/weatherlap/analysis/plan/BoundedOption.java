@@ -1,27 +1,27 @@
 package weatherlap.analysis.plan;
 
-/** An option of {@link LimitedSearch}; what it takes to hold it against others is worked out once, where it is asked for. */
+/** An option of {@link LimitedSearch}. It keeps no draws until it is asked for them: a wall of twelve windows has half a million ways. */
 final class BoundedOption {
     private final WallOption option;
-    private final WallBound bound;
+    private final double log;
     private double[] dry;
-    private double log = Double.NaN;
 
-    BoundedOption(WallOption option, WallBound bound) {
+    /** @param log its part of the bound, g */
+    BoundedOption(WallOption option, double log) {
         this.option = option;
-        this.bound = bound;
+        this.log = log;
     }
 
     WallOption option() {
         return option;
     }
 
-    boolean within(int set) {
-        return option.within(set);
-    }
-
     double usd() {
         return option.usd();
+    }
+
+    double log() {
+        return log;
     }
 
     /** By draw: chance that all openings of the wall stay dry. */
@@ -30,13 +30,5 @@ final class BoundedOption {
             dry = option.dry();
         }
         return dry;
-    }
-
-    /** Its part of the bound, g; −∞ where it is too wet. Keeps no draws: a wall of twelve windows has half a million ways. */
-    double log() {
-        if (Double.isNaN(log)) {
-            log = bound.log(option);
-        }
-        return log;
     }
 }

@@ -27,7 +27,8 @@ final class LimitedSearch {
     /** Past the cost found among few options, as a share of it, or USD: more than sums of costs are off, so that a plan of the same cost is found. */
     private static final double A_HAIR = 1e-9;
 
-    private final List<List<BoundedOption>> walls = new ArrayList<>();
+    private final List<WallOptions> walls;
+    private final List<WallBound> bounds = new ArrayList<>();
     private final double[] setupUsd;
     private final double leastDry;
     /** Sum of g that a plan needs at least. */
@@ -39,18 +40,18 @@ final class LimitedSearch {
     private double cutOffUsd = Double.POSITIVE_INFINITY;
 
     /**
-     * @param walls options of each wall
      * @param reference by wall and draw: chance of staying dry with a plan that keeps the limit
      * @param usd what that plan costs
      * @param mostLooks for each set of methods, such as {@link #MOST_LOOKS}
      */
     LimitedSearch(
-            List<List<WallOption>> walls,
+            List<WallOptions> walls,
             double[] setupUsd,
             double leastDry,
             List<double[]> reference,
             double usd,
             int mostLooks) {
+        this.walls = walls;
         this.setupUsd = setupUsd;
         this.leastDry = leastDry - SLACK;
         this.usd = usd;
@@ -67,13 +68,8 @@ final class LimitedSearch {
         for (int d = 0; d < weights.length; d++) {
             weights[d] /= mean * weights.length;
         }
-        for (int w = 0; w < walls.size(); w++) {
-            WallBound bound = new WallBound(above.get(w), weights, walls.size(), this.leastDry);
-            List<BoundedOption> options = new ArrayList<>(walls.get(w).size());
-            for (WallOption option : walls.get(w)) {
-                options.add(new BoundedOption(option, bound));
-            }
-            this.walls.add(options);
+        for (double[] wall : above) {
+            bounds.add(new WallBound(wall, weights, walls.size(), this.leastDry));
         }
     }
 
@@ -91,43 +87,44 @@ final class LimitedSearch {
     }
 
     /**
-     * Looks through the plans that use no other methods than these. An option that with the cheapest of every other wall costs as much as
-     * what is found already, or that alone is too wet, is in no better plan.
+     * Looks through the plans of less than so many USD that use no other methods than these. An option that with the cheapest of every
+     * other wall costs as much as that, or as what is found already, or that alone is too wet, is in no better plan.
      */
-    void over(int set) {
+    void over(int set, double mostUsd) {
+        double belowUsd = Math.min(usd, mostUsd);
         double least = setupUsd[set];
         double[] cheapest = new double[walls.size()];
         for (int w = 0; w < cheapest.length; w++) {
-            cheapest[w] = leastUsd(walls.get(w), set);
+            cheapest[w] = walls.get(w).cheapest(set).map(WallOption::usd).orElse(Double.POSITIVE_INFINITY);
             least += cheapest[w];
         }
-        if (least == Double.POSITIVE_INFINITY) {
+        if (least >= belowUsd) {
             return;
         }
         List<List<BoundedOption>> options = new ArrayList<>(cheapest.length);
         for (int w = 0; w < cheapest.length; w++) {
-            List<BoundedOption> own = within(walls.get(w), set, usd - least + cheapest[w]);
+            List<BoundedOption> own = within(w, set, belowUsd - least + cheapest[w]);
             if (own.isEmpty()) {
                 return;
             }
             options.add(own);
         }
-        options = cheapEnough(options, set, usd);
+        options = cheapEnough(options, set, belowUsd);
         if (Each.any(options, List::isEmpty)) {
             return;
         }
         options.forEach(own -> own.sort(Comparator.comparingDouble(BoundedOption::usd)));
-        Branches few = branches(Each.of(options, LimitedSearch::unbeaten), set, usd);
-        double belowUsd = usd;
-        if (few.usd() < usd) {
-            belowUsd = few.usd() + A_HAIR * Math.max(1, few.usd());
-            options = cheapEnough(options, set, belowUsd);
+        Branches few = branches(Each.of(options, LimitedSearch::unbeaten), set, belowUsd);
+        double fewUsd = belowUsd;
+        if (few.usd() < belowUsd) {
+            fewUsd = few.usd() + A_HAIR * Math.max(1, few.usd());
+            options = cheapEnough(options, set, fewUsd);
         }
         options.replaceAll(LimitedSearch::undominated);
-        Branches all = branches(options, set, belowUsd);
+        Branches all = branches(options, set, fewUsd);
         cutOffUsd = Math.min(cutOffUsd, all.cutOffUsd());
         Branches cheaper = few.usd() < all.usd() ? few : all;
-        if (cheaper.usd() < usd) {
+        if (cheaper.usd() < belowUsd) {
             usd = cheaper.usd();
             best = cheaper.best();
         }
@@ -139,22 +136,12 @@ final class LimitedSearch {
         return branches;
     }
 
-    /** What the cheapest option within a set costs; infinite: there is none. */
-    private static double leastUsd(List<BoundedOption> wall, int set) {
-        double least = Double.POSITIVE_INFINITY;
-        for (BoundedOption option : wall) {
-            if (option.usd() < least && option.within(set)) {
-                least = option.usd();
-            }
-        }
-        return least;
-    }
-
-    private static List<BoundedOption> within(List<BoundedOption> wall, int set, double belowUsd) {
+    private List<BoundedOption> within(int wall, int set, double belowUsd) {
         List<BoundedOption> within = new ArrayList<>();
-        for (BoundedOption option : wall) {
-            if (option.usd() < belowUsd && option.within(set) && option.log() > Double.NEGATIVE_INFINITY) {
-                within.add(option);
+        for (WallOption option : walls.get(wall).below(belowUsd, set)) {
+            double log = bounds.get(wall).log(option);
+            if (log > Double.NEGATIVE_INFINITY) {
+                within.add(new BoundedOption(option, log));
             }
         }
         return within;

@@ -15,6 +15,9 @@ import weatherlap.sim.run.PlanParts.Way;
  * does.
  */
 final class PlanSearch {
+    /** Of what the safe plan costs more than the cheapest of all: where the search begins, since ways grow many with what they may cost. */
+    private static final double FIRST_SHARE = 0.1;
+
     private final PlanParts parts;
     private final List<OpenMethods> open;
     private final List<WallOptions> walls;
@@ -93,31 +96,24 @@ final class PlanSearch {
      */
     private Plan cheapestWithin(double riskLimit, Plan safe, Plan cheapest) {
         LimitedSearch search = new LimitedSearch(
-                belowUsd(safe.horizonCostUsd()),
+                walls,
                 parts.setupUsd(),
                 1 - riskLimit,
                 dryByWall(safe),
                 safe.horizonCostUsd(),
                 LimitedSearch.MOST_LOOKS);
-        for (int set : sets()) {
-            search.over(set);
+        double spare = (safe.horizonCostUsd() - cheapest.horizonCostUsd()) * FIRST_SHARE;
+        double mostUsd = 0;
+        while (search.best().isEmpty() && mostUsd < safe.horizonCostUsd()) {
+            mostUsd = cheapest.horizonCostUsd() + spare;
+            for (int set : sets()) {
+                search.over(set, mostUsd);
+            }
+            spare *= 2;
         }
         double usd = search.best().isEmpty() ? safe.horizonCostUsd() : search.usd();
         double bound = isExact() ? search.lossBoundUsd() : usd - (cheapest.horizonCostUsd() - cheapest.lossBoundUsd());
         return search.best().isEmpty() ? PlanCost.plan(parts, safe.byOpening(), bound) : plan(search.best(), bound);
-    }
-
-    /** Options of each wall that, with the cheapest of every other, may make a plan of less than so many USD. */
-    private List<List<WallOption>> belowUsd(double usd) {
-        double rounding = 1e-9 * usd;
-        double spare = usd
-                + rounding
-                - Sum.of(walls, wall -> wall.cheapest(~0).orElseThrow().usd());
-        List<List<WallOption>> options = new ArrayList<>(walls.size());
-        for (WallOptions wall : walls) {
-            options.add(wall.below(spare + wall.cheapest(~0).orElseThrow().usd()));
-        }
-        return options;
     }
 
     private List<double[]> dryByWall(Plan plan) {

@@ -1,5 +1,9 @@
 package weatherlap.analysis.plan;
 
+import java.util.ArrayList;
+import java.util.List;
+import weatherlap.sim.run.PlanParts.Way;
+
 /** The bound of {@link LimitedSearch} for the options of one wall. */
 final class WallBound {
     /** Looser than what is asked of a whole house, so that no sum need be exact. */
@@ -9,10 +13,10 @@ final class WallBound {
     private final double[] weights;
     private final int walls;
     private final double leastSum;
-    /** Of the option asked for last, those before its last opening, which the next often begins with too. */
-    private FirstOpenings before;
+    /** By opening and draw, of the option asked for last: chance that all before stay dry. The next often begins as it does. */
+    private final List<double[]> before = new ArrayList<>();
 
-    private double[] dryBefore;
+    private List<Way> last = List.of();
 
     /**
      * @param reference N⁰ of the wall, by draw, above 0
@@ -21,6 +25,7 @@ final class WallBound {
      * @param leastDry mean chance of the wall that the house needs
      */
     WallBound(double[] reference, double[] weights, int walls, double leastDry) {
+        before.add(PlanCost.ones(reference.length));
         inverse = new double[reference.length];
         for (int d = 0; d < inverse.length; d++) {
             inverse[d] = 1 / reference[d];
@@ -32,11 +37,20 @@ final class WallBound {
 
     /** g of an option; −∞ where the house would be too wet with it, were all other walls dry. */
     double log(WallOption option) {
-        if (before != option.before()) {
-            before = option.before();
-            dryBefore = option.dryBefore();
+        List<Way> ways = option.ways();
+        int end = ways.size() - 1;
+        int o = 0;
+        while (o < Math.min(end, last.size()) && last.get(o).dry() == ways.get(o).dry()) {
+            o++;
         }
-        return log(dryBefore, option.last().dry());
+        for (; o < end; o++) {
+            if (before.size() == o + 1) {
+                before.add(new double[weights.length]);
+            }
+            PlanCost.product(before.get(o), ways.get(o).dry(), before.get(o + 1));
+        }
+        last = ways;
+        return log(before.get(end), ways.get(end).dry());
     }
 
     /** The same, from the chances, by draw, that its openings before the last stay dry, and that the last does. */

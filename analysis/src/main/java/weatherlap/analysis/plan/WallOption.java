@@ -1,40 +1,31 @@
 package weatherlap.analysis.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import weatherlap.sim.run.PlanParts.Way;
 
 /**
  * One way of doing a wall.
  *
- * @param before all openings but the last
- * @param last way of the last
+ * @param ways in the order of the wall's openings
+ * @param methods set of the methods used
  * @param usd horizon cost without what the house bears once
  */
-record WallOption(FirstOpenings before, Way last, double usd) {
-    /** In the order of the wall's openings. */
-    List<Way> ways() {
-        List<Way> ways = new ArrayList<>(before.ways());
-        ways.add(last);
-        return ways;
+record WallOption(List<Way> ways, int methods, double usd) {
+    WallOption {
+        ways = List.copyOf(ways);
     }
 
-    /** Set of the methods used. */
-    int methods() {
-        return before.methodsWith(last);
-    }
-
-    /** By draw: chance that all its openings stay dry; not to be changed. */
+    /** By draw: chance that all its openings stay dry, multiplied in their order; not to be changed. */
     double[] dry() {
-        return before.dryWith(last);
-    }
-
-    /** By draw: chance that all before the last stay dry; not to be changed. */
-    double[] dryBefore() {
-        return before.last() == null ? PlanCost.ones(last.dry().length) : before.dry();
+        return ways.size() == 1 ? ways.get(0).dry() : LeastRisk.product(ways);
     }
 
     boolean within(int set) {
-        return (methods() & ~set) == 0;
+        return (methods & ~set) == 0;
+    }
+
+    /** A set of methods with that of one more way. */
+    static int methodsWith(int methods, Way more) {
+        return methods | 1 << more.method().ordinal();
     }
 }

@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import weatherlap.sim.method.Method;
+import weatherlap.sim.run.PlanParts;
 import weatherlap.sim.run.PlanParts.Way;
 
 /** The search within a limit on options written down by chance, against all combinations of them. All invented. */
@@ -36,14 +37,14 @@ class LimitedSearchTest {
         LimitedSearch searched(int mostLooks) {
             List<WallOption> reference = driest(walls);
             LimitedSearch search = new LimitedSearch(
-                    walls,
+                    walls.stream().map(LimitedSearchTest::wall).toList(),
                     SETUPS,
                     leastDry,
                     reference.stream().map(WallOption::dry).toList(),
                     usd(reference),
                     mostLooks);
             for (int set : new int[] {1, 2, 4, 3, 5, 6, 7}) {
-                search.over(set);
+                search.over(set, Double.POSITIVE_INFINITY);
             }
             return search;
         }
@@ -136,6 +137,11 @@ class LimitedSearchTest {
         return LeastRisk.product(ways);
     }
 
+    private static WallOptions wall(List<WallOption> options) {
+        return new SomeWays(
+                options, options.stream().mapToDouble(WallOption::usd).min().orElseThrow());
+    }
+
     private static WallOption option(Random random, double wetness) {
         Method method = Method.values()[random.nextInt(3)];
         double[] dry = random.doubles(DRAWS).map(u -> 1 - wetness * u).toArray();
@@ -143,6 +149,6 @@ class LimitedSearchTest {
     }
 
     private static WallOption option(Method method, double usd, double... dry) {
-        return new WallOption(FirstOpenings.none(), new Way(method, usd, 0, 0, dry, List.of()), usd);
+        return new WallOption(List.of(new Way(method, usd, 0, 0, dry, List.of())), PlanParts.mask(List.of(method)), usd);
     }
 }

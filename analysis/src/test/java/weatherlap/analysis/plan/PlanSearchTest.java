@@ -93,8 +93,8 @@ class PlanSearchTest {
         PlanParts parts = wall(new Random(18), 150);
         List<OpenMethods> open = parts.openings().stream().map(OpenMethods::of).toList();
         WallOptions options = WallOptions.of(parts.walls().get(0), open);
-        assertThat(options.below(Double.POSITIVE_INFINITY)).hasSizeBetween(150, 64 * 64);
-        assertThat(options.below(Double.POSITIVE_INFINITY))
+        assertThat(options.below(Double.POSITIVE_INFINITY, ~0)).hasSizeBetween(150, 64 * 64);
+        assertThat(options.below(Double.POSITIVE_INFINITY, ~0))
                 .allSatisfy(option -> assertThat(option.ways()).hasSize(150));
         assertThat(new PlanSearch(parts, open).best(1).lossBoundUsd()).isPositive();
     }
