@@ -40,7 +40,8 @@ final class WallBound {
         List<Way> ways = option.ways();
         int end = ways.size() - 1;
         int o = 0;
-        while (o < Math.min(end, last.size()) && last.get(o).dry() == ways.get(o).dry()) {
+        while (o < Math.min(end, last.size())
+                && last.get(o).dry() == ways.get(o).dry()) {
             o++;
         }
         for (; o < end; o++) {

@@ -149,6 +149,7 @@ class LimitedSearchTest {
     }
 
     private static WallOption option(Method method, double usd, double... dry) {
-        return new WallOption(List.of(new Way(method, usd, 0, 0, dry, List.of())), PlanParts.mask(List.of(method)), usd);
+        return new WallOption(
+                List.of(new Way(method, usd, 0, 0, dry, List.of())), PlanParts.mask(List.of(method)), usd);
     }
 }
