@@ -68,9 +68,7 @@ public sealed interface Cell<R> {
 
         @Override
         public StringColumn fill(ResultColumn<R> column, List<? extends R> rows) {
-            StringColumn filled = StringColumn.create(column.name());
-            rows.forEach(row -> filled.append(BuiltText.of(row, of)));
-            return filled;
+            return new Text<R>(row -> BuiltText.of(row, of)).fill(column, rows);
         }
 
         @Override

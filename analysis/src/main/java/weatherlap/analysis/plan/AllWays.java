@@ -13,9 +13,6 @@ import weatherlap.sim.run.PlanParts.Way;
  * the first openings cost, the least of each other, and what the wall shares by then, which more methods and panels make no cheaper.
  */
 final class AllWays implements WallOptions {
-    /** As a share of a cost: more than sums are off by. */
-    private static final double ROUNDING = 1e-9;
-
     private final Wall wall;
     /** Open at each opening. */
     private final List<List<Way>> ways;
@@ -83,7 +80,7 @@ final class AllWays implements WallOptions {
             double sharedUsd = PlanCost.sharedUsd(wall, methods, count);
             if (opening == chosen.length) {
                 add(methods, ownUsd + sharedUsd);
-            } else if (ownUsd + leastUsd[opening] + sharedUsd < belowUsd * (1 + ROUNDING)) {
+            } else if (ownUsd + leastUsd[opening] + sharedUsd < PlanCost.aHairPast(belowUsd)) {
                 for (Way way : ways.get(opening)) {
                     int more = WallOption.methodsWith(methods, way);
                     if ((more & ~set) == 0) {

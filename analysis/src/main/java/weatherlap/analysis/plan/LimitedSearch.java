@@ -24,8 +24,6 @@ import weatherlap.sim.Each;
 final class LimitedSearch {
     static final int MOST_LOOKS = 100_000;
     private static final double SLACK = 1e-12;
-    /** Past the cost found among few options, as a share of it, or USD: more than sums of costs are off, so that a plan of the same cost is found. */
-    private static final double A_HAIR = 1e-9;
 
     private final List<WallOptions> walls;
     private final List<WallBound> bounds = new ArrayList<>();
@@ -117,7 +115,7 @@ final class LimitedSearch {
         Branches few = branches(Each.of(options, LimitedSearch::unbeaten), set, belowUsd);
         double fewUsd = belowUsd;
         if (few.usd() < belowUsd) {
-            fewUsd = few.usd() + A_HAIR * Math.max(1, few.usd());
+            fewUsd = PlanCost.aHairPast(few.usd()); // so that a plan of the same cost is found
             options = cheapEnough(options, set, fewUsd);
         }
         options.replaceAll(LimitedSearch::undominated);

@@ -15,6 +15,9 @@ import weatherlap.sim.run.PlanParts.Way;
 
 /** What a plan costs the family and what chance of leak damage it leaves, from a method for each opening. */
 final class PlanCost {
+    /** As a share of a cost, or USD. */
+    private static final double A_HAIR = 1e-9;
+
     private PlanCost() {}
 
     /** @param methods in table order over the walls */
@@ -68,6 +71,11 @@ final class PlanCost {
         double[] ones = new double[draws];
         Arrays.fill(ones, 1);
         return ones;
+    }
+
+    /** Past a cost by more than sums of costs are off, USD. */
+    static double aHairPast(double usd) {
+        return usd + A_HAIR * Math.max(1, Math.abs(usd));
     }
 
     static void times(double[] product, double[] factor) {

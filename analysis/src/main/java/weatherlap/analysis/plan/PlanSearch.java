@@ -21,11 +21,14 @@ final class PlanSearch {
     private final PlanParts parts;
     private final List<OpenMethods> open;
     private final List<WallOptions> walls;
+    /** Sets of methods that openings are open to, the larger last. */
+    private final List<Integer> sets;
 
     /** @param open in table order over the walls */
     PlanSearch(PlanParts parts, List<OpenMethods> open) {
         this.parts = parts;
         this.open = open;
+        sets = sets(open);
         walls = new ArrayList<>();
         int first = 0;
         for (PlanParts.Wall wall : parts.walls()) {
@@ -63,7 +66,7 @@ final class PlanSearch {
         double usd = Double.POSITIVE_INFINITY;
         double bound = Double.POSITIVE_INFINITY;
         double least = Sum.of(walls, WallOptions::leastUsd);
-        for (int set : sets()) {
+        for (int set : sets) {
             bound = Math.min(bound, parts.setupUsd()[set] + least);
             List<WallOption> options = cheapest(set);
             double own = parts.setupUsd()[set] + Sum.of(options, WallOption::usd);
@@ -106,7 +109,7 @@ final class PlanSearch {
         double mostUsd = 0;
         while (search.best().isEmpty() && mostUsd < safe.horizonCostUsd()) {
             mostUsd = cheapest.horizonCostUsd() + spare;
-            for (int set : sets()) {
+            for (int set : sets) {
                 search.over(set, mostUsd);
             }
             spare *= 2;
@@ -125,8 +128,7 @@ final class PlanSearch {
         return dry;
     }
 
-    /** Sets of methods that openings are open to, the larger last. */
-    private List<Integer> sets() {
+    private static List<Integer> sets(List<OpenMethods> open) {
         int all = 0;
         for (OpenMethods opening : open) {
             all |= PlanParts.mask(opening.open());

@@ -2,14 +2,13 @@ package weatherlap.reports.format;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiConsumer;
 import weatherlap.analysis.columns.CellTaker;
 import weatherlap.analysis.columns.Layout;
 import weatherlap.analysis.columns.TextParts;
 import weatherlap.analysis.tables.TableCells;
 import weatherlap.analysis.words.Decimals;
+import weatherlap.sim.Kept;
 
 /**
  * Result tables as CSV: UTF-8, a header, comma, quotes doubled, lines end in a line feed, numbers to the decimals of the catalogue.
@@ -90,7 +89,7 @@ public final class Csv {
     @SuppressWarnings("ArrayRecordComponent") // nobody else sees it
     private record Word(byte[] bytes, int marks) {
         private static final int MOST_KEPT = 1000;
-        private static final Map<String, Word> KEPT = new ConcurrentHashMap<>();
+        private static final Kept<String, Word> KEPT = new Kept<>(MOST_KEPT);
 
         static Word of(String word) {
             Word kept = KEPT.get(word);
@@ -99,11 +98,7 @@ public final class Csv {
             }
             CsvLines line = new CsvLines(WIDEST * word.length());
             int marks = line.put(word);
-            Word made = new Word(line.bytes(), marks);
-            if (KEPT.size() < MOST_KEPT) {
-                KEPT.put(word, made);
-            }
-            return made;
+            return KEPT.keep(word, new Word(line.bytes(), marks));
         }
     }
 
@@ -154,10 +149,7 @@ public final class Csv {
         @Override
         public void add(String word) {
             Word known = Word.of(word);
-            int length = known.bytes.length;
-            room(length);
-            System.arraycopy(known.bytes, 0, text, size, length);
-            size += length;
+            put(known.bytes);
             marks |= known.marks;
         }
 

@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import weatherlap.sim.Each;
 
 /**
  * When a row applies: every term of one alternative must hold. Written {@code cladding=brick_veneer|stucco & storey=2|3}; a term
@@ -19,42 +20,38 @@ public final class Condition {
 
     private static final Pattern TERM = Pattern.compile("\\s*(\\w+)\\s*(!=|>=|<|=)([^=<>!]*)");
 
-    private final Term[][] alternatives;
-
-    /** The same as rows ask them, thousands of times a house. */
-    private final Asked[][] asked;
+    /** In arrays: rows ask thousands of times a house. */
+    private final Asked[][] alternatives;
 
     /** @param alternatives any of which suffices, each a list of terms that must all hold */
     public Condition(List<List<Term>> alternatives) {
-        this.alternatives =
-                alternatives.stream().map(terms -> terms.toArray(Term[]::new)).toArray(Term[][]::new);
-        asked = alternatives.stream()
+        this.alternatives = alternatives.stream()
                 .map(terms -> terms.stream().map(Asked::of).toArray(Asked[]::new))
                 .toArray(Asked[][]::new);
     }
 
     /** Any of which suffices, each a list of terms that must all hold. */
     public List<List<Term>> alternatives() {
-        return Arrays.stream(alternatives).map(List::of).toList();
+        return Each.of(List.of(alternatives), terms -> Each.of(List.of(terms), Asked::term));
     }
 
     private Stream<Term> terms() {
-        return Arrays.stream(alternatives).flatMap(Arrays::stream);
+        return alternatives().stream().flatMap(List::stream);
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Condition condition && Arrays.deepEquals(alternatives, condition.alternatives);
+        return other instanceof Condition condition && alternatives().equals(condition.alternatives());
     }
 
     @Override
     public int hashCode() {
-        return Arrays.deepHashCode(alternatives);
+        return alternatives().hashCode();
     }
 
     @Override
     public String toString() {
-        return Arrays.deepToString(alternatives);
+        return alternatives().toString();
     }
 
     /** How a fact must stand to the values of a term. */
@@ -123,7 +120,7 @@ public final class Condition {
         if (this == ALWAYS) {
             return true;
         }
-        for (Asked[] terms : asked) {
+        for (Asked[] terms : alternatives) {
             if (all(terms, facts)) {
                 return true;
             }
@@ -142,9 +139,9 @@ public final class Condition {
 
     /** Whether it asks about a fact. */
     public boolean asks(Fact fact) {
-        for (Term[] terms : alternatives) {
-            for (Term term : terms) {
-                if (term.fact() == fact) {
+        for (Asked[] terms : alternatives) {
+            for (Asked one : terms) {
+                if (one.term.fact() == fact) {
                     return true;
                 }
             }

@@ -2,8 +2,7 @@ package weatherlap.sim.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
+import weatherlap.sim.Kept;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.house.Elevation;
 import weatherlap.sim.house.House;
@@ -18,7 +17,7 @@ import weatherlap.sim.method.Method;
 public final class Geometries {
     private static final int METHODS = Method.values().length;
 
-    /** Kinds that are kept: some 10 MB. */
+    /** Kinds that are kept: some 20 MB. */
     private static final int MOST_KEPT = 4096;
 
     /** All of an opening without readings that its geometry hangs on, but for whether it is upstairs. */
@@ -40,7 +39,7 @@ public final class Geometries {
 
     private final Assumptions assumptions;
     /** By method, those that were asked for; the same whoever asks first. */
-    private final Map<Alike, OpeningGeometry[]> known = new ConcurrentHashMap<>();
+    private final Kept<Alike, OpeningGeometry[]> known = new Kept<>(MOST_KEPT);
 
     public Geometries(Assumptions assumptions) {
         this.assumptions = assumptions;
@@ -72,12 +71,6 @@ public final class Geometries {
 
     private OpeningGeometry[] known(Alike alike) {
         OpeningGeometry[] byMethod = known.get(alike);
-        if (byMethod == null) {
-            byMethod = new OpeningGeometry[METHODS];
-            if (known.size() < MOST_KEPT) {
-                known.put(alike, byMethod);
-            }
-        }
-        return byMethod;
+        return byMethod != null ? byMethod : known.keep(alike, new OpeningGeometry[METHODS]);
     }
 }

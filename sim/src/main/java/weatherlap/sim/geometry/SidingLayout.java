@@ -29,10 +29,10 @@ public record SidingLayout(double widthIn, double eaveIn, double exposureIn, dou
     /** A joint or an edge this near to another coincides with it, in. */
     private static final double NOISE_IN = 1e-6;
 
-    /** As many courses from one that begins with a cut to the next one that does. */
-    static final int CUT_COUNT = 4;
-
     private static final double[] CUTS = {0, 0.5, 0.25, 0.75};
+
+    /** As many courses from one that begins with a cut to the next one that does. */
+    static final int CUT_COUNT = CUTS.length;
 
     /** Empty where the wall has no courses or panels. */
     static Optional<SidingLayout> of(Elevation wall) {

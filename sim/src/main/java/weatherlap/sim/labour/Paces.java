@@ -1,7 +1,6 @@
 package weatherlap.sim.labour;
 
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
+import weatherlap.sim.Kept;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.LabourStep;
 import weatherlap.sim.house.House;
@@ -16,7 +15,7 @@ public final class Paces {
     private final Assumptions assumptions;
     private final LabourStep[] steps;
     /** By twice the openings of a house, one more where its work is lead-safe. */
-    private final Map<Integer, OfHouse> known = new ConcurrentHashMap<>();
+    private final Kept<Integer, OfHouse> known = new Kept<>(MOST_KEPT);
 
     public Paces(Assumptions assumptions) {
         this.assumptions = assumptions;
@@ -45,15 +44,13 @@ public final class Paces {
         int openings = house.openingCount();
         int kind = 2 * openings + (house.leadSafe() ? 1 : 0);
         OfHouse pace = known.get(kind);
-        if (pace == null) {
-            pace = new OfHouse(
-                    new Pace(assumptions.scenario(), openings, house.leadSafe()),
-                    new PacedStep[steps.length],
-                    new PacedStep[MOST_STOREYS][steps.length]);
-            if (known.size() < MOST_KEPT) {
-                known.put(kind, pace);
-            }
-        }
-        return pace;
+        return pace != null
+                ? pace
+                : known.keep(
+                        kind,
+                        new OfHouse(
+                                new Pace(assumptions.scenario(), openings, house.leadSafe()),
+                                new PacedStep[steps.length],
+                                new PacedStep[MOST_STOREYS][steps.length]));
     }
 }

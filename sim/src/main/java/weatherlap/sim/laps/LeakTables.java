@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import weatherlap.sim.Each;
+import weatherlap.sim.Kept;
 import weatherlap.sim.assumptions.Assumptions;
 import weatherlap.sim.assumptions.Choice;
 import weatherlap.sim.assumptions.Fact;
@@ -90,7 +91,7 @@ public final class LeakTables {
     private final QualityStrata strata;
     private final Map<SharedQuality, double[]> untoldStrata = new ConcurrentHashMap<>();
     private final Map<FaultPrior.Ground, List<Belief>> untold = new ConcurrentHashMap<>();
-    private final Map<Told, Belief> told = new ConcurrentHashMap<>();
+    private final Kept<Told, Belief> told = new Kept<>(MOST_TOLD);
     private final LapFault[] faults;
     private final Sights[] sights;
     private final List<Alike> alike;
@@ -219,13 +220,7 @@ public final class LeakTables {
     Belief told(int fault, Belief untold, int[] numbers) {
         Told evidence = new Told(untold, numbers);
         Belief known = told.get(evidence);
-        if (known == null) {
-            known = tell(fault, evidence);
-            if (told.size() < MOST_TOLD) {
-                told.put(evidence, known);
-            }
-        }
-        return known;
+        return known != null ? known : told.keep(evidence, tell(fault, evidence));
     }
 
     private Belief tell(int fault, Told told) {

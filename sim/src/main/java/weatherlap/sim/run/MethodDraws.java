@@ -1,8 +1,7 @@
 package weatherlap.sim.run;
 
 import java.util.Arrays;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
+import weatherlap.sim.Kept;
 import weatherlap.sim.Sum;
 import weatherlap.sim.Units;
 import weatherlap.sim.assumptions.Scenario;
@@ -126,11 +125,11 @@ record MethodDraws(
      * What the material at an opening costs. Windows of one size take the same, at this house and at others: its percentiles are kept.
      */
     static final class MaterialPrices {
-        /** Kept at once: some 2 MB. */
+        /** Kept: some 2 MB. */
         private static final int MOST = 4096;
 
         private final World world;
-        private final Map<Material, double[]> points = new ConcurrentHashMap<>();
+        private final Kept<Material, double[]> points = new Kept<>(MOST);
 
         MaterialPrices(World world) {
             this.world = world;
@@ -165,14 +164,7 @@ record MethodDraws(
 
         private double[] points(Material material) {
             double[] known = points.get(material);
-            if (known == null) {
-                known = Summary.points(draws(material));
-                if (points.size() >= MOST) {
-                    points.clear();
-                }
-                points.put(material, known);
-            }
-            return known;
+            return known != null ? known : points.keep(material, Summary.points(draws(material)));
         }
 
         private double[] draws(Material material) {
